@@ -1,0 +1,38 @@
+package headcourse.bench;
+
+import headcourse.layout.HeadLayout;
+import headcourse.layout.Side;
+import java.util.List;
+
+/**
+ * A head ready for bench and wall.
+ *
+ * @param layout the head set out
+ * @param pieces from left to right
+ * @param stackUps left and right
+ */
+public record HeadWork(HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps) {
+  /** Copies the lists. */
+  public HeadWork {
+    pieces = List.copyOf(pieces);
+    stackUps = List.copyOf(stackUps);
+  }
+
+  /** The piece of a stone by its mark in the opening. */
+  public Piece piece(String stoneMark) {
+    return pieces.stream()
+        .filter(p -> p.stone().mark().equals(stoneMark))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The pieces in setting order. */
+  public List<Piece> inSettingOrder() {
+    return pieces.stream().sorted(java.util.Comparator.comparingInt(Piece::setOrder)).toList();
+  }
+
+  /** The stack-up of a side. */
+  public StackUp stackUp(Side side) {
+    return stackUps.stream().filter(s -> s.side() == side).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,68 @@
+package headcourse.bench;
+
+import headcourse.geom.Point;
+import headcourse.layout.PlacedStone;
+import headcourse.units.Length;
+import java.util.List;
+
+/**
+ * Everything the bench needs to know of one stone. Printed lengths are on the grid, except edge
+ * lengths and diagonals, which are rounded to it once for print.
+ *
+ * @param mark full mark, as in D1-L1
+ * @param stone the stone in its place
+ * @param setOrder from 1
+ * @param leftEdge length of the left edge, exact
+ * @param rightEdge length of the right edge, exact
+ * @param diagonalRising lower left to upper right corner, exact
+ * @param diagonalFalling upper left to lower right corner, exact
+ * @param left rake of the left edge
+ * @param right rake of the right edge
+ * @param thickness thickness
+ * @param returnDepth outside depth of the return; zero without one
+ * @param relief how far the return is cut away from the outer end inward; zero where it is not
+ * @param seatFrom x of the return's outer end after the relief, mm in model space
+ * @param extent extent of the outline along x, exact
+ * @param areaM2 face area, m²
+ * @param volumeM3 volume, m³
+ * @param massKg mass by the stone's density
+ * @param liftingKg mass by the heaviest plausible density
+ * @param centreOfMass in the plane of the face, model space
+ * @param centreDepth of the centre of mass behind the face, mm
+ * @param exposed edges to be dressed
+ * @param saw passes in cutting order
+ * @param notches slots
+ * @param alike number of its ticket: pieces that are cut alike share one
+ */
+public record Piece(
+    String mark,
+    PlacedStone stone,
+    int setOrder,
+    Length leftEdge,
+    Length rightEdge,
+    Length diagonalRising,
+    Length diagonalFalling,
+    Rake left,
+    Rake right,
+    Length thickness,
+    Length returnDepth,
+    Length relief,
+    double seatFrom,
+    Length extent,
+    double areaM2,
+    double volumeM3,
+    double massKg,
+    double liftingKg,
+    Point centreOfMass,
+    double centreDepth,
+    List<ExposedEdge> exposed,
+    List<SawPass> saw,
+    List<Notch> notches,
+    int alike) {
+  /** Copies the lists. */
+  public Piece {
+    exposed = List.copyOf(exposed);
+    saw = List.copyOf(saw);
+    notches = List.copyOf(notches);
+  }
+}

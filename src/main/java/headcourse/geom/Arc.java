@@ -1,0 +1,80 @@
+package headcourse.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A circular arc.
+ *
+ * @param centre its centre
+ * @param radius its radius, positive
+ * @param start the angle of its start, radians from x towards y
+ * @param sweep how far it turns, radians, positive from x towards y, at most one turn either way
+ */
+public record Arc(Point centre, double radius, double start, double sweep) implements Edge {
+  /** Refuses a radius that is not positive and more than one turn. */
+  public Arc {
+    if (!(radius > 0) || !Double.isFinite(start) || !(Math.abs(sweep) <= 2 * Math.PI + 1e-9)) {
+      throw new IllegalArgumentException("not an arc: r " + radius + ", sweep " + sweep);
+    }
+  }
+
+  @Override
+  public Point from() {
+    return centre.plus(Vec.direction(start).times(radius));
+  }
+
+  @Override
+  public Point to() {
+    return centre.plus(Vec.direction(start + sweep).times(radius));
+  }
+
+  @Override
+  public double length() {
+    return radius * Math.abs(sweep);
+  }
+
+  @Override
+  public Point at(double t) {
+    return centre.plus(Vec.direction(start + sweep * t).times(radius));
+  }
+
+  @Override
+  public Vec tangent(double t) {
+    Vec n = Vec.direction(start + sweep * t).normal();
+    return sweep < 0 ? n.times(-1) : n;
+  }
+
+  @Override
+  public Arc reversed() {
+    return new Arc(centre, radius, start + sweep, -sweep);
+  }
+
+  @Override
+  public Arc transformed(Similarity map) {
+    return new Arc(
+        map.apply(centre),
+        radius * map.scale(),
+        map.applyAngle(start),
+        map.flip() ? -sweep : sweep);
+  }
+
+  @Override
+  public List<Point> flattened(double tolerance) {
+    double step = tolerance >= radius ? Math.PI / 2 : 2 * Math.acos(1 - tolerance / radius);
+    int n = Math.max(1, (int) Math.ceil(Math.abs(sweep) / step));
+    List<Point> points = new ArrayList<>(n);
+    for (int i = 1; i <= n; i++) {
+      points.add(at((double) i / n));
+    }
+    return points;
+  }
+
+  @Override
+  public double crossIntegral() {
+    Vec a = Vec.direction(start);
+    Vec b = Vec.direction(start + sweep);
+    return radius * radius * sweep
+        + radius * (centre.x() * (b.y() - a.y()) - centre.y() * (b.x() - a.x()));
+  }
+}

@@ -1,0 +1,80 @@
+package headcourse.geom;
+
+import java.util.List;
+
+/**
+ * A rectangle with its sides along the axes, in millimetres.
+ *
+ * @param minX least x
+ * @param minY least y
+ * @param maxX greatest x
+ * @param maxY greatest y
+ */
+public record Box(double minX, double minY, double maxX, double maxY) {
+  /** Refuses a box inside out. */
+  public Box {
+    if (!(minX <= maxX) || !(minY <= maxY)) {
+      throw new IllegalArgumentException(
+          "not a box: " + minX + ", " + minY + " … " + maxX + ", " + maxY);
+    }
+  }
+
+  /** The least box around places. */
+  public static Box around(List<Point> points) {
+    double x0 = Double.POSITIVE_INFINITY;
+    double y0 = Double.POSITIVE_INFINITY;
+    double x1 = Double.NEGATIVE_INFINITY;
+    double y1 = Double.NEGATIVE_INFINITY;
+    for (Point p : points) {
+      x0 = Math.min(x0, p.x());
+      y0 = Math.min(y0, p.y());
+      x1 = Math.max(x1, p.x());
+      y1 = Math.max(y1, p.y());
+    }
+    return new Box(x0, y0, x1, y1);
+  }
+
+  /** A box from a corner and a size. */
+  public static Box of(double x, double y, double width, double height) {
+    return new Box(x, y, x + width, y + height);
+  }
+
+  /** Its width. */
+  public double width() {
+    return maxX - minX;
+  }
+
+  /** Its height. */
+  public double height() {
+    return maxY - minY;
+  }
+
+  /** Its middle. */
+  public Point centre() {
+    return new Point((minX + maxX) / 2, (minY + maxY) / 2);
+  }
+
+  /** The box around both. */
+  public Box union(Box o) {
+    return new Box(
+        Math.min(minX, o.minX),
+        Math.min(minY, o.minY),
+        Math.max(maxX, o.maxX),
+        Math.max(maxY, o.maxY));
+  }
+
+  /** The box grown by a margin on every side. */
+  public Box grown(double margin) {
+    return new Box(minX - margin, minY - margin, maxX + margin, maxY + margin);
+  }
+
+  /** Whether the insides overlap. */
+  public boolean overlaps(Box o) {
+    return minX < o.maxX && o.minX < maxX && minY < o.maxY && o.minY < maxY;
+  }
+
+  /** Whether another box lies within this one. */
+  public boolean contains(Box o) {
+    return minX <= o.minX && minY <= o.minY && maxX >= o.maxX && maxY >= o.maxY;
+  }
+}

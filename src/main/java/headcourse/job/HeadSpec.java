@@ -1,0 +1,107 @@
+package headcourse.job;
+
+import headcourse.units.Length;
+
+/**
+ * What the job asks of a head.
+ *
+ * @param shape the name of its shape
+ * @param height height of the ordinary stones; depth of the ring for curved heads
+ * @param key the key, or null for a head without one
+ * @param stones the ordinary stones
+ * @param bearing how far the end stones pass the jambs
+ * @param clear least distance of a joint from the jamb line
+ * @param soffit what covers the soffit
+ * @param seat how much of the end stone's return stays on the jamb stone
+ * @param params what only this shape asks for
+ */
+public record HeadSpec(
+    String shape,
+    Length height,
+    Key key,
+    Stones stones,
+    Bearing bearing,
+    Length clear,
+    Soffit soffit,
+    Length seat,
+    Params params) {
+
+  /**
+   * The stone on the centre line.
+   *
+   * @param bottom width at its lower end, or null where left open
+   * @param top width at its upper end, or null where left open
+   * @param rise how far it stands above the top line
+   * @param drop how far it hangs below the soffit line
+   * @param proud how far it stands out from the face
+   */
+  public record Key(Length bottom, Length top, Length rise, Length drop, Length proud) {}
+
+  /**
+   * The ordinary stones.
+   *
+   * @param min least width
+   * @param max greatest width
+   * @param target width to aim at
+   * @param step for {@code graded} what each stone is narrower than the one nearer the key; for
+   *     {@code mixed} the least difference between neighbours
+   * @param jump greatest difference between neighbours, or null
+   * @param eachSide how many a side, or null where the program chooses
+   * @param rhythm how widths run
+   * @param mirror whether both sides are alike
+   * @param seed what decides among equals; by default from the opening's mark
+   */
+  public record Stones(
+      Length min,
+      Length max,
+      Length target,
+      Length step,
+      Length jump,
+      Integer eachSide,
+      Rhythm rhythm,
+      boolean mirror,
+      long seed) {}
+
+  /**
+   * How far the end stones pass the jambs.
+   *
+   * @param min least
+   * @param max greatest
+   * @param target to aim at
+   */
+  public record Bearing(Length min, Length max, Length target) {}
+
+  /** How widths run along a side. */
+  public enum Rhythm {
+    /** All equal. */
+    EVEN,
+    /** Narrower outwards by a constant step. */
+    GRADED,
+    /** As picked stone varies. */
+    MIXED,
+    /** As the yard's pieces are. */
+    FROM_STOCK;
+
+    /** The word in the job file. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  /** What covers the soffit. */
+  public enum Soffit {
+    /** Corner blanks. */
+    RETURNED,
+    /** Two flats joined at 45° along the arris. */
+    MITRED,
+    /** Two flats, one behind the other. */
+    BUTTED,
+    /** Nothing. */
+    NONE;
+
+    /** The word in the job file. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+}

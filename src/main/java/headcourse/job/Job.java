@@ -1,0 +1,59 @@
+package headcourse.job;
+
+import headcourse.units.Grid;
+import headcourse.units.Units;
+import java.util.List;
+
+/**
+ * A job as read: every value checked for itself, every default filled in.
+ *
+ * @param name the job file's name without folder and extension; names the output folder
+ * @param info title block
+ * @param units units it is printed in
+ * @param grid step of every cut length
+ * @param papers paper of each bundle
+ * @param language words on the sheets
+ * @param frame path of the sheet frame, relative to the working folder; empty for the built-in one
+ * @param stone the stone
+ * @param wall what is behind it
+ * @param setting how it is set
+ * @param tools the tools
+ * @param fastener the screws
+ * @param openings at least one
+ * @param stock the yard
+ * @param fitted stones already cut
+ * @param spoiled pieces that broke, as blank marks with number
+ * @param accepted findings accepted
+ * @param limits thresholds of rules
+ * @param steps how many steps an exact search may take before it prints a bound instead
+ * @param spans where everything stands
+ */
+public record Job(
+    String name,
+    JobInfo info,
+    Units units,
+    Grid grid,
+    Papers papers,
+    Language language,
+    String frame,
+    Stone stone,
+    Wall wall,
+    Setting setting,
+    Tools tools,
+    Fastener fastener,
+    List<Opening> openings,
+    Stock stock,
+    List<Fitted> fitted,
+    List<String> spoiled,
+    List<Accepted> accepted,
+    Limits limits,
+    long steps,
+    Spans spans) {
+  /** Copies the lists. */
+  public Job {
+    openings = List.copyOf(openings);
+    fitted = List.copyOf(fitted);
+    spoiled = List.copyOf(spoiled);
+    accepted = List.copyOf(accepted);
+  }
+}

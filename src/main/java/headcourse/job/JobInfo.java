@@ -1,0 +1,37 @@
+package headcourse.job;
+
+import java.util.List;
+
+/**
+ * What the title block says. Every text is empty where the job file does not give it.
+ *
+ * @param number the job's number
+ * @param title what it is
+ * @param site where it is
+ * @param client who it is drawn for
+ * @param mason whose sheet it is
+ * @param drawnBy who drew it
+ * @param date ISO 8601 date; never taken from a clock
+ * @param revision the revision's mark
+ * @param revisions the history, oldest first
+ * @param revisionOf path of the layout.json of the revision before, or empty
+ */
+public record JobInfo(
+    String number,
+    String title,
+    String site,
+    String client,
+    String mason,
+    String drawnBy,
+    String date,
+    String revision,
+    List<Revision> revisions,
+    String revisionOf) {
+  /** Copies the history. */
+  public JobInfo {
+    revisions = List.copyOf(revisions);
+  }
+
+  /** One line of the history. */
+  public record Revision(String mark, String date, String note) {}
+}

@@ -1,0 +1,84 @@
+package headcourse.layout;
+
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.job.Opening;
+import headcourse.units.Length;
+import java.util.List;
+
+/**
+ * A head set out: every stone in its place.
+ *
+ * @param opening the opening
+ * @param halfWidth half the clear width that it was set out on
+ * @param stones from left to right
+ * @param joints left side outwards, then right side outwards
+ * @param bearingLeft how far the left end passes its jamb on the soffit line
+ * @param bearingRight the same on the right
+ * @param bearingTopLeft the same on the top line (the extrados in curved heads)
+ * @param bearingTopRight the same on the right
+ * @param curve what only curved or fanned heads have
+ * @param proof how good it is known to be
+ * @param remarks what the solver did on its own account, for the sheets: roundings, sides that
+ *     could not be alike
+ */
+public record HeadLayout(
+    Opening opening,
+    Length halfWidth,
+    List<PlacedStone> stones,
+    List<JointLine> joints,
+    Length bearingLeft,
+    Length bearingRight,
+    Length bearingTopLeft,
+    Length bearingTopRight,
+    Curve curve,
+    Proof proof,
+    List<Remark> remarks) {
+  /** Copies the lists. */
+  public HeadLayout {
+    stones = List.copyOf(stones);
+    joints = List.copyOf(joints);
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * What is struck out on site.
+   *
+   * @param intrados the soffit from left to right, without the key's drop
+   * @param extrados the top from left to right
+   * @param centres the places that arcs, or fanned joints, are struck from
+   * @param radius radius of the intrados where it has one, else null
+   * @param striking depth of a jack arch's striking point below the soffit line, else null
+   */
+  public record Curve(
+      Path intrados, Path extrados, List<Centre> centres, Double radius, Double striking) {
+    /** Copies the centres. */
+    public Curve {
+      centres = List.copyOf(centres);
+    }
+  }
+
+  /**
+   * A place that an arc is struck from.
+   *
+   * @param name what the sheet calls it, as in {@code A}
+   * @param at where
+   * @param trammel length of the rod to the intrados, mm
+   * @param fromAngle where its arc begins, radians
+   * @param toAngle where its arc ends, radians
+   */
+  public record Centre(String name, Point at, double trammel, double fromAngle, double toAngle) {}
+
+  /**
+   * Something the solver did.
+   *
+   * @param key message key, as in {@code rounded}
+   * @param message in English
+   */
+  public record Remark(String key, String message) {}
+
+  /** The stone with a mark. */
+  public PlacedStone stone(String mark) {
+    return stones.stream().filter(s -> s.mark().equals(mark)).findFirst().orElseThrow();
+  }
+}

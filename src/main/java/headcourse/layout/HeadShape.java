@@ -1,0 +1,14 @@
+package headcourse.layout;
+
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.job.ShapeDef;
+
+/** A shape of head: what it asks for, and how it is set out. One file each; see {@link Shapes}. */
+public interface HeadShape {
+  /** Its name and its own keys. */
+  ShapeDef definition();
+
+  /** Sets out the head over an opening whose {@code head.shape} is this one. */
+  Solution setOut(Job job, Opening opening);
+}

@@ -1,0 +1,63 @@
+package headcourse.layout;
+
+import headcourse.geom.Edge;
+import headcourse.geom.Path;
+import headcourse.units.Length;
+import java.util.List;
+
+/**
+ * A stone in its place in the head. Model space: origin at centre line × soffit line (springing
+ * line for curved heads), x right, y up, millimetres.
+ *
+ * @param mark its mark in the opening, as in L1
+ * @param role what it is
+ * @param side which side
+ * @param index from 1 outwards; 0 for the key
+ * @param face its edges, counter-clockwise from the lower left corner
+ * @param feet where its joint edges stand on the soffit line and the top line
+ * @param bottom width printed for its lower end: on the grid
+ * @param top width printed for its upper end: on the grid
+ * @param height printed height, square to the soffit of the stone
+ * @param proud how far it stands out
+ * @param chordDeviation distance of a straight arris from the curved soffit, mm; 0 in flat heads
+ * @param fitted whether the mason measured it, so that it never moves
+ */
+public record PlacedStone(
+    String mark,
+    Role role,
+    Side side,
+    int index,
+    List<FaceEdge> face,
+    Feet feet,
+    Length bottom,
+    Length top,
+    Length height,
+    Length proud,
+    double chordDeviation,
+    boolean fitted) {
+  /** Copies the edges. */
+  public PlacedStone {
+    face = List.copyOf(face);
+  }
+
+  /**
+   * Feet of the two joint edges, as distances along x from the centre line, right positive. In flat
+   * heads they are ticks (rounded once where a raked edge meets a mortar joint).
+   *
+   * @param leftSoffit left edge on the soffit line
+   * @param rightSoffit right edge on the soffit line
+   * @param leftTop left edge on the top line
+   * @param rightTop right edge on the top line
+   */
+  public record Feet(Length leftSoffit, Length rightSoffit, Length leftTop, Length rightTop) {}
+
+  /** The face as a closed path. */
+  public Path outline() {
+    return new Path(face.stream().map(FaceEdge::edge).toList(), true);
+  }
+
+  /** The edges on one side, in the outline's order. */
+  public List<Edge> edges(FaceEdge.Where where) {
+    return face.stream().filter(e -> e.where() == where).map(FaceEdge::edge).toList();
+  }
+}

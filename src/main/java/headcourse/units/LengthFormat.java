@@ -1,0 +1,93 @@
+package headcourse.units;
+
+import java.util.Locale;
+
+/**
+ * Writes lengths as a tape shows them: feet, inches and fractions, or millimetres; never a decimal
+ * inch.
+ *
+ * @param units the job's units
+ * @param grid the finest step that is printed; lengths off it are rounded to it, halves away from
+ *     zero
+ */
+public record LengthFormat(Units units, Grid grid) {
+  private static final String SUPER = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+  private static final String SUB = "₀₁₂₃₄₅₆₇₈₉";
+
+  /** Inches and a fraction, as {@code 64 ¹⁄₈"}; or millimetres without a unit, as {@code 1629}. */
+  public String tape(Length length) {
+    return units == Units.INCH ? inches(length, true) + "\"" : millimetres(length);
+  }
+
+  /** Feet and inches, as {@code 16'-0"}, from a foot up; or millimetres without a unit. */
+  public String building(Length length) {
+    if (units != Units.INCH) {
+      return millimetres(length);
+    }
+    Length rounded = grid.snap(length);
+    long pm = Math.abs(rounded.picometres());
+    long foot = 12 * Length.PM_PER_INCH;
+    if (pm < foot) {
+      return tape(length);
+    }
+    String sign = rounded.picometres() < 0 ? "-" : "";
+    return sign + pm / foot + "'-" + inches(new Length(pm % foot), true) + "\"";
+  }
+
+  /** As {@link #tape} with the unit always said: {@code 64 ¹⁄₈"}, {@code 1629 mm}. */
+  public String withUnit(Length length) {
+    return units == Units.INCH ? tape(length) : millimetres(length) + " mm";
+  }
+
+  /** Plain characters, as a job file or a message has it: {@code 64 1/8}, {@code 1629}. */
+  public String plain(Length length) {
+    return units == Units.INCH ? inches(length, false) : millimetres(length);
+  }
+
+  /** Plain characters with the unit: {@code 64 1/8"}, {@code 1629 mm}. */
+  public String plainWithUnit(Length length) {
+    return plain(length) + (units == Units.INCH ? "\"" : " mm");
+  }
+
+  private String inches(Length length, boolean stacked) {
+    Length rounded = grid.snap(length);
+    // Inch jobs print binary fractions; the denominator is the least that holds the value.
+    long den = 1;
+    long pm = Math.abs(rounded.picometres());
+    while (den < 512 && (pm * den) % Length.PM_PER_INCH != 0) {
+      den *= 2;
+    }
+    long num = Math.round((double) pm * den / Length.PM_PER_INCH);
+    long whole = num / den;
+    long rest = num % den;
+    String sign = rounded.picometres() < 0 ? "-" : "";
+    if (rest == 0) {
+      return sign + whole;
+    }
+    String fraction = stacked ? digits(rest, SUPER) + "⁄" + digits(den, SUB) : rest + "/" + den;
+    return sign + (whole == 0 ? "" : whole + " ") + fraction;
+  }
+
+  private static String digits(long n, String set) {
+    StringBuilder s = new StringBuilder();
+    for (char c : Long.toString(n).toCharArray()) {
+      s.append(set.charAt(c - '0'));
+    }
+    return s.toString();
+  }
+
+  private String millimetres(Length length) {
+    Length rounded = grid.snap(length);
+    if (rounded.picometres() % Length.PM_PER_MM == 0) {
+      return Long.toString(rounded.picometres() / Length.PM_PER_MM);
+    }
+    String s = String.format(Locale.ROOT, "%.3f", rounded.mm());
+    return s.replaceAll("0+$", "");
+  }
+
+  /** An angle to a tenth of a degree, as {@code 6.3°}; never {@code -0.0°}. */
+  public static String degrees(Angle angle) {
+    String s = String.format(Locale.ROOT, "%.1f°", angle.degrees());
+    return s.equals("-0.0°") ? "0.0°" : s;
+  }
+}

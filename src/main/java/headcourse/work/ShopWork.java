@@ -1,0 +1,31 @@
+package headcourse.work;
+
+import headcourse.bench.HeadWork;
+import headcourse.job.Job;
+import headcourse.rules.Finding;
+import headcourse.rules.Materials;
+import headcourse.stock.StockPlan;
+import java.util.List;
+
+/**
+ * A job worked out: everything that the sheets and the data files print.
+ *
+ * @param job the job
+ * @param heads one for each opening, in the job's order
+ * @param stock cutting plan and order
+ * @param materials what it takes
+ * @param findings what the rules say, gravest first within each opening
+ */
+public record ShopWork(
+    Job job, List<HeadWork> heads, StockPlan stock, Materials materials, List<Finding> findings) {
+  /** Copies the lists. */
+  public ShopWork {
+    heads = List.copyOf(heads);
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether an error stands that nobody accepted. */
+  public boolean errorsStand() {
+    return findings.stream().anyMatch(Finding::standing);
+  }
+}
