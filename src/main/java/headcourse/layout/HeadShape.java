@@ -4,7 +4,10 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
 
-/** A shape of head: what it asks for, and how it is set out. One file each; see {@link Shapes}. */
+/**
+ * A shape of head: what it asks for, and how it is set out. One file each, registered in {@code
+ * headcourse.layout.shapes.Shapes}.
+ */
 public interface HeadShape {
   /** Its name and its own keys. */
   ShapeDef definition();

@@ -1,6 +1,7 @@
-package headcourse.layout;
+package headcourse.layout.shapes;
 
 import headcourse.job.ShapeDef;
+import headcourse.layout.HeadShape;
 import java.util.List;
 import java.util.Optional;
 
