@@ -7,6 +7,8 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.wall.SettingSheet;
+import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -17,7 +19,8 @@ import java.util.List;
 public final class SheetBook {
   private SheetBook() {}
 
-  private static final List<SheetComposer> SHEETS = List.of();
+  private static final List<SheetComposer> SHEETS =
+      List.of(new WallElevation(), new SettingSheet());
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
