@@ -21,6 +21,13 @@ public record Amounts(Units units) {
     return imperial() ? number(kg / KG_PER_LB) + " lb" : number(kg) + " kg";
   }
 
+  /** A mass without decimals: {@code 50 lb}, {@code 20 kg}. */
+  public String wholeMass(double kg) {
+    return imperial()
+        ? String.format(Locale.ROOT, "%.0f lb", kg / KG_PER_LB)
+        : String.format(Locale.ROOT, "%.0f kg", kg);
+  }
+
   /** An area: {@code 16.0 ft²}, {@code 1.49 m²}. */
   public String area(double m2) {
     return imperial()

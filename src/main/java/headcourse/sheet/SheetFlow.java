@@ -48,6 +48,21 @@ public final class SheetFlow {
     newPage();
   }
 
+  /** The turn that gives the most length of columns on the bundle's paper. */
+  public static Turn bestTurn(SheetContext context) {
+    return length(context.area(Turn.LANDSCAPE)) > length(context.area(Turn.PORTRAIT)) + 1
+        ? Turn.LANDSCAPE
+        : Turn.PORTRAIT;
+  }
+
+  private static double length(Box area) {
+    return columns(area) * (area.height() - 20);
+  }
+
+  private static int columns(Box area) {
+    return Math.max(1, (int) Math.floor((area.width() + GUTTER) / (COLUMN + GUTTER)));
+  }
+
   private void newPage() {
     String name = pages.isEmpty() ? label : label + "-" + (pages.size() + 1);
     page = context.page(turn, name, title);
@@ -72,13 +87,9 @@ public final class SheetFlow {
     y = top;
   }
 
-  private int columns() {
-    return Math.max(1, (int) Math.floor((page.area().width() + GUTTER) / (COLUMN + GUTTER)));
-  }
-
   /** Width of a column, mm. */
   public double width() {
-    int n = columns();
+    int n = columns(page.area());
     return (page.area().width() - (n - 1) * GUTTER) / n;
   }
 
@@ -107,7 +118,7 @@ public final class SheetFlow {
 
   /** Goes on in the next column, or on the next page. */
   public void next() {
-    if (column + 1 < columns()) {
+    if (column + 1 < columns(page.area())) {
       column++;
       y = top;
     } else {

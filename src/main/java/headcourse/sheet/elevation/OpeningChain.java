@@ -82,7 +82,7 @@ final class OpeningChain {
     if (spans.isEmpty()) {
       return 2;
     }
-    double out = spans.stream().allMatch(s -> fits(s, scale)) ? 0 : ABOVE;
+    double out = spans.stream().allMatch(s -> fits(s, scale)) ? 0 : ABOVE + BELOW;
     return ABOVE + BELOW + out + (overallShown() ? ABOVE + BELOW : 0);
   }
 
@@ -92,7 +92,7 @@ final class OpeningChain {
       return;
     }
     double line = top + ABOVE;
-    double out = spans.stream().allMatch(s -> fits(s, view.scale())) ? 0 : ABOVE;
+    double out = spans.stream().allMatch(s -> fits(s, view.scale())) ? 0 : ABOVE + BELOW;
     double overall = line + BELOW + out + ABOVE;
     for (Span s : spans) {
       double a = view.apply(new Point(s.from, 0)).x();
@@ -174,7 +174,8 @@ final class OpeningChain {
     double width = LabelShape.width(word, WORD);
     double middle = (a + b) / 2;
     List<Label> places = new ArrayList<>();
-    for (double y : new double[] {line + 1.4 + WORD.height(), line + 5.4 + WORD.height()}) {
+    double under = line + BELOW + ABOVE + WORD.height();
+    for (double y : new double[] {line + 1.4 + WORD.height(), under, line + 5.4 + WORD.height()}) {
       for (double x : candidates(a, b, width)) {
         double at = Math.max(left + width / 2, Math.min(left + room - width / 2, x));
         places.add(new Label(new Point(at, y), word, WORD, Align.MIDDLE, 0));

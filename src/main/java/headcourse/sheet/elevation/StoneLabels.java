@@ -117,11 +117,10 @@ final class StoneLabels {
 
   private Optional<List<Mark>> set(Text text, double cap, Style style) {
     Box box = text.face.bounds();
-    Point middle = middle(text.face, box);
     double reach = box.height() / 2;
     // The middle first, then lower and higher.
     for (double shift : new double[] {0, 0.12, -0.12, 0.24, -0.24, 0.36, 0.48, -0.36, 0.6}) {
-      Point at = new Point(middle.x(), middle.y() + shift * reach);
+      Point at = middle(text.face, box, box.centre().y() + shift * reach);
       List<Mark> marks = style(text, cap, style, at);
       if (marks.stream().allMatch(m -> free(m, box))) {
         return Optional.of(marks);
@@ -130,9 +129,8 @@ final class StoneLabels {
     return Optional.empty();
   }
 
-  // The middle of the outline at half its height, so that labels of a row line up.
-  private static Point middle(Path face, Box box) {
-    double y = (box.minY() + box.maxY()) / 2;
+  // The middle of the outline at a height, so that labels of a row line up and follow a rake.
+  private static Point middle(Path face, Box box, double y) {
     double x0 = Double.POSITIVE_INFINITY;
     double x1 = Double.NEGATIVE_INFINITY;
     List<Point> v = face.vertices(0.05);
@@ -145,7 +143,7 @@ final class StoneLabels {
         x1 = Math.max(x1, x);
       }
     }
-    return x0 <= x1 ? new Point((x0 + x1) / 2, y) : box.centre();
+    return x0 <= x1 ? new Point((x0 + x1) / 2, y) : new Point(box.centre().x(), y);
   }
 
   private boolean free(Mark mark, Box face) {

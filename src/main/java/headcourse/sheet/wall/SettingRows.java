@@ -41,15 +41,17 @@ final class SettingRows {
     for (int i = 0; i < order.size(); i++) {
       Piece p = order.get(i);
       boolean third = (i + 1) % 3 == 0 || i + 1 == order.size();
-      rows.add(
-          List.of(
-              Integer.toString(p.setOrder()),
-              p.stone().mark(),
-              edge(p.stone()),
-              screws(p),
-              covers(p),
-              bed(p),
-              checks(p, third)));
+      List<String> row = new ArrayList<>();
+      row.add(Integer.toString(p.setOrder()));
+      row.add(p.stone().mark());
+      row.add(edge(p.stone()));
+      row.add(screws(p));
+      row.add(covers(p));
+      if (!bed.level()) {
+        row.add(bed(p));
+      }
+      row.add(checks(p, third));
+      rows.add(row);
     }
     return rows;
   }
@@ -88,7 +90,7 @@ final class SettingRows {
       }
       switch (n.hiddenBy()) {
         case "joint" -> all.add(context.say("wall.covered-by-joint"));
-        case "wall" -> all.add(context.say("wall.covered-by-wall", p.stone().mark()));
+        case "wall" -> all.add(context.say("wall.covered-by-wall"));
         default -> all.add(context.say("wall.covered-by-stone", n.hiddenBy()));
       }
     }

@@ -42,8 +42,7 @@ public final class SettingSheet implements SheetComposer {
   /** The setting sheet of one head. */
   static List<PageDraft> pages(SheetContext context, HeadWork head) {
     Opening opening = head.layout().opening();
-    double width = context.area(Turn.PORTRAIT).width();
-    Turn turn = width < 170 ? Turn.LANDSCAPE : Turn.PORTRAIT;
+    Turn turn = SheetFlow.bestTurn(context);
     String title = context.say("wall.setting-sheet");
     SheetFlow flow = new SheetFlow(context, turn, opening.mark() + "-S", title, opening.mark());
     flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
@@ -59,17 +58,18 @@ public final class SettingSheet implements SheetComposer {
   private static void order(SheetFlow flow, SheetContext context, HeadWork head) {
     Job job = context.job();
     SettingRows rows = new SettingRows(context, head);
-    List<Column> columns =
-        List.of(
-            new Column(context.say("wall.order"), 11, Align.END, true),
-            new Column(context.say("wall.stone"), 17, Align.START, true),
-            new Column(context.say("wall.edge-stands-at"), 31, Align.START, true),
-            new Column(context.say("wall.screws"), 52, Align.START, false),
-            new Column(context.say("wall.covered-by"), 28, Align.START, false),
-            new Column(context.say("wall.bed"), 22, Align.START, false),
-            new Column(context.say("wall.then-check"), 40, Align.START, true));
-    flow.table(columns, rows.all(), TEXT);
     Bed bed = Bed.of(job, head.layout().opening());
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column(context.say("wall.order"), 11, Align.END, true));
+    columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
+    columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
+    columns.add(new Column(context.say("wall.screws"), 48, Align.START, false));
+    columns.add(new Column(context.say("wall.covered-by"), 26, Align.START, false));
+    if (!bed.level()) {
+      columns.add(new Column(context.say("wall.bed"), 22, Align.START, false));
+    }
+    columns.add(new Column(context.say("wall.then-check"), 56, Align.START, true));
+    flow.table(columns, rows.all(), TEXT);
     String least = context.format().withUnit(job.wall().bed());
     flow.say(bed.level() ? "wall.bed-level" : "wall.bed-measured", TEXT, least);
     flow.say("wall.closing", TEXT);
@@ -116,7 +116,7 @@ public final class SettingSheet implements SheetComposer {
   static void cautions(SheetFlow flow, SheetContext context) {
     flow.heading(context.say("wall.cautions"), 20);
     Amounts amounts = new Amounts(context.job().units());
-    String two = amounts.mass(SettingRows.twoPeople(context.job()));
+    String two = amounts.wholeMass(SettingRows.twoPeople(context.job()));
     for (String key :
         List.of(
             "wall.caution-load",

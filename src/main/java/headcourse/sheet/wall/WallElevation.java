@@ -107,6 +107,7 @@ public final class WallElevation implements SheetComposer {
       Board b, SheetContext context, HeadFigures figures, Box area, Scale scale, HeadPart part) {
     Opening opening = figures.layout().opening();
     boolean wide = area.width() > 235;
+    Lettering small = area.width() > 350 ? LINE : SMALL;
     double right = wide ? area.width() * 0.36 : 0;
     double cap = area.width() > 350 ? 20 : 14;
     Lettering big = new Lettering(cap, true);
@@ -137,25 +138,25 @@ public final class WallElevation implements SheetComposer {
     }
     line =
         TextFlow.paragraph(
-            b, at, line, width, context.say("wall.seen-from-outside") + " · " + scale.name(), SMALL);
+            b, at, line, width, context.say("wall.seen-from-outside") + " · " + scale.name(), small);
     boolean mortar = !context.job().setting().dry();
     String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
-    line = TextFlow.paragraph(b, at, line, width, marks, SMALL);
+    line = TextFlow.paragraph(b, at, line, width, marks, small);
     line = Math.max(line + 1, y + cap + 3);
     double barRoom = wide ? area.width() - right - 6 : area.width();
     line = ScaleBar.draw(b, context.words(), context.job().units(), scale, x, line, barRoom);
     if (wide) {
-      return Math.max(line, orders(b, context, area.maxX() - right, y, right));
+      return Math.max(line, orders(b, context, area.maxX() - right, y, right, small));
     }
-    return orders(b, context, x, line + 2, area.width());
+    return orders(b, context, x, line + 4, area.width(), small);
   }
 
   private static double orders(
-      Board b, SheetContext context, double x, double y, double width) {
+      Board b, SheetContext context, double x, double y, double width, Lettering small) {
     double line = TextFlow.paragraph(b, x, y, width, context.say("wall.set-in-order"), TITLE);
     String screw =
         context.say(context.job().setting().dry() ? "wall.screw-dry" : "wall.screw-mortar");
-    line = TextFlow.paragraph(b, x, line - 1, width, screw, SMALL);
-    return TextFlow.paragraph(b, x, line, width, context.say("wall.level-after-three"), SMALL);
+    line = TextFlow.paragraph(b, x, line - 1, width, screw, small);
+    return TextFlow.paragraph(b, x, line, width, context.say("wall.level-after-three"), small);
   }
 }
