@@ -7,6 +7,9 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.contractor.ContractorElevations;
+import headcourse.sheet.contractor.NotesSheet;
+import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
@@ -20,7 +23,12 @@ public final class SheetBook {
   private SheetBook() {}
 
   private static final List<SheetComposer> SHEETS =
-      List.of(new WallElevation(), new SettingSheet());
+      List.of(
+          new WallElevation(),
+          new SettingSheet(),
+          new ScheduleSheet(),
+          new ContractorElevations(),
+          new NotesSheet());
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
