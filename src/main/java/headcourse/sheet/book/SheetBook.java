@@ -10,6 +10,7 @@ import headcourse.sheet.SheetFrame;
 import headcourse.sheet.contractor.ContractorElevations;
 import headcourse.sheet.contractor.NotesSheet;
 import headcourse.sheet.contractor.ScheduleSheet;
+import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
@@ -28,6 +29,7 @@ public final class SheetBook {
           new SettingSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),
+          new SectionSheet(),
           new NotesSheet());
 
   /** A bundle of a job. */

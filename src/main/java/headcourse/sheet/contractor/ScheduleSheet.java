@@ -43,7 +43,7 @@ public final class ScheduleSheet implements SheetComposer {
     Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
     List<Column> columns =
         List.of(
-            column(context, "mark", 13, true),
+            column(context, "mark", 17, true),
             column(context, "opening", 34, false),
             new Column(context.say("contractor.count"), 11, Align.END, true),
             column(context, "clear", 24, true),
