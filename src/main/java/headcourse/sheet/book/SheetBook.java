@@ -12,6 +12,7 @@ import headcourse.sheet.contractor.NotesSheet;
 import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.wall.SettingSheet;
+import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
@@ -26,6 +27,7 @@ public final class SheetBook {
   private static final List<SheetComposer> SHEETS =
       List.of(
           new WallElevation(),
+          new StrikingSheet(),
           new SettingSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),

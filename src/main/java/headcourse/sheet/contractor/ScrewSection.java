@@ -90,11 +90,9 @@ final class ScrewSection {
     Dimensions dims = new Dimensions(b);
     Lettering size = new Lettering(2.5, true);
     dims.aligned(
-        view.apply(mouth()), view.apply(new Point(0, t)), 7, f.withUnit(notch.mouth()), size);
-    dims.aligned(
         view.apply(new Point(0, layers.bed())),
         view.apply(new Point(0, layers.bed() + notch.penetration().mm())),
-        14,
+        9,
         f.withUnit(notch.penetration()),
         size);
   }
