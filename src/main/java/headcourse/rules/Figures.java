@@ -78,6 +78,11 @@ final class Figures {
     return units == Units.INCH ? decimal(m2 / M2_PER_IN2, 0) + " in²" : decimal(m2, 3) + " m²";
   }
 
+  /** {@code 1 stone}, {@code 7 stones}. */
+  static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+
   /** {@code 12 %}. */
   static String percent(double fraction) {
     return decimal(fraction * 100, 0) + " %";

@@ -10,6 +10,11 @@ import java.util.Optional;
 
 /** Where the head's top runs in line with a bed joint, four corners can meet at its ends. */
 final class FourCornersRule implements HeadRule {
+  /** How near counts as in line. */
+  static Length near(RuleContext c) {
+    return c.length("four-corners", 1 / 4.0, 6);
+  }
+
   @Override
   public RuleCard card() {
     return new RuleCard(
@@ -29,7 +34,7 @@ final class FourCornersRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    Length near = c.length("four-corners", 1 / 4.0, 6);
+    Length near = near(c);
     return Courses.top(head)
         .flatMap(
             top ->
@@ -40,7 +45,7 @@ final class FourCornersRule implements HeadRule {
             y ->
                 "the top of the end stones runs in line with the bed joint at "
                     + c.say().length(y)
-                    + ": four corners meet if a joint above stands over an end; break it by "
+                    + ": four corners meet if a joint above stands over an end; keep it off by "
                     + c.say()
                         .length(
                             Courses.heightAt(c.job().wall().courses(), y)

@@ -35,9 +35,9 @@ final class OverheadPropRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        hanging.size()
-            + " stones, "
+        Figures.count(hanging.size(), "stone")
+            + ", "
             + c.say().mass(hanging.stream().mapToDouble(Piece::liftingKg).sum())
-            + " in all, hang over the opening: prop them until the mortar has set for a day");
+            + " in all, over the opening: prop them until the mortar has set for a day");
   }
 }

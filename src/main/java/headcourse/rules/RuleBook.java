@@ -25,6 +25,7 @@ public final class RuleBook {
           new LeftoverRule(),
           new FourCornersRule(),
           new StackedJointsRule(),
+          new CourseMissRule(),
           new ArchDepthRule(),
           new KeyRiseRule(),
           new SegmentalRiseRule(),

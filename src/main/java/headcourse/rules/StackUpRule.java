@@ -48,8 +48,8 @@ final class StackUpRule implements SideRule {
     return Optional.of(
         what
             + ": "
-            + s.stones()
-            + " stones may add up to "
+            + Figures.count(s.stones(), "stone")
+            + " may add up to "
             + c.say().length(s.worst())
             + " either way, likely "
             + c.say().length(s.likely())

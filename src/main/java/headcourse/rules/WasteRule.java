@@ -30,8 +30,8 @@ final class WasteRule implements JobRule {
         : Optional.of(
             Figures.percent(left / used)
                 + " of the "
-                + blanks.size()
-                + " blanks used is left over, more than "
+                + Figures.count(blanks.size(), "blank")
+                + " used is left over, more than "
                 + Figures.percent(most)
                 + ": other widths, or other blanks");
   }

@@ -22,6 +22,7 @@ final class RuleExamples {
 
   private RuleExamples() {
     ends();
+    courses();
     arches();
     pieces();
     screws();
@@ -67,6 +68,13 @@ final class RuleExamples {
         "stacked-joints",
         s -> s.job.courses = List.of(in(-6), in(0), in(6)),
         s -> s.job.courses = List.of(in(-5), in(0), in(5)));
+  }
+
+  private void courses() {
+    add(
+        "course-miss",
+        s -> s.job.courses = List.of(in(0), in(7), in(13.9), in(20)),
+        s -> s.job.courses = List.of(in(0), in(7), in(14), in(20)));
   }
 
   private void arches() {
