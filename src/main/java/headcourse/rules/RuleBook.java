@@ -43,6 +43,7 @@ public final class RuleBook {
           new ReturnLeastRule(),
           new FaceLeastRule(),
           new BedLeastRule(),
+          new BedWedgeRule(),
           new ScratchCoatRule(),
           new LathRule(),
           new BondRule(),
