@@ -7,6 +7,9 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.fullsize.CoverSheet;
+import headcourse.sheet.fullsize.OutlineSheets;
+import headcourse.sheet.fullsize.StripSheets;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -17,7 +20,8 @@ import java.util.List;
 public final class SheetBook {
   private SheetBook() {}
 
-  private static final List<SheetComposer> SHEETS = List.of();
+  private static final List<SheetComposer> SHEETS =
+      List.of(new CoverSheet(), new OutlineSheets(), new StripSheets());
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
