@@ -7,6 +7,8 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.bench.CuttingPlanSheet;
+import headcourse.sheet.bench.LayoutBoardSheet;
 import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
@@ -22,7 +24,13 @@ public final class SheetBook {
   private SheetBook() {}
 
   private static final List<SheetComposer> SHEETS =
-      List.of(new TicketSheets(), new CoverSheet(), new OutlineSheets(), new StripSheets());
+      List.of(
+          new CuttingPlanSheet(),
+          new TicketSheets(),
+          new LayoutBoardSheet(),
+          new CoverSheet(),
+          new OutlineSheets(),
+          new StripSheets());
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
