@@ -1,0 +1,43 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.ParamDef;
+import java.util.List;
+import java.util.Optional;
+
+/** Stones over an opening are propped until the mortar holds. */
+final class OverheadPropRule implements HeadRule {
+  @Override
+  public RuleCard card() {
+    return RuleCard.practice(
+        "overhead-prop",
+        "Stones that hang over the opening stay propped until the mortar has set for a day",
+        Severity.NOTE);
+  }
+
+  @Override
+  public List<ParamDef> limits() {
+    return Rule.number("overhead-prop", "mass from which a hanging stone is propped, kg");
+  }
+
+  @Override
+  public Optional<String> look(RuleContext c, HeadWork head) {
+    double from = c.number("overhead-prop", 0);
+    double half = head.layout().halfWidth().mm();
+    List<Piece> hanging =
+        head.pieces().stream()
+            .filter(p -> p.liftingKg() >= from)
+            .filter(p -> Math.abs(p.centreOfMass().x()) < half)
+            .toList();
+    if (hanging.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        hanging.size()
+            + " stones, "
+            + c.say().mass(hanging.stream().mapToDouble(Piece::liftingKg).sum())
+            + " in all, hang over the opening: prop them until the mortar has set for a day");
+  }
+}
