@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ final class OverheadPropRule implements HeadRule {
 
   @Override
   public List<ParamDef> limits() {
-    return Rule.number("overhead-prop", "mass from which a hanging stone is propped, kg");
+    return Rule.of("overhead-prop", Kind.MASS, "mass from which a hanging stone is propped");
   }
 
   @Override
