@@ -6,7 +6,6 @@ import headcourse.diag.Severity;
 import headcourse.layout.Role;
 import headcourse.units.Length;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,18 +36,24 @@ final class CourseMissRule implements Rule {
   private static Optional<String> miss(RuleContext c, Length top) {
     Length near = FourCornersRule.near(c);
     Length sliver = SliverRule.width(c);
-    return c.job().wall().courses().stream()
-        .map(y -> y.minus(top))
-        .min(Comparator.comparing(Length::abs))
-        .filter(d -> d.abs().compareTo(near) > 0 && d.abs().compareTo(sliver) < 0)
-        .map(
-            d ->
-                "its top misses the bed joint "
-                    + (d.isPositive() ? "above" : "below")
-                    + " by "
-                    + c.say().length(d.abs(), sliver)
-                    + ", a sliver: "
-                    + (d.isPositive() ? "raise" : "lower")
-                    + " the top by as much, or shift the courses");
+    Length nearest = null;
+    for (Length y : c.job().wall().courses()) {
+      Length off = y.minus(top);
+      nearest = nearest == null || off.abs().compareTo(nearest.abs()) < 0 ? off : nearest;
+    }
+    if (nearest == null
+        || nearest.abs().compareTo(near) <= 0
+        || nearest.abs().compareTo(sliver) >= 0) {
+      return Optional.empty();
+    }
+    boolean above = nearest.isPositive();
+    return Optional.of(
+        "its top misses the bed joint "
+            + (above ? "above" : "below")
+            + " by "
+            + c.say().length(nearest.abs(), sliver)
+            + ", a sliver: "
+            + (above ? "raise" : "lower")
+            + " the top by as much, or shift the courses");
   }
 }

@@ -12,9 +12,13 @@ final class Ends {
 
   /** The outermost stone of a side; empty for a side without stones. */
   static Optional<Piece> of(HeadWork head, Side side) {
-    return head.pieces().stream()
-        .filter(p -> p.stone().side() == side)
-        .reduce((a, b) -> a.stone().index() > b.stone().index() ? a : b);
+    Piece end = null;
+    for (Piece p : head.pieces()) {
+      if (p.stone().side() == side && (end == null || p.stone().index() > end.stone().index())) {
+        end = p;
+      }
+    }
+    return Optional.ofNullable(end);
   }
 
   /** How far the end passes its jamb on the soffit line. */

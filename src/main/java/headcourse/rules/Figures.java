@@ -5,7 +5,8 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Writes the figures of messages in the job's units, in plain characters. */
 final class Figures {
@@ -90,8 +91,7 @@ final class Figures {
 
   /** A number with at most so many decimals, zeros left off. */
   static String decimal(double value, int decimals) {
-    String s = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    s = s.contains(".") ? s.replaceAll("0+$", "").replaceAll("\\.$", "") : s;
-    return s.equals("-0") ? "0" : s;
+    BigDecimal d = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return d.signum() == 0 ? "0" : d.stripTrailingZeros().toPlainString();
   }
 }

@@ -27,18 +27,21 @@ final class OverheadPropRule implements HeadRule {
   public Optional<String> look(RuleContext c, HeadWork head) {
     double from = c.number("overhead-prop", 0);
     double half = head.layout().halfWidth().mm();
-    List<Piece> hanging =
-        head.pieces().stream()
-            .filter(p -> p.liftingKg() >= from)
-            .filter(p -> Math.abs(p.centreOfMass().x()) < half)
-            .toList();
-    if (hanging.isEmpty()) {
+    int hanging = 0;
+    double kg = 0;
+    for (Piece p : head.pieces()) {
+      if (p.liftingKg() >= from && Math.abs(p.centreOfMass().x()) < half) {
+        hanging++;
+        kg += p.liftingKg();
+      }
+    }
+    if (hanging == 0) {
       return Optional.empty();
     }
     return Optional.of(
-        Figures.count(hanging.size(), "stone")
+        Figures.count(hanging, "stone")
             + ", "
-            + c.say().mass(hanging.stream().mapToDouble(Piece::liftingKg).sum())
+            + c.say().mass(kg)
             + " in all, over the opening: prop them until the mortar has set for a day");
   }
 }

@@ -23,8 +23,12 @@ final class WasteRule implements JobRule {
   public Optional<String> look(RuleContext c) {
     double most = c.number("waste", 0.25);
     List<StockPlan.CutBlank> blanks = c.stock().blanks();
-    double used = blanks.stream().mapToDouble(b -> b.length().mm()).sum();
-    double left = blanks.stream().mapToDouble(b -> b.waste().mm()).sum();
+    double used = 0;
+    double left = 0;
+    for (StockPlan.CutBlank blank : blanks) {
+      used += blank.length().mm();
+      left += blank.waste().mm();
+    }
     return left <= most * used + 1e-6
         ? Optional.empty()
         : Optional.of(
