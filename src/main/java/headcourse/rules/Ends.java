@@ -26,6 +26,15 @@ final class Ends {
     return side == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
   }
 
+  /** Whether an end springs from the jamb itself, as a fan or a ring may; within a tick. */
+  static boolean springs(RuleContext c, HeadWork head, Side side) {
+    return switch (Shape.of(head)) {
+      case SOLDIER -> false;
+      case JACK -> soffitBearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
+      case CURVED -> true;
+    };
+  }
+
   /** How much wall the end rests over: on the soffit line where plumb, else on the top line. */
   static Length bearing(HeadWork head, Side side) {
     if (Shape.of(head) == Shape.SOLDIER) {
