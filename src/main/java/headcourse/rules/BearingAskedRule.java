@@ -18,9 +18,7 @@ final class BearingAskedRule implements SideRule {
   public Optional<String> look(RuleContext c, HeadWork head, Side side) {
     Length least = head.layout().opening().head().bearing().min();
     Length bears = Ends.soffitBearing(head, side);
-    // A fan, or a ring, may spring from the jamb itself.
-    boolean springs = Shape.of(head) != Shape.SOLDIER && bears.isZero();
-    if (Shape.of(head) == Shape.CURVED || springs || bears.compareTo(least) >= 0) {
+    if (Ends.springs(c, head, side) || bears.compareTo(least) >= 0) {
       return Optional.empty();
     }
     return Optional.of(

@@ -21,13 +21,13 @@ final class BondRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    long overhead = head.pieces().stream().filter(p -> p.returnDepth().isPositive()).count();
+    int overhead = (int) head.pieces().stream().filter(p -> p.returnDepth().isPositive()).count();
     if (overhead == 0) {
       return Optional.empty();
     }
     return Optional.of(
-        overhead
-            + " stones hang over the opening: back buttered 100 %, mortar with an admixture for"
+        Figures.count(overhead, "stone")
+            + " with a soffit overhead: back buttered 100 %, mortar with an admixture for"
             + " overhead work, bond in shear at least "
             + (c.metric() ? "0.345 N/mm²" : "50 lb/in²"));
   }

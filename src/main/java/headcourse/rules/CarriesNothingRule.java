@@ -17,9 +17,7 @@ final class CarriesNothingRule implements HeadRule {
     return head.pieces().isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "these "
-                + head.pieces().size()
-                + " stones carry nothing; the lintel over "
+            "the veneer carries nothing; the lintel over "
                 + c.say().span(c.span(head))
                 + " is by others, and the engineer's drawings govern");
   }

@@ -1,11 +1,11 @@
 package headcourse.rules;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
 import headcourse.layout.Side;
 import headcourse.units.Length;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The wall's coursing beside a head. */
 final class Courses {
@@ -13,10 +13,15 @@ final class Courses {
 
   /** Top of the end stones above the soffit line; empty for a head without stones. */
   static Optional<Length> top(HeadWork head) {
-    return Stream.of(Side.LEFT, Side.RIGHT)
-        .flatMap(side -> Ends.of(head, side).stream())
-        .map(p -> Length.mm(p.stone().outline().bounds().maxY()))
-        .reduce(Length::max);
+    Length top = null;
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      Optional<Piece> end = Ends.of(head, side);
+      if (end.isPresent()) {
+        Length y = Length.mm(end.get().stone().outline().bounds().maxY());
+        top = top == null ? y : top.max(y);
+      }
+    }
+    return Optional.ofNullable(top);
   }
 
   /** Height of the course that lies on a level; of the last one below where none does. */

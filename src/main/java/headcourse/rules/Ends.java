@@ -12,14 +12,27 @@ final class Ends {
 
   /** The outermost stone of a side; empty for a side without stones. */
   static Optional<Piece> of(HeadWork head, Side side) {
-    return head.pieces().stream()
-        .filter(p -> p.stone().side() == side)
-        .reduce((a, b) -> a.stone().index() > b.stone().index() ? a : b);
+    Piece end = null;
+    for (Piece p : head.pieces()) {
+      if (p.stone().side() == side && (end == null || p.stone().index() > end.stone().index())) {
+        end = p;
+      }
+    }
+    return Optional.ofNullable(end);
   }
 
   /** How far the end passes its jamb on the soffit line. */
   static Length soffitBearing(HeadWork head, Side side) {
     return side == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
+  }
+
+  /** Whether an end springs from the jamb itself, as a fan or a ring may; within a tick. */
+  static boolean springs(RuleContext c, HeadWork head, Side side) {
+    return switch (Shape.of(head)) {
+      case SOLDIER -> false;
+      case JACK -> soffitBearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
+      case CURVED -> true;
+    };
   }
 
   /** How much wall the end rests over: on the soffit line where plumb, else on the top line. */

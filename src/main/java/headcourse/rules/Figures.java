@@ -5,7 +5,8 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Writes the figures of messages in the job's units, in plain characters. */
 final class Figures {
@@ -78,6 +79,11 @@ final class Figures {
     return units == Units.INCH ? decimal(m2 / M2_PER_IN2, 0) + " in²" : decimal(m2, 3) + " m²";
   }
 
+  /** {@code 1 stone}, {@code 7 stones}. */
+  static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+
   /** {@code 12 %}. */
   static String percent(double fraction) {
     return decimal(fraction * 100, 0) + " %";
@@ -85,8 +91,7 @@ final class Figures {
 
   /** A number with at most so many decimals, zeros left off. */
   static String decimal(double value, int decimals) {
-    String s = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    s = s.contains(".") ? s.replaceAll("0+$", "").replaceAll("\\.$", "") : s;
-    return s.equals("-0") ? "0" : s;
+    BigDecimal d = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return d.signum() == 0 ? "0" : d.stripTrailingZeros().toPlainString();
   }
 }

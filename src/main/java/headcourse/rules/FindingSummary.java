@@ -30,17 +30,46 @@ final class FindingSummary {
     if (group.size() == 1 || bare.stone() == null && group.get(0).stone() == null) {
       return group.get(0);
     }
-    StringBuilder stones = new StringBuilder();
-    for (Finding f : group) {
-      String mark = f.stone();
-      boolean first = stones.length() == 0;
-      String brief =
-          !first && mark.startsWith(f.opening() + "-")
-              ? mark.substring(f.opening().length() + 1)
-              : mark;
-      stones.append(first ? "" : ", ").append(brief);
+    String opening = bare.opening() + "-";
+    List<String> marks =
+        group.stream().map(f -> f.stone().substring(opening.length())).distinct().toList();
+    return with(bare, null, opening + String.join(", ", runs(marks)) + bare.message());
+  }
+
+  /** Three and more marks in a row of one side become {@code L1 to L6}. */
+  static List<String> runs(List<String> marks) {
+    List<String> said = new ArrayList<>();
+    int i = 0;
+    while (i < marks.size()) {
+      int end = i;
+      int step = i + 1 < marks.size() ? step(marks.get(i), marks.get(i + 1)) : 0;
+      while (step != 0
+          && end + 1 < marks.size()
+          && step(marks.get(end), marks.get(end + 1)) == step) {
+        end++;
+      }
+      if (end - i >= 2) {
+        String low = marks.get(step > 0 ? i : end);
+        String high = marks.get(step > 0 ? end : i);
+        said.add(low + " to " + high);
+        i = end + 1;
+      } else {
+        said.add(marks.get(i));
+        i++;
+      }
     }
-    return with(bare, null, stones + bare.message());
+    return said;
+  }
+
+  /** 1 or −1 where the marks follow each other on one side, else 0. */
+  private static int step(String a, String b) {
+    if (!a.matches("[LR][0-9]{1,6}")
+        || !b.matches("[LR][0-9]{1,6}")
+        || a.charAt(0) != b.charAt(0)) {
+      return 0;
+    }
+    int d = Integer.parseInt(b.substring(1)) - Integer.parseInt(a.substring(1));
+    return Math.abs(d) == 1 ? d : 0;
   }
 
   private static Finding with(Finding f, String stone, String message) {

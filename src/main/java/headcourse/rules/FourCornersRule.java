@@ -10,6 +10,11 @@ import java.util.Optional;
 
 /** Where the head's top runs in line with a bed joint, four corners can meet at its ends. */
 final class FourCornersRule implements HeadRule {
+  /** How near counts as in line. */
+  static Length near(RuleContext c) {
+    return c.length("four-corners", 1 / 4.0, 6);
+  }
+
   @Override
   public RuleCard card() {
     return new RuleCard(
@@ -29,21 +34,20 @@ final class FourCornersRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    Length near = c.length("four-corners", 1 / 4.0, 6);
-    return Courses.top(head)
-        .flatMap(
-            top ->
-                c.job().wall().courses().stream()
-                    .filter(y -> y.minus(top).abs().compareTo(near) <= 0)
-                    .findFirst())
-        .map(
-            y ->
-                "the top of the end stones runs in line with the bed joint at "
-                    + c.say().length(y)
-                    + ": four corners meet if a joint above stands over an end; break it by "
-                    + c.say()
-                        .length(
-                            Courses.heightAt(c.job().wall().courses(), y)
-                                .orElse(SliverRule.width(c))));
+    if (c.job().wall().courses().isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Length> top = Courses.top(head);
+    for (Length y : c.job().wall().courses()) {
+      if (top.isPresent() && y.minus(top.get()).abs().compareTo(near(c)) <= 0) {
+        Length lap = Courses.heightAt(c.job().wall().courses(), y).orElse(SliverRule.width(c));
+        return Optional.of(
+            "the top of the end stones runs in line with the bed joint at "
+                + c.say().length(y)
+                + ": four corners meet if a joint above stands over an end; keep it off by "
+                + c.say().length(lap));
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -28,7 +28,7 @@ final class GrinderGuardRule implements JobRule {
         ? Optional.empty()
         : Optional.of(
             "guard on, wheel ring-tested and within its rated speed, eyes and ears covered, for the "
-                + slots
-                + " slots drawn");
+                + Figures.count(slots, "slot")
+                + " drawn");
   }
 }

@@ -25,7 +25,8 @@ final class JointAtJambRule implements Rule {
     for (HeadWork head : c.heads()) {
       Length clear = head.layout().opening().head().clear();
       for (JointLine joint : head.layout().joints()) {
-        if (joint.side() == Side.CENTRE || springs(head, joint)) {
+        if (joint.side() == Side.CENTRE
+            || joint.outer().isEmpty() && Ends.springs(c, head, joint.side())) {
           continue;
         }
         Length off = off(c, head, joint);
@@ -37,21 +38,17 @@ final class JointAtJambRule implements Rule {
     return hits;
   }
 
-  /** Rings spring from the jamb itself, and a fan may. */
-  private static boolean springs(HeadWork head, JointLine joint) {
-    return joint.outer().isEmpty()
-        && (Shape.of(head) == Shape.CURVED
-            || Shape.of(head) == Shape.JACK && Ends.soffitBearing(head, joint.side()).isZero());
-  }
-
+  /**
+   * Distance from the jamb line to the joint's nearer edge, between running marks: a raked joint is
+   * a hair wider along the soffit than square to itself, and marks don't show that.
+   */
   private static Length off(RuleContext c, HeadWork head, JointLine joint) {
     Point jamb = new Point(joint.side().sign() * head.layout().halfWidth().mm(), 0);
-    double lean = joint.head().minus(joint.foot()).unit().y();
     double half = joint.outer().isEmpty() ? 0 : c.job().setting().joint().mm() / 2;
     double gap =
         Shape.of(head) == Shape.CURVED
             ? joint.foot().distance(jamb) - half
-            : Math.abs(foot(joint) - jamb.x()) - half / lean;
+            : Math.abs(foot(joint) - jamb.x()) - half;
     return Length.mm(Math.max(0, gap));
   }
 

@@ -6,12 +6,11 @@ import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.layout.Role;
 import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** No stone looks like a leftover beside its neighbours. */
-final class LeftoverRule implements PieceRule {
+final class LeftoverRule implements Rule {
   @Override
   public RuleCard card() {
     return RuleCard.practice(
@@ -24,26 +23,36 @@ final class LeftoverRule implements PieceRule {
   }
 
   @Override
-  public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
-    if (piece.stone().role() == Role.KEY) {
-      return Optional.empty();
-    }
+  public List<Hit> check(RuleContext c) {
+    List<Hit> hits = new ArrayList<>();
     double least = c.number("leftover", 0.5);
-    int i = head.pieces().indexOf(piece);
-    return Stream.of(i - 1, i + 1)
-        .filter(k -> k >= 0 && k < head.pieces().size())
-        .map(head.pieces()::get)
-        .filter(p -> p.stone().role() != Role.KEY)
-        .filter(p -> middle(piece) < least * middle(p) - 1e-6)
-        .findFirst()
-        .map(
-            p ->
-                c.say().length(Length.mm(middle(piece)))
-                    + " wide beside "
-                    + p.mark()
-                    + " at "
-                    + c.say().length(Length.mm(middle(p)))
-                    + " reads as a leftover; share the width out");
+    for (HeadWork head : c.heads()) {
+      List<Piece> pieces = head.pieces();
+      for (int i = 0; i < pieces.size(); i++) {
+        Piece wide = pieces.get(i);
+        for (int k = i - 1; k <= i + 1; k += 2) {
+          if (k >= 0 && k < pieces.size() && leftover(pieces.get(k), wide, least)) {
+            hits.add(Hit.stone(head, pieces.get(k), text(c, pieces.get(k), wide)));
+          }
+        }
+      }
+    }
+    return hits;
+  }
+
+  private static boolean leftover(Piece narrow, Piece wide, double least) {
+    return narrow.stone().role() != Role.KEY
+        && wide.stone().role() != Role.KEY
+        && middle(narrow) < least * middle(wide) - 1e-6;
+  }
+
+  private static String text(RuleContext c, Piece narrow, Piece wide) {
+    return c.say().length(Length.mm(middle(narrow)))
+        + " wide beside "
+        + wide.mark()
+        + " at "
+        + c.say().length(Length.mm(middle(wide)))
+        + " reads as a leftover; share the width out";
   }
 
   private static double middle(Piece p) {

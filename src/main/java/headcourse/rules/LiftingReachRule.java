@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Angle;
@@ -30,12 +31,7 @@ final class LiftingReachRule implements PieceRule {
             Rule.length("lifting-hands", "hands before the ankles, at the start of the lift"),
             Rule.length("lifting-from", "hands above the floor, at the start of the lift"),
             Rule.length("lifting-travel", "how far the hands go up"),
-            List.of(
-                new ParamDef(
-                    "lifting-twist",
-                    headcourse.job.ShapeDef.Kind.ANGLE,
-                    List.of(),
-                    "how far the body turns")),
+            Rule.of("lifting-twist", Kind.ANGLE, "how far the body turns"),
             Rule.number("lifting-frequency", "the equation's F: 1 for a lift now and then"),
             Rule.number("lifting-grip", "the equation's C: 1 for a good grip, 0.9 for a poor one"))
         .flatMap(List::stream)

@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import java.util.List;
@@ -28,7 +29,7 @@ final class LiftingRule implements PieceRule {
 
   @Override
   public List<ParamDef> limits() {
-    return Rule.number("lifting", "mass from which two people lift a stone, kg");
+    return Rule.of("lifting", Kind.MASS, "mass from which two people lift a stone");
   }
 
   @Override

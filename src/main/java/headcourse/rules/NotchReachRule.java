@@ -17,9 +17,6 @@ final class NotchReachRule implements NotchRule {
   public Optional<String> look(RuleContext c, Piece piece, Notch notch) {
     return notch.reachable()
         ? Optional.empty()
-        : Optional.of(
-            "closed when the stone goes up as number "
-                + piece.setOrder()
-                + ": the screw can't be driven");
+        : Optional.of("closed when the stone goes up: the screw can't be driven");
   }
 }

@@ -27,8 +27,8 @@ final class OddWithKeyRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        n
-            + " stones "
+        Figures.count(n, "stone")
+            + " "
             + (key ? "with a key, not the same number on both sides" : "and a joint on the centre")
             + "; an arch is set with an odd number and a key");
   }

@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import java.util.List;
 import java.util.Optional;
@@ -19,25 +20,28 @@ final class OverheadPropRule implements HeadRule {
 
   @Override
   public List<ParamDef> limits() {
-    return Rule.number("overhead-prop", "mass from which a hanging stone is propped, kg");
+    return Rule.of("overhead-prop", Kind.MASS, "mass from which a hanging stone is propped");
   }
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
     double from = c.number("overhead-prop", 0);
     double half = head.layout().halfWidth().mm();
-    List<Piece> hanging =
-        head.pieces().stream()
-            .filter(p -> p.liftingKg() >= from)
-            .filter(p -> Math.abs(p.centreOfMass().x()) < half)
-            .toList();
-    if (hanging.isEmpty()) {
+    int hanging = 0;
+    double kg = 0;
+    for (Piece p : head.pieces()) {
+      if (p.liftingKg() >= from && Math.abs(p.centreOfMass().x()) < half) {
+        hanging++;
+        kg += p.liftingKg();
+      }
+    }
+    if (hanging == 0) {
       return Optional.empty();
     }
     return Optional.of(
-        hanging.size()
-            + " stones, "
-            + c.say().mass(hanging.stream().mapToDouble(Piece::liftingKg).sum())
-            + " in all, hang over the opening: prop them until the mortar has set for a day");
+        Figures.count(hanging, "stone")
+            + ", "
+            + c.say().mass(kg)
+            + " in all, over the opening: prop them until the mortar has set for a day");
   }
 }

@@ -19,11 +19,16 @@ interface Rule {
 
   /** A threshold that is a length. */
   static List<ParamDef> length(String name, String help) {
-    return List.of(new ParamDef(name, Kind.LENGTH, List.of(), help));
+    return of(name, Kind.LENGTH, help);
   }
 
   /** A threshold that is a plain number. */
   static List<ParamDef> number(String name, String help) {
-    return List.of(new ParamDef(name, Kind.NUMBER, List.of(), help));
+    return of(name, Kind.NUMBER, help);
+  }
+
+  /** A threshold of another kind. */
+  static List<ParamDef> of(String name, Kind kind, String help) {
+    return List.of(new ParamDef(name, kind, List.of(), help));
   }
 }

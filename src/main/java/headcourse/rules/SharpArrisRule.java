@@ -4,6 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.geom.Edge;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Angle;
@@ -29,12 +30,8 @@ final class SharpArrisRule implements PieceRule {
 
   @Override
   public List<ParamDef> limits() {
-    return List.of(
-        new ParamDef(
-            "sharp-arris",
-            headcourse.job.ShapeDef.Kind.ANGLE,
-            List.of(),
-            "corner of a stone's face that is too sharp, or sharper"));
+    return Rule.of(
+        "sharp-arris", Kind.ANGLE, "corner of a stone's face that is too sharp, or sharper");
   }
 
   @Override

@@ -26,7 +26,7 @@ final class SilicaRule implements JobRule {
       return Optional.empty();
     }
     String tasks =
-        (saw ? "saw with water built in" : "")
+        (saw ? "wet saw with built-in water" : "")
             + (saw && grinder ? "; " : "")
             + (grinder
                 ? "hand grinder with shroud and collector, or water, and a respirator (APF 10) for"

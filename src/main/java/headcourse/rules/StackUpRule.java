@@ -29,10 +29,7 @@ final class StackUpRule implements SideRule {
     }
     StackUp s = found.get();
     Length least = head.layout().opening().head().bearing().min();
-    boolean bears =
-        Shape.of(head) == Shape.CURVED
-            || Ends.soffitBearing(head, side).isZero()
-            || s.bearingLeast().compareTo(least) >= 0;
+    boolean bears = Ends.springs(c, head, side) || s.bearingLeast().compareTo(least) >= 0;
     if (bears && s.jambStillClear()) {
       return Optional.empty();
     }
@@ -48,8 +45,8 @@ final class StackUpRule implements SideRule {
     return Optional.of(
         what
             + ": "
-            + s.stones()
-            + " stones may add up to "
+            + Figures.count(s.stones(), "stone")
+            + " may add up to "
             + c.say().length(s.worst())
             + " either way, likely "
             + c.say().length(s.likely())

@@ -38,7 +38,8 @@ final class StackedJointsRule implements SideRule {
             lap ->
                 "laps the jamb by "
                     + c.say().length(bears, lap)
-                    + "; where courses are that high, bonded joints lap "
-                    + c.say().length(lap));
+                    + "; joints of these courses lap "
+                    + c.say().length(lap)
+                    + " in a bonded wall");
   }
 }

@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import java.util.List;
@@ -23,7 +24,7 @@ final class VeneerAreaRule implements PieceRule {
 
   @Override
   public List<ParamDef> limits() {
-    return Rule.number("veneer-area", "largest face of an adhered piece, m²");
+    return Rule.of("veneer-area", Kind.AREA, "largest face of an adhered piece");
   }
 
   @Override

@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import java.util.ArrayList;
@@ -28,7 +29,7 @@ final class VeneerWeightRule implements Rule {
 
   @Override
   public List<ParamDef> limits() {
-    return Rule.number("veneer-weight", "most that adhered stone may weigh, kg/m²");
+    return Rule.of("veneer-weight", Kind.MASS_PER_AREA, "most that adhered stone may weigh");
   }
 
   @Override

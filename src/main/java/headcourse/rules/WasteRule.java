@@ -23,15 +23,19 @@ final class WasteRule implements JobRule {
   public Optional<String> look(RuleContext c) {
     double most = c.number("waste", 0.25);
     List<StockPlan.CutBlank> blanks = c.stock().blanks();
-    double used = blanks.stream().mapToDouble(b -> b.length().mm()).sum();
-    double left = blanks.stream().mapToDouble(b -> b.waste().mm()).sum();
+    double used = 0;
+    double left = 0;
+    for (StockPlan.CutBlank blank : blanks) {
+      used += blank.length().mm();
+      left += blank.waste().mm();
+    }
     return left <= most * used + 1e-6
         ? Optional.empty()
         : Optional.of(
             Figures.percent(left / used)
                 + " of the "
-                + blanks.size()
-                + " blanks used is left over, more than "
+                + Figures.count(blanks.size(), "blank")
+                + " used is left over, more than "
                 + Figures.percent(most)
                 + ": other widths, or other blanks");
   }

@@ -173,6 +173,15 @@ class RuleBookTest {
   }
 
   @Test
+  void marksInARowAreSaidAsARun() {
+    assertEquals(
+        List.of("L1 to L6", "K", "R1 to R3", "R5", "R6"),
+        FindingSummary.runs(
+            List.of("L6", "L5", "L4", "L3", "L2", "L1", "K", "R1", "R2", "R3", "R5", "R6")));
+    assertEquals(List.of("L2", "L1", "R1"), FindingSummary.runs(List.of("L2", "L1", "R1")));
+  }
+
+  @Test
   void aHairOverALimitDoesNotReadLikeTheLimit() {
     Scene s = new Scene();
     s.change("K", p -> p.top = Length.inches(36.001));

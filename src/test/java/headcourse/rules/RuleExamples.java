@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.EdgeName;
 import headcourse.bench.StackUp;
 import headcourse.job.HeadSpec;
+import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.layout.Side;
@@ -22,6 +23,7 @@ final class RuleExamples {
 
   private RuleExamples() {
     ends();
+    courses();
     arches();
     pieces();
     screws();
@@ -67,6 +69,13 @@ final class RuleExamples {
         "stacked-joints",
         s -> s.job.courses = List.of(in(-6), in(0), in(6)),
         s -> s.job.courses = List.of(in(-5), in(0), in(5)));
+  }
+
+  private void courses() {
+    add(
+        "course-miss",
+        s -> s.job.courses = List.of(in(0), in(7), in(13.9), in(20)),
+        s -> s.job.courses = List.of(in(0), in(7), in(14), in(20)));
   }
 
   private void arches() {
@@ -142,8 +151,16 @@ final class RuleExamples {
         s -> s.change("R2", p -> p.bottom = in(2)));
     add("bed-least", s -> s.bed = in(0.4375), s -> s.bed = in(0.5));
     add("scratch-coat", s -> s.scratch = in(0.8125), s -> s.scratch = in(0.75));
+    add("bed-wedge", s -> outOfLevel(s, 0.8125), s -> outOfLevel(s, 0.75));
     add("lath", s -> {}, s -> s.scratch = Length.ZERO);
     add("overhead-bond", s -> {}, s -> s.each(p -> p.returnDepth = Length.ZERO));
+  }
+
+  private static void outOfLevel(Scene s, double by) {
+    Measured.Level left = new Measured.Level(in(-48), in(-by / 2));
+    Measured.Level right = new Measured.Level(in(48), in(by / 2));
+    s.job.first().measured =
+        new Measured(null, null, null, List.of(left, right), null, null, Length.ZERO);
   }
 
   private static void weight(Scene s, double lbPerFt3) {
