@@ -2,6 +2,10 @@ package headcourse.layout.shapes;
 
 import headcourse.job.ShapeDef;
 import headcourse.layout.HeadShape;
+import headcourse.layout.curved.EllipticalHead;
+import headcourse.layout.curved.PointedHead;
+import headcourse.layout.curved.SegmentalHead;
+import headcourse.layout.curved.SemicircularHead;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,7 +13,8 @@ import java.util.Optional;
 public final class Shapes {
   private Shapes() {}
 
-  private static final List<HeadShape> ALL = List.of();
+  private static final List<HeadShape> ALL =
+      List.of(new SegmentalHead(), new SemicircularHead(), new EllipticalHead(), new PointedHead());
 
   /** What the job reader must know of them. */
   public static List<ShapeDef> definitions() {
