@@ -73,7 +73,7 @@ record ExtradosPlan(
   /** The extrados over a division. */
   Extrados over(Division division) {
     return switch (word) {
-      case "stepped" -> SteppedExtrados.over(ring, division.lines(), courses::atOrAbove, plumb);
+      case "stepped" -> SteppedExtrados.over(ring, division, courses::atOrAbove, plumb);
       case "level" -> new LevelExtrados(level, plumb, division.lines().get(division.each()));
       default -> ring;
     };

@@ -19,14 +19,17 @@ final class SteppedExtrados implements Extrados {
   /** Least top of a stone, as a part of the ring's depth. Common practice, no source. */
   private static final double LEAST_TOP = 0.25;
 
-  private final List<CutLine> joints;
+  private final Division division;
   private final double plumb;
+  private final double end;
   private final double crown;
   private final double[] levels;
 
-  private SteppedExtrados(List<CutLine> joints, double plumb, double crown, double[] levels) {
-    this.joints = joints;
+  private SteppedExtrados(
+      Division division, double plumb, double end, double crown, double[] levels) {
+    this.division = division;
     this.plumb = plumb;
+    this.end = end;
     this.crown = crown;
     this.levels = levels;
   }
@@ -35,35 +38,44 @@ final class SteppedExtrados implements Extrados {
    * Finds the steps.
    *
    * @param ring a ring of the least depth
-   * @param joints joint lines from the key to the skewback
+   * @param division the joints
    * @param course the least bed joint at or above a height
    * @param plumb distance of the plumb ends from the centre line
    */
   static SteppedExtrados over(
-      ConcentricExtrados ring, List<CutLine> joints, DoubleUnaryOperator course, double plumb) {
+      ConcentricExtrados ring, Division division, DoubleUnaryOperator course, double plumb) {
+    List<CutLine> joints = division.lines();
     double crown = course.applyAsDouble(ring.head(CutLine.CENTRE).y());
-    double[] levels = new double[joints.size()];
+    int n = division.each();
+    double least = LEAST_TOP * ring.depth();
+    double[] levels = new double[n + 1];
     double above = crown;
     double reached = 0;
-    for (int i = 0; i < levels.length; i++) {
-      CutLine joint = joints.get(i);
-      double least = ring.head(joint).y();
-      boolean skewback = i == levels.length - 1;
-      double level = skewback ? least : Math.min(above, course.applyAsDouble(least));
-      while (level < above && reach(joint, level, plumb) < reached + LEAST_TOP * ring.depth()) {
-        level =
-            skewback ? above : Math.min(above, course.applyAsDouble(level + 10 * Tolerance.SAME));
+    for (int i = 0; i <= n; i++) {
+      CutLine edge = division.outer(i);
+      double level = i == n ? above : course.applyAsDouble(ring.head(joints.get(i)).y());
+      level = Math.min(above, level);
+      while (level < above && reach(edge, level, plumb) < reached + least) {
+        level = Math.min(above, course.applyAsDouble(level + 10 * Tolerance.SAME));
       }
       levels[i] = level;
       above = level;
-      reached = reach(joint, level, plumb);
+      reached = i == n ? reached : reach(division.inner(i + 1), level, plumb);
     }
-    return new SteppedExtrados(joints, plumb, crown, levels);
+    // The end stands plumb as far out as the skewback is deep, or as its stone needs.
+    double end = Math.min(plumb, Math.max(ring.head(joints.get(n)).x(), reached + least));
+    return new SteppedExtrados(division, plumb, end, crown, levels);
   }
 
   private static double reach(CutLine line, double level, double plumb) {
+    return meet(line, level, plumb).x();
+  }
+
+  private static Point meet(CutLine line, double level, double plumb) {
     double t = line.toHeight(level);
-    return t <= line.toPlumb(plumb) ? line.at(t).x() : plumb;
+    return t <= line.toPlumb(plumb)
+        ? new Point(line.at(t).x(), level)
+        : new Point(plumb, line.at(line.toPlumb(plumb)).y());
   }
 
   private double levelOf(int stone) {
@@ -73,10 +85,7 @@ final class SteppedExtrados implements Extrados {
   @Override
   public Point head(CutLine line) {
     double level = line.joint() < 0 ? crown : levels[line.joint()];
-    double t = line.toHeight(level);
-    return t <= line.toPlumb(plumb)
-        ? new Point(line.at(t).x(), level)
-        : new Point(plumb, line.at(line.toPlumb(plumb)).y());
+    return meet(line, level, line.joint() == division.each() ? end : plumb);
   }
 
   @Override
@@ -96,15 +105,20 @@ final class SteppedExtrados implements Extrados {
 
   @Override
   public Extrados raised(double rise) {
-    return new SteppedExtrados(joints, plumb, crown + rise, levels);
+    return new SteppedExtrados(division, plumb, end, crown + rise, levels);
   }
 
   @Override
   public List<Edge> half() {
-    List<Edge> edges = new ArrayList<>(top(0, CutLine.CENTRE, joints.get(0)));
-    for (int i = 1; i < joints.size(); i++) {
-      edges.addAll(top(i, joints.get(i - 1), joints.get(i)));
+    // A step stands at the edge of the stone above it, the joint's mortar lies level beside it.
+    List<Edge> edges = new ArrayList<>();
+    CutLine inner = CutLine.CENTRE;
+    for (int i = division.key() ? 0 : 1; i <= division.each(); i++) {
+      CutLine outer = division.outer(i);
+      edges.addAll(top(i, inner, outer));
+      inner = outer;
     }
+    edges.add(new Straight(head(inner), head(division.lines().get(division.each()))));
     return edges;
   }
 }

@@ -3,9 +3,11 @@ package headcourse.layout.shapes;
 import headcourse.job.ShapeDef;
 import headcourse.layout.HeadShape;
 import headcourse.layout.curved.EllipticalHead;
+import headcourse.layout.curved.FourCentredHead;
 import headcourse.layout.curved.PointedHead;
 import headcourse.layout.curved.SegmentalHead;
 import headcourse.layout.curved.SemicircularHead;
+import headcourse.layout.curved.ThreeCentredHead;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +16,13 @@ public final class Shapes {
   private Shapes() {}
 
   private static final List<HeadShape> ALL =
-      List.of(new SegmentalHead(), new SemicircularHead(), new EllipticalHead(), new PointedHead());
+      List.of(
+          new SegmentalHead(),
+          new SemicircularHead(),
+          new ThreeCentredHead(),
+          new EllipticalHead(),
+          new PointedHead(),
+          new FourCentredHead());
 
   /** What the job reader must know of them. */
   public static List<ShapeDef> definitions() {
