@@ -13,6 +13,8 @@ import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.StripSheets;
+import headcourse.sheet.wall.SettingSheet;
+import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -28,6 +30,8 @@ public final class SheetBook {
           new CuttingPlanSheet(),
           new TicketSheets(),
           new LayoutBoardSheet(),
+          new WallElevation(),
+          new SettingSheet(),
           new CoverSheet(),
           new OutlineSheets(),
           new StripSheets());
