@@ -7,10 +7,16 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.bench.CuttingPlanSheet;
+import headcourse.sheet.bench.LayoutBoardSheet;
+import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.contractor.ContractorElevations;
 import headcourse.sheet.contractor.NotesSheet;
 import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
+import headcourse.sheet.fullsize.CoverSheet;
+import headcourse.sheet.fullsize.OutlineSheets;
+import headcourse.sheet.fullsize.StripSheets;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
@@ -26,15 +32,20 @@ public final class SheetBook {
 
   private static final List<SheetComposer> SHEETS =
       List.of(
+          new CuttingPlanSheet(),
+          new TicketSheets(),
+          new LayoutBoardSheet(),
           new WallElevation(),
           new StrikingSheet(),
           new SettingSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),
           new SectionSheet(),
-          new NotesSheet());
-
-  /** A bundle of a job. */
+          new NotesSheet(),
+          new CoverSheet(),
+          new OutlineSheets(),
+          new StripSheets());
+/** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
     SheetContext context =
         new SheetContext(

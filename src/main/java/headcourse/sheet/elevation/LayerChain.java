@@ -31,7 +31,7 @@ public final class LayerChain {
       double middle = (xs[i] + xs[i + 1]) / 2;
       if (thicknesses[i].isPositive()) {
         items.add(
-            new MarkBand.Item(new Point(middle, y), middle, format.withUnit(thicknesses[i]), false));
+            new MarkBand.Item(new Point(middle, y), middle, format.withUnit(thicknesses[i])));
       }
     }
     return new MarkBand(items, List.of(), -1e5, 1e5);

@@ -51,7 +51,7 @@ final class WidthChain {
     for (WidthRuns.Run r : runs) {
       double middle = (r.from().mm() + r.to().mm()) / 2;
       Point at = flat.apply(new Point(middle, 0));
-      items.add(new MarkBand.Item(new Point(at.x(), 0), at.x(), r.text(format), false));
+      items.add(new MarkBand.Item(new Point(at.x(), 0), at.x(), r.text(format)));
     }
     band = new MarkBand(items, List.of(), 0, room);
     for (double cap : HEIGHTS) {
