@@ -38,6 +38,22 @@ public final class HeadBench {
    * @param layout a head of that job, set out
    */
   public static HeadWork workUp(Job job, HeadLayout layout) {
+    return workUp(job, layout, 0);
+  }
+
+  /** The same for all heads of a job; ticket numbers run on from head to head. */
+  public static List<HeadWork> workUp(Job job, List<HeadLayout> layouts) {
+    List<HeadWork> heads = new ArrayList<>();
+    int tickets = 0;
+    for (HeadLayout layout : layouts) {
+      HeadWork head = workUp(job, layout, tickets);
+      tickets = head.pieces().stream().mapToInt(Piece::alike).max().orElse(tickets);
+      heads.add(head);
+    }
+    return heads;
+  }
+
+  private static HeadWork workUp(Job job, HeadLayout layout, int ticketsBefore) {
     HeadBench bench = new HeadBench(job, layout);
     List<Piece> drafts = new ArrayList<>();
     for (int i = 0; i < bench.frames.size(); i++) {
@@ -46,7 +62,7 @@ public final class HeadBench {
     List<Integer> alike = AlikeGroups.number(drafts);
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
-      pieces.add(drafts.get(i).alike(alike.get(i)));
+      pieces.add(drafts.get(i).alike(ticketsBefore + alike.get(i)));
     }
     return new HeadWork(
         layout,

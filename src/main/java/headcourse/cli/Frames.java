@@ -31,9 +31,7 @@ final class Frames {
                   "write frame: " + PLAIN + ", or leave the line out for the built-in frame")));
     }
     Outcome<Frame> read = FrameReader.read(name, svg);
-    return read.value().isPresent()
-        ? Outcome.of(read.value().get(), read.diagnostics())
-        : Outcome.failed(read.diagnostics());
+    return new Outcome<>(read.value().map(f -> (SheetFrame) f), read.diagnostics());
   }
 
   private static byte[] builtIn(String name) {

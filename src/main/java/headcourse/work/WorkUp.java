@@ -41,11 +41,7 @@ public final class WorkUp {
     if (failed(said)) {
       return Outcome.failed(said);
     }
-    List<HeadWork> heads = new ArrayList<>();
-    for (HeadLayout layout : layouts) {
-      heads.add(HeadBench.workUp(job, layout));
-    }
-    heads = AlikeNumbers.across(heads);
+    List<HeadWork> heads = HeadBench.workUp(job, layouts);
     StockPlan stock = StockPlanner.plan(job, heads);
     return Outcome.of(
         new ShopWork(
