@@ -8,6 +8,7 @@ import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
 import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
@@ -33,9 +34,9 @@ final class RandomWork {
     void holds(Case c);
   }
 
-  /** Tries a property on so many seeds; says how many of them gave a head. */
-  static int forAll(int seeds, Property property) {
-    int solved = 0;
+  /** The cases of so many seeds that have a solution. */
+  static List<Case> cases(int seeds) {
+    List<Case> cases = new ArrayList<>();
     for (long seed = 0; seed < seeds; seed++) {
       JobMaker maker = seed % 3 == 2 ? curved(seed) : RandomJobs.flat(seed);
       vary(maker, seed);
@@ -43,12 +44,11 @@ final class RandomWork {
       HeadSpec spec = job.openings().get(0).head();
       Solution s = Shapes.named(spec.shape()).orElseThrow().setOut(job, job.openings().get(0));
       if (s instanceof Solution.Solved ok) {
-        solved++;
-        property.holds(
-            new Case(job, HeadBench.workUp(job, ok.head()), spec.shape() + ", seed " + seed));
+        HeadWork work = HeadBench.workUp(job, ok.head());
+        cases.add(new Case(job, work, spec.shape() + ", seed " + seed));
       }
     }
-    return solved;
+    return cases;
   }
 
   private static void vary(JobMaker maker, long seed) {
