@@ -8,6 +8,8 @@ import headcourse.layout.curved.PointedHead;
 import headcourse.layout.curved.SegmentalHead;
 import headcourse.layout.curved.SemicircularHead;
 import headcourse.layout.curved.ThreeCentredHead;
+import headcourse.layout.flat.JackShape;
+import headcourse.layout.flat.SoldierShape;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +19,8 @@ public final class Shapes {
 
   private static final List<HeadShape> ALL =
       List.of(
+          new SoldierShape(),
+          new JackShape(),
           new SegmentalHead(),
           new SemicircularHead(),
           new ThreeCentredHead(),

@@ -1,0 +1,46 @@
+package headcourse.layout.flat;
+
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.job.ShapeDef;
+import headcourse.layout.HeadShape;
+import headcourse.layout.Solution;
+import java.util.List;
+
+/** Stones upright beside a tapered key, whose rake dies out over the first few. */
+public final class SoldierShape implements HeadShape {
+  private static final ShapeDef DEFINITION =
+      new ShapeDef(
+          "soldier",
+          List.of(
+              new ShapeDef.ParamDef(
+                  "ease",
+                  ShapeDef.Kind.COUNT,
+                  List.of(),
+                  "stones over which the key's rake dies out")));
+
+  @Override
+  public ShapeDef definition() {
+    return DEFINITION;
+  }
+
+  @Override
+  public Solution setOut(Job job, Opening opening) {
+    return FlatSolver.solve(job, opening, SoldierShape::read);
+  }
+
+  /** The head before its stones are chosen, or why there is none. */
+  static FlatReading read(Job job, Opening opening) {
+    TermsReader reader = new TermsReader(job, opening);
+    HeadSpec.Key key = reader.openKey();
+    FlatTerms terms = reader.read();
+    if (!reader.problems.isEmpty()) {
+      return reader.refused();
+    }
+    int ease = opening.head().params().count("ease").orElse(1);
+    KeySize size = KeySize.upright(terms, key);
+    return FlatReading.of(
+        new FlatHead(terms, new SoldierGeometry(terms, size, ease), reader.remarks));
+  }
+}

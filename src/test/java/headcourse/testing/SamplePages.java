@@ -1,0 +1,113 @@
+package headcourse.testing;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Page;
+import headcourse.drawing.PageSet;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Arc;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.job.Bundle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Pages with one of everything that a sheet may hold. */
+public final class SamplePages {
+  private SamplePages() {}
+
+  /** Letter pages, each with a figure, a table, notes, a link. */
+  public static PageSet letter(int count) {
+    List<Page> pages = new ArrayList<>();
+    for (int i = 1; i <= count; i++) {
+      pages.add(page(215.9, 279.4, "D1-" + i));
+    }
+    return new PageSet(
+        Bundle.BENCH, "Mill <barn> & \"doors\"", "A. Mason", "en", "2026-05-04", pages);
+  }
+
+  /** One page of a size, mm. */
+  public static Page page(double width, double height, String mark) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(
+        new Mark.Group(
+            Mark.Role.FRAME,
+            "frame",
+            "",
+            List.of(
+                new Mark.Stroke(Path.rect(10, 10, width - 20, height - 20), Pen.CUT),
+                label(20, height - 12, "Job 26-041", Lettering.NOTE))));
+    marks.add(
+        new Mark.Group(
+            Mark.Role.HEADING,
+            "",
+            "Stone " + mark,
+            List.of(label(20, 24, "Stone " + mark, Lettering.MARK))));
+    marks.add(figure(mark));
+    marks.add(
+        new Mark.Group(
+            Mark.Role.NOTES,
+            "",
+            "",
+            List.of(
+                label(20, 200, "Dust: cut wet. Ojo: piedra señalada ½ ⌀ 3°", Lettering.BODY),
+                label(20, 206, "second line", Lettering.BODY))));
+    marks.add(new Mark.Link(Box.of(20, 196, 60, 6), "a-" + mark));
+    return new Page(
+        width,
+        height,
+        mark,
+        "Ticket " + mark,
+        marks,
+        List.of(
+            new Page.Bookmark(1, "Opening " + mark, "o-" + mark, 0),
+            new Page.Bookmark(2, "Stone " + mark, "a-" + mark, 20)));
+  }
+
+  private static Mark figure(String mark) {
+    Path outline =
+        Path.polygon(
+            new Point(50, 60), new Point(110, 60), new Point(105, 150), new Point(55, 150));
+    Path arc = new Path(List.of(new Arc(new Point(80, 300), 200, -1.8, 0.5)), false);
+    return new Mark.Group(
+        Mark.Role.FIGURE,
+        "",
+        "Face of stone " + mark,
+        List.of(
+            new Mark.Group(
+                Mark.Role.STONE,
+                mark,
+                "Stone " + mark,
+                List.of(
+                    new Mark.Fill(outline, Shade.STONE),
+                    new Mark.Stroke(outline, Pen.OUTLINE),
+                    new Mark.Stroke(Path.circle(new Point(80, 100), 12), Pen.HIDDEN),
+                    new Mark.Stroke(arc, Pen.EDGE))),
+            new Mark.Group(
+                Mark.Role.DIMENSIONS,
+                "",
+                "",
+                List.of(
+                    new Mark.Stroke(
+                        Path.through(new Point(30, 170), new Point(30 + 152.4, 170)),
+                        Pen.DIMENSION),
+                    new Mark.Label(
+                        new Point(106, 169),
+                        "7 \u00b9\u2075\u2044\u2081\u2086\u2033",
+                        Lettering.DIMENSION,
+                        Mark.Align.MIDDLE,
+                        0),
+                    new Mark.Label(
+                        new Point(45, 105),
+                        "11 \u215c\u2033",
+                        Lettering.DIMENSION,
+                        Mark.Align.MIDDLE,
+                        90)))));
+  }
+
+  private static Mark label(double x, double y, String text, Lettering lettering) {
+    return new Mark.Label(new Point(x, y), text, lettering, Mark.Align.START, 0);
+  }
+}
