@@ -25,6 +25,9 @@ public final class Dimensions {
 
   private static final double TICK = 1.1;
 
+  /** What a text needs beyond its own width to stand between two ticks, mm. */
+  private static final double TIGHT = 2.4;
+
   private final Board board;
 
   /** Dimensions on a board. */
@@ -56,7 +59,7 @@ public final class Dimensions {
     double room = p.distance(q);
     double width = LabelShape.width(text, lettering);
     double degrees = reading(along);
-    boolean fits = width + 1.5 <= room;
+    boolean fits = width + TIGHT <= room;
     if (fits) {
       dimensionLine(p, q);
       label(p.towards(q, 0.5), degrees, text, lettering, Align.MIDDLE);
@@ -71,6 +74,16 @@ public final class Dimensions {
     tick(q, along);
     board.line(start.plus(read.times(-TICK * 1.5)), far, Pen.DIMENSION);
     label(end.plus(read.times(2)), degrees, text, lettering, Align.START);
+  }
+
+  /** Whether a text stands between ticks so far apart, mm. */
+  public static boolean fits(String text, Lettering lettering, double room) {
+    return LabelShape.width(text, lettering) + TIGHT <= room;
+  }
+
+  /** How far an aligned text runs past the upper, or right, end of so short a dimension, mm. */
+  public static double overshoot(String text, Lettering lettering, double room) {
+    return fits(text, lettering, room) ? 0 : LabelShape.width(text, lettering) + 4;
   }
 
   /**
@@ -96,8 +109,11 @@ public final class Dimensions {
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);
       double mid = (xs[i] + xs[i + 1]) / 2;
+      if (text.isEmpty()) {
+        continue;
+      }
       double width = LabelShape.width(text, lettering);
-      if (width + 1.2 <= xs[i + 1] - xs[i]) {
+      if (width + TIGHT <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;
       }

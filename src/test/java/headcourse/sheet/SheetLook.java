@@ -27,7 +27,7 @@ public final class SheetLook {
           SheetBook.compose(
               SheetCases.valueOf(args[i]).work(args[i + 1], language),
               Bundle.valueOf(args[i + 3]),
-              new PlainFrame());
+              headcourse.sheet.frame.Frame.plain());
       try (OutputStream out = Files.newOutputStream(Path.of(args[i + 4]))) {
         PdfRenderer.render(set, "x", out);
       }

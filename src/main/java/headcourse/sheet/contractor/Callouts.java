@@ -1,7 +1,6 @@
 package headcourse.sheet.contractor;
 
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Path;
@@ -54,11 +53,13 @@ final class Callouts {
     order.sort(Comparator.comparingDouble(n -> n.at.y()));
     double[] y = places(order, width, top, bottom);
     for (int i = 0; i < order.size(); i++) {
+      TextFlow.paragraph(board, x, y[i], width, order.get(i).text, lettering);
+    }
+    for (int i = 0; i < order.size(); i++) {
       Name n = order.get(i);
-      TextFlow.paragraph(board, x, y[i], width, n.text, lettering);
       double middle = y[i] + lettering.height() / 2;
-      board.line(n.at, new Point(elbow, n.at.y()), Pen.FINE);
-      board.line(new Point(elbow, n.at.y()), new Point(x - 1, middle), Pen.FINE);
+      board.lineAround(n.at, new Point(elbow, n.at.y()), Pen.FINE);
+      board.lineAround(new Point(elbow, n.at.y()), new Point(x - 1, middle), Pen.FINE);
       board.fill(Path.circle(n.at, 0.6), Shade.BLACK);
     }
   }

@@ -5,6 +5,7 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Label;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
@@ -19,9 +20,12 @@ import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.LayerChain;
+import java.util.ArrayList;
 import java.util.List;
 
-/** A cut through the head, square to the wall: outside at the left, layers from the face inwards. */
+/**
+ * A cut through the head, square to the wall: outside at the left, layers from the face inwards.
+ */
 final class HeadSection {
   private static final Lettering SIZE = new Lettering(3.5, true);
   private static final double ABOVE = 90;
@@ -63,7 +67,7 @@ final class HeadSection {
 
   /** Paper beyond the true size that the dimensions take, below and above. */
   static double margins() {
-    return 34;
+    return 38;
   }
 
   /** Draws it; returns its lower end. */
@@ -76,7 +80,7 @@ final class HeadSection {
     layers(board, view);
     chain.draw(board, view, layers.depths(), height + ABOVE);
     sizes(board, view);
-    double bottom = origin.y() + BELOW * f + 14;
+    double bottom = origin.y() + BELOW * f + 18;
     Callouts names = names(view);
     double elbow = view.apply(new Point(depth(), 0)).x() + 2;
     double column = x + width - elbow - 10;
@@ -219,13 +223,22 @@ final class HeadSection {
       Point e = view.apply(new Point(s, 0));
       d.aligned(a, e, -9, context.format().withUnit(headcourse.units.Length.mm(s)), SIZE);
     }
-    Point out = view.apply(new Point(-proud(), height + ABOVE * 0.5));
-    b.text(
-        new Point(out.x() - 4, out.y()),
-        context.say("contractor.outside"),
-        new Lettering(2.5, true),
-        Align.MIDDLE,
-        90);
+    outside(b, view);
+  }
+
+  private void outside(Board b, Similarity view) {
+    String text = context.say("contractor.outside");
+    Lettering small = new Lettering(2.5, true);
+    List<Label> places = new ArrayList<>();
+    for (double up : new double[] {0.5, 0.6, 0.7, 0.8}) {
+      Point at = view.apply(new Point(-proud(), height + ABOVE * up));
+      for (double away : new double[] {4, 8, 14}) {
+        places.add(new Label(new Point(at.x() - away, at.y()), text, small, Align.MIDDLE, 90));
+      }
+    }
+    Point low = view.apply(new Point(-proud(), -BELOW));
+    places.add(new Label(new Point(low.x() - LEFT + 1, low.y() + 16), text, small, Align.START, 0));
+    b.firstFree(places, 0.5);
   }
 
   private Callouts names(Similarity view) {
@@ -251,7 +264,12 @@ final class HeadSection {
         y,
         context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing())));
     y -= step;
-    name(c, view, layers.scratch(), Math.max(y, rough() + 60), context.say("contractor.layer-barrier"));
+    name(
+        c,
+        view,
+        layers.scratch(),
+        Math.max(y, rough() + 60),
+        context.say("contractor.layer-barrier"));
     name(
         c,
         view,
@@ -279,13 +297,13 @@ final class HeadSection {
                         headcourse.units.LengthFormat.degrees(n.slant()),
                         f.withUnit(n.penetration()))),
             () ->
-                name(c, view, layers.stone(), height / 2, context.say("contractor.layer-screw-none")));
-    name(
-        c,
-        view,
-        layers.framing() - 4,
-        rough() + 12,
-        context.say("contractor.layer-lintel"));
+                name(
+                    c,
+                    view,
+                    layers.stone(),
+                    height / 2,
+                    context.say("contractor.layer-screw-none")));
+    name(c, view, layers.framing() - 4, rough() + 12, context.say("contractor.layer-lintel"));
     name(c, view, layers.scratch() + 3, rough() - 1, context.say("contractor.layer-flashing"));
     double s = returned();
     if (s > layers.stone()) {

@@ -21,6 +21,7 @@ import java.util.List;
 final class JambSection {
   private static final double LENGTH = 170;
   private static final double LEFT = 20;
+  private static final Lettering SIZE = new Lettering(3.5, true);
 
   private final SheetContext context;
   private final Job job;
@@ -48,17 +49,15 @@ final class JambSection {
 
   double draw(Board b, Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    Point origin = new Point(x + LEFT, top + trueHeight() * f);
+    String deep = context.format().withUnit(Length.mm(reveal));
+    double over = returned() ? Dimensions.overshoot(deep, SIZE, reveal * f) : 0;
+    double high = Math.max(trueHeight() * f, reveal * f + over);
+    Point origin = new Point(x + LEFT, top + high);
     Similarity view = Similarity.toPaper(f, origin);
     layers(b, view);
     if (returned()) {
       new Dimensions(b)
-          .aligned(
-              view.apply(Point.ORIGIN),
-              view.apply(new Point(0, reveal)),
-              9,
-              context.format().withUnit(Length.mm(reveal)),
-              new Lettering(3.5, true));
+          .aligned(view.apply(Point.ORIGIN), view.apply(new Point(0, reveal)), 9, deep, SIZE);
     }
     b.text(
         view.apply(new Point(LENGTH / 2, 0)).x(),
@@ -132,8 +131,7 @@ final class JambSection {
         c.add(view.apply(new Point(LENGTH - 6, (d[i] + d[i + 1]) / 2)), texts[i]);
       }
     }
-    c.add(
-        view.apply(new Point(LENGTH - 18, d[3])), context.say("contractor.layer-barrier"));
+    c.add(view.apply(new Point(LENGTH - 18, d[3])), context.say("contractor.layer-barrier"));
     String jamb =
         returned()
             ? context.say("contractor.layer-return-jamb", f.withUnit(Length.mm(reveal)))

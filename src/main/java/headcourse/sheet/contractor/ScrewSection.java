@@ -19,6 +19,7 @@ import headcourse.units.LengthFormat;
 final class ScrewSection {
   private static final double LENGTH = 110;
   private static final double LEFT = 24;
+  private static final Lettering SIZE = new Lettering(2.5, true);
 
   private final SheetContext context;
   private final Notch notch;
@@ -40,7 +41,10 @@ final class ScrewSection {
 
   double draw(Board b, Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    Point origin = new Point(x + LEFT, top + trueHeight() * f);
+    String deepText = context.format().withUnit(notch.penetration());
+    double over = Dimensions.overshoot(deepText, SIZE, notch.penetration().mm() * f);
+    double reach = (layers.bed() + notch.penetration().mm()) * f + over;
+    Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach));
     Similarity view = Similarity.toPaper(f, origin);
     double[] d = layers.depths();
     double deep = trueHeight();
@@ -80,21 +84,19 @@ final class ScrewSection {
   private void screw(Board b, Similarity view) {
     double t = layers.stone();
     Point run = new Point(notch.run().mm(), t);
-    Path slot =
-        Path.polygon(view.apply(mouth()), view.apply(run), view.apply(new Point(0, t)));
+    Path slot = Path.polygon(view.apply(mouth()), view.apply(run), view.apply(new Point(0, t)));
     b.outline(slot, Shade.WHITE, Pen.EDGE);
     Point tip = mouth().plus(direction().times(notch.screw().mm()));
     b.line(view.apply(mouth()), view.apply(tip), new Pen(1, Pen.Pattern.SOLID));
     b.fill(Path.circle(view.apply(mouth()), 1.2), Shade.BLACK);
     LengthFormat f = context.format();
     Dimensions dims = new Dimensions(b);
-    Lettering size = new Lettering(2.5, true);
     dims.aligned(
         view.apply(new Point(0, layers.bed())),
         view.apply(new Point(0, layers.bed() + notch.penetration().mm())),
         9,
         f.withUnit(notch.penetration()),
-        size);
+        SIZE);
   }
 
   private Callouts names(Similarity view) {

@@ -70,7 +70,7 @@ final class OpeningChain {
   }
 
   private boolean fits(Span span, double scale) {
-    return LabelShape.width(text(span), FIGURE) + 1.5 <= (span.to - span.from) * scale;
+    return Dimensions.fits(text(span), FIGURE, (span.to - span.from) * scale);
   }
 
   private boolean overallShown() {
