@@ -8,6 +8,7 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.sheet.SheetFrame;
 import headcourse.text.Face;
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,7 +22,7 @@ import java.util.Map;
  * every page size: its page is a reference, what lies in its left half keeps its distance from the
  * left edge of any page, what lies in its right half from the right edge, and so up and down.
  */
-public final class Frame {
+public final class Frame implements SheetFrame {
   /** The least room for a drawing that is worth a sheet, mm. */
   private static final double LEAST_ROOM = 80;
 
@@ -87,6 +88,7 @@ public final class Frame {
    *
    * @throws IllegalArgumentException if the page is too small for the frame
    */
+  @Override
   public Box area(double pageWidth, double pageHeight) {
     Box room = stretch(pageWidth, pageHeight).apply(area);
     if (room == null) {
@@ -106,6 +108,7 @@ public final class Frame {
    *     the file
    * @return one group
    */
+  @Override
   public List<Mark> place(double pageWidth, double pageHeight, Map<String, String> fields) {
     Stretch stretch = stretch(pageWidth, pageHeight);
     List<Mark> marks = new ArrayList<>();
