@@ -21,18 +21,9 @@ record ArcRun(Point centre, double radius, double start, double angle) implement
   }
 
   @Override
-  public Point at(double s) {
-    return centre.plus(Vec.direction(start - s / radius).times(radius));
-  }
-
-  @Override
-  public Vec tangent(double s) {
-    return Vec.direction(start - s / radius).normal().times(-1);
-  }
-
-  @Override
-  public double curvature(double s) {
-    return 1 / radius;
+  public Frame frame(double s) {
+    Vec out = Vec.direction(start - s / radius);
+    return new Frame(centre.plus(out.times(radius)), out.normal().times(-1), 1 / radius);
   }
 
   @Override

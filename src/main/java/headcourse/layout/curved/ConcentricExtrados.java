@@ -35,6 +35,11 @@ record ConcentricExtrados(Intrados intrados, double depth, double lift) implemen
   }
 
   @Override
+  public double sliver(List<CutLine> joints) {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
   public List<Edge> half() {
     double s0 = intrados.crossing(CutLine.CENTRE, depth, 0);
     return intrados.outside(depth, s0, intrados.length());

@@ -72,7 +72,11 @@ record CrownKey(Intrados intrados, double joint, double drop) {
     if (widthAt(crown, top, hi) <= width) {
       throw given.refuse(
           lower ? "key.bottom" : "key.top",
-          "a key of " + given.say(width) + " is wider than the whole head");
+          "a key of " + given.say(width) + " is wider than the whole head",
+          given.lower(
+              lower ? "key.bottom" : "key.top",
+              Math.min(given.head().stones().target().mm(), intrados.length() / 2),
+              "no wider than its neighbours are to be"));
     }
     for (int i = 0; i < HALVINGS; i++) {
       double mid = (lo + hi) / 2;

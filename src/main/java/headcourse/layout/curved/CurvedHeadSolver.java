@@ -29,7 +29,7 @@ final class CurvedHeadSolver {
     double half = CrownKey.half(given, intrados, plan.forKey());
     DivisionSolver.Best best = new DivisionSolver(given, Divider.of(given, intrados, half)).solve();
     Division division = best.division();
-    Extrados extrados = plan.over(division);
+    Extrados extrados = plan.over(given, division);
     List<PlacedStone> stones = new StoneComposer(given, division, extrados).stones();
     checkKeyTop(stones);
     ArrisCheck.remark(given, stones, Divider.of(given, intrados, half), division);
@@ -83,6 +83,7 @@ final class CurvedHeadSolver {
     if (Math.abs(top - key.top().mm()) > given.tick()) {
       throw given.contradiction(
           "key.top",
+          List.of("key.bottom"),
           "its lower width of " + given.say(key.bottom().mm()) + " and sides square to the soffit",
           key.top().mm(),
           top);
@@ -90,10 +91,8 @@ final class CurvedHeadSolver {
   }
 
   private void checkWalls(Division division, Length bearing) throws NoHead {
-    Length left = given.opening().wallLeft();
-    Length right = given.opening().wallRight();
-    Length wall = left == null ? right : right == null ? left : left.min(right);
-    if (wall == null || bearing.compareTo(wall) <= 0) {
+    double wall = given.wall();
+    if (bearing.mm() <= wall + 1e-6) {
       return;
     }
     double slope = division.lines().get(division.each()).along().x();
@@ -104,12 +103,10 @@ final class CurvedHeadSolver {
         "the head runs "
             + given.say(bearing.mm())
             + " past the jamb, the wall only "
-            + given.say(wall.mm()),
-        wall.compareTo(given.job().grid().tick()) < 0
+            + given.say(wall),
+        wall < given.tick()
             ? List.of()
-            : List.of(
-                given.lower(
-                    key, ring ? wall.mm() / slope : wall.mm(), "ends where the wall does")));
+            : List.of(given.lower(key, ring ? wall / slope : wall, "ends where the wall does")));
   }
 
   private List<JointLine> joints(Division division, Extrados extrados) {

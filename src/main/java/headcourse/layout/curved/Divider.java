@@ -30,6 +30,12 @@ record Divider(Intrados intrados, double joint, double keyHalf, double step) {
     return keyHalf == 0;
   }
 
+  /** About how many stones of a width a side holds. */
+  double guess(double width) {
+    double half = Double.isNaN(keyHalf) ? width / 2 : keyHalf;
+    return Math.rint((intrados.length() - half) / (width + joint));
+  }
+
   /** So many stones a side, or null where the curve is too short for them. */
   Division divide(int n) {
     double length = intrados.length();

@@ -2,7 +2,6 @@ package headcourse.layout.curved;
 
 import headcourse.geom.Edge;
 import headcourse.geom.Point;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -53,17 +52,13 @@ record Division(Intrados intrados, double joint, List<CutLine> lines, boolean ke
     return chords;
   }
 
+  /** The straight width of the key along the soffit. */
+  double keyChord() {
+    return 2 * intrados.at(intrados.crossing(outer(0), 0, 0)).x();
+  }
+
   /** How far the last joint before the skewback stands from the jamb's corner. */
   double clear() {
     return lines.get(each() - 1).foot().distance(lines.get(each()).foot());
-  }
-
-  /** Soffit edges of every stone that is cut, from the key's half outwards. */
-  List<List<Edge>> soffits() {
-    List<List<Edge>> all = new ArrayList<>();
-    for (int i = key ? 0 : 1; i <= each(); i++) {
-      all.add(soffit(i));
-    }
-    return all;
   }
 }

@@ -1,6 +1,5 @@
 package headcourse.layout.curved;
 
-import headcourse.job.HeadSpec;
 import headcourse.layout.Change;
 import headcourse.layout.Proof;
 import java.util.ArrayList;
@@ -8,9 +7,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Chooses how many stones a side has. Every number is tried, from one up to where the stones become
- * too narrow, so the answer is proved best: least difference of the mean soffit width from the
- * target, then fewest stones.
+ * Chooses how many stones a side has: least difference of the mean soffit width from the target,
+ * then fewest stones. The mean only shrinks as the number grows, so numbers are tried away from the
+ * target on both sides until one fits or none can; what is left out is worse, and the answer is
+ * proved best.
  */
 final class DivisionSolver {
   /** No side has more stones than this. */
@@ -18,6 +18,7 @@ final class DivisionSolver {
 
   private final Given given;
   private final Divider divider;
+  private int tried;
 
   DivisionSolver(Given given, Divider divider) {
     this.given = given;
@@ -34,13 +35,14 @@ final class DivisionSolver {
 
   /** What one number of stones gives. */
   private record Trial(Division division, double least, double most, double mean) {
-    static Trial of(Division d) {
+    static Trial of(Division d, boolean keyIsOne) {
       double[] c = d.chords();
+      double key = keyIsOne ? d.keyChord() : c[0];
       return new Trial(
           d,
-          Arrays.stream(c).min().orElse(0),
-          Arrays.stream(c).max().orElse(0),
-          Arrays.stream(c).average().orElse(0));
+          Math.min(key, Arrays.stream(c).min().orElse(key)),
+          Math.max(key, Arrays.stream(c).max().orElse(key)),
+          Arrays.stream(c).average().orElse(key));
     }
   }
 
@@ -61,23 +63,49 @@ final class DivisionSolver {
   }
 
   Best solve() throws NoHead {
-    HeadSpec.Stones stones = given.head().stones();
-    double target = stones.target().mm();
-    List<Trial> trials = trials();
+    Integer asked = given.head().stones().eachSide();
+    Trial best = asked == null ? nearest() : trial(asked);
+    if (best == null || !fits(best)) {
+      throw asked != null ? refuseNumber(trials()) : refuseAny(trials());
+    }
+    double cost = off(best);
+    return new Best(best.division, new Proof(Proof.Status.OPTIMAL, cost, cost, Math.max(1, tried)));
+  }
+
+  private double off(Trial t) {
+    return Math.abs(t.mean - given.head().stones().target().mm());
+  }
+
+  private Trial trial(int n) {
+    tried++;
+    Division d = divider.divide(n);
+    return d == null ? null : Trial.of(d, Double.isNaN(divider.keyHalf()));
+  }
+
+  /** The nearest number that fits on either side of the target, whichever is better. */
+  private Trial nearest() {
+    double target = given.head().stones().target().mm();
+    int start = (int) Math.max(1, Math.min(MOST, divider.guess(target)));
     Trial best = null;
-    for (Trial t : trials) {
-      boolean asked = stones.eachSide() == null || stones.eachSide() == t.division.each();
-      if (asked
-          && fits(t)
-          && (best == null || Math.abs(t.mean - target) < Math.abs(best.mean - target) - 1e-9)) {
+    for (int n = start; n >= 1; n--) {
+      Trial t = trial(n);
+      if (t != null && fits(t) && (best == null || off(t) <= off(best) + 1e-9)) {
+        best = t;
+      }
+      if (t != null && (t.mean > max() || best != null && t.mean >= target)) {
+        break;
+      }
+    }
+    for (int n = start + 1; n <= MOST; n++) {
+      Trial t = trial(n);
+      if (t == null || t.mean < min() || best != null && t.mean < target && off(t) >= off(best)) {
+        break;
+      }
+      if (fits(t) && (best == null || off(t) < off(best) - 1e-9)) {
         best = t;
       }
     }
-    if (best == null) {
-      throw stones.eachSide() != null ? refuseNumber(trials) : refuseAny(trials);
-    }
-    double cost = Math.abs(best.mean - target);
-    return new Best(best.division, new Proof(Proof.Status.OPTIMAL, cost, cost, trials.size()));
+    return best;
   }
 
   private List<Trial> trials() {
@@ -88,7 +116,7 @@ final class DivisionSolver {
       if (d == null) {
         continue;
       }
-      Trial t = Trial.of(d);
+      Trial t = Trial.of(d, Double.isNaN(divider.keyHalf()));
       trials.add(t);
       if (t.mean < min() && (asked == null || n >= asked)) {
         break;

@@ -54,7 +54,9 @@ final class EllipseRun implements Run {
   }
 
   private double speed(double u) {
-    return Math.hypot(a * Math.cos(u), b * Math.sin(u));
+    double x = a * Math.cos(u);
+    double y = b * Math.sin(u);
+    return Math.sqrt(x * x + y * y);
   }
 
   private double integral(double u0, double u1) {
@@ -83,7 +85,8 @@ final class EllipseRun implements Run {
     for (int i = 0; i < 8; i++) {
       double step = (lengths[lo] + integral(base, u) - s) / speed(u);
       u -= step;
-      if (Math.abs(step) < 1e-16) {
+      // Newton's step squares the error: the next one would be lost in rounding.
+      if (Math.abs(step) < 1e-10) {
         break;
       }
     }
@@ -96,21 +99,13 @@ final class EllipseRun implements Run {
   }
 
   @Override
-  public Point at(double s) {
+  public Frame frame(double s) {
     double u = angle(s);
-    return new Point(a * Math.sin(u), b * Math.cos(u));
-  }
-
-  @Override
-  public Vec tangent(double s) {
-    double u = angle(s);
-    return new Vec(a * Math.cos(u), -b * Math.sin(u)).unit();
-  }
-
-  @Override
-  public double curvature(double s) {
-    double v = speed(angle(s));
-    return a * b / (v * v * v);
+    double v = speed(u);
+    double sin = Math.sin(u);
+    double cos = Math.cos(u);
+    return new Frame(
+        new Point(a * sin, b * cos), new Vec(a * cos / v, -b * sin / v), a * b / (v * v * v));
   }
 
   @Override
@@ -127,7 +122,7 @@ final class EllipseRun implements Run {
   }
 
   private Point outer(double d, double s) {
-    return at(s).plus(normal(s).times(d));
+    return frame(s).outside(d);
   }
 
   private void fit(double d, double s0, double s1, List<Edge> edges) {

@@ -24,6 +24,9 @@ interface Extrados {
   /** The same for a key that stands up so much higher. */
   Extrados raised(double rise);
 
+  /** How near a joint runs to a corner where it would leave a sliver; infinite where none is. */
+  double sliver(List<CutLine> joints);
+
   /** All of it, from the centre line to the skewback. */
   List<Edge> half();
 }

@@ -16,6 +16,9 @@ record ExtradosPlan(
     String word, ConcentricExtrados ring, double level, double plumb, Courses courses) {
   static final String CONCENTRIC = "concentric";
 
+  /** Nearest a joint runs to a corner, as a part of the depth. Common practice, no source. */
+  private static final double SLIVER = 0.2;
+
   /** Reads it from the job. */
   static ExtradosPlan of(Given given, Intrados intrados) throws NoHead {
     double depth = given.head().height().mm();
@@ -70,12 +73,39 @@ record ExtradosPlan(
     };
   }
 
-  /** The extrados over a division. */
-  Extrados over(Division division) {
-    return switch (word) {
-      case "stepped" -> SteppedExtrados.over(ring, division, courses::atOrAbove, plumb);
-      case "level" -> new LevelExtrados(level, plumb, division.lines().get(division.each()));
-      default -> ring;
-    };
+  /**
+   * The extrados over a division. Where the job leaves the shoulder open, the plumb ends move out,
+   * by half the depth at most, until no joint runs near a corner and leaves a sliver.
+   */
+  Extrados over(Given given, Division division) {
+    if (word.equals(CONCENTRIC)) {
+      return ring;
+    }
+    Extrados first = over(division, plumb);
+    if (given.length("shoulder") != null) {
+      return first;
+    }
+    double step = given.tick() * Math.max(1, Math.round(ring.depth() / 64 / given.tick()));
+    double room = Math.min(plumb + ring.depth() / 2, given.halfSpan() + given.wall());
+    for (double x = plumb; x <= room + 1e-9; x += step) {
+      Extrados e = over(division, x);
+      if (e.sliver(division.lines()) >= ring.depth() * SLIVER) {
+        if (x > plumb) {
+          given.remark(
+              "shoulder",
+              "the plumb ends stand "
+                  + given.say(x - given.halfSpan())
+                  + " past the jambs, so that no joint runs into a corner");
+        }
+        return e;
+      }
+    }
+    return first;
+  }
+
+  private Extrados over(Division division, double x) {
+    return word.equals("level")
+        ? new LevelExtrados(level, x, division.lines().get(division.each()))
+        : SteppedExtrados.over(ring, division, courses::atOrAbove, x);
   }
 }

@@ -47,6 +47,15 @@ final class Given {
     return half().mm();
   }
 
+  /** The lesser wall beside the opening, mm; infinite where both are ample. */
+  double wall() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Length w : new Length[] {opening.wallLeft(), opening.wallRight()}) {
+      least = w == null ? least : Math.min(least, w.mm());
+    }
+    return least;
+  }
+
   /** Width of a joint, mm. */
   double joint() {
     return job.setting().joint().mm();
@@ -128,18 +137,37 @@ final class Given {
     return new NoHead(new Solution.Refused(problems, changes));
   }
 
-  /** Two values that should be one thing and are not. */
-  NoHead contradiction(String key, String other, double asked, double follows) {
-    String message =
-        key
-            + " is "
-            + say(asked)
-            + ", but "
-            + other
-            + " makes it "
-            + say(follows)
-            + "; give one of them, or make them agree";
-    return refuse(List.of(key), message, List.of(near(key, follows, "agrees with " + other)));
+  /**
+   * Two values that should be one thing and are not.
+   *
+   * @param key what is changed to make them agree
+   * @param others what it disagrees with
+   * @param by the others in words
+   * @param asked what the job says, mm
+   * @param follows what the others make it, mm
+   */
+  NoHead contradiction(String key, List<String> others, String by, double asked, double follows) {
+    NoHead no =
+        refuse(
+            key,
+            key
+                + " is "
+                + say(asked)
+                + ", but "
+                + by
+                + " makes it "
+                + say(follows)
+                + "; give one of them, or make them agree",
+            near(key, follows, "agrees with " + by));
+    List<Diagnostic> problems = new ArrayList<>(no.refused().problems());
+    for (String other : others) {
+      if (job.spans().given(path(other))) {
+        problems.add(
+            Diagnostic.note(
+                job.spans().of(path(other)), opening.mark() + ": " + by + " stands here"));
+      }
+    }
+    return new NoHead(new Solution.Refused(problems, no.refused().changes()));
   }
 
   /** Notes what was done on the program's own account. */

@@ -11,6 +11,9 @@ import java.util.List;
  * left half is its mirror image. It never turns away from the opening.
  */
 final class Intrados {
+  /** A step of Newton's method after which the next, its square, is lost in rounding; mm. */
+  private static final double SETTLED = 1e-8;
+
   private final List<Run> runs;
   private final double[] starts;
 
@@ -50,28 +53,30 @@ final class Intrados {
     return i;
   }
 
+  private Run.Frame frame(double s) {
+    int i = index(s);
+    return runs.get(i).frame(s - starts[i]);
+  }
+
   /** The place at a length along it. */
   Point at(double s) {
-    int i = index(s);
-    return runs.get(i).at(s - starts[i]);
+    return frame(s).at();
   }
 
   /** The place at a distance outside the curve. */
   Point outside(double d, double s) {
-    int i = index(s);
-    Run run = runs.get(i);
-    return run.at(s - starts[i]).plus(run.normal(s - starts[i]).times(d));
+    return frame(s).outside(d);
   }
 
   /** The unit direction of travel, outwards. */
   Vec tangent(double s) {
-    int i = index(s);
-    return runs.get(i).tangent(s - starts[i]);
+    return frame(s).along();
   }
 
   /** The line of a joint, square to the curve. */
   CutLine joint(double s, int joint) {
-    return new CutLine(at(s), tangent(s).normal(), s, joint);
+    Run.Frame frame = frame(s);
+    return new CutLine(frame.at(), frame.along().normal(), s, joint);
   }
 
   /** The curve between two lengths, travelled outwards. */
@@ -108,16 +113,15 @@ final class Intrados {
    * @param lift how far the curve is moved up
    */
   double crossing(CutLine line, double d, double lift) {
+    Vec up = new Vec(0, lift);
     double s = line.s();
     for (int i = 0; i < 60; i++) {
-      int k = index(s);
-      Run run = runs.get(k);
-      double at = s - starts[k];
-      Vec t = run.tangent(at);
-      Point p = run.at(at).plus(t.normal().times(d)).plus(new Vec(0, lift));
-      double step = line.beyond(p) / ((1 + d * run.curvature(at)) * t.dot(line.across()));
+      Run.Frame frame = frame(s);
+      Point p = frame.outside(d).plus(up);
+      double speed = 1 + d * frame.curvature();
+      double step = line.beyond(p) / (speed * frame.along().dot(line.across()));
       s -= step;
-      if (Math.abs(step) <= 1e-13 * (1 + Math.abs(s))) {
+      if (Math.abs(step) <= SETTLED) {
         break;
       }
     }

@@ -45,6 +45,15 @@ record LevelExtrados(double level, double plumb, CutLine last) implements Extrad
   }
 
   @Override
+  public double sliver(List<CutLine> joints) {
+    Point corner = new Point(plumb, level);
+    // A skewback that reaches the level line has no corner beyond it.
+    return meetsLevel(last)
+        ? Double.POSITIVE_INFINITY
+        : joints.stream().mapToDouble(j -> head(j).distance(corner)).min().orElseThrow();
+  }
+
+  @Override
   public List<Edge> half() {
     return top(0, CutLine.CENTRE, last);
   }

@@ -11,14 +11,14 @@ import java.util.List;
  * rise²/H)/2.
  */
 public final class PointedHead extends CurvedShape {
-  private static final String WITHOUT = "radius";
+  private static final String RATIO = "radius";
 
   /** The shape. */
   public PointedHead() {
     super(
         "pointed",
         new ParamDef(
-            WITHOUT, Kind.NUMBER, List.of(), "radius as a part of the span: 1.0 is equilateral"),
+            RATIO, Kind.NUMBER, List.of(), "radius as a part of the span: 1.0 is equilateral"),
         length("rod", "radius of the arcs as a length"),
         length("rise", "height of the point above the springing line"),
         new ParamDef(
@@ -31,7 +31,7 @@ public final class PointedHead extends CurvedShape {
   @Override
   Struck strike(Given given) throws NoHead {
     double h = given.halfSpan();
-    Double ratio = given.head().params().number(WITHOUT).orElse(null);
+    Double ratio = given.head().params().number(RATIO).orElse(null);
     Double rod = given.length("rod");
     Double rise = given.length("rise");
     String word = given.word("point", "");
@@ -51,7 +51,7 @@ public final class PointedHead extends CurvedShape {
       by = "the point";
     }
     if (!(r >= h - 1e-9) || r > 100 * h) {
-      String key = ratio != null ? WITHOUT : rod != null ? "rod" : "rise";
+      String key = ratio != null ? RATIO : rod != null ? "rod" : "rise";
       throw given.refuse(
           key,
           "the arcs of a pointed head have a radius between half the span, "
@@ -67,10 +67,10 @@ public final class PointedHead extends CurvedShape {
     r = Math.max(r, h);
     double follows = Math.sqrt(h * (2 * r - h));
     if (rod != null && Math.abs(rod - r) > given.tick()) {
-      throw given.contradiction("rod", by, rod, r);
+      throw given.contradiction("rod", List.of(RATIO), by, rod, r);
     }
     if (rise != null && Math.abs(rise - follows) > given.tick()) {
-      throw given.contradiction("rise", by, rise, follows);
+      throw given.contradiction("rise", List.of(RATIO, "rod"), by, rise, follows);
     }
     checkWord(given, word, r / (2 * h), by);
     Point centre = new Point(h - r, 0);

@@ -13,14 +13,8 @@ interface Run {
   /** Its length. */
   double length();
 
-  /** The place at a length along it. */
-  Point at(double s);
-
-  /** The unit direction of travel. */
-  Vec tangent(double s);
-
-  /** How fast it turns towards the opening, radians per mm; never negative. */
-  double curvature(double s);
+  /** Where it is at a length along it, and how it runs there. */
+  Frame frame(double s);
 
   /** The piece between two lengths. */
   Edge between(double s0, double s1);
@@ -32,8 +26,17 @@ interface Run {
    */
   List<Edge> outside(double d, double s0, double s1);
 
-  /** Away from the opening, square to the curve. */
-  default Vec normal(double s) {
-    return tangent(s).normal();
+  /**
+   * A place on the curve.
+   *
+   * @param at the place
+   * @param along unit direction of travel
+   * @param curvature how fast it turns towards the opening, radians per mm; never negative
+   */
+  record Frame(Point at, Vec along, double curvature) {
+    /** The place so far outside the curve, square to it. */
+    Point outside(double d) {
+      return at.plus(along.normal().times(d));
+    }
   }
 }

@@ -2,6 +2,7 @@ package headcourse.layout.curved;
 
 import headcourse.geom.CircleSegment;
 import headcourse.geom.Point;
+import java.util.List;
 
 /**
  * One arc of less than half a circle: R = (W²/4 + r²)/2r. Given by its rise or its radius; by
@@ -48,7 +49,8 @@ public final class SegmentalHead extends CurvedShape {
     if (radius != null) {
       double follows = CircleSegment.ofChordAndRadius(span, radius).height();
       if (Math.abs(follows - rise) > given.tick()) {
-        throw given.contradiction("rise", "the radius " + given.say(radius), rise, follows);
+        throw given.contradiction(
+            "rise", List.of("radius"), "the radius " + given.say(radius), rise, follows);
       }
     }
     return struck(segment);

@@ -1,6 +1,7 @@
 package headcourse.layout.curved;
 
 import headcourse.geom.Point;
+import java.util.List;
 
 /**
  * Half a circle, R = W/2, that may stand on plumb stilts. The impost line is y = 0; the centre lies
@@ -23,11 +24,12 @@ public final class SemicircularHead extends CurvedShape {
     Double rise = given.length("rise");
     Double stilt = given.length("stilt");
     if (radius != null && Math.abs(radius - r) > given.tick()) {
-      throw given.contradiction("radius", "half the span", radius, r);
+      throw given.contradiction("radius", List.of(), "half the span", radius, r);
     }
     double up = stilt != null ? stilt : rise != null ? rise - r : 0;
     if (rise != null && Math.abs(rise - r - up) > given.tick()) {
-      throw given.contradiction("rise", "half the span and the stilt", rise, r + up);
+      throw given.contradiction(
+          "rise", List.of("stilt"), "half the span and the stilt", rise, r + up);
     }
     if (up < -given.tick()) {
       throw given.refuse(

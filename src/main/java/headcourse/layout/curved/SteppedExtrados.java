@@ -109,6 +109,15 @@ final class SteppedExtrados implements Extrados {
   }
 
   @Override
+  public double sliver(List<CutLine> joints) {
+    return joints.stream()
+        .mapToDouble(j -> Math.min(plumb, end) - head(j).x())
+        .filter(d -> d > Tolerance.SAME)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  @Override
   public List<Edge> half() {
     // A step stands at the edge of the stone above it, the joint's mortar lies level beside it.
     List<Edge> edges = new ArrayList<>();

@@ -19,28 +19,18 @@ record StraightRun(Point from, Point to) implements Run {
   }
 
   @Override
-  public Point at(double s) {
-    return from.plus(tangent(s).times(s));
-  }
-
-  @Override
-  public Vec tangent(double s) {
-    return to.minus(from).unit();
-  }
-
-  @Override
-  public double curvature(double s) {
-    return 0;
+  public Frame frame(double s) {
+    Vec along = to.minus(from).unit();
+    return new Frame(from.plus(along.times(s)), along, 0);
   }
 
   @Override
   public Edge between(double s0, double s1) {
-    return new Straight(at(s0), at(s1));
+    return new Straight(frame(s0).at(), frame(s1).at());
   }
 
   @Override
   public List<Edge> outside(double d, double s0, double s1) {
-    Vec out = normal(0).times(d);
-    return List.of(new Straight(at(s0).plus(out), at(s1).plus(out)));
+    return List.of(new Straight(frame(s0).outside(d), frame(s1).outside(d)));
   }
 }

@@ -3,6 +3,8 @@ package headcourse.layout.curved;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.layout.Change;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Two haunch arcs of radius r, centred on the springing line, and a crown arc of radius R that
@@ -53,7 +55,7 @@ public final class ThreeCentredHead extends CurvedShape {
       } else if (crown != null) {
         r = (h * h + f * f - 2 * crown * f) / (2 * (h - crown));
       } else {
-        r = Math.max((f - (2 - ROOT3) * h) / (ROOT3 - 1), f / 3);
+        r = haunch(h, f);
       }
     } else if (haunch != null && crown != null) {
       r = haunch;
@@ -63,14 +65,15 @@ public final class ThreeCentredHead extends CurvedShape {
       f = 2 * h - r - ROOT3 * (h - r);
     }
     if (!(r > 0) || !(f > 0) || r > f + SAME || f > h + SAME) {
-      throw impossible(given, crown, h);
+      throw impossible(given, h);
     }
-    double big = h - f < SAME ? h : (h * h - 2 * h * r + f * f) / (2 * (f - r));
+    double big = h - f < SAME ? h : crown(h, r, f);
     if (!Double.isFinite(big) || big > 1000 * h) {
-      throw impossible(given, crown, h);
+      throw impossible(given, h);
     }
     if (crown != null && Math.abs(rise(h, r, crown) - f) > given.tick()) {
-      throw given.contradiction("radius", "the rise and the haunch radius", crown, big);
+      throw given.contradiction(
+          "radius", List.of("rise", "haunch-radius"), "the rise and the haunch radius", crown, big);
     }
     return struck(h, r, f, big);
   }
@@ -89,22 +92,34 @@ public final class ThreeCentredHead extends CurvedShape {
     }
   }
 
-  private static NoHead impossible(Given given, Double crown, double h) {
-    String key = given.length("haunch-radius") != null ? "haunch-radius" : "radius";
-    double rise = given.length("rise") != null ? given.length("rise") : 2 * h / 3;
-    double r = Math.max((rise - (2 - ROOT3) * h) / (ROOT3 - 1), rise / 3);
-    double big = (h * h - 2 * h * r + rise * rise) / (2 * (rise - r));
-    boolean alone = crown == null || key.equals("radius");
+  /** The haunch radius where nothing but the rise says what it is. */
+  private static double haunch(double h, double rise) {
+    return Math.max((rise - (2 - ROOT3) * h) / (ROOT3 - 1), rise / 3);
+  }
+
+  private static double crown(double h, double r, double f) {
+    return (h * h - 2 * h * r + f * f) / (2 * (f - r));
+  }
+
+  private static NoHead impossible(Given given, double h) {
+    Double rise = given.length("rise");
+    Double haunch = given.length("haunch-radius");
+    Double crown = given.length("radius");
+    String key = rise != null && haunch != null ? "haunch-radius" : "radius";
+    List<Change> changes = new ArrayList<>();
+    if (rise == null) {
+      double value = haunch != null ? 2 * h - haunch : 1.5 * h;
+      changes.add(given.near(key, value, "three arcs of 60°"));
+    } else if (haunch == null || crown == null) {
+      double r = haunch(h, rise);
+      changes.add(
+          given.near(key, haunch != null ? r : crown(h, r, rise), "the usual one for this rise"));
+    }
     return given.refuse(
-        key,
-        "no three arcs meet without a corner: the haunch radius must be less than the rise, the"
-            + " crown radius more than half the span",
-        !alone || rise - r < SAME
-            ? new Change[0]
-            : new Change[] {
-              given.near(
-                  key, key.equals("radius") ? big : r, "what a three-centred head of this rise has")
-            });
+        List.of(key),
+        "no three arcs meet here without a corner: the haunch radius must be less than the rise,"
+            + " the crown radius more than half the span",
+        changes);
   }
 
   private static Struck struck(double h, double r, double f, double big) {

@@ -31,11 +31,6 @@ final class FlatSolver {
     if (head != null) {
       return new Solution.Solved(head);
     }
-    return new Solution.Refused(
-        List.of(
-            Diagnostic.error(
-                job.spans().of(opening.path() + ".head"),
-                opening.mark() + ": no stones of the widths allowed fill the head")),
-        List.of());
+    return new Explainer(shape, reading.head().terms()).explain();
   }
 }

@@ -141,8 +141,8 @@ class CheckValuesTest {
   @Test
   void ellipse() {
     Intrados e = new Intrados(List.of(new EllipseRun(60, 24)));
-    assertEquals(150, 1 / e.runs().get(0).curvature(0), 1e-9);
-    assertEquals(9.6, 1 / e.runs().get(0).curvature(e.length()), 1e-9);
+    assertEquals(150, 1 / e.runs().get(0).frame(0).curvature(), 1e-9);
+    assertEquals(9.6, 1 / e.runs().get(0).frame(e.length()).curvature(), 1e-9);
     // 138.077 in tables is the short approximation π(3(a + b) − √((3a + b)(a + 3b)))/2, which is
     // 0.0018 under the true half perimeter for these axes; the arithmetic-geometric mean gives it.
     double approximation = Math.PI * (3 * 84 - Math.sqrt(204 * 132)) / 2;
