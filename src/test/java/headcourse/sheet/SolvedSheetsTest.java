@@ -16,6 +16,7 @@ import headcourse.testing.RandomJobs;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -28,18 +29,21 @@ class SolvedSheetsTest {
   private static final List<String> PAPERS =
       List.of("letter", "legal", "tabloid", "a4", "a3", "a2", "a1", "arch-c", "arch-d");
 
-  private static void look(ShopWork work, String what) {
+  private static List<String> look(ShopWork work, String what) {
+    List<String> faults = new ArrayList<>();
     for (Bundle bundle : List.of(Bundle.WALL, Bundle.CONTRACTOR)) {
       WatchedFrame frame = new WatchedFrame(Frame.plain());
       PageSet set = SheetBook.compose(work, bundle, frame);
-      assertEquals(List.of(), frame.faults(set.pages()), bundle + " of " + what);
+      frame.faults(set.pages()).forEach(f -> faults.add(bundle + " of " + what + ": " + f));
     }
     Page page = ElevationSvg.page(work, work.heads().get(0));
-    assertEquals(List.of(), PageInspector.faults(page), "elevation of " + what);
+    PageInspector.faults(page).forEach(f -> faults.add("elevation of " + what + ": " + f));
+    return faults;
   }
 
   @Test
   void randomFlatHeadsCollideNowhere() {
+    List<String> faults = new ArrayList<>();
     int solved = 0;
     for (long seed = 1; seed <= 160; seed++) {
       Random random = new Random(seed * 7919);
@@ -49,21 +53,28 @@ class SolvedSheetsTest {
       Optional<ShopWork> work = WorkUp.of(m.make()).value();
       if (work.isPresent()) {
         solved++;
-        look(work.get(), "seed " + seed + " on " + m.paper + " in " + m.language.word());
+        faults.addAll(
+            look(work.get(), "seed " + seed + " on " + m.paper + " in " + m.language.word()));
       }
     }
+    assertEquals(List.of(), faults);
     assertTrue(solved > 60, "only " + solved + " of the jobs could be solved");
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "segmental", "semicircular", "three-centred", "elliptical", "pointed", "four-centred"
+        "segmental",
+        "semicircular",
+        "three-centred",
+        "elliptical",
+        "pointed",
+        "four-centred"
       })
   void curvedHeadsCollideNowhere(String shape) {
     for (String paper : PAPERS) {
       for (Language language : Language.values()) {
-        look(curved(shape, paper, language), shape + " on " + paper);
+        assertEquals(List.of(), look(curved(shape, paper, language), shape + " on " + paper));
       }
     }
   }

@@ -82,7 +82,10 @@ final class HeadSection {
     sizes(board, view);
     double bottom = origin.y() + BELOW * f + 18;
     Callouts names = names(view);
-    double elbow = view.apply(new Point(depth(), 0)).x() + 2;
+    String deep = context.format().withUnit(headcourse.units.Length.mm(returned()));
+    double over = Dimensions.overshoot(deep, SIZE, returned() * f);
+    double clear = view.apply(new Point(returned(), 0)).x() + over;
+    double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 2, clear);
     double column = x + width - elbow - 10;
     double need = names.height(column);
     bottom = Math.max(bottom, top + above + need + 2);

@@ -20,7 +20,7 @@ import java.util.Optional;
 /** A head to scale with chained widths, height, bearing, opening and overall, for a desk. */
 public final class DimensionedFigure {
   private static final Lettering DIMENSION = new Lettering(3.5, true);
-  private static final double SIDE = 15;
+  private static final double SIDE = 16;
   private static final double LEAST_TOP = 7;
   private static final double JAMB = 10;
 
@@ -104,7 +104,8 @@ public final class DimensionedFigure {
         "",
         "",
         d -> {
-          widths.draw(d, left, y0, under, view);
+          String sizes = words.say("wall.sizes");
+          d.group(Role.DIMENSIONS, "", sizes, w -> widths.draw(w, left, y0, under, view));
           chain.draw(d, left, chainTop, view);
           height(d, view);
         });
@@ -116,7 +117,7 @@ public final class DimensionedFigure {
     x = Math.max(x, figures.box().maxX());
     Point a = view.apply(new Point(x, 0));
     Point b = view.apply(new Point(x, shownHeight()));
-    new Dimensions(board).aligned(a, b, -7, heightText(), DIMENSION);
+    new Dimensions(board).aligned(a, b, -8.5, heightText(), DIMENSION);
   }
 
   private double headHeight() {
