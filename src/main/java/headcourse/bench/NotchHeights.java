@@ -24,7 +24,8 @@ record NotchHeights(Contact contact, double mass, double clear, double headHalf,
     double lower = Math.max(low, quarter);
     double upper = Math.max(Math.min(high, contact.length() - quarter), mass);
     if (two && upper <= high + Tolerance.SAME && upper - lower >= clear - Tolerance.SAME) {
-      return List.of(placed(grid, low, lower, upper), placed(grid, lower, upper, high));
+      return List.of(
+          placed(grid, low, lower, upper), placed(grid, Math.max(lower, mass), upper, high));
     }
     double least = Math.max(low, mass);
     if (least <= high + Tolerance.SAME) {
