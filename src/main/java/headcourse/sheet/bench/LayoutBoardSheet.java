@@ -3,6 +3,7 @@ package headcourse.sheet.bench;
 import headcourse.bench.HeadWork;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -125,7 +126,8 @@ public final class LayoutBoardSheet implements SheetComposer {
             c.say("board.title", head.layout().opening().mark()),
             g -> {
               for (PlacedStone s : head.layout().stones()) {
-                stone(g, s, x0, bottom + all.minY() * ky, k, ky);
+                Path on = outline(s, x0, bottom + all.minY() * ky, k, ky);
+                g.outline(on, s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE, Pen.EDGE);
               }
               double half = head.layout().halfWidth().mm() * k;
               for (double x : new double[] {x0 - half, x0 + half}) {
@@ -133,6 +135,10 @@ public final class LayoutBoardSheet implements SheetComposer {
               }
               g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
               g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+              for (PlacedStone s : head.layout().stones()) {
+                Path on = outline(s, x0, bottom + all.minY() * ky, k, ky);
+                mark(g, s.mark(), on.bounds());
+              }
             });
     double[] depth = {0};
     page.board()
@@ -144,34 +150,24 @@ public final class LayoutBoardSheet implements SheetComposer {
     marks.put(at.mm(), c.format().tape(at.abs()));
   }
 
-  private static void stone(Board g, PlacedStone s, double x0, double y0, double k, double ky) {
-    // The strip keeps lengths along the head true to scale; its height is squeezed where needed.
+  // The strip keeps lengths along the head true to scale; its height is squeezed where needed.
+  private static Path outline(PlacedStone s, double x0, double y0, double k, double ky) {
     List<Point> on = new ArrayList<>();
     for (Point p : s.outline().vertices(0.5)) {
       on.add(new Point(x0 + p.x() * k, y0 - p.y() * ky));
     }
-    g.outline(Path.polygon(on), s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE, Pen.EDGE);
-    Box b = Path.polygon(on).bounds();
-    var f = s.feet();
-    double clear =
-        Math.min(f.rightSoffit().minus(f.leftSoffit()).mm(), f.rightTop().minus(f.leftTop()).mm())
-            * k;
-    double mid =
-        x0
-            + k
-                * (Math.max(f.leftSoffit().mm(), f.leftTop().mm())
-                    + Math.min(f.rightSoffit().mm(), f.rightTop().mm()))
-                / 2;
-    if (s.side() == Side.CENTRE) {
-      return;
-    }
+    return Path.polygon(on);
+  }
+
+  private static void mark(Board g, String mark, Box b) {
+    List<Mark.Label> tries = new ArrayList<>();
     for (double h : new double[] {3.5, 2.5}) {
-      Lettering l = new Lettering(h, true);
-      if (LabelShape.width(s.mark(), l) + 0.8 <= clear) {
-        g.text(mid, b.centre().y() + h / 2, s.mark(), l, Align.MIDDLE);
-        return;
+      for (double aside : new double[] {0, -0.2, 0.2, -0.3, 0.3}) {
+        Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
+        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
       }
     }
+    g.firstFree(tries, 0.2);
   }
 
   private static double running(
