@@ -23,8 +23,9 @@ final class Callouts {
   private final List<Name> names = new ArrayList<>();
   private final Lettering lettering;
 
-  Callouts(Lettering lettering) {
-    this.lettering = lettering;
+  /** Names in a column of so much width, mm. */
+  Callouts(double width) {
+    this.lettering = new Lettering(width >= 105 ? 3.5 : 2.5, false);
   }
 
   /** Names a place on paper. */

@@ -81,12 +81,12 @@ final class HeadSection {
     chain.draw(board, view, layers.depths(), height + ABOVE);
     sizes(board, view);
     double bottom = origin.y() + BELOW * f + 18;
-    Callouts names = names(view);
     String deep = context.format().withUnit(headcourse.units.Length.mm(returned()));
     double over = Dimensions.overshoot(deep, SIZE, returned() * f);
     double clear = view.apply(new Point(returned(), 0)).x() + over;
     double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 2, clear);
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double need = names.height(column);
     bottom = Math.max(bottom, top + above + need + 2);
     names.draw(board, elbow, elbow + 10, column, top + above, bottom);
@@ -244,8 +244,8 @@ final class HeadSection {
     b.firstFree(places, 0.5);
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     double top = height + ABOVE;
     var f = context.format();
     String name = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();

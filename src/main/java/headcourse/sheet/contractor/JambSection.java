@@ -65,9 +65,9 @@ final class JambSection {
         context.say("contractor.outside"),
         new Lettering(2.5, true),
         Align.MIDDLE);
-    Callouts names = names(view);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double bottom = Math.max(origin.y() + 7, top + names.height(column) + 2);
     names.draw(b, elbow, elbow + 10, column, top, bottom);
     return bottom;
@@ -114,8 +114,8 @@ final class JambSection {
     }
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     double[] d = layers.depths();
     var f = context.format();
     String stone = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();

@@ -61,9 +61,9 @@ final class ScrewSection {
     b.outline(JambSection.rect(stone), Shade.KEY, Pen.OUTLINE);
     Hatch.lines(b, stone, 2);
     screw(b, view);
-    Callouts names = names(view);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double bottom = Math.max(origin.y() + 9, top + names.height(column) + 2);
     names.draw(b, elbow, elbow + 10, column, top, bottom);
     return bottom;
@@ -99,8 +99,8 @@ final class ScrewSection {
         SIZE);
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     LengthFormat f = context.format();
     Point middle = mouth().plus(direction().times(notch.screw().mm() * 0.7));
     c.add(

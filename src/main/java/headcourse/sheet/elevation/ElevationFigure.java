@@ -232,7 +232,9 @@ public final class ElevationFigure {
         Point foot = view.apply(new Point(jamb, 0));
         Point head = view.apply(new Point(jamb, topAt(jamb)));
         board.lineAround(foot, new Point(foot.x(), chainTop + 2), Pen.OUTLINE);
-        board.lineAround(head, foot, Pen.HIDDEN);
+        if (!figures.curved()) {
+          board.lineAround(head, foot, Pen.HIDDEN);
+        }
         jambName(board, foot, chainTop, side);
         wallLine(board, view, side);
       }
