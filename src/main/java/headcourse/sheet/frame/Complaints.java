@@ -40,7 +40,12 @@ final class Complaints {
   }
 
   boolean failed() {
-    return list.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+    for (Diagnostic d : list) {
+      if (d.severity() == Severity.ERROR) {
+        return true;
+      }
+    }
+    return false;
   }
 
   List<Diagnostic> all() {
