@@ -151,6 +151,7 @@ class FrameTest {
     for (String name : FieldNames.ALL) {
       fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
       fields.put(name, "Words enough to fill whatever room there is, and then more of them");
+      fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
     }
     Box printable = new Box(6.35, 6.35, w - 6.35, h - 6.35);
     Box room = f.area(w, h);
