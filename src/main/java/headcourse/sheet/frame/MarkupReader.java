@@ -8,8 +8,8 @@ import java.util.Map;
 
 /**
  * Reads the markup of a frame file into a tree, and refuses whatever could reach out of the file,
- * run, or blow up. It knows of XML 1.0 what has no document type; so it starts in a fraction
- * of the time that a general parser needs, and knows the place of every attribute.
+ * run, or blow up. It knows of XML 1.0 what has no document type; so it starts in a fraction of the
+ * time that a general parser needs, and knows the place of every attribute.
  */
 final class MarkupReader {
   private static final String SVG = "http://www.w3.org/2000/svg";

@@ -99,6 +99,18 @@ class FrameTest {
   }
 
   @Test
+  void theFirstLanguageStandsAloneWhereThereIsNoRoom() {
+    Frame f =
+        frame(
+            "<text id=\"field-sheet\" x=\"30\" y=\"40\" data-width=\"20\"/>"
+                + "<text id=\"caption-date\" x=\"30\" y=\"50\" data-width=\"40\">Date</text>");
+    assertEquals(
+        List.of("3.5 1 of 4", "3.5 Date / Fecha"),
+        labels(f, Map.of("sheet", "1 of 4 / 1 de 4", "caption-date", "Date / Fecha")));
+    assertEquals(List.of("3.5 Date"), labels(f, Map.of()));
+  }
+
+  @Test
   void coloursHolesAndTurnedTextSurvive() {
     Frame f =
         frame(
