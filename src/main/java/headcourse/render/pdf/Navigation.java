@@ -18,12 +18,16 @@ final class Navigation {
   private final List<COSDictionary> objects;
   private final Map<String, COSArray> anchors = new HashMap<>();
 
+  /** What stands at an anchor, for those who have links read out. */
+  private final Map<String, String> names = new HashMap<>();
+
   Navigation(List<Page> pages, List<COSDictionary> objects) {
     this.pages = pages;
     this.objects = objects;
     for (int i = 0; i < pages.size(); i++) {
       for (Page.Bookmark b : pages.get(i).bookmarks()) {
         anchors.putIfAbsent(b.anchor(), place(i, b));
+        names.putIfAbsent(b.anchor(), b.text());
       }
     }
   }
@@ -123,7 +127,7 @@ final class Navigation {
       a.setItem(COSName.BORDER, Cos.array(Cos.integer(0), Cos.integer(0), Cos.integer(0)));
       a.setInt(COSName.F, 4);
       a.setItem(COSName.DEST, target);
-      a.setItem(COSName.CONTENTS, Cos.text(l.target()));
+      a.setItem(COSName.CONTENTS, Cos.text(names.get(l.target())));
       COSDictionary element = Structure.child("Link", section);
       COSDictionary reference = Cos.dictionary("OBJR");
       reference.setItem(Cos.name("Obj"), a);
