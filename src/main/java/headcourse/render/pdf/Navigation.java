@@ -33,7 +33,7 @@ final class Navigation {
   }
 
   private COSArray place(int index, Page.Bookmark b) {
-    COSBase top = Cos.points(pages.get(index).height() - b.y());
+    COSBase top = PaperSpace.of(pages.get(index)).y(b.y());
     return Cos.array(objects.get(index), Cos.name("XYZ"), Cos.integer(0), top, COSNull.NULL);
   }
 
@@ -109,7 +109,7 @@ final class Navigation {
   void link(int index, List<Mark.Link> links, Structure structure, COSDictionary section) {
     COSArray annotations = new COSArray();
     COSDictionary page = objects.get(index);
-    double height = pages.get(index).height();
+    PaperSpace space = PaperSpace.of(pages.get(index));
     for (Mark.Link l : links) {
       COSArray target = anchors.get(l.target());
       if (target == null) {
@@ -117,13 +117,7 @@ final class Navigation {
       }
       COSDictionary a = Cos.dictionary("Annot");
       a.setItem(COSName.SUBTYPE, Cos.name("Link"));
-      a.setItem(
-          COSName.RECT,
-          Cos.array(
-              Cos.points(l.box().minX()),
-              Cos.points(height - l.box().maxY()),
-              Cos.points(l.box().maxX()),
-              Cos.points(height - l.box().minY())));
+      a.setItem(COSName.RECT, space.box(l.box()));
       a.setItem(COSName.BORDER, Cos.array(Cos.integer(0), Cos.integer(0), Cos.integer(0)));
       a.setInt(COSName.F, 4);
       a.setItem(COSName.DEST, target);
