@@ -158,10 +158,15 @@ public final class ElevationFigure {
     return room;
   }
 
-  /** Whether every stone is wide enough on paper for its mark. */
+  /** Whether every stone has room on paper for its mark and its setting number. */
   boolean readable() {
     return part.stones().stream()
-        .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST);
+            .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST)
+        && new ElevationDrawer(figures).labelled(flat, part.stones(), detail());
+  }
+
+  private ElevationDrawer.Detail detail() {
+    return new ElevationDrawer.Detail(true, true, Math.max(7, largest));
   }
 
   private double topDepth() {
@@ -198,8 +203,7 @@ public final class ElevationFigure {
     double underside = y0 - low * scale.factor() + 2.5;
     double upperside = top + topDepth() - 2;
     ElevationDrawer drawer = new ElevationDrawer(figures);
-    drawer.stones(
-        board, view, part.stones(), new ElevationDrawer.Detail(true, true, Math.max(7, largest)));
+    drawer.stones(board, view, part.stones(), detail());
     board.group(
         Role.DIMENSIONS,
         "",
