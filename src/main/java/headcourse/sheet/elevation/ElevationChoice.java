@@ -54,6 +54,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
     for (double least : WANTED) {
       for (int parts = 1; parts <= MOST_PARTS && best.isEmpty(); parts++) {
         best = inParts(figures, units, words, rooms, parts, least, labelled);
+        if (least == 10 && best.isPresent()) {
+          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7, labelled), rooms);
+        }
         if (least == 10 || figures.curved() && least >= 3.5) {
           // Ten millimetres are worth a smaller scale, not a page more; nor is an arch cut up.
           break;
@@ -64,6 +67,17 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       }
     }
     return best;
+  }
+
+  // On small paper letters of ten millimetres are not worth half the size of the drawing.
+  private static Optional<ElevationChoice> orLarger(
+      ElevationChoice ten, Optional<ElevationChoice> seven, List<Room> rooms) {
+    boolean small = rooms.stream().allMatch(r -> Math.min(r.width, r.height) < 215);
+    boolean larger =
+        seven.isPresent()
+            && seven.get().figures.get(0).scale().factor()
+                >= 1.9 * ten.figures.get(0).scale().factor();
+    return small && larger ? seven : Optional.of(ten);
   }
 
   private static Optional<ElevationChoice> inParts(

@@ -14,7 +14,9 @@ import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The rows of the setting table, one a stone in the order in which they go up. */
 final class SettingRows {
@@ -66,19 +68,21 @@ final class SettingRows {
     return marks.stream().distinct().reduce((a, b) -> a + " | " + b).orElse("");
   }
 
+  // Edges that take the same screw at the same height share a line.
   private String screws(Piece p) {
-    List<String> all = new ArrayList<>();
+    Map<String, List<String>> edges = new LinkedHashMap<>();
     for (Notch n : p.notches()) {
       String edge = context.say("wall.edge-" + n.edge().word());
-      if (!n.reachable()) {
-        all.add(context.say("wall.not-reachable", edge));
-      } else if (n.screw() == null) {
-        all.add(context.say("wall.no-screw", edge));
-      } else {
-        String length = format.withUnit(n.screw());
-        all.add(context.say("wall.screw-at", edge, length, format.withUnit(n.height())));
-      }
+      String rest =
+          !n.reachable()
+              ? context.say("wall.not-reachable")
+              : n.screw() == null
+                  ? context.say("wall.no-screw")
+                  : context.say("wall.screw-at", format.tape(n.screw()), format.tape(n.height()));
+      edges.computeIfAbsent(rest, r -> new ArrayList<>()).add(edge);
     }
+    List<String> all = new ArrayList<>();
+    edges.forEach((rest, names) -> all.add(String.join(" + ", names) + ": " + rest));
     return all.isEmpty() ? context.say("wall.no-notch") : String.join("\n", all);
   }
 

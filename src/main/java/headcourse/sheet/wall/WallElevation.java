@@ -111,7 +111,7 @@ public final class WallElevation implements SheetComposer {
     Opening opening = figures.layout().opening();
     boolean wide = area.width() > 235;
     Lettering small = area.width() > 350 ? LINE : SMALL;
-    double right = wide ? area.width() * 0.36 : 0;
+    double right = wide ? Math.max(area.width() * 0.36, 96) : 0;
     double cap = area.width() > 350 ? 20 : 14;
     Lettering big = new Lettering(cap, true);
     double x = area.minX();
