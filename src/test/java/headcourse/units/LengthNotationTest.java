@@ -86,7 +86,7 @@ class LengthNotationTest {
     "-3,-3",
     "1/2 in 12,2.385944",
     "1:24,2.385944",
-    "1/8 per foot,0.596831",
+    "1/8 per foot,0.596809",
     "1/2 in 4 per foot of span,7.125016",
     "10 mm per m,0.572939"
   })
