@@ -14,7 +14,7 @@ import java.util.Map;
  */
 final class MixedSolver implements SideSolver {
   /** Stones tried for one candidate before the table is asked. */
-  private static final long PATIENCE = 3000;
+  private static final long PATIENCE = 300;
 
   private final FlatTerms terms;
   private final boolean fan;
@@ -83,25 +83,23 @@ final class MixedSolver implements SideSolver {
     int count = c.cost().count();
     SumTable table = tables.get(c.sides());
     if (table == null) {
-      SequenceSearch first = sequence(c, seed, PATIENCE);
+      SequenceSearch first =
+          new SequenceSearch(terms, c.sides(), c.end(), count, fan, seed, PATIENCE);
       Choice choice = first.find();
       steps += first.nodes();
       if (choice != null || !first.gaveUp()) {
         return choice;
       }
-      table = new SumTable(terms, c.sides(), fan);
+      table = new SumTable(terms, c.sides(), fan, most(c.sides()));
       tables.put(c.sides(), table);
     }
-    if (!table.reaches(count, c.end())) {
-      return null;
-    }
-    SequenceSearch sure = sequence(c, seed, Long.MAX_VALUE);
-    Choice choice = sure.find();
-    steps += sure.nodes();
-    return choice;
+    return table.trace(count, c.end(), seed);
   }
 
-  private SequenceSearch sequence(Candidate c, long seed, long limit) {
-    return new SequenceSearch(terms, c.sides(), c.end(), c.cost().count(), fan, seed, limit);
+  private int most(SideCase sides) {
+    return sides.ends().stream()
+        .mapToInt(e -> CountRange.of(terms, sides.lines(), e).most())
+        .max()
+        .orElse(0);
   }
 }
