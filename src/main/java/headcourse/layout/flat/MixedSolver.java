@@ -90,16 +90,9 @@ final class MixedSolver implements SideSolver {
       if (choice != null || !first.gaveUp()) {
         return choice;
       }
-      table = new SumTable(terms, c.sides(), fan, most(c.sides()));
+      table = new SumTable(terms, c.sides(), fan);
       tables.put(c.sides(), table);
     }
     return table.trace(count, c.end(), seed);
-  }
-
-  private int most(SideCase sides) {
-    return sides.ends().stream()
-        .mapToInt(e -> CountRange.of(terms, sides.lines(), e).most())
-        .max()
-        .orElse(0);
   }
 }

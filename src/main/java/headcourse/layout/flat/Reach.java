@@ -6,6 +6,9 @@ package headcourse.layout.flat;
  * what lies inside may still not.
  */
 final class Reach {
+  private static final long NONE_LOW = Long.MAX_VALUE / 2;
+  private static final long NONE_HIGH = Long.MIN_VALUE / 2;
+
   private final long[] inLow;
   private final long[] inHigh;
   private final long[] outLow;
@@ -19,8 +22,17 @@ final class Reach {
     // A tick wider than it need be, for what rounding between the two lines may shift.
     long before = (long) Math.ceil(lines.dividing(check.before() - terms.joint())) + 1;
     long after = (long) Math.floor(lines.dividing(check.after())) - 1;
-    inLow[0] = Long.MAX_VALUE / 2;
-    inHigh[0] = Long.MIN_VALUE / 2;
+    if (lines.regularFrom() == 1) {
+      // Every joint keeps the same rule, so the first foot that does bounds them all.
+      while (before > lines.start() && !check.jointStands(1, before)) {
+        before--;
+      }
+      while (after < end.foot() && !check.jointStands(1, after)) {
+        after++;
+      }
+    }
+    inLow[0] = NONE_LOW;
+    inHigh[0] = NONE_HIGH;
     outLow[0] = end.foot();
     outHigh[0] = end.foot();
     for (int k = 1; k <= count; k++) {
@@ -28,11 +40,15 @@ final class Reach {
       long high = Math.max(inHigh[k - 1], outHigh[k - 1]) - terms.joint() - terms.min();
       inLow[k] = low;
       inHigh[k] = Math.min(high, before);
+      if (inLow[k] > inHigh[k]) {
+        inLow[k] = NONE_LOW;
+        inHigh[k] = NONE_HIGH;
+      }
       outLow[k] = Math.max(outLow[k - 1] - terms.joint() - terms.max(), after);
       outHigh[k] = outHigh[k - 1] - terms.joint() - terms.min();
       if (outLow[k] > outHigh[k]) {
-        outLow[k] = Long.MAX_VALUE / 2;
-        outHigh[k] = Long.MIN_VALUE / 2;
+        outLow[k] = NONE_LOW;
+        outHigh[k] = NONE_HIGH;
       }
     }
   }

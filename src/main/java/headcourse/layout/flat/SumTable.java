@@ -28,14 +28,11 @@ final class SumTable {
   private final int words;
   private final long joint;
   private final List<Level> levels = new ArrayList<>();
+  private StoneMasks masks;
+  private boolean full;
   private final Map<Integer, long[][]> before = new HashMap<>();
 
-  /**
-   * Fills the table.
-   *
-   * @param most the most stones that will be asked about
-   */
-  SumTable(FlatTerms terms, SideCase sides, boolean fan, int most) {
+  SumTable(FlatTerms terms, SideCase sides, boolean fan) {
     this.terms = terms;
     this.check = new SideCheck(terms, sides.lines(), fan);
     this.lines = sides.lines();
@@ -45,38 +42,46 @@ final class SumTable {
     this.joint = terms.joint();
     long span = sides.ends().get(sides.ends().size() - 1).foot() - start;
     this.words = (int) (span / 64 + 1);
-    fill(most);
   }
 
+  /** Adds levels until there are so many, or until nothing can be reached any more. */
   private void fill(int most) {
-    boolean twin = rule.step() <= 0;
-    long[] origin = new long[words];
-    origin[0] = 1;
-    StoneMasks masks = new StoneMasks(terms, check, start, words, 1);
-    long[][] once = new long[widths][words];
-    for (int w = 0; w < widths; w++) {
-      masks.place(origin, w, once[w]);
-    }
-    levels.add(new Level(once, twin ? new long[widths][words] : null));
-    while (levels.size() + 1 < most) {
-      Level last = levels.get(levels.size() - 1);
+    while (levels.size() < most && !full) {
       int index = levels.size() + 1;
       if (index <= lines.regularFrom() + 1) {
         masks = new StoneMasks(terms, check, start, words, index);
       }
-      long[][] leads = leads(last);
-      long[][] next = new long[widths][words];
-      long[][] again = twin ? new long[widths][words] : null;
-      boolean any = false;
-      for (int w = 0; w < widths; w++) {
-        any |= masks.place(leads[w], w, next[w]);
-        any |= twin && masks.place(last.once[w], w, again[w]);
+      Level next = index == 1 ? first() : after(levels.get(index - 2));
+      if (next == null) {
+        full = true;
+      } else {
+        levels.add(next);
       }
-      if (!any) {
-        return;
-      }
-      levels.add(new Level(next, again));
     }
+  }
+
+  private Level first() {
+    long[] origin = new long[words];
+    origin[0] = 1;
+    long[][] once = new long[widths][words];
+    boolean any = false;
+    for (int w = 0; w < widths; w++) {
+      any |= masks.place(origin, w, once[w]);
+    }
+    return any ? new Level(once, rule.step() <= 0 ? new long[widths][words] : null) : null;
+  }
+
+  private Level after(Level last) {
+    boolean twin = last.twice != null;
+    long[][] leads = leads(last);
+    long[][] next = new long[widths][words];
+    long[][] again = twin ? new long[widths][words] : null;
+    boolean any = false;
+    for (int w = 0; w < widths; w++) {
+      any |= masks.place(leads[w], w, next[w]);
+      any |= twin && masks.place(last.once[w], w, again[w]);
+    }
+    return any ? new Level(next, again) : null;
   }
 
   /** By width, the feet where a stone of another width may begin after a level. */
@@ -100,6 +105,7 @@ final class SumTable {
     if (count == 1) {
       return check.endFits(1, start, end) ? new Choice(lines, end, new long[0]) : null;
     }
+    fill(count - 1);
     if (count - 1 > levels.size()) {
       return null;
     }

@@ -271,10 +271,16 @@ final class BruteForce {
         head.stones().jump() == null ? 1e12 : Math.floor(ticks(head.stones().jump()) + 1e-9);
     boolean[][][] now = new boolean[far + 1][kinds + 1][2];
     now[0][kinds][0] = true;
+    boolean[] some = new boolean[far + 1];
+    some[0] = true;
     for (int n = 1; n * (min + joint) <= far; n++) {
       boolean[][][] next = new boolean[far + 1][kinds + 1][2];
+      boolean[] more = new boolean[far + 1];
       boolean ends = false;
       for (int at = 0; at <= far; at++) {
+        if (!some[at]) {
+          continue;
+        }
         double[] from = n == 1 ? in : feet(n - 1, base + at);
         for (int w = 0; w < kinds; w++) {
           double outer = base + at + joint + min + w;
@@ -293,6 +299,7 @@ final class BruteForce {
           if (to < far && clear(out) && stone(base + at, outer, from, out, false)) {
             next[to][w][0] |= ok[0];
             next[to][w][1] |= ok[1];
+            more[to] = true;
           }
         }
       }
@@ -300,6 +307,7 @@ final class BruteForce {
         offer(end, n);
       }
       now = next;
+      some = more;
     }
   }
 
