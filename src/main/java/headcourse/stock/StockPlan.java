@@ -1,7 +1,10 @@
 package headcourse.stock;
 
+import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Which blank gives which stones, and what is to be bought.
@@ -9,20 +12,57 @@ import java.util.List;
  * @param blanks blanks used, in the order of use
  * @param order what is to be bought
  * @param unfit stones that no blank fits, with the size that would do
- * @param lowerBound no plan uses fewer blanks
+ * @param changes stones that a spoiled piece moved to another blank
+ * @param lowerBound no plan for the same stones uses fewer blanks, or where prices decide, none as
+ *     cheap does
+ * @param price of the blanks used; 0 where the job gives no prices
+ * @param leastPrice no plan costs less
  * @param proved whether the plan is proved best
  */
 public record StockPlan(
     List<CutBlank> blanks,
     List<OrderLine> order,
     List<Unfit> unfit,
+    List<Moved> changes,
     int lowerBound,
+    double price,
+    double leastPrice,
     boolean proved) {
   /** Copies the lists. */
   public StockPlan {
     blanks = List.copyOf(blanks);
     order = List.copyOf(order);
     unfit = List.copyOf(unfit);
+    changes = List.copyOf(changes);
+  }
+
+  /** A plan without prices, where nothing was spoiled. */
+  public StockPlan(
+      List<CutBlank> blanks,
+      List<OrderLine> order,
+      List<Unfit> unfit,
+      int lowerBound,
+      boolean proved) {
+    this(blanks, order, unfit, List.of(), lowerBound, 0, 0, proved);
+  }
+
+  /** The blanks that a stone is cut from: several for identical openings, or for its two flats. */
+  public List<CutBlank> blanksOf(String stone) {
+    return blanks.stream()
+        .filter(b -> b.cuts().stream().anyMatch(c -> c.stone().equals(stone)))
+        .toList();
+  }
+
+  /** The first blank that a stone is cut from. */
+  public Optional<CutBlank> blankOf(String stone) {
+    return blanksOf(stone).stream().findFirst();
+  }
+
+  /** Length left over on the blanks used, as a fraction of their length; 0 where none is used. */
+  public double wasteShare() {
+    double waste = blanks.stream().mapToDouble(b -> b.waste().mm()).sum();
+    double length = blanks.stream().mapToDouble(b -> b.length().mm()).sum();
+    return length > 0 ? waste / length : 0;
   }
 
   /**
@@ -32,7 +72,7 @@ public record StockPlan(
    * @param stock mark of its kind
    * @param length arris, or length of a flat
    * @param cuts from the left end
-   * @param waste length left over
+   * @param waste length that ends up in no stone: clean cuts, kerfs, gaps and the rest
    */
   public record CutBlank(String id, String stock, Length length, List<Cut> cuts, Length waste) {
     /** Copies the cuts. */
@@ -41,14 +81,36 @@ public record StockPlan(
     }
   }
 
+  /** What of a stone is cut from a blank. */
+  public enum Part {
+    /** All of it. */
+    WHOLE,
+    /** The face of a stone made of two flats. */
+    FACE,
+    /** The soffit of a stone made of two flats. */
+    SOFFIT;
+
+    /** The word in output. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   /**
    * A stone on a blank.
    *
    * @param stone full mark of the stone
+   * @param part what of it
    * @param at where its outline begins, from the blank's left end
+   * @param extent length of its outline along the blank
    * @param turned whether it lies end for end
    */
-  public record Cut(String stone, Length at, boolean turned) {}
+  public record Cut(String stone, Part part, Length at, Length extent, boolean turned) {
+    /** A whole stone whose extent its outline tells. */
+    public Cut(String stone, Length at, boolean turned) {
+      this(stone, Part.WHOLE, at, Length.ZERO, turned);
+    }
+  }
 
   /**
    * Something to buy.
@@ -65,17 +127,27 @@ public record StockPlan(
    */
   public record OrderLine(
       String stock,
-      headcourse.job.Stock.Kind what,
+      Stock.Kind what,
       Length length,
       Length face,
       Length returnLeg,
       Length thickness,
       int count,
       int spares,
-      double price) {}
+      double price) {
+    /** Running length of arris, or of flats, spares included. */
+    public Length running() {
+      return length.times(count);
+    }
+
+    /** Face area of all, m². */
+    public double areaM2() {
+      return length.mm() * face.mm() * count / 1e6;
+    }
+  }
 
   /**
-   * A stone that fits no blank in the yard.
+   * A stone that fits no blank in the yard, or that none is left for.
    *
    * @param stone its full mark
    * @param reason which measure is short, one line
@@ -84,4 +156,14 @@ public record StockPlan(
    * @param returnLeg least return leg
    */
   public record Unfit(String stone, String reason, Length length, Length face, Length returnLeg) {}
+
+  /**
+   * A stone that is cut from another blank than before a piece was spoiled.
+   *
+   * @param stone its full mark
+   * @param part what of it
+   * @param from id of the blank before
+   * @param to id of the blank now, or empty where it is to be ordered
+   */
+  public record Moved(String stone, Part part, String from, String to) {}
 }

@@ -1,0 +1,134 @@
+package headcourse.cli;
+
+import headcourse.diag.Diagnostic;
+import headcourse.job.Paper;
+import headcourse.job.PaperSizes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What the user typed.
+ *
+ * @param command the command's word; empty where none was given
+ * @param files job files, or the file to write
+ * @param out folder to write into, or empty for {@code out}
+ * @param only kinds of output to draw; empty for all
+ * @param paper paper of every bundle, or null
+ */
+record Arguments(String command, List<String> files, String out, List<Output> only, Paper paper) {
+  static final List<String> COMMANDS = List.of("draw", "check", "new", "rules");
+
+  /** Something that {@code draw} writes, by the word after {@code --only}. */
+  enum Output {
+    BENCH("bench"),
+    WALL("wall"),
+    CONTRACTOR("contractor"),
+    FULL_SIZE("full-size"),
+    SVG("svg"),
+    CSV("csv"),
+    JSON("json");
+
+    private final String word;
+
+    Output(String word) {
+      this.word = word;
+    }
+
+    String word() {
+      return word;
+    }
+  }
+
+  boolean wants(Output output) {
+    return only.isEmpty() || only.contains(output);
+  }
+
+  /** Reads the arguments; every fault is added to {@code faults}. */
+  static Arguments parse(List<String> args, List<Diagnostic> faults) {
+    String command = "";
+    List<String> files = new ArrayList<>();
+    String out = "";
+    List<Output> only = new ArrayList<>();
+    Paper paper = null;
+    for (int i = 0; i < args.size(); i++) {
+      String a = args.get(i);
+      String value = null;
+      if (a.startsWith("--") && a.contains("=")) {
+        value = a.substring(a.indexOf('=') + 1);
+        a = a.substring(0, a.indexOf('='));
+      }
+      switch (a) {
+        case "--help", "-h" -> {
+          return new Arguments("help", List.of(command), "", List.of(), null);
+        }
+        case "--version" -> {
+          return new Arguments("version", List.of(), "", List.of(), null);
+        }
+        case "--out", "--only", "--paper" -> {
+          if (value == null && i + 1 < args.size()) {
+            value = args.get(++i);
+          }
+          if (value == null || value.isEmpty()) {
+            faults.add(fault(a + " wants a value", "headcourse --help"));
+          } else if (a.equals("--out")) {
+            out = value;
+          } else if (a.equals("--only")) {
+            only.addAll(outputs(value, faults));
+          } else {
+            paper = paper(value, faults);
+          }
+        }
+        default -> {
+          if (a.startsWith("-") && a.length() > 1) {
+            faults.add(fault("unknown option " + a, "options are --out, --only, --paper, --help"));
+          } else if (command.isEmpty()) {
+            command = a;
+          } else {
+            files.add(a);
+          }
+        }
+      }
+    }
+    if (!command.isEmpty() && !COMMANDS.contains(command)) {
+      faults.add(
+          fault(
+              "unknown command " + command,
+              "commands are " + String.join(", ", COMMANDS),
+              command.endsWith(".yaml") || command.endsWith(".yml")
+                  ? "to draw that file: headcourse draw " + command
+                  : "headcourse --help"));
+    }
+    return new Arguments(command, List.copyOf(files), out, List.copyOf(only), paper);
+  }
+
+  private static List<Output> outputs(String words, List<Diagnostic> faults) {
+    List<Output> found = new ArrayList<>();
+    for (String word : words.split(",")) {
+      Optional<Output> o =
+          List.of(Output.values()).stream().filter(x -> x.word().equals(word.strip())).findFirst();
+      if (o.isPresent()) {
+        found.add(o.get());
+      } else {
+        String all =
+            List.of(Output.values()).stream().map(Output::word).collect(Collectors.joining(", "));
+        faults.add(fault("--only does not know " + word, "write one or several of " + all));
+      }
+    }
+    return found;
+  }
+
+  private static Paper paper(String word, List<Diagnostic> faults) {
+    Optional<Paper> p = PaperSizes.named(word);
+    if (p.isEmpty()) {
+      String all = PaperSizes.all().stream().map(Paper::name).collect(Collectors.joining(", "));
+      faults.add(fault("--paper does not know " + word, "write one of " + all));
+    }
+    return p.orElse(null);
+  }
+
+  private static Diagnostic fault(String message, String... hints) {
+    return Diagnostic.error(null, message, hints);
+  }
+}

@@ -1,0 +1,65 @@
+package headcourse.drawing;
+
+import headcourse.geom.Box;
+import headcourse.geom.Point;
+import headcourse.text.Face;
+import java.util.List;
+
+/** How much paper a label takes, from the font's own measures. */
+public final class LabelShape {
+  private LabelShape() {}
+
+  private static final String BELOW = "gjpqy,;()[]{}_Q⁄/|ç¿¡";
+  private static final String ABOVE = "bdfhkl()[]{}|'\"/ÁÉÍÓÚÑáéíóúñ⁄⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+  /** Width of a label's text, mm. */
+  public static double width(String text, Lettering lettering) {
+    return Face.of(lettering.bold()).width(text, lettering.height());
+  }
+
+  /** How far the ink reaches below the base line, mm. */
+  public static double below(String text, Lettering lettering) {
+    double em = Face.em(lettering.height());
+    if (text.chars().anyMatch(c -> BELOW.indexOf(c) >= 0)) {
+      return Face.DESCENT * em;
+    }
+    return text.chars().anyMatch(c -> c >= '₀' && c <= '₉') ? 0.15 * em : 0.015 * em;
+  }
+
+  /** How far the ink reaches above the base line, mm. */
+  public static double above(String text, Lettering lettering) {
+    boolean tall = text.chars().anyMatch(c -> ABOVE.indexOf(c) >= 0);
+    return (tall ? Face.ASCENT : Face.CAP_HEIGHT + 0.015) * Face.em(lettering.height());
+  }
+
+  /** The four corners of the ink's box on paper, in order around it. */
+  public static List<Point> corners(Mark.Label label) {
+    double w = width(label.text(), label.lettering());
+    double x0 =
+        switch (label.align()) {
+          case START -> 0;
+          case MIDDLE -> -w / 2;
+          case END -> -w;
+        };
+    double up = -above(label.text(), label.lettering());
+    double down = below(label.text(), label.lettering());
+    double c = Math.cos(Math.toRadians(label.degrees()));
+    double s = Math.sin(Math.toRadians(label.degrees()));
+    return List.of(
+        corner(label.at(), x0, down, c, s),
+        corner(label.at(), x0 + w, down, c, s),
+        corner(label.at(), x0 + w, up, c, s),
+        corner(label.at(), x0, up, c, s));
+  }
+
+  // Paper's y runs down, and the label turns counter-clockwise as seen: (x, y) ↦ (xc + ys, yc −
+  // xs).
+  private static Point corner(Point at, double x, double y, double c, double s) {
+    return new Point(at.x() + x * c + y * s, at.y() + y * c - x * s);
+  }
+
+  /** The box around the ink. */
+  public static Box bounds(Mark.Label label) {
+    return Box.around(corners(label));
+  }
+}

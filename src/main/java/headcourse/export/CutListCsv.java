@@ -1,0 +1,113 @@
+package headcourse.export;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import headcourse.layout.PlacedStone;
+import headcourse.stock.StockPlan;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import headcourse.work.ShopWork;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** One row a stone: {@code cut-list.csv}. Lengths as the job writes them, and in millimetres. */
+public final class CutListCsv {
+  private static final List<String> LENGTHS =
+      List.of(
+          "bottom",
+          "top",
+          "height",
+          "left-edge",
+          "right-edge",
+          "diagonal-rising",
+          "diagonal-falling",
+          "thickness",
+          "return",
+          "relief");
+
+  private CutListCsv() {}
+
+  /** The file's text. */
+  public static String write(ShopWork work) {
+    Map<String, String> blankOf = new TreeMap<>();
+    for (StockPlan.CutBlank b : work.stock().blanks()) {
+      b.cuts().forEach(c -> blankOf.putIfAbsent(c.stone(), b.id()));
+    }
+    LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
+    CsvWriter csv = new CsvWriter();
+    csv.row(heading());
+    for (HeadWork head : work.heads()) {
+      for (Piece p : head.pieces()) {
+        csv.row(row(head, p, format, blankOf.getOrDefault(p.mark(), "")));
+      }
+    }
+    return csv.toString();
+  }
+
+  private static List<String> heading() {
+    List<String> h =
+        new ArrayList<>(List.of("mark", "opening", "count", "role", "side", "set-order", "alike"));
+    h.addAll(LENGTHS);
+    LENGTHS.forEach(l -> h.add(l + "-mm"));
+    h.addAll(
+        List.of(
+            "left-rake-deg",
+            "right-rake-deg",
+            "left-long-point",
+            "right-long-point",
+            "mass-kg",
+            "notches",
+            "screws",
+            "blank"));
+    return h;
+  }
+
+  private static List<String> row(HeadWork head, Piece p, LengthFormat format, String blank) {
+    PlacedStone s = p.stone();
+    List<String> r =
+        new ArrayList<>(
+            List.of(
+                p.mark(),
+                head.layout().opening().mark(),
+                Integer.toString(head.layout().opening().count()),
+                s.role().word(),
+                s.side().word(),
+                Integer.toString(p.setOrder()),
+                Integer.toString(p.alike())));
+    List<Length> lengths =
+        List.of(
+            s.bottom(),
+            s.top(),
+            s.height(),
+            p.leftEdge(),
+            p.rightEdge(),
+            p.diagonalRising(),
+            p.diagonalFalling(),
+            p.thickness(),
+            p.returnDepth(),
+            p.relief());
+    lengths.forEach(l -> r.add(format.plain(l)));
+    lengths.forEach(l -> r.add(JsonWriter.decimal(l.mm())));
+    r.add(JsonWriter.decimal(p.left().offSquare().degrees()));
+    r.add(JsonWriter.decimal(p.right().offSquare().degrees()));
+    r.add(p.left().longPoint().name().toLowerCase(Locale.ROOT));
+    r.add(p.right().longPoint().name().toLowerCase(Locale.ROOT));
+    r.add(JsonWriter.decimal(p.massKg()));
+    r.add(
+        p.notches().stream()
+            .map(n -> n.edge().word() + " " + format.plain(n.height()))
+            .collect(Collectors.joining("; ")));
+    r.add(p.notches().stream().map(n -> screw(n, format)).collect(Collectors.joining("; ")));
+    r.add(blank);
+    return r;
+  }
+
+  private static String screw(Notch n, LengthFormat format) {
+    return n.screw() == null ? "none long enough" : format.plain(n.screw());
+  }
+}

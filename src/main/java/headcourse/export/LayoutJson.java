@@ -1,0 +1,233 @@
+package headcourse.export;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import headcourse.bench.SawPass;
+import headcourse.geom.Point;
+import headcourse.geom.Tolerance;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
+import headcourse.rules.Finding;
+import headcourse.stock.StockPlan;
+import headcourse.units.Angle;
+import headcourse.units.Length;
+import headcourse.work.ShopWork;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Everything computed, for other programs: {@code layout.json}. Fields may be added; none is
+ * renamed. Lengths in millimetres to four decimals, angles in degrees.
+ */
+public final class LayoutJson {
+  private static final int FORMAT = 1;
+  private final JsonWriter json = new JsonWriter();
+  private final Map<String, String> blankOf = new TreeMap<>();
+
+  private LayoutJson() {}
+
+  /** The file's text. */
+  public static String write(ShopWork work) {
+    LayoutJson w = new LayoutJson();
+    w.all(work);
+    return w.json.toString();
+  }
+
+  private void all(ShopWork work) {
+    for (StockPlan.CutBlank b : work.stock().blanks()) {
+      b.cuts().forEach(c -> blankOf.putIfAbsent(c.stone(), b.id()));
+    }
+    json.object();
+    json.key("format").value(FORMAT);
+    var info = work.job().info();
+    json.key("job").object();
+    json.key("number").value(info.number());
+    json.key("title").value(info.title());
+    json.key("revision").value(info.revision());
+    json.end();
+    json.key("units").value(work.job().units().word());
+    length("gridMm", work.job().grid().tick());
+    json.key("openings").array();
+    work.heads().forEach(this::opening);
+    json.endArray();
+    json.key("blanks").array();
+    work.stock().blanks().forEach(this::blank);
+    json.endArray();
+    json.key("order").array();
+    work.stock().order().forEach(this::order);
+    json.endArray();
+    var m = work.materials();
+    json.key("materials").object();
+    json.key("stones").value(m.stones());
+    json.key("stoneM2").value(m.stoneM2());
+    json.key("stoneKg").value(m.stoneKg());
+    json.key("mortarM3").value(m.mortarM3());
+    json.key("mortarBags").value(m.bags());
+    json.key("screws").value(m.screws());
+    json.end();
+    json.key("findings").array();
+    work.findings().forEach(this::finding);
+    json.endArray();
+    json.end();
+  }
+
+  private void opening(HeadWork head) {
+    HeadLayout layout = head.layout();
+    var opening = layout.opening();
+    json.object();
+    json.key("mark").value(opening.mark());
+    json.key("count").value(opening.count());
+    length("widthMm", layout.halfWidth().times(2));
+    json.key("head").object();
+    json.key("shape").value(opening.head().shape());
+    length("heightMm", opening.head().height());
+    json.key("rhythm").value(opening.head().stones().rhythm().word());
+    json.key("radiusMm").nullable(layout.curve() == null ? null : layout.curve().radius());
+    json.key("strikingMm").nullable(layout.curve() == null ? null : layout.curve().striking());
+    json.end();
+    length("bearingLeftMm", layout.bearingLeft());
+    length("bearingRightMm", layout.bearingRight());
+    json.key("proof").object();
+    json.key("status").value(layout.proof().status().word());
+    json.key("cost").value(layout.proof().cost());
+    json.key("bound").value(layout.proof().bound());
+    json.end();
+    json.key("stones").array();
+    head.pieces().forEach(this::piece);
+    json.endArray();
+    json.end();
+  }
+
+  private void piece(Piece p) {
+    PlacedStone s = p.stone();
+    json.object();
+    json.key("mark").value(p.mark());
+    json.key("role").value(s.role().word());
+    json.key("side").value(s.side().word());
+    json.key("index").value(s.index());
+    json.key("setOrder").value(p.setOrder());
+    json.key("outlineMm").flatArray();
+    for (Point v : s.outline().vertices(Tolerance.VERTEX)) {
+      json.pair(v.x(), v.y());
+    }
+    json.endFlat();
+    length("bottomMm", s.bottom());
+    length("topMm", s.top());
+    length("heightMm", s.height());
+    json.key("diagonalsMm").flatArray();
+    json.value(p.diagonalRising().mm());
+    json.value(p.diagonalFalling().mm());
+    json.endFlat();
+    boolean left = s.side() == Side.LEFT;
+    angle("rakeInnerDeg", signed(p, !left));
+    angle("rakeOuterDeg", signed(p, left));
+    length("proudMm", s.proud());
+    length("thicknessMm", p.thickness());
+    length("returnMm", p.returnDepth());
+    length("reliefMm", p.relief());
+    json.key("areaM2").value(p.areaM2());
+    json.key("massKg").value(p.massKg());
+    json.key("chordDeviationMm").value(s.chordDeviation());
+    json.key("blank").value(blankOf.get(p.mark()));
+    json.key("saw").array();
+    for (SawPass pass : p.saw()) {
+      json.object();
+      json.key("edge").value(pass.edge().word());
+      json.key("pass").value(pass.number());
+      json.key("lay").value(pass.lay().word());
+      angle("mitreDeg", pass.mitre());
+      angle("tiltDeg", pass.tilt());
+      json.end();
+    }
+    json.endArray();
+    json.key("notches").array();
+    p.notches().forEach(this::notch);
+    json.endArray();
+    json.end();
+  }
+
+  /**
+   * The rake off plumb of an edge in place, positive when its top leans away from the centre; for
+   * the key, away from the stone's own middle.
+   */
+  private static Angle signed(Piece p, boolean leftEdge) {
+    PlacedStone s = p.stone();
+    var where =
+        leftEdge ? headcourse.layout.FaceEdge.Where.LEFT : headcourse.layout.FaceEdge.Where.RIGHT;
+    var edges = s.edges(where);
+    if (edges.isEmpty()) {
+      return Angle.ZERO;
+    }
+    Point a = edges.get(0).from();
+    Point b = edges.get(edges.size() - 1).to();
+    Point low = a.y() <= b.y() ? a : b;
+    Point high = low == a ? b : a;
+    double lean = high.x() - low.x();
+    boolean leftwards = s.side() == Side.LEFT || (s.side() == Side.CENTRE && leftEdge);
+    return Angle.ofRate(leftwards ? -lean : lean, high.y() - low.y());
+  }
+
+  private void notch(Notch n) {
+    json.object();
+    json.key("edge").value(n.edge().word());
+    length("heightMm", n.height());
+    length("mouthMm", n.mouth());
+    length("runMm", n.run());
+    angle("slantDeg", n.slant());
+    length("coverMm", n.cover());
+    length("plungeMm", n.plunge());
+    json.key("screwMm").nullable(n.screw() == null ? null : n.screw().mm());
+    length("penetrationMm", n.penetration());
+    json.end();
+  }
+
+  private void blank(StockPlan.CutBlank b) {
+    json.object();
+    json.key("id").value(b.id());
+    json.key("stock").value(b.stock());
+    json.key("stones").array();
+    for (StockPlan.Cut c : b.cuts()) {
+      json.object();
+      json.key("mark").value(c.stone());
+      length("atMm", c.at());
+      json.key("turned").value(c.turned());
+      json.end();
+    }
+    json.endArray();
+    length("wasteMm", b.waste());
+    json.end();
+  }
+
+  private void order(StockPlan.OrderLine o) {
+    json.object();
+    json.key("stock").value(o.stock());
+    json.key("count").value(o.count());
+    length("lengthMm", o.length());
+    length("faceMm", o.face());
+    length("returnMm", o.returnLeg());
+    length("thicknessMm", o.thickness());
+    json.end();
+  }
+
+  private void finding(Finding f) {
+    json.object();
+    json.key("rule").value(f.rule());
+    json.key("severity").value(f.severity().word());
+    json.key("opening").value(f.opening());
+    json.key("stone").value(f.stone());
+    json.key("message").value(f.message());
+    json.key("source").value(f.source());
+    json.key("accepted").value(f.accepted());
+    json.end();
+  }
+
+  private void length(String key, Length length) {
+    json.key(key).value(length.mm());
+  }
+
+  private void angle(String key, Angle angle) {
+    json.key(key).value(angle.degrees());
+  }
+}

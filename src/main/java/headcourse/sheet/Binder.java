@@ -1,0 +1,63 @@
+package headcourse.sheet;
+
+import headcourse.drawing.Mark;
+import headcourse.drawing.Page;
+import headcourse.drawing.PageSet;
+import headcourse.job.JobInfo;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Numbers the pages of a bundle and puts the frame around each. */
+public final class Binder {
+  private Binder() {}
+
+  /** The bundle's pages, finished. */
+  public static PageSet bind(SheetContext context, List<PageDraft> drafts) {
+    JobInfo info = context.job().info();
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < drafts.size(); i++) {
+      PageDraft d = drafts.get(i);
+      List<Mark> marks = new ArrayList<>();
+      marks.addAll(
+          context.frame().place(d.width(), d.height(), fields(context, d, i + 1, drafts.size())));
+      marks.addAll(d.board().marks());
+      pages.add(new Page(d.width(), d.height(), d.label(), d.title(), marks, d.bookmarks()));
+    }
+    String title =
+        join(
+            join(info.number(), info.title()),
+            context.say("frame.bundle-" + context.bundle().word()));
+    return new PageSet(
+        context.bundle(), title, info.drawnBy(), context.words().tag(), info.date(), pages);
+  }
+
+  private static Map<String, String> fields(
+      SheetContext context, PageDraft draft, int number, int of) {
+    JobInfo info = context.job().info();
+    Map<String, String> f = new TreeMap<>();
+    f.put("owner", info.mason());
+    f.put("number", info.number());
+    f.put("title", info.title());
+    f.put("site", info.site());
+    f.put("client", info.client());
+    f.put("drawn-by", info.drawnBy());
+    f.put("approved", "");
+    f.put("date", info.date());
+    f.put("revision", info.revision());
+    f.put("sheet", context.say("frame.page-of", number, of));
+    f.put("bundle", context.say("frame.bundle-" + context.bundle().word()));
+    f.put("language", context.job().language().word());
+    f.put("scale", draft.scale());
+    f.put("view", "");
+    for (String field : List.copyOf(f.keySet())) {
+      f.put("caption-" + field, context.say("frame." + field));
+    }
+    return f;
+  }
+
+  private static String join(String a, String b) {
+    return a.isEmpty() ? b : b.isEmpty() ? a : a + " · " + b;
+  }
+}

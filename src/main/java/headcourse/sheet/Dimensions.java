@@ -1,0 +1,178 @@
+package headcourse.sheet;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Pen;
+import headcourse.geom.Point;
+import headcourse.geom.Vec;
+import java.util.List;
+
+/**
+ * Dimension lines with ticks, text above the line, readable from below or from the right. Text that
+ * is too wide for its place moves out with a leader.
+ */
+public final class Dimensions {
+  /** Air between a text and the line under it, mm. */
+  static final double AIR = 0.9;
+
+  /** Air between an object and its extension line, mm. */
+  static final double GAP = 1.2;
+
+  /** How far an extension line runs past the dimension line, mm. */
+  static final double PAST = 1.5;
+
+  private static final double TICK = 1.1;
+
+  private final Board board;
+
+  /** Dimensions on a board. */
+  public Dimensions(Board board) {
+    this.board = board;
+  }
+
+  /**
+   * Dimensions the distance of two points along a direction.
+   *
+   * @param a one point on paper
+   * @param b the other
+   * @param offset how far the dimension line lies to the left of the way from a to b, as seen on
+   *     paper; negative to the right
+   * @param text what it says
+   * @param lettering how
+   */
+  public void aligned(Point a, Point b, double offset, String text, Lettering lettering) {
+    Vec along = b.minus(a).unit();
+    // Paper's y runs down, so "left as seen" is the negative normal.
+    Vec out = along.normal().times(-1);
+    Point p = a.plus(out.times(offset));
+    Point q = b.plus(out.times(offset));
+    double sign = Math.signum(offset);
+    if (Math.abs(offset) > GAP) {
+      board.line(a.plus(out.times(sign * GAP)), p.plus(out.times(sign * PAST)), Pen.FINE);
+      board.line(b.plus(out.times(sign * GAP)), q.plus(out.times(sign * PAST)), Pen.FINE);
+    }
+    double room = p.distance(q);
+    double width = LabelShape.width(text, lettering);
+    double degrees = reading(along);
+    boolean fits = width + 1.5 <= room;
+    if (fits) {
+      dimensionLine(p, q);
+      label(p.towards(q, 0.5), degrees, text, lettering, Align.MIDDLE);
+      return;
+    }
+    // Too narrow: the line runs on past one end, and the text stands over the run.
+    Vec read = new Vec(Math.cos(Math.toRadians(degrees)), -Math.sin(Math.toRadians(degrees)));
+    Point end = read.dot(q.minus(p)) >= 0 ? q : p;
+    Point start = end == q ? p : q;
+    Point far = end.plus(read.times(width + 3));
+    tick(p, along);
+    tick(q, along);
+    board.line(start.plus(read.times(-TICK * 1.5)), far, Pen.DIMENSION);
+    label(end.plus(read.times(2)), degrees, text, lettering, Align.START);
+  }
+
+  /**
+   * A chain of horizontal dimensions.
+   *
+   * @param xs ascending places on paper, one more than texts
+   * @param objectY where the extension lines start
+   * @param y where the dimension line lies
+   * @param texts one for each gap
+   * @param lettering how
+   * @return how much height beyond {@code y} the chain takes, away from the object
+   */
+  public double chain(
+      double[] xs, double objectY, double y, List<String> texts, Lettering lettering) {
+    double sign = Math.signum(y - objectY);
+    for (double x : xs) {
+      board.line(x, objectY + sign * GAP, x, y + sign * PAST, Pen.FINE);
+      tick(new Point(x, y), new Vec(1, 0));
+    }
+    board.line(xs[0] - TICK, y, xs[xs.length - 1] + TICK, y, Pen.DIMENSION);
+    double row = lettering.height() * 1.25 + AIR;
+    double used = PAST;
+    for (int i = 0; i < texts.size(); i++) {
+      String text = texts.get(i);
+      double mid = (xs[i] + xs[i + 1]) / 2;
+      double width = LabelShape.width(text, lettering);
+      if (text.isEmpty()) {
+        continue;
+      }
+      if (width + 1.2 <= xs[i + 1] - xs[i]) {
+        label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
+        continue;
+      }
+      used = Math.max(used, out(mid, y, sign, row, text, lettering));
+    }
+    return used;
+  }
+
+  // Tries rows farther and farther out, straight or to either side, until one is free of ink.
+  private double out(
+      double mid, double y, double sign, double row, String text, Lettering lettering) {
+    double width = LabelShape.width(text, lettering);
+    double below = LabelShape.below(text, lettering);
+    double above = LabelShape.above(text, lettering);
+    for (int r = 1; r < 40; r++) {
+      double edge = y + sign * (PAST + r * row * 0.5 + 0.8);
+      double base = sign > 0 ? edge + above : edge - below;
+      for (double shift : new double[] {0, 0.5, -0.5, 1, -1, 1.5, -1.5}) {
+        Mark.Label l =
+            new Mark.Label(new Point(mid + shift * width, base), text, lettering, Align.MIDDLE, 0);
+        if (board.ink().free(LabelShape.corners(l), 0.6)
+            && board.ink().free(leader(mid, y + sign * 0.5, l.at().x(), edge - sign * 0.8), 0.05)) {
+          board.line(mid, y, l.at().x(), edge - sign * 0.6, Pen.FINE);
+          board.add(l);
+          return Math.abs(edge - y) + row;
+        }
+      }
+    }
+    throw new IllegalStateException("no room on the sheet for " + text);
+  }
+
+  private static List<Point> leader(double x1, double y1, double x2, double y2) {
+    double e = 0.05;
+    return List.of(
+        new Point(x1 - e, y1), new Point(x1 + e, y1), new Point(x2 + e, y2), new Point(x2 - e, y2));
+  }
+
+  private void dimensionLine(Point p, Point q) {
+    Vec along = q.minus(p).unit();
+    board.line(p.plus(along.times(-TICK)), q.plus(along.times(TICK)), Pen.DIMENSION);
+    tick(p, along);
+    tick(q, along);
+  }
+
+  private void tick(Point at, Vec along) {
+    Vec slash = along.plus(along.normal().times(-1)).unit().times(TICK);
+    board.line(at.plus(slash.times(-1)), at.plus(slash), new Pen(0.5, Pen.Pattern.SOLID));
+  }
+
+  private void label(Point on, double degrees, String text, Lettering lettering, Align align) {
+    double rad = Math.toRadians(degrees);
+    double lift = AIR + LabelShape.below(text, lettering);
+    board.text(
+        new Point(on.x() - Math.sin(rad) * lift, on.y() - Math.cos(rad) * lift),
+        text,
+        lettering,
+        align,
+        degrees);
+  }
+
+  /**
+   * The turn that reads from below or from the right: −75° to 105°, so that edges raked a little
+   * either way off plumb are lettered on the same side.
+   */
+  static double reading(Vec along) {
+    double d = Math.toDegrees(Math.atan2(-along.y(), along.x()));
+    while (d > 105) {
+      d -= 180;
+    }
+    while (d <= -75) {
+      d += 180;
+    }
+    return Math.abs(d) < 1e-9 ? 0 : d;
+  }
+}

@@ -1,0 +1,75 @@
+package headcourse.sheet;
+
+import headcourse.drawing.Page.Bookmark;
+import headcourse.geom.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page while it is being composed; frame and numbering come when the bundle is whole. */
+public final class PageDraft {
+  private final double width;
+  private final double height;
+  private final Box area;
+  private final String label;
+  private final String title;
+  private final Board board = new Board();
+  private final List<Bookmark> bookmarks = new ArrayList<>();
+  private String scale = "";
+
+  PageDraft(double width, double height, Box area, String label, String title) {
+    this.width = width;
+    this.height = height;
+    this.area = area;
+    this.label = label;
+    this.title = title;
+  }
+
+  /** Page width, mm. */
+  public double width() {
+    return width;
+  }
+
+  /** Page height, mm. */
+  public double height() {
+    return height;
+  }
+
+  /** Where the drawing may lie. */
+  public Box area() {
+    return area;
+  }
+
+  /** Page label, as in {@code D1}. */
+  public String label() {
+    return label;
+  }
+
+  /** Title of the sheet. */
+  public String title() {
+    return title;
+  }
+
+  /** What is drawn on. */
+  public Board board() {
+    return board;
+  }
+
+  /** Scale named in the title block; empty where there are several or none. */
+  public String scale() {
+    return scale;
+  }
+
+  /** Names the scale. */
+  public void scale(String name) {
+    scale = name;
+  }
+
+  /** Adds an entry to the bundle's outline tree; the anchor is unique in the bundle. */
+  public void bookmark(int level, String text, String anchor, double y) {
+    bookmarks.add(new Bookmark(level, text, anchor, y));
+  }
+
+  List<Bookmark> bookmarks() {
+    return bookmarks;
+  }
+}

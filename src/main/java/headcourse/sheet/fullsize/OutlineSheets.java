@@ -1,0 +1,242 @@
+package headcourse.sheet.fullsize;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Box;
+import headcourse.geom.Clip;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.job.Bundle;
+import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.text.Face;
+import headcourse.text.Wrap;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every different outline at 1:1: small ones together on a page, large ones over several tiles. */
+public final class OutlineSheets implements SheetComposer {
+  private static final double CHORD = 0.01;
+  private static final Lettering FOOT = new Lettering(3.5, true);
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.FULL_SIZE;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext c) {
+    Tiling.Room portrait = TilePage.room(c, Turn.PORTRAIT);
+    Tiling.Room landscape = TilePage.room(c, Turn.LANDSCAPE);
+    List<Template> single = new ArrayList<>();
+    List<PageDraft> tiled = new ArrayList<>();
+    for (Template t : Template.of(c.work())) {
+      Tiling tiling = Tiling.fewest(t.width(), t.height(), portrait, landscape);
+      if (tiling.tiles() == 1) {
+        single.add(t);
+      } else {
+        tiled.addAll(tiles(c, t, tiling));
+      }
+    }
+    List<PageDraft> pages = new ArrayList<>();
+    for (Shelves.Filled filled : Shelves.fewestPages(single, portrait, landscape)) {
+      pages.add(together(c, filled));
+    }
+    pages.addAll(tiled);
+    return pages;
+  }
+
+  private static PageDraft together(SheetContext c, Shelves.Filled filled) {
+    String marks =
+        String.join(", ", filled.places().stream().map(p -> p.template().marks()).toList());
+    PageDraft page =
+        c.page(filled.turn(), first(filled.places().get(0).template()), c.say("fullsize.outlines"));
+    Box w = TilePage.window(page);
+    Board b = page.board();
+    for (Shelves.Place place : filled.places()) {
+      Path path =
+          onPaper(place.template(), place.rotated(), w.minX() + place.x(), w.minY() + place.y());
+      draw(c, b, place.template(), place.rotated(), path, path.bounds());
+      page.bookmark(
+          1, place.template().marks(), "outline-" + first(place.template()), w.minY() + place.y());
+    }
+    foot(c, page, shorten(marks, page.area().width() - 70), c.say("fullsize.whole"));
+    return page;
+  }
+
+  private static List<PageDraft> tiles(SheetContext c, Template t, Tiling tiling) {
+    List<PageDraft> pages = new ArrayList<>();
+    for (int row = 0; row < tiling.rows(); row++) {
+      for (int column = 0; column < tiling.columns(); column++) {
+        String name = Tiling.name(row, column);
+        PageDraft page = c.page(tiling.turn(), first(t) + "-" + name, c.say("fullsize.outlines"));
+        Box w = TilePage.window(page);
+        double x = w.minX() - column * (w.width() - Tiling.OVERLAP);
+        double y = w.minY() - row * (w.height() - Tiling.OVERLAP);
+        Path path = onPaper(t, tiling.rotated(), x, y);
+        Board b = page.board();
+        boolean left = column > 0;
+        boolean right = column < tiling.columns() - 1;
+        boolean above = row > 0;
+        boolean below = row < tiling.rows() - 1;
+        b.group(Role.LINES, "", "", g -> TilePage.cutMarks(g, w, left, right, above, below));
+        Box seen = intersection(path.bounds(), w);
+        draw(c, b, t, tiling.rotated(), path, seen, w);
+        if (row == 0 && column == 0) {
+          page.bookmark(1, t.marks(), "outline-" + first(t), w.minY());
+        }
+        String tile = c.say("fullsize.tile", name, tiling.tiles());
+        double room = page.area().width() - 56 - LabelShape.width(tile, FOOT);
+        foot(c, page, shorten(t.marks(), room), tile);
+        map(page, path, w, tiling, row, column);
+        pages.add(page);
+      }
+    }
+    return pages;
+  }
+
+  private static Box intersection(Box a, Box b) {
+    double x0 = Math.max(a.minX(), b.minX());
+    double y0 = Math.max(a.minY(), b.minY());
+    return new Box(
+        x0,
+        y0,
+        Math.max(x0, Math.min(a.maxX(), b.maxX())),
+        Math.max(y0, Math.min(a.maxY(), b.maxY())));
+  }
+
+  private static Path onPaper(Template t, boolean rotated, double x, double y) {
+    Path p = t.outline();
+    if (rotated) {
+      p = p.transformed(Similarity.turn(Math.PI / 2));
+    }
+    Box b = p.bounds();
+    // The box's upper left corner, y up, goes to (x, y) on paper, y down.
+    return p.transformed(new Similarity(1, 0, true, x - b.minX(), y + b.maxY()));
+  }
+
+  private static void draw(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
+    b.group(Role.STONE, first(t), t.marks(), g -> g.stroke(path, Pen.CUT));
+    letter(c, b, t, rotated, path, seen);
+  }
+
+  private static void draw(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen, Box window) {
+    b.group(
+        Role.STONE,
+        "",
+        t.marks(),
+        g -> Clip.toBox(path, window, CHORD).forEach(run -> g.stroke(run, Pen.CUT)));
+    letter(c, b, t, rotated, path, seen);
+  }
+
+  // The marks as large as there is room, then which way is up and what it measures.
+  private static void letter(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
+    var stone = t.pieces().get(0).stone();
+    String size =
+        c.say(
+            "fullsize.size",
+            c.format().withUnit(stone.bottom()),
+            c.format().withUnit(stone.top()),
+            c.format().withUnit(stone.height()));
+    for (String text : List.of(t.marks(), first(t) + " + " + (t.pieces().size() - 1))) {
+      if (place(b, text, seen, path, new double[] {14, 10, 7, 5, 3.5, 2.5}, true)) {
+        break;
+      }
+    }
+    place(b, size, seen, path, new double[] {3.5, 2.5}, false);
+    place(
+        b,
+        c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up"),
+        seen,
+        path,
+        new double[] {3.5, 2.5},
+        false);
+  }
+
+  private static boolean place(
+      Board b, String text, Box seen, Path path, double[] heights, boolean bold) {
+    for (double h : heights) {
+      Lettering l = new Lettering(h, bold);
+      double width = LabelShape.width(text, l);
+      if (width > seen.width() - 4) {
+        continue;
+      }
+      List<Mark.Label> tries = new ArrayList<>();
+      for (double f = 0.35; f < 0.95; f += 0.06) {
+        Point at =
+            new Point((seen.minX() + seen.maxX()) / 2, seen.minY() + f * seen.height() + h / 2);
+        tries.add(new Mark.Label(at, text, l, Align.MIDDLE, 0));
+      }
+      if (b.firstFree(tries, 1.5)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static void foot(SheetContext c, PageDraft page, String marks, String tile) {
+    TilePage.bars(c, page);
+    Box a = page.area();
+    double x = a.minX() + 13.5;
+    double y = a.maxY() - 11;
+    FitLine.draw(page.board(), x, y, a.maxX() - x - 38, tile + "   " + marks, FOOT);
+  }
+
+  private static void map(PageDraft page, Path path, Box w, Tiling t, int row, int column) {
+    Box a = page.area();
+    double stepX = w.width() - Tiling.OVERLAP;
+    double stepY = w.height() - Tiling.OVERLAP;
+    double fullW = stepX * t.columns() + Tiling.OVERLAP;
+    double fullH = stepY * t.rows() + Tiling.OVERLAP;
+    double scale = Math.min(12 / fullH, 34 / fullW);
+    double left = a.maxX() - 2 - fullW * scale;
+    double top = a.maxY() - 1.5 - fullH * scale;
+    double x0 = w.minX() - column * stepX;
+    double y0 = w.minY() - row * stepY;
+    Similarity small = new Similarity(scale, 0, false, left - x0 * scale, top - y0 * scale);
+    page.board()
+        .group(
+            Role.LINES,
+            "",
+            "",
+            g -> {
+              g.fill(
+                  Path.rect(
+                      left + column * stepX * scale,
+                      top + row * stepY * scale,
+                      w.width() * scale,
+                      w.height() * scale),
+                  Shade.KEY);
+              for (int i = 0; i <= t.columns(); i++) {
+                double x = left + (i * stepX + (i == 0 ? 0 : Tiling.OVERLAP)) * scale;
+                g.line(x, top, x, top + fullH * scale, Pen.FINE);
+              }
+              for (int i = 0; i <= t.rows(); i++) {
+                double y = top + (i * stepY + (i == 0 ? 0 : Tiling.OVERLAP)) * scale;
+                g.line(left, y, left + fullW * scale, y, Pen.FINE);
+              }
+              g.stroke(path.transformed(small), Pen.EDGE);
+            });
+  }
+
+  private static String first(Template t) {
+    return t.pieces().get(0).mark();
+  }
+
+  private static String shorten(String marks, double width) {
+    return Wrap.shortened(marks, Face.of(true), FOOT.height(), width);
+  }
+}

@@ -1,0 +1,53 @@
+package headcourse.stock;
+
+import java.util.List;
+
+/**
+ * Parts to be cut from blanks.
+ *
+ * @param demand how many of each type
+ * @param nesting how they lie together
+ * @param bins kinds of blank
+ */
+record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
+  /** Copies the list. */
+  CuttingProblem {
+    bins = List.copyOf(bins);
+  }
+
+  /**
+   * Blanks that are alike.
+   *
+   * @param index its place in the yard's list
+   * @param usable length between the clean cuts, nm
+   * @param material what one uses up, in any one unit
+   * @param count how many there are
+   * @param price of one, in hundredths
+   * @param takes by type: whether it is high, deep and thick enough
+   */
+  record Bin(int index, long usable, long material, int count, long price, boolean[] takes) {
+    Cost cost() {
+      return new Cost(0, price, 1, material);
+    }
+  }
+
+  /** Parts in all. */
+  int parts() {
+    int n = 0;
+    for (int d : demand) {
+      n += d;
+    }
+    return n;
+  }
+
+  /** Whether a single part of a type goes on a kind of blank. */
+  boolean holds(Bin bin, int type) {
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < nesting.typeOf.length; i++) {
+      if (nesting.typeOf[i] == type) {
+        least = Math.min(least, nesting.extent[i]);
+      }
+    }
+    return bin.takes[type] && least <= bin.usable;
+  }
+}

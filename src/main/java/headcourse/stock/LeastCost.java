@@ -1,0 +1,137 @@
+package headcourse.stock;
+
+import headcourse.stock.CuttingProblem.Bin;
+import java.util.List;
+
+/**
+ * Bounds on what a rest of parts must cost, by material alone: at every height the widths of the
+ * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more; and no
+ * blank takes two parts that are each over half of the longest.
+ */
+final class LeastCost {
+  private final CuttingProblem problem;
+  private final Nesting nesting;
+  private final int[] byCapacity;
+  private final long longest;
+
+  LeastCost(CuttingProblem problem) {
+    this.problem = problem;
+    this.nesting = problem.nesting();
+    List<Bin> bins = problem.bins();
+    Integer[] order = new Integer[bins.size()];
+    java.util.Arrays.setAll(order, i -> i);
+    java.util.Arrays.sort(
+        order,
+        (a, b) -> {
+          int c = Long.compare(bins.get(b).usable(), bins.get(a).usable());
+          return c != 0 ? c : a - b;
+        });
+    byCapacity = java.util.Arrays.stream(order).mapToInt(i -> i).toArray();
+    longest = bins.isEmpty() ? 0 : bins.get(byCapacity[0]).usable();
+  }
+
+  /** No packing of the parts into the blanks left costs less; parts may be missing. */
+  Cost of(int[] rest, int[] left) {
+    long capacity = 0;
+    double price = Double.MAX_VALUE;
+    double length = Double.MAX_VALUE;
+    for (int b : byCapacity) {
+      if (left[b] > 0) {
+        Bin bin = problem.bins().get(b);
+        long full = bin.usable() + nesting.kerf + Nesting.SLACK;
+        capacity = add(capacity, left[b], full);
+        price = Math.min(price, (double) bin.price() / full);
+        length = Math.min(length, (double) bin.material() / full);
+      }
+    }
+    long total = 0;
+    long blanks = 0;
+    long missing = 0;
+    for (int h = 0; h < nesting.heights(); h++) {
+      long need = 0;
+      for (int t = 0; t < rest.length; t++) {
+        need += rest[t] * nesting.weight[t][h];
+      }
+      total = Math.max(total, need);
+      if (need > capacity) {
+        missing = Math.max(missing, missing(rest, h, need - capacity));
+      }
+      blanks = Math.max(blanks, blanks(need, left));
+      for (int eighths = 1; eighths <= 4; eighths++) {
+        blanks = Math.max(blanks, dual(rest, h, eighths));
+      }
+    }
+    if (missing > 0) {
+      return new Cost(missing, 0, 0, 0);
+    }
+    if (total == 0) {
+      return Cost.NONE;
+    }
+    return new Cost(
+        0, (long) Math.ceil(total * price - 1e-6), blanks, (long) Math.floor(total * length));
+  }
+
+  /** Least number of parts whose widths at a height make up an excess. */
+  private long missing(int[] rest, int h, long excess) {
+    long n = 0;
+    long over = excess;
+    int[] open = rest.clone();
+    while (over > 0) {
+      int widest = -1;
+      for (int t = 0; t < open.length; t++) {
+        if (open[t] > 0 && (widest < 0 || nesting.weight[t][h] > nesting.weight[widest][h])) {
+          widest = t;
+        }
+      }
+      if (widest < 0) {
+        return n;
+      }
+      open[widest]--;
+      over -= nesting.weight[widest][h];
+      n++;
+    }
+    return n;
+  }
+
+  private static long add(long sum, int count, long each) {
+    // Made to order there are as many as needed; the cap keeps the sum in range.
+    return Math.min(Long.MAX_VALUE / 4, sum + Math.min(count, 1_000_000L) * each);
+  }
+
+  private long blanks(long need, int[] left) {
+    long n = 0;
+    long rest = need;
+    for (int b : byCapacity) {
+      long each = problem.bins().get(b).usable() + nesting.kerf + Nesting.SLACK;
+      long take = Math.min(left[b], Math.max(0, (rest + each - 1) / each));
+      n += take;
+      rest -= take * each;
+    }
+    return n;
+  }
+
+  /**
+   * Dual feasible function of Martello and Toth: what is over {@code C − α} counts as a whole
+   * blank, what is under α as nothing, the rest by its width.
+   */
+  private long dual(int[] rest, int h, int eighths) {
+    long c = longest + nesting.kerf + Nesting.SLACK;
+    long alpha = c * eighths / 8;
+    long whole = 0;
+    long half = 0;
+    long sum = 0;
+    for (int t = 0; t < rest.length; t++) {
+      long w = nesting.weight[t][h];
+      if (w > c - alpha) {
+        whole += rest[t];
+      } else if (2 * w > c) {
+        half += rest[t];
+        sum += rest[t] * w;
+      } else if (w >= alpha) {
+        sum += rest[t] * w;
+      }
+    }
+    long over = sum - half * c;
+    return whole + half + (over > 0 ? (over + c - 1) / c : 0);
+  }
+}

@@ -1,0 +1,105 @@
+package headcourse.stock;
+
+import headcourse.job.Job;
+import headcourse.job.Stock;
+import headcourse.stock.StockPlan.OrderLine;
+import headcourse.units.Length;
+import headcourse.units.Units;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+
+/** Writes down what is to be bought, with spares. */
+final class OrderList {
+  private final Job job;
+
+  OrderList(Job job) {
+    this.job = job;
+  }
+
+  /** So many of an item that is made to order. */
+  record Ordered(Stock.Item item, int count) {}
+
+  /**
+   * The lines: what is made to order, then the sizes that the parts need, highest first.
+   *
+   * @param ordered made to order
+   * @param parts parts that need a blank each of their own
+   */
+  List<OrderLine> of(List<Ordered> ordered, List<Part> parts) {
+    List<OrderLine> lines = new ArrayList<>();
+    for (Ordered o : ordered) {
+      int spares = spares(o.count);
+      int count = o.count + spares;
+      Stock.Item i = o.item;
+      lines.add(
+          new OrderLine(
+              i.mark(),
+              i.kind(),
+              i.length(),
+              i.face(),
+              i.returnLeg(),
+              i.thickness(),
+              count,
+              spares,
+              i.price() * count));
+    }
+    // Alike in face, return and thickness: a longer piece stands in for any shorter one, so the
+    // spares of such a family are of its longest length.
+    TreeMap<Family, TreeMap<Length, Integer>> needs = new TreeMap<>(Family.ORDER);
+    for (Part p : parts) {
+      Family f = new Family(p.kind(), up(p.face()), up(p.returnLeg()), p.thickness());
+      needs
+          .computeIfAbsent(f, x -> new TreeMap<>(Comparator.reverseOrder()))
+          .merge(blank(p), 1, Integer::sum);
+    }
+    needs.forEach((family, lengths) -> lines.addAll(lines(family, lengths)));
+    return lines;
+  }
+
+  private record Family(Stock.Kind kind, Length face, Length returnLeg, Length thickness) {
+    static final Comparator<Family> ORDER =
+        Comparator.comparing(Family::kind)
+            .thenComparing(Family::face, Comparator.reverseOrder())
+            .thenComparing(Family::returnLeg, Comparator.reverseOrder())
+            .thenComparing(Family::thickness);
+  }
+
+  private List<OrderLine> lines(Family f, TreeMap<Length, Integer> lengths) {
+    int spares = spares(lengths.values().stream().mapToInt(n -> n).sum());
+    List<OrderLine> lines = new ArrayList<>();
+    for (var e : lengths.entrySet()) {
+      lines.add(
+          new OrderLine(
+              "",
+              f.kind,
+              e.getKey(),
+              f.face,
+              f.returnLeg,
+              f.thickness,
+              e.getValue() + spares,
+              spares,
+              0));
+      spares = 0;
+    }
+    return lines;
+  }
+
+  /** Whole pieces, at least one; none where the job asks for none. */
+  private int spares(int count) {
+    double share = job.stock().spare();
+    return count == 0 || share <= 0 ? 0 : (int) Math.max(1, Math.ceil(count * share - 1e-9));
+  }
+
+  /** Length of a blank that does for a part: with its clean cuts, up to a whole inch or 10 mm. */
+  Length blank(Part part) {
+    Length least = part.extent().plus(job.tools().saw().cleanCut().times(2));
+    long step = job.units() == Units.INCH ? Length.PM_PER_INCH : 10 * Length.PM_PER_MM;
+    return new Length(step * -Math.floorDiv(-least.picometres(), step));
+  }
+
+  private Length up(Length length) {
+    return job.grid().ticks(job.grid().ceil(length));
+  }
+}

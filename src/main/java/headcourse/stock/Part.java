@@ -1,0 +1,112 @@
+package headcourse.stock;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.geom.Edge;
+import headcourse.geom.Point;
+import headcourse.geom.Vec;
+import headcourse.job.HeadSpec;
+import headcourse.job.Stock;
+import headcourse.layout.FaceEdge;
+import headcourse.units.Grid;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Something that is cut from one blank: a whole stone, or one of the two flats of a stone whose
+ * soffit is made of a flat of its own.
+ *
+ * @param stone full mark of the stone
+ * @param of which part of it
+ * @param profile how it lies on the blank
+ * @param face height that the blank must have
+ * @param returnLeg return leg that the blank must have; zero for a flat
+ * @param thickness thickness
+ */
+record Part(
+    String stone,
+    StockPlan.Part of,
+    Profile profile,
+    Length face,
+    Length returnLeg,
+    Length thickness) {
+
+  /** What kind of blank it asks for. */
+  Stock.Kind kind() {
+    return returnLeg.isPositive() ? Stock.Kind.CORNER : Stock.Kind.FLAT;
+  }
+
+  /** Whether it may lie end for end. */
+  boolean turnable() {
+    return kind() == Stock.Kind.FLAT;
+  }
+
+  /** Length along the blank. */
+  Length extent() {
+    return new Length(Math.round(profile.extent() * 1e6) * 1000);
+  }
+
+  /** The parts of all heads in the job's order, identical openings one after another. */
+  static List<Part> of(List<HeadWork> heads, Grid grid) {
+    List<Part> parts = new ArrayList<>();
+    for (HeadWork head : heads) {
+      for (int i = 0; i < head.layout().opening().count(); i++) {
+        for (Piece piece : head.pieces()) {
+          parts.addAll(of(piece, head.layout().opening().head().soffit(), grid));
+        }
+      }
+    }
+    return parts;
+  }
+
+  private static List<Part> of(Piece piece, HeadSpec.Soffit soffit, Grid grid) {
+    Profile face = Profile.of(piece.stone().outline(), soffit(piece));
+    // The geometry's last digits never ask for a higher blank.
+    Length height = new Length(Math.round(face.height() * 1e6) * 1000);
+    boolean hasReturn = piece.returnDepth().isPositive();
+    boolean corner = hasReturn && soffit == HeadSpec.Soffit.RETURNED;
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part(
+            piece.mark(),
+            corner || !hasReturn ? StockPlan.Part.WHOLE : StockPlan.Part.FACE,
+            face,
+            height,
+            corner ? piece.returnDepth() : Length.ZERO,
+            piece.thickness()));
+    if (hasReturn && !corner) {
+      boolean mitred = soffit == HeadSpec.Soffit.MITRED;
+      // Mitred, the two meet at the arris; butted, the soffit flat stands behind the face flat.
+      Length depth = mitred ? piece.returnDepth() : piece.returnDepth().minus(piece.thickness());
+      double width = widthWithin(face, piece.thickness().mm()) - piece.relief().mm();
+      if (depth.isPositive() && width > 0) {
+        parts.add(
+            new Part(
+                piece.mark(),
+                StockPlan.Part.SOFFIT,
+                Profile.rectangle(width, depth.mm()),
+                depth,
+                Length.ZERO,
+                piece.thickness()));
+      }
+    }
+    return parts;
+  }
+
+  /** The soffit flat is as thick as the stone, so raked ends make it longer than the arris. */
+  private static double widthWithin(Profile face, double thickness) {
+    double y = Math.min(thickness, face.height());
+    return Math.max(face.right(0), face.right(y)) - Math.min(face.left(0), face.left(y));
+  }
+
+  private static Vec soffit(Piece piece) {
+    List<Edge> edges = piece.stone().edges(FaceEdge.Where.SOFFIT);
+    if (edges.isEmpty()) {
+      return null;
+    }
+    Point from = edges.get(0).from();
+    Vec along = edges.get(edges.size() - 1).to().minus(from);
+    return along.length() > 0 ? along : null;
+  }
+}

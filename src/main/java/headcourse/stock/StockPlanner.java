@@ -1,0 +1,61 @@
+package headcourse.stock;
+
+import headcourse.bench.HeadWork;
+import headcourse.job.Job;
+import headcourse.job.Stock;
+import headcourse.stock.StockPlan.Moved;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Makes the cutting plan and the order list of a job. */
+public final class StockPlanner {
+  private StockPlanner() {}
+
+  /**
+   * Plans which blank gives which stones, and what is to be bought.
+   *
+   * <p>Where the job says nothing of the yard, no blank is used, and everything is ordered by the
+   * sizes that the stones need. Pieces named under {@code spoiled} are taken out one after another
+   * from the plan as it was ticketed before.
+   *
+   * @param job the job
+   * @param heads its heads, in the job's order
+   */
+  public static StockPlan plan(Job job, List<HeadWork> heads) {
+    List<Part> parts = Part.of(heads, job.grid());
+    OrderList orders = new OrderList(job);
+    if (job.stock().items().isEmpty()) {
+      return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
+    }
+    Yard yard = new Yard(job, parts);
+    Assignment plan = yard.solve(Set.of());
+    List<Moved> changes = new ArrayList<>();
+    Set<String> gone = new LinkedHashSet<>();
+    for (String id : job.spoiled()) {
+      gone.add(id);
+      Assignment next = yard.without(plan, id, gone);
+      changes.addAll(Assignment.changes(parts, plan, next));
+      plan = next;
+    }
+    List<Part> missing = plan.missing().stream().map(parts::get).toList();
+    return new StockPlan(
+        plan.blanks(),
+        orders.of(yard.toOrder(plan), missing),
+        missing.stream().map(p -> yard.unfit(p)).toList(),
+        changes,
+        (int) plan.bound().blanks(),
+        plan.cost().price() / 100.0,
+        plan.bound().price() / 100.0,
+        plan.proved());
+  }
+
+  /** Whether an item of the yard is wide enough for nothing but its length. */
+  static boolean takes(Stock.Item item, Part part) {
+    return item.kind() == part.kind()
+        && item.face().compareTo(part.face()) >= 0
+        && item.returnLeg().compareTo(part.returnLeg()) >= 0
+        && item.thickness().equals(part.thickness());
+  }
+}

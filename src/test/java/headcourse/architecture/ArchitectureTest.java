@@ -1,0 +1,173 @@
+package headcourse.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Holds the import table of DEVELOPERS.md: one direction, no cycles, outside libraries in place.
+ */
+@AnalyzeClasses(packages = "headcourse", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  /** What each part may import of the project, besides itself. */
+  private static final Map<String, Set<String>> TABLE = new TreeMap<>();
+
+  static {
+    TABLE.put("units", Set.of());
+    TABLE.put("geom", Set.of());
+    TABLE.put("diag", Set.of());
+    TABLE.put("job", Set.of("units", "diag"));
+    TABLE.put("job.yaml", Set.of("units", "diag", "job"));
+    TABLE.put("layout", Set.of("units", "geom", "diag", "job"));
+    TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
+    TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
+    TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
+    TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
+    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "bench"));
+    TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
+    TABLE.put(
+        "work",
+        Set.of(
+            "units", "geom", "diag", "job", "layout", "layout.shapes", "bench", "stock", "rules"));
+    TABLE.put("text", Set.of());
+    TABLE.put("drawing", Set.of("geom", "job", "text"));
+    Set<String> forSheets =
+        Set.of(
+            "units", "geom", "diag", "job", "layout", "bench", "stock", "rules", "work", "text",
+            "drawing");
+    TABLE.put("sheet", forSheets);
+    TABLE.put("sheet.frame", with(forSheets, "sheet"));
+    TABLE.put("sheet.elevation", with(forSheets, "sheet"));
+    TABLE.put("sheet.bench", with(forSheets, "sheet"));
+    TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation"));
+    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation"));
+    TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
+    TABLE.put(
+        "sheet.book",
+        with(
+            forSheets,
+            "sheet",
+            "sheet.elevation",
+            "sheet.bench",
+            "sheet.wall",
+            "sheet.contractor",
+            "sheet.fullsize"));
+    TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
+    TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
+    TABLE.put(
+        "export", Set.of("units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
+  }
+
+  private static Set<String> with(Set<String> some, String... more) {
+    Set<String> all = new java.util.TreeSet<>(some);
+    all.addAll(List.of(more));
+    return all;
+  }
+
+  private static String part(JavaClass c) {
+    String p = c.getPackageName();
+    return p.equals("headcourse") ? "" : p.substring("headcourse.".length());
+  }
+
+  @ArchTest
+  static void importsFollowTheTable(JavaClasses classes) {
+    List<String> faults = new ArrayList<>();
+    for (JavaClass c : classes) {
+      String from = part(c);
+      if (from.equals("cli")) {
+        continue;
+      }
+      Set<String> allowed = TABLE.get(from);
+      if (allowed == null) {
+        faults.add("no line in the table for " + from);
+        continue;
+      }
+      for (Dependency d : c.getDirectDependenciesFromSelf()) {
+        JavaClass target = d.getTargetClass().getBaseComponentType();
+        if (target.getPackageName().startsWith("headcourse")
+            && !part(target).equals(from)
+            && !allowed.contains(part(target))) {
+          faults.add(d.getDescription());
+        }
+      }
+    }
+    assertTrue(faults.isEmpty(), () -> String.join("\n", faults));
+  }
+
+  @ArchTest
+  static final ArchRule noCycles = slices().matching("headcourse.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule onlyTheReaderKnowsYaml =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("headcourse.job.yaml")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.yaml..");
+
+  @ArchTest
+  static final ArchRule onlyThePdfRendererKnowsPdf =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("headcourse.render.pdf", "headcourse.text")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..");
+
+  @ArchTest
+  static final ArchRule onlyFramesKnowBatik =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("headcourse.sheet.frame")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.batik..");
+
+  @ArchTest
+  static final ArchRule onlyTheCommandLineTouchesFilesAndStreams =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("headcourse.cli")
+          .should()
+          .dependOnClassesThat(
+              DescribedPredicate.describe(
+                  "reach files",
+                  c ->
+                      c.getName().equals("java.io.File")
+                          || c.getName().equals("java.nio.file.Files")
+                          || c.getName().equals("java.io.FileInputStream")
+                          || c.getName().equals("java.io.FileOutputStream")))
+          .orShould()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .orShould()
+          .callMethod(System.class, "exit", int.class);
+
+  @ArchTest
+  static final ArchRule noClock =
+      noClasses()
+          .should()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(java.time.LocalDate.class, "now")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now");
+}

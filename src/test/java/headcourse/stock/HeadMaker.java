@@ -1,0 +1,112 @@
+package headcourse.stock;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.bench.Rake;
+import headcourse.geom.Point;
+import headcourse.geom.Straight;
+import headcourse.job.Job;
+import headcourse.layout.FaceEdge;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Proof;
+import headcourse.layout.Role;
+import headcourse.layout.Side;
+import headcourse.units.Angle;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Heads made by hand for the cutting plan: stones as trapezoids, inches. */
+final class HeadMaker {
+  private final Job job;
+  private final List<Piece> pieces = new ArrayList<>();
+
+  HeadMaker(Job job) {
+    this.job = job;
+  }
+
+  /** A stone by the x of its corners: lower left, lower right, upper right, upper left. */
+  HeadMaker stone(String mark, double ll, double lr, double ur, double ul, double h, double back) {
+    Point a = point(ll, 0);
+    Point b = point(lr, 0);
+    Point c = point(ur, h);
+    Point d = point(ul, h);
+    List<FaceEdge> face =
+        List.of(
+            new FaceEdge(new Straight(a, b), FaceEdge.Where.SOFFIT),
+            new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
+            new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
+            new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT));
+    Length z = Length.ZERO;
+    PlacedStone stone =
+        new PlacedStone(
+            mark,
+            Role.STONE,
+            Side.LEFT,
+            1,
+            face,
+            new PlacedStone.Feet(z, z, z, z),
+            Length.inches(lr - ll),
+            Length.inches(ur - ul),
+            Length.inches(h),
+            z,
+            0,
+            false);
+    Rake square = new Rake(Angle.ZERO, z, z, Rake.LongPoint.NEITHER);
+    pieces.add(
+        new Piece(
+            "D1-" + mark,
+            stone,
+            1,
+            z,
+            z,
+            z,
+            z,
+            square,
+            square,
+            job.stone().thickness(),
+            Length.inches(back),
+            z,
+            0,
+            Length.inches(Math.max(lr, ur) - Math.min(ll, ul)),
+            0,
+            0,
+            0,
+            0,
+            a,
+            0,
+            List.of(),
+            List.of(),
+            List.of(),
+            pieces.size()));
+    return this;
+  }
+
+  /** A square stone. */
+  HeadMaker soldier(String mark, double width, double height, double back) {
+    return stone(mark, 0, width, width, 0, height, back);
+  }
+
+  private static Point point(double x, double y) {
+    return new Point(x * 25.4, y * 25.4);
+  }
+
+  HeadWork make() {
+    Length z = Length.ZERO;
+    HeadLayout layout =
+        new HeadLayout(
+            job.openings().get(0),
+            z,
+            pieces.stream().map(Piece::stone).toList(),
+            List.of(),
+            z,
+            z,
+            z,
+            z,
+            null,
+            new Proof(Proof.Status.OPTIMAL, 0, 0, 0),
+            List.of());
+    return new HeadWork(layout, pieces, List.of());
+  }
+}

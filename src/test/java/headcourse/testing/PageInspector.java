@@ -1,0 +1,103 @@
+package headcourse.testing;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Page;
+import headcourse.geom.Box;
+import headcourse.geom.Edge;
+import headcourse.geom.Overlap;
+import headcourse.geom.Point;
+import headcourse.geom.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Looks a page over as a draughtsman would: text on text, text on a line, text off the page, lines
+ * too thin, lettering too small. Works from glyph boxes, not from pixels.
+ */
+public final class PageInspector {
+  private PageInspector() {}
+
+  /** Text may touch nothing by more than this, mm. */
+  private static final double TOUCH = 0.05;
+
+  private record Text(Mark.Label label, List<Point> corners, Box bounds) {}
+
+  private record Line(Point from, Point to, Box bounds, double half) {}
+
+  /** What is wrong with a page, one line each; empty where nothing is. */
+  public static List<String> faults(Page page) {
+    List<Text> texts = new ArrayList<>();
+    List<Line> lines = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    collect(page.marks(), texts, lines, faults);
+    Box paper = new Box(0, 0, page.width(), page.height());
+    for (int i = 0; i < texts.size(); i++) {
+      Text a = texts.get(i);
+      if (!paper.contains(a.bounds)) {
+        faults.add(say(page, a) + " leaves the page");
+      }
+      if (a.label.lettering().height() < 2.5 - 1e-9) {
+        faults.add(say(page, a) + " is smaller than 2.5 mm");
+      }
+      for (int j = i + 1; j < texts.size(); j++) {
+        Text b = texts.get(j);
+        if (a.bounds.overlaps(b.bounds) && Overlap.depth(a.corners, b.corners) > TOUCH) {
+          faults.add(say(page, a) + " lies on " + say(page, b));
+        }
+      }
+      for (Line l : lines) {
+        if (a.bounds.overlaps(l.bounds.grown(l.half + 1e-9))
+            && Overlap.depth(a.corners, l.from, l.to) + l.half > TOUCH) {
+          faults.add(
+              String.format(
+                  Locale.ROOT,
+                  "%s lies on a line %.1f,%.1f – %.1f,%.1f",
+                  say(page, a),
+                  l.from.x(),
+                  l.from.y(),
+                  l.to.x(),
+                  l.to.y()));
+          break;
+        }
+      }
+    }
+    return faults;
+  }
+
+  private static String say(Page page, Text t) {
+    return String.format(
+        Locale.ROOT,
+        "%s: \"%s\" at %.1f,%.1f",
+        page.label(),
+        t.label.text(),
+        t.label.at().x(),
+        t.label.at().y());
+  }
+
+  private static void collect(
+      List<Mark> marks, List<Text> texts, List<Line> lines, List<String> faults) {
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Group group) {
+        collect(group.marks(), texts, lines, faults);
+      } else if (mark instanceof Mark.Coloured coloured) {
+        collect(List.of(coloured.mark()), texts, lines, faults);
+      } else if (mark instanceof Mark.Label label) {
+        List<Point> corners = LabelShape.corners(label);
+        texts.add(new Text(label, corners, Box.around(corners)));
+      } else if (mark instanceof Mark.Stroke stroke) {
+        if (stroke.pen().width() < 0.18 - 1e-9) {
+          faults.add("a line of " + stroke.pen().width() + " mm is too thin");
+        }
+        Point last = stroke.path().start();
+        for (Edge e : stroke.path().edges()) {
+          for (Point p : e.flattened(Tolerance.PAPER)) {
+            lines.add(new Line(last, p, Box.around(List.of(last, p)), stroke.pen().width() / 2));
+            last = p;
+          }
+        }
+      }
+    }
+  }
+}
