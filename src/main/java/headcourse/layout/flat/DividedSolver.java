@@ -10,6 +10,7 @@ final class DividedSolver implements SideSolver {
   private final FlatTerms terms;
   private final FlatGeometry geometry;
   private final long step;
+  private long effort;
 
   DividedSolver(FlatTerms terms, FlatGeometry geometry, long step) {
     this.terms = terms;
@@ -40,7 +41,13 @@ final class DividedSolver implements SideSolver {
         }
       }
     }
+    effort += steps;
     return new SideResult(found, best == null ? 0 : best.meanMm(), steps);
+  }
+
+  @Override
+  public long effort() {
+    return effort;
   }
 
   /** From the end inwards, because what fails does so at the jamb first. */

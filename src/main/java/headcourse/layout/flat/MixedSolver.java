@@ -20,10 +20,16 @@ final class MixedSolver implements SideSolver {
   private final boolean fan;
   private final Map<SideCase, SumTable> tables = new IdentityHashMap<>();
   private long steps;
+  private long effort;
 
   MixedSolver(FlatTerms terms, FlatGeometry geometry) {
     this.terms = terms;
     this.fan = geometry.fanned();
+  }
+
+  @Override
+  public long effort() {
+    return effort;
   }
 
   private record Candidate(SideCase sides, End end, SideCost cost, long tie) {}
@@ -87,12 +93,16 @@ final class MixedSolver implements SideSolver {
           new SequenceSearch(terms, c.sides(), c.end(), count, fan, seed, PATIENCE);
       Choice choice = first.find();
       steps += first.nodes();
+      effort += first.nodes() * 100;
       if (choice != null || !first.gaveUp()) {
         return choice;
       }
       table = new SumTable(terms, c.sides(), fan);
       tables.put(c.sides(), table);
     }
-    return table.trace(count, c.end(), seed);
+    long before = table.effort();
+    Choice choice = table.trace(count, c.end(), seed);
+    effort += table.effort() - before + terms.max() - terms.min();
+    return choice;
   }
 }

@@ -30,6 +30,7 @@ final class SumTable {
   private final List<Level> levels = new ArrayList<>();
   private StoneMasks masks;
   private boolean full;
+  private long effort;
   private final Map<Integer, long[][]> before = new HashMap<>();
 
   SumTable(FlatTerms terms, SideCase sides, boolean fan) {
@@ -51,6 +52,7 @@ final class SumTable {
       if (index <= lines.regularFrom() + 1) {
         masks = new StoneMasks(terms, check, start, words, index);
       }
+      effort += (long) widths * words;
       Level next = index == 1 ? first() : after(levels.get(index - 2));
       if (next == null) {
         full = true;
@@ -58,6 +60,11 @@ final class SumTable {
         levels.add(next);
       }
     }
+  }
+
+  /** Words looked at so far. */
+  long effort() {
+    return effort;
   }
 
   private Level first() {
