@@ -22,8 +22,8 @@ final class Explainer {
   /** How many changes are offered. */
   private static final int OFFERED = 3;
 
-  /** What trying may take before it is cut short: a second or two; counted, so always the same. */
-  private static final long PATIENCE = 250_000_000;
+  /** What trying may take before it is cut short, about a second; counted, so always the same. */
+  private static final long PATIENCE = 60_000_000;
 
   private final FlatShape shape;
   private final FlatTerms terms;
