@@ -130,7 +130,7 @@ final class TicketFace {
 
   private static Lettering fitting(String text, Point a, Point b) {
     for (Lettering l : new Lettering[] {SIZE, EDGE}) {
-      if (LabelShape.width(text, l) + 1.5 <= a.distance(b)) {
+      if (LabelShape.width(text, l) + 2.8 <= a.distance(b)) {
         return l;
       }
     }

@@ -17,7 +17,7 @@ import java.util.List;
 /** A ticket for every stone that is cut, as many to a page as the paper holds. */
 public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
-  private static final double LEAST_HEIGHT = 112;
+  private static final double LEAST_HEIGHT = 116;
 
   /** Two languages take more lines. */
   private static final double LEAST_HEIGHT_TWO = 150;
@@ -84,7 +84,8 @@ public final class TicketSheets implements SheetComposer {
     double right = box.maxX() - Math.min(108, box.width() * 0.475);
     double middle = right + (box.maxX() - right) * 0.4;
     // The notch is at 1:1, so the stone's thickness sets how deep its panel is.
-    double figures = box.minY() + Math.min(t.piece().thickness().mm() + 25.5, box.height() * 0.56);
+    double notch = t.piece().thickness().mm() + (c.job().language() == Language.EN_ES ? 36 : 25.5);
+    double figures = box.minY() + Math.min(notch, box.height() * 0.56);
     double split = figures + 14;
     double strip = box.maxY() - (c.job().language() == Language.EN_ES ? STRIP_TWO : STRIP);
     board.group(
