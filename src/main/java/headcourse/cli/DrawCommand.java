@@ -58,11 +58,9 @@ record DrawCommand(Path folder, Console console) {
     String root = arguments.out().isEmpty() ? "out" : arguments.out();
     Path target = folder.resolve(root).resolve(work.job().name());
     try {
-      Map<String, byte[]> files =
-          new Press(work, frame, file.bytes()).print(arguments::wants);
+      Map<String, byte[]> files = new Press(work, frame, file.bytes()).print(arguments::wants);
       new OutputFolder(target)
-          .replace(
-              files, n -> arguments.wants(Output.SVG) && n.matches("elevation-[^.]*\\.svg"));
+          .replace(files, n -> arguments.wants(Output.SVG) && n.matches("elevation-[^.]*\\.svg"));
       files.keySet().forEach(n -> console.say(root + "/" + work.job().name() + "/" + n));
     } catch (IOException e) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");

@@ -1,5 +1,11 @@
 package headcourse.diag;
+
 /** stub. */
-public final class DiagnosticPrinter { private DiagnosticPrinter() {}
+public final class DiagnosticPrinter {
+  private DiagnosticPrinter() {}
+
   /** stub. */
-  public static String print(Diagnostic d) { return d.toString(); } }
+  public static String print(Diagnostic d) {
+    return d.toString();
+  }
+}

@@ -60,25 +60,7 @@ public record Job(
   /** The same job on other paper. */
   public Job withPapers(Papers other) {
     return new Job(
-        name,
-        info,
-        units,
-        grid,
-        other,
-        language,
-        frame,
-        stone,
-        wall,
-        setting,
-        tools,
-        fastener,
-        openings,
-        stock,
-        fitted,
-        spoiled,
-        accepted,
-        limits,
-        steps,
-        spans);
+        name, info, units, grid, other, language, frame, stone, wall, setting, tools, fastener,
+        openings, stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 }

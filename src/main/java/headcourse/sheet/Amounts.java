@@ -56,9 +56,7 @@ public record Amounts(Units units) {
 
   /** A running length of stone: {@code 22.4 ft}, {@code 6.83 m}. */
   public String run(double m) {
-    return imperial()
-        ? number(m / M_PER_FT) + " ft"
-        : String.format(Locale.ROOT, "%.2f m", m);
+    return imperial() ? number(m / M_PER_FT) + " ft" : String.format(Locale.ROOT, "%.2f m", m);
   }
 
   private static String number(double value) {

@@ -45,11 +45,7 @@ public final class WorkUp {
     StockPlan stock = StockPlanner.plan(job, heads);
     return Outcome.of(
         new ShopWork(
-            job,
-            heads,
-            stock,
-            MaterialsTakeOff.of(job, heads),
-            RuleBook.check(job, heads, stock)),
+            job, heads, stock, MaterialsTakeOff.of(job, heads), RuleBook.check(job, heads, stock)),
         said);
   }
 

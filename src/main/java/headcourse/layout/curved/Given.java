@@ -123,7 +123,14 @@ final class Given {
   NoHead refuse(List<String> keys, String message, List<Change> changes) {
     String[] hints =
         changes.stream()
-            .map(c -> "write " + c.path() + ": " + c.value() + " — " + c.reason())
+            .map(
+                c ->
+                    "write "
+                        + c.path().substring(path("").length())
+                        + ": "
+                        + c.value()
+                        + ", "
+                        + c.reason())
             .toArray(String[]::new);
     List<Diagnostic> problems = new ArrayList<>();
     for (String key : keys) {

@@ -47,8 +47,7 @@ public final class ElevationDrawer {
     if (detail.screws) {
       for (PlacedStone s : stones) {
         Piece piece = figures.work().piece(s.mark());
-        board.group(
-            Role.SCREWS, "", piece.mark(), b -> screws(view, piece, s).forEach(b::add));
+        board.group(Role.SCREWS, "", piece.mark(), b -> screws(view, piece, s).forEach(b::add));
       }
     }
   }
@@ -115,12 +114,12 @@ public final class ElevationDrawer {
       double way = face.centre().x() >= n.at().x() ? 1 : -1;
       double r = Math.max(0.5, Math.min(1.1, 5 * view.scale()));
       marks.add(
-          new Mark.Stroke(
-              Path.through(at, new Point(at.x() + way * length, at.y())), Pen.EDGE));
+          new Mark.Stroke(Path.through(at, new Point(at.x() + way * length, at.y())), Pen.EDGE));
       marks.add(new Mark.Fill(Path.circle(at, r), Shade.BLACK));
       marks.add(new Mark.Stroke(Path.circle(at, r), Pen.EDGE));
     }
-    return marks.stream().filter(m -> !(m instanceof Mark.Stroke s) || s.path().length() > 1e-6)
+    return marks.stream()
+        .filter(m -> !(m instanceof Mark.Stroke s) || s.path().length() > 1e-6)
         .toList();
   }
 }

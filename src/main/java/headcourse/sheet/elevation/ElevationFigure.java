@@ -252,8 +252,7 @@ public final class ElevationFigure {
   private static List<Label> centreNames(double x, double base, String name) {
     List<Label> labels = new ArrayList<>();
     for (Lettering l : List.of(SMALL, new Lettering(2.5, true))) {
-      labels.add(
-          new Label(new Point(x, base), name, l, Align.MIDDLE, 0));
+      labels.add(new Label(new Point(x, base), name, l, Align.MIDDLE, 0));
     }
     return labels;
   }
@@ -298,7 +297,6 @@ public final class ElevationFigure {
     for (int i = 0; i < slots.length; i++) {
       slots[i] += left;
     }
-    return new MarkBand.Plan(
-        plan.cap(), plan.rows(), slots, plan.jog(), plan.near(), plan.depth());
+    return new MarkBand.Plan(plan.cap(), plan.rows(), slots, plan.jog(), plan.near(), plan.depth());
   }
 }

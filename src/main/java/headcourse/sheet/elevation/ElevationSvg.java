@@ -38,8 +38,7 @@ public final class ElevationSvg {
     String title = words.say("wall.elevation-of", opening.mark(), opening.label());
     Board board = new Board();
     board.group(Role.NOTES, "", "", b -> header(b, job, opening, words, figure));
-    board.group(
-        Role.FIGURE, "", title, b -> figure.draw(b, MARGIN, MARGIN + HEADER));
+    board.group(Role.FIGURE, "", title, b -> figure.draw(b, MARGIN, MARGIN + HEADER));
     return new Page(width, height, opening.mark(), title, board.marks(), List.of());
   }
 
@@ -52,7 +51,8 @@ public final class ElevationSvg {
     b.text(x, MARGIN + 5, label, new Lettering(5, true), Align.START);
     String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().name();
     b.text(x, MARGIN + 10.5, seen, Lettering.NOTE, Align.START);
-    ScaleBar.draw(b, words, job.units(), figure.scale(), x, MARGIN + 17, figure.room() - x + MARGIN);
+    ScaleBar.draw(
+        b, words, job.units(), figure.scale(), x, MARGIN + 17, figure.room() - x + MARGIN);
   }
 
   private static ElevationFigure figure(HeadFigures figures, Units units, Words words) {

@@ -138,8 +138,7 @@ final class OpeningChain {
   }
 
   private static void rule(Board board, double a, double b, double y) {
-    new Dimensions(board)
-        .chain(new double[] {a, b}, y - 2, y, List.of(""), FIGURE);
+    new Dimensions(board).chain(new double[] {a, b}, y - 2, y, List.of(""), FIGURE);
   }
 
   private static void write(Board board, double x, double line, String text) {

@@ -10,9 +10,9 @@ import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.TextFlow;
 import headcourse.text.Words;
+import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
-import headcourse.units.Grid;
 import headcourse.units.Units;
 
 /** A bar of a known length on paper, so that a copy that was shrunk gives itself away. */

@@ -167,8 +167,7 @@ final class StoneLabels {
     Lettering big = new Lettering(cap, true);
     Lettering small = new Lettering(smaller(cap), false);
     double order = small.height();
-    boolean plain =
-        text.order.isEmpty() || style == Style.MARK_ONLY || style == Style.MARK_TURNED;
+    boolean plain = text.order.isEmpty() || style == Style.MARK_ONLY || style == Style.MARK_TURNED;
     boolean turned = style == Style.TURNED || style == Style.MARK_TURNED;
     double x = at.x();
     double y = at.y();

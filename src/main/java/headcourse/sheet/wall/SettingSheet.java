@@ -85,10 +85,7 @@ public final class SettingSheet implements SheetComposer {
     String text = job.setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar";
     StackUpTables tables = new StackUpTables(context, head);
     flow.say(
-        text,
-        TEXT,
-        tables.fine(job.setting().cutTolerance()),
-        tables.fine(job.setting().opens()));
+        text, TEXT, tables.fine(job.setting().cutTolerance()), tables.fine(job.setting().opens()));
     flow.table(tables.endColumns(), tables.ends(), TEXT);
     flow.say("wall.trim", TEXT);
     List<List<String>> drift = tables.drift();

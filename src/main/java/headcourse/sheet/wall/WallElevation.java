@@ -126,8 +126,7 @@ public final class WallElevation implements SheetComposer {
       int number = part == null ? 8 : part.number();
       int of = part == null ? 8 : part.of();
       String first = part == null ? "L88" : part.stones().get(0).mark();
-      String last =
-          part == null ? "R88" : part.stones().get(part.stones().size() - 1).mark();
+      String last = part == null ? "R88" : part.stones().get(part.stones().size() - 1).mark();
       // Planned for as if there were parts, so that a head that needs them has the room.
       if (part != null) {
         String text = context.say("wall.part", number, of, first, last);
@@ -138,7 +137,12 @@ public final class WallElevation implements SheetComposer {
     }
     line =
         TextFlow.paragraph(
-            b, at, line, width, context.say("wall.seen-from-outside") + " · " + scale.name(), small);
+            b,
+            at,
+            line,
+            width,
+            context.say("wall.seen-from-outside") + " · " + scale.name(),
+            small);
     boolean mortar = !context.job().setting().dry();
     String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
     line = TextFlow.paragraph(b, at, line, width, marks, small);
