@@ -1,5 +1,6 @@
 package headcourse.bench;
 
+import headcourse.geom.Tolerance;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.List;
@@ -36,9 +37,10 @@ record NotchHeights(Contact contact, double mass, double clear, double headHalf,
 
   /** The tick nearest a height, within bounds if any tick is. */
   private static Length placed(Grid grid, double least, double wish, double most) {
-    long nearest = grid.nearest(Length.mm(wish));
-    long from = grid.ceil(Length.mm(least));
-    long to = grid.floor(Length.mm(most));
+    // Halfway between ticks the last digits must not decide: alike stones are slotted alike.
+    long nearest = grid.nearest(Length.mm(wish + Tolerance.SAME));
+    long from = grid.ceil(Length.mm(least - Tolerance.SAME));
+    long to = grid.floor(Length.mm(most + Tolerance.SAME));
     return grid.ticks(from <= to ? Math.min(Math.max(nearest, from), to) : nearest);
   }
 }

@@ -8,6 +8,7 @@ import headcourse.units.Length;
 import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Plans the screws' slots of a stone: which edges, how high, what shape. The key has them on both
@@ -43,22 +44,33 @@ final class NotchPlanner {
   }
 
   private void along(List<Notch> found, StoneFrame frame, Where side, Contact contact, Point mass) {
+    Optional<SlotChooser.Choice> choice = slot(frame, contact);
+    if (choice.isPresent()) {
+      for (Length height : heights(frame, side, contact, mass).on(job.grid())) {
+        found.add(notch(frame, side, contact, choice.get(), height));
+      }
+    }
+  }
+
+  /** A slot that the neighbour covers; where no screw reaches from there, one that shows. */
+  private Optional<SlotChooser.Choice> slot(StoneFrame frame, Contact contact) {
     Length t = job.stone().thickness();
-    Length room = Length.mm(frame.along().dot(frame.lowerRight().minus(frame.lowerLeft())) / 3);
-    SlotChooser.Bounds bounds =
-        new SlotChooser.Bounds(
-            t,
-            frame.stone().proud().max(Length.ZERO),
-            t.minus(Length.mm(contact.proud())),
-            room.max(t));
-    slots
-        .choose(bounds)
-        .ifPresent(
-            choice -> {
-              for (Length height : heights(frame, side, contact, mass).on(job.grid())) {
-                found.add(notch(frame, side, contact, choice, height));
-              }
-            });
+    Length proud = frame.stone().proud().max(Length.ZERO);
+    // A run of a third of the width leaves a sound middle.
+    Length run = Length.mm(frame.lowerRight().distance(frame.lowerLeft()) / 3).max(t);
+    Optional<SlotChooser.Choice> hidden =
+        slots.choose(new SlotChooser.Bounds(t, proud, covered(contact), run));
+    if (hidden.isPresent() && hidden.get().screw().length() != null) {
+      return hidden;
+    }
+    Optional<SlotChooser.Choice> open = slots.choose(new SlotChooser.Bounds(t, proud, t, run));
+    boolean better = open.isPresent() && open.get().screw().length() != null;
+    return better || hidden.isEmpty() ? open : hidden;
+  }
+
+  /** How far from the stone's back the neighbour covers its edge. */
+  private Length covered(Contact contact) {
+    return job.stone().thickness().minus(Length.mm(contact.proud()));
   }
 
   private NotchHeights heights(StoneFrame frame, Where side, Contact contact, Point mass) {
@@ -94,7 +106,9 @@ final class NotchPlanner {
         choice.screw().length(),
         choice.screw().penetration(),
         open,
-        contact.covers(height.mm()) ? cover(frame, contact) : "");
+        contact.covers(height.mm()) && slot.mouth().compareTo(covered(contact)) <= 0
+            ? cover(frame, contact)
+            : "");
   }
 
   /** What closes the slot for good. */

@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
+import headcourse.job.Params;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.units.Length;
 import java.util.List;
@@ -25,9 +26,11 @@ final class ChordDeviationRule implements PieceRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
-    Length most = c.length("chord-deviation", 1 / 8.0, 3);
+    Params params = head.layout().opening().head().params();
+    Length most =
+        params.length("arris-limit").orElseGet(() -> c.length("chord-deviation", 1 / 8.0, 3));
     Length off = Length.mm(piece.stone().chordDeviation());
-    if (off.compareTo(most) <= 0) {
+    if (off.compareTo(most) <= 0 || params.word("arris").orElse("").equals("worked")) {
       return Optional.empty();
     }
     return Optional.of(

@@ -18,11 +18,14 @@ public final class CourseClosers {
 
   /**
    * The closers of a head, left end first, from below upwards; none where the job gives fewer than
-   * two bed joints. The end's outer edge is followed from the soffit to its top; for curved heads
-   * its chord is taken.
+   * two bed joints, and none for curved heads, whose wall stones are cut to the ring. The end's
+   * outer edge is followed from the soffit to its top.
    */
   public static List<Closer> of(Job job, HeadWork head) {
     List<Closer> closers = new ArrayList<>();
+    if (Shape.of(head) == Shape.CURVED) {
+      return closers;
+    }
     List<Length> courses = job.wall().courses();
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       Ends.of(head, side)

@@ -24,13 +24,18 @@ final class CourseMissRule implements Rule {
     List<Hit> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Piece p : head.pieces()) {
-        if (p.stone().role() != Role.STONE) {
+        if (meets(head, p.stone().role())) {
           miss(c, Length.mm(p.stone().outline().bounds().maxY()))
               .ifPresent(text -> hits.add(Hit.stone(head, p, text)));
         }
       }
     }
     return hits;
+  }
+
+  /** In flat heads the ends and the key, in curved ones the key alone. */
+  private static boolean meets(HeadWork head, Role role) {
+    return role == Role.KEY || role == Role.END && Shape.of(head) != Shape.CURVED;
   }
 
   private static Optional<String> miss(RuleContext c, Length top) {

@@ -34,7 +34,7 @@ final class FourCornersRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    if (c.job().wall().courses().isEmpty()) {
+    if (Shape.of(head) == Shape.CURVED || c.job().wall().courses().isEmpty()) {
       return Optional.empty();
     }
     Optional<Length> top = Courses.top(head);

@@ -46,7 +46,8 @@ final class SharpArrisRule implements PieceRule {
             + LengthFormat.degrees(Angle.degrees(sharpest))
             + "; "
             + LengthFormat.degrees(limit)
-            + " and sharper chips: ease the arris, or steepen the skewback");
+            + " and sharper chips: ease the arris"
+            + (Shape.of(head) == Shape.JACK ? ", or steepen the skewback" : ""));
   }
 
   private static double sharpest(List<Edge> edges) {

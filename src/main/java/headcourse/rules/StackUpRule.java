@@ -50,6 +50,11 @@ final class StackUpRule implements SideRule {
             + c.say().length(s.worst())
             + " either way, likely "
             + c.say().length(s.likely())
-            + "; check the running mark at every third stone and trim the next to it");
+            + "; "
+            + (bears
+                ? "check the running mark at every third stone and trim the next to it"
+                : "leave its outer end "
+                    + c.say().length(least.minus(s.bearingLeast()))
+                    + " long until the rest is fitted"));
   }
 }

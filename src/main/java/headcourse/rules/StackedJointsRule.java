@@ -29,6 +29,9 @@ final class StackedJointsRule implements SideRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Side side) {
+    if (Shape.of(head) == Shape.CURVED) {
+      return Optional.empty();
+    }
     double share = c.number("stacked-joints", 1);
     Length bears = Ends.bearing(head, side);
     return Courses.heightAt(c.job().wall().courses(), Length.ZERO)

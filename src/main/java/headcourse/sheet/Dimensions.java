@@ -158,13 +158,16 @@ public final class Dimensions {
         degrees);
   }
 
-  /** The turn that reads from below or from the right: more than −90° and at most 90°. */
+  /**
+   * The turn that reads from below or from the right: −75° to 105°, so that edges raked a little
+   * either way off plumb are lettered on the same side.
+   */
   static double reading(Vec along) {
     double d = Math.toDegrees(Math.atan2(-along.y(), along.x()));
-    while (d > 90 + 1e-6) {
+    while (d > 105) {
       d -= 180;
     }
-    while (d <= -90 + 1e-6) {
+    while (d <= -75) {
       d += 180;
     }
     return Math.abs(d) < 1e-9 ? 0 : d;

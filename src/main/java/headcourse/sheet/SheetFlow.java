@@ -26,6 +26,7 @@ public final class SheetFlow {
   private final String label;
   private final String title;
   private final String mark;
+  private final int most;
   private final List<PageDraft> pages = new ArrayList<>();
   private PageDraft page;
   private int column;
@@ -40,6 +41,13 @@ public final class SheetFlow {
    * @param mark an opening's mark that is set large before the title, or empty
    */
   public SheetFlow(SheetContext context, Turn turn, String label, String title, String mark) {
+    this(context, turn, label, title, mark, Integer.MAX_VALUE);
+  }
+
+  /** A flow in at most so many columns. */
+  public SheetFlow(
+      SheetContext context, Turn turn, String label, String title, String mark, int most) {
+    this.most = most;
     this.context = context;
     this.turn = turn;
     this.label = label;
@@ -61,6 +69,10 @@ public final class SheetFlow {
 
   private static int columns(Box area) {
     return Math.max(1, (int) Math.floor((area.width() + GUTTER) / (COLUMN + GUTTER)));
+  }
+
+  private int columnsHere() {
+    return Math.min(most, columns(page.area()));
   }
 
   private void newPage() {
@@ -89,7 +101,7 @@ public final class SheetFlow {
 
   /** Width of a column, mm. */
   public double width() {
-    int n = columns(page.area());
+    int n = columnsHere();
     return (page.area().width() - (n - 1) * GUTTER) / n;
   }
 
@@ -118,7 +130,7 @@ public final class SheetFlow {
 
   /** Goes on in the next column, or on the next page. */
   public void next() {
-    if (column + 1 < columns(page.area())) {
+    if (column + 1 < columnsHere()) {
       column++;
       y = top;
     } else {

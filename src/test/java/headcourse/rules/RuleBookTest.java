@@ -93,6 +93,32 @@ class RuleBookTest {
   }
 
   @Test
+  void aCurvedHeadsOwnLimitGoesBeforeTheRules() {
+    Scene s = new Scene();
+    s.change("R1", p -> p.chordDeviation = 4.0);
+    assertEquals(1, s.check("chord-deviation").size());
+    s.job.first().params.put("arris-limit", Length.mm(4));
+    assertEquals(List.of(), s.check("chord-deviation"));
+    s.job.first().params.put("arris-limit", Length.mm(1));
+    assertEquals(1, s.check("chord-deviation").size());
+    s.job.first().params.put("arris", "worked");
+    assertEquals(List.of(), s.check("chord-deviation"));
+  }
+
+  @Test
+  void wallCoursesAreForFlatHeads() {
+    Scene s = new Scene();
+    s.job.courses =
+        List.of(Length.inches(0), Length.inches(6), Length.inches(12), Length.inches(18));
+    assertEquals(1, s.check("four-corners").size());
+    assertEquals(2, s.check("stacked-joints").size());
+    s.job.first().shape = "semicircular";
+    assertEquals(List.of(), s.check("four-corners"));
+    assertEquals(List.of(), s.check("stacked-joints"));
+    assertEquals(List.of(), CourseClosers.of(s.make(), s.heads(s.make()).get(0)));
+  }
+
+  @Test
   void openingByOpeningGravestFirstThenLeftToRightAndTheWholeJobLast() {
     Scene s = new Scene();
     s.job.openings.add(new headcourse.testing.JobMaker.OpeningMaker());

@@ -11,8 +11,13 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import javax.imageio.ImageIO;
 
 /** Pages with one of everything that a sheet may hold. */
 public final class SamplePages {
@@ -64,6 +69,50 @@ public final class SamplePages {
         List.of(
             new Page.Bookmark(1, "Opening " + mark, "o-" + mark, 0),
             new Page.Bookmark(2, "Stone " + mark, "a-" + mark, 20)));
+  }
+
+  /** A page with colours and with pictures of every kind that a frame may hold. */
+  public static PageSet coloured() {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Mark.Coloured(label(20, 20, "red", Lettering.BODY), 0xFF0000));
+    Path square = Path.rect(20, 30, 10, 10);
+    marks.add(new Mark.Coloured(new Mark.Fill(square, Shade.BLACK), 0x0000FF));
+    marks.add(new Mark.Coloured(new Mark.Stroke(square, Pen.CUT), 0x008000));
+    int x = 20;
+    for (int type :
+        new int[] {
+          BufferedImage.TYPE_INT_RGB,
+          BufferedImage.TYPE_INT_ARGB,
+          BufferedImage.TYPE_BYTE_GRAY,
+          BufferedImage.TYPE_BYTE_BINARY,
+          BufferedImage.TYPE_BYTE_INDEXED
+        }) {
+      marks.add(new Mark.Picture(Box.of(x, 60, 10, 10), "image/png", picture(type, "png")));
+      x += 12;
+    }
+    for (int type : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_GRAY}) {
+      marks.add(new Mark.Picture(Box.of(x, 60, 10, 10), "image/jpeg", picture(type, "jpeg")));
+      x += 12;
+    }
+    Page page = new Page(210, 297, "1", "Colours", marks, List.of());
+    return new PageSet(Bundle.WALL, "Colours", "", "es", "", List.of(page));
+  }
+
+  /** A red diagonal on blue, 16 by 16; encoded by the JDK. */
+  public static byte[] picture(int type, String format) {
+    BufferedImage image = new BufferedImage(16, 16, type);
+    for (int i = 0; i < 256; i++) {
+      image.setRGB(i % 16, i / 16, i % 17 == 0 ? 0xFFFF0000 : 0x800000FF);
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      if (!ImageIO.write(image, format, out)) {
+        throw new IllegalArgumentException("no writer for " + format);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
   }
 
   private static Mark figure(String mark) {

@@ -8,6 +8,9 @@ package headcourse.layout.flat;
  */
 record CountRange(int least, int most) {
   static CountRange of(FlatTerms terms, Lines lines, End end) {
+    if (terms.min() > terms.max()) {
+      return new CountRange(1, 0);
+    }
     long run = end.foot() - lines.start();
     long least = Math.max(1, -Math.floorDiv(-run, terms.max() + terms.joint()));
     long most = Math.floorDiv(run, terms.min() + terms.joint());

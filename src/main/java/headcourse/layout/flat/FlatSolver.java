@@ -7,13 +7,12 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import java.util.List;
-import java.util.function.BiFunction;
 
 /** Sets out one flat head by its rhythm, or says why it can't be. */
 final class FlatSolver {
   private FlatSolver() {}
 
-  static Solution solve(Job job, Opening opening, BiFunction<Job, Opening, FlatReading> shape) {
+  static Solution solve(FlatShape shape, Job job, Opening opening) {
     String path = opening.path() + ".head.stones.rhythm";
     if (opening.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
       return new Solution.Refused(
@@ -24,7 +23,7 @@ final class FlatSolver {
                   "a single head can be even, graded or mixed")),
           List.of());
     }
-    FlatReading reading = shape.apply(job, opening);
+    FlatReading reading = shape.read(job, opening);
     if (reading.head() == null) {
       return reading.refused();
     }
@@ -32,11 +31,6 @@ final class FlatSolver {
     if (head != null) {
       return new Solution.Solved(head);
     }
-    return new Solution.Refused(
-        List.of(
-            Diagnostic.error(
-                job.spans().of(opening.path() + ".head"),
-                opening.mark() + ": no stones of the widths allowed fill the head")),
-        List.of());
+    return new Explainer(shape, reading.head().terms()).explain();
   }
 }

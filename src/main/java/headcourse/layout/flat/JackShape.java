@@ -9,15 +9,13 @@ import headcourse.job.ShapeDef;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.layout.Change;
-import headcourse.layout.HeadShape;
-import headcourse.layout.Solution;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.List;
 
 /** A flat arch: every joint points at one striking point on the centre line. */
-public final class JackShape implements HeadShape {
+public final class JackShape implements FlatShape {
   /**
    * Half an inch per foot of span for each 4 in of depth (BIA Technical Note 31A, 1967), as the
    * tangent of the skewback per foot of span.
@@ -57,12 +55,7 @@ public final class JackShape implements HeadShape {
   }
 
   @Override
-  public Solution setOut(Job job, Opening opening) {
-    return FlatSolver.solve(job, opening, JackShape::read);
-  }
-
-  /** The head before its stones are chosen, or why there is none. */
-  static FlatReading read(Job job, Opening opening) {
+  public FlatReading read(Job job, Opening opening) {
     TermsReader reader = new TermsReader(job, opening);
     FlatTerms terms = reader.read();
     Fan fan = fan(reader, terms);

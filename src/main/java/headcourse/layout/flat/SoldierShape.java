@@ -4,12 +4,10 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
-import headcourse.layout.HeadShape;
-import headcourse.layout.Solution;
 import java.util.List;
 
 /** Stones upright beside a tapered key, whose rake dies out over the first few. */
-public final class SoldierShape implements HeadShape {
+public final class SoldierShape implements FlatShape {
   private static final ShapeDef DEFINITION =
       new ShapeDef(
           "soldier",
@@ -26,12 +24,7 @@ public final class SoldierShape implements HeadShape {
   }
 
   @Override
-  public Solution setOut(Job job, Opening opening) {
-    return FlatSolver.solve(job, opening, SoldierShape::read);
-  }
-
-  /** The head before its stones are chosen, or why there is none. */
-  static FlatReading read(Job job, Opening opening) {
+  public FlatReading read(Job job, Opening opening) {
     TermsReader reader = new TermsReader(job, opening);
     HeadSpec.Key key = reader.openKey();
     FlatTerms terms = reader.read();

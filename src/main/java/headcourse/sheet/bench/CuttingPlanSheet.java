@@ -32,8 +32,8 @@ import java.util.TreeMap;
 
 /** Which blank gives which stones, each as a bar to scale; below, what is to be ordered. */
 public final class CuttingPlanSheet implements SheetComposer {
-  private static final double BAR = 10;
-  private static final double PITCH = 15;
+  private static final double BAR = 12;
+  private static final double PITCH = 17;
   private static final double LABEL = 26;
 
   @Override
@@ -134,7 +134,7 @@ public final class CuttingPlanSheet implements SheetComposer {
             double end = x0 + blank.length().mm() * k;
             double width = LabelShape.width(w, Lettering.NOTE);
             if (width + 2 < blank.waste().mm() * k) {
-              g.text(end - 1.2, y + 6, w, Lettering.NOTE, Align.END);
+              g.text(end - 1.2, y + BAR / 2 + 1.2, w, Lettering.NOTE, Align.END);
             }
           }
         });
@@ -167,13 +167,13 @@ public final class CuttingPlanSheet implements SheetComposer {
     for (double h : new double[] {5, 3.5, 2.5}) {
       Lettering l = new Lettering(h, true);
       if (LabelShape.width(cut.stone(), l) + 1.5 <= room) {
-        g.text(mid, y + BAR / 2 + 0.4, cut.stone(), l, Align.MIDDLE);
+        g.text(mid, y + 6.6, cut.stone(), l, Align.MIDDLE);
         break;
       }
     }
     String from = c.format().tape(cut.at());
     if (LabelShape.width(from, Lettering.NOTE) + 1.5 <= room) {
-      g.text(mid, y + BAR - 0.9, from, Lettering.NOTE, Align.MIDDLE);
+      g.text(mid, y + BAR - 1.4, from, Lettering.NOTE, Align.MIDDLE);
     }
   }
 

@@ -152,10 +152,24 @@ public final class LayoutBoardSheet implements SheetComposer {
     }
     g.outline(Path.polygon(on), s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE, Pen.EDGE);
     Box b = Path.polygon(on).bounds();
+    var f = s.feet();
+    double clear =
+        Math.min(
+                f.rightSoffit().minus(f.leftSoffit()).mm(), f.rightTop().minus(f.leftTop()).mm())
+            * k;
+    double mid =
+        x0
+            + k
+                * (Math.max(f.leftSoffit().mm(), f.leftTop().mm())
+                    + Math.min(f.rightSoffit().mm(), f.rightTop().mm()))
+                / 2;
+    if (s.side() == Side.CENTRE) {
+      return;
+    }
     for (double h : new double[] {3.5, 2.5}) {
       Lettering l = new Lettering(h, true);
-      if (LabelShape.width(s.mark(), l) + 0.8 <= b.width()) {
-        g.text(b.centre().x(), b.centre().y() - 2, s.mark(), l, Align.MIDDLE);
+      if (LabelShape.width(s.mark(), l) + 0.8 <= clear) {
+        g.text(mid, b.centre().y() + h / 2, s.mark(), l, Align.MIDDLE);
         return;
       }
     }

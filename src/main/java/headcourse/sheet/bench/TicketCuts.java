@@ -3,6 +3,7 @@ package headcourse.sheet.bench;
 import headcourse.bench.ExposedEdge;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
@@ -28,15 +29,20 @@ final class TicketCuts {
     board.group(Role.TABLE, "", "", b -> all(b, box));
   }
 
+  // Two columns, filled one after the other; the dressing follows the last pass.
   private void all(Board b, Box box) {
+    double w = box.width() / 2 - 4;
+    double limit = box.maxY() - 1;
     double x = box.minX() + 2;
-    double w = box.width() - 4;
     b.text(x, box.minY() + 4.8, c.say("ticket.saw"), new Lettering(3.5, true), Align.START);
-    double y = box.minY() + 8.2;
-    double limit = box.maxY() - 2;
+    double top = box.minY() + 7.5;
+    double y = top;
+    boolean second = false;
     for (SawPass pass : piece.saw()) {
-      if (y + 8 > limit) {
-        break;
+      if (!second && y + height(w, pass) > limit) {
+        second = true;
+        x = box.minX() + box.width() / 2 + 2;
+        y = top;
       }
       y = pass(b, x, w, y, pass);
     }
@@ -46,17 +52,26 @@ final class TicketCuts {
               "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
               c.say("ticket.edge-short-" + e.edge().word()),
               c.format().withUnit(e.length()));
-      if (y + TextFlow.height(text, w, Lettering.NOTE) > limit) {
+      double h = TextFlow.height(text, w, Lettering.NOTE);
+      if (!second && y + h > limit) {
+        second = true;
+        x = box.minX() + box.width() / 2 + 2;
+        y = top;
+      }
+      if (y + h > limit + 1.8) {
         break;
       }
       y = TextFlow.paragraph(b, x, y, w, text, Lettering.NOTE);
     }
   }
 
+  private double height(double w, SawPass pass) {
+    return pass(new Board(), 0, w, 0, pass);
+  }
+
   private double pass(Board b, double x, double w, double top, SawPass pass) {
     b.text(x, top + 3.5, Integer.toString(pass.number()), new Lettering(3.5, true), Align.START);
     String edge = c.say("ticket.edge-" + edge(pass));
-    b.text(x + 5, top + 3.5, edge, Lettering.NOTE, Align.START);
     boolean square = pass.mitre().radians() == 0 && pass.tilt().radians() == 0;
     Lettering big = new Lettering(3.5, true);
     String setting =
@@ -70,7 +85,17 @@ final class TicketCuts {
                         "ticket.both",
                         LengthFormat.degrees(pass.mitre()),
                         LengthFormat.degrees(pass.tilt()));
-    b.text(x + w, top + 3.5, setting, big, Align.END);
+    double room = w - 5;
+    double wide = LabelShape.width(setting, big);
+    double y = top + 3.5;
+    if (LabelShape.width(edge, Lettering.NOTE) + 2 + wide <= room) {
+      b.text(x + 5, y, edge, Lettering.NOTE, Align.START);
+      b.text(x + w, y, setting, big, Align.END);
+    } else {
+      FitLine.draw(b, x + 5, y, room, edge, Lettering.NOTE);
+      y += 5;
+      FitLine.draw(b, x + 5, y, room, setting, big);
+    }
     String how =
         c.say("ticket.lay-" + pass.lay().word())
             + ", "
@@ -79,7 +104,7 @@ final class TicketCuts {
             + (pass.possible()
                 ? c.say("ticket.depth", c.format().withUnit(pass.depth()))
                 : c.say("ticket.not-possible", c.format().withUnit(pass.depth())));
-    return TextFlow.paragraph(b, x + 5, top + 5, w - 5, how, Lettering.NOTE) + 0.8;
+    return TextFlow.paragraph(b, x + 5, y + 1.5, room, how, Lettering.NOTE) + 0.8;
   }
 
   private String edge(SawPass pass) {

@@ -31,16 +31,18 @@ final class TicketFace {
   private static final double SIDE = 12;
   private final SheetContext c;
   private final Piece piece;
+  private final Ticket ticket;
 
   TicketFace(SheetContext c, Ticket ticket) {
     this.c = c;
+    this.ticket = ticket;
     this.piece = ticket.piece();
   }
 
   void draw(Board board, Box box) {
     double foot = rakesHeight();
     Box room =
-        new Box(box.minX() + SIDE, box.minY() + 19, box.maxX() - SIDE, box.maxY() - foot - 19);
+        new Box(box.minX() + SIDE, box.minY() + 20, box.maxX() - SIDE, box.maxY() - foot - 20);
     Path path = piece.stone().outline();
     Box b = path.bounds();
     Scale scale =
@@ -71,12 +73,14 @@ final class TicketFace {
         "",
         "",
         g -> {
-          g.text(
-              box.centre().x(),
+          FitLine.draw(
+              g,
+              box.minX() + 2,
               box.minY() + 4.6,
+              box.width() - 4,
               c.say("ticket.face", scale.name()),
-              Lettering.NOTE,
-              Align.MIDDLE);
+              Lettering.NOTE);
+          alike(g, box);
           keySide(g, box, box.maxY() - foot - 3.4);
           rakes(g, box, box.maxY() - foot);
         });
@@ -106,10 +110,30 @@ final class TicketFace {
     Point ur = view.apply(corner(2));
     Point ul = view.apply(corner(3));
     LengthFormat f = c.format();
-    d.aligned(ll, lr, -8.5, f.tape(piece.stone().bottom()), SIZE);
-    d.aligned(ul, ur, 6, f.tape(piece.stone().top()), SIZE);
+    String bottom = f.tape(piece.stone().bottom());
+    String top = f.tape(piece.stone().top());
+    d.aligned(ll, lr, -8.5, bottom, fitting(bottom, ll, lr));
+    d.aligned(ul, ur, 6, top, fitting(top, ul, ur));
     d.aligned(ll, ul, 5.5, f.tape(piece.leftEdge()), EDGE);
     d.aligned(lr, ur, -8, f.tape(piece.rightEdge()), EDGE);
+  }
+
+  private void alike(Board g, Box box) {
+    if (ticket.pieces().size() > 1) {
+      String marks =
+          String.join(", ", ticket.pieces().stream().map(p -> p.stone().mark()).toList());
+      FitLine.draw(
+          g, box.minX() + 2, box.minY() + 9, box.width() - 4, marks, new Lettering(2.5, true));
+    }
+  }
+
+  private static Lettering fitting(String text, Point a, Point b) {
+    for (Lettering l : new Lettering[] {SIZE, EDGE}) {
+      if (LabelShape.width(text, l) + 1.5 <= a.distance(b)) {
+        return l;
+      }
+    }
+    return new Lettering(Lettering.LEAST, true);
   }
 
   private void inside(Board g, Similarity view) {
@@ -217,7 +241,7 @@ final class TicketFace {
   }
 
   private static double rakesHeight() {
-    return 21;
+    return 26;
   }
 
   private void rakes(Board g, Box box, double top) {
@@ -234,28 +258,22 @@ final class TicketFace {
     if (!loose.isEmpty()) {
       height += "   " + c.say("ticket.diagonals", String.join(" / ", loose));
     }
-    g.text(box.minX() + 2, box.maxY() - 1.6, height, Lettering.NOTE, Align.START);
+    FitLine.draw(g, box.minX() + 2, box.maxY() - 1.6, box.width() - 4, height, Lettering.NOTE);
   }
 
   private void rake(Board g, double x0, double x1, double top, String edge, Rake rake) {
-    g.text(x0, top + 4, c.say("ticket.edge-" + edge), Lettering.NOTE, Align.START);
+    FitLine.draw(g, x0, top + 4, x1 - x0, c.say("ticket.edge-" + edge), Lettering.NOTE);
     if (rake.longPoint() == Rake.LongPoint.NEITHER) {
-      g.text(x0, top + 10, c.say("ticket.square"), new Lettering(3.5, true), Align.START);
+      FitLine.draw(g, x0, top + 10, x1 - x0, c.say("ticket.square"), new Lettering(3.5, true));
       return;
     }
-    g.text(
-        x1,
-        top + 5.6,
-        LengthFormat.degrees(rake.offSquare()),
-        new Lettering(5, true).inBold(),
-        Align.END);
-    g.text(
-        x0,
-        top + 9.6,
-        c.say("ticket.offset", c.format().tape(rake.offset()), c.format().tape(rake.over())),
-        Lettering.NOTE,
-        Align.START);
+    String degrees = LengthFormat.degrees(rake.offSquare());
+    Lettering big = new Lettering(5, true);
+    g.text(x0, top + 10.2, degrees, big, Align.START);
+    String offset =
+        c.say("ticket.offset", c.format().tape(rake.offset()), c.format().tape(rake.over()));
+    FitLine.draw(g, x0, top + 14.6, x1 - x0, offset, new Lettering(2.5, true));
     String end = rake.longPoint() == Rake.LongPoint.TOP ? "ticket.long-top" : "ticket.long-bottom";
-    g.text(x0, top + 13.8, c.say(end), Lettering.NOTE, Align.START);
+    FitLine.draw(g, x0, top + 18.8, x1 - x0, c.say(end), Lettering.NOTE);
   }
 }

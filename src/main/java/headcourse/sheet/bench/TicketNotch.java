@@ -34,7 +34,7 @@ final class TicketNotch {
     this.piece = ticket.piece();
   }
 
-  void draw(Board board, Box box) {
+  void draw(Board board, Box box, Box text) {
     if (piece.notches().isEmpty()) {
       board.text(
           box.minX() + 2, box.minY() + 4.6, c.say("ticket.no-notch"), Lettering.NOTE, Align.START);
@@ -53,7 +53,7 @@ final class TicketNotch {
         g -> {
           g.text(
               box.minX() + 2, box.minY() + 4.6, c.say("ticket.notch"), Lettering.NOTE, Align.START);
-          figures(g, box, n);
+          figures(g, text, n);
         });
   }
 
@@ -62,8 +62,8 @@ final class TicketNotch {
     double t = piece.thickness().mm();
     double a = n.mouth().mm();
     double e = n.run().mm();
-    double x0 = box.minX() + 12;
-    double back = box.minY() + 17;
+    double x0 = box.minX() + 13;
+    double back = box.minY() + 15;
     double wide = Math.min(box.width() - 16, Math.max(e + 10, 24));
     List<Point> body =
         List.of(
@@ -91,7 +91,7 @@ final class TicketNotch {
     Dimensions d = new Dimensions(g);
     d.aligned(new Point(x0, back), mouth, -4.5, c.format().tape(n.mouth()), SIZE);
     double below = back + t;
-    d.aligned(new Point(x0, below), new Point(x0 + e, below), -6, c.format().tape(n.run()), SIZE);
+    d.aligned(new Point(x0, below), new Point(x0 + e, below), -6.6, c.format().tape(n.run()), SIZE);
     g.firstFree(
         List.of(
             note(x0 + wide - 1.6, back + 3.6, c.say("ticket.back")),
@@ -132,22 +132,11 @@ final class TicketNotch {
   private void figures(Board g, Box box, Notch n) {
     LengthFormat f = c.format();
     double x = box.minX() + 2;
-    double y = box.maxY() - 10.4;
-    g.text(
-        x,
-        y,
-        c.say(
-            "ticket.notch-figures",
-            LengthFormat.degrees(n.slant()),
-            f.tape(n.plunge()),
-            f.tape(n.cover())),
-        Lettering.NOTE,
-        Align.START);
+    double w = box.width() - 4;
     String screw =
         n.screw() == null
             ? c.say("ticket.no-screw")
             : c.say("ticket.screw", f.withUnit(n.screw()), f.withUnit(n.penetration()));
-    g.text(x, y + 4.2, screw, Lettering.NOTE, Align.START);
     StringBuilder where = new StringBuilder();
     for (Notch each : piece.notches()) {
       where.append(where.isEmpty() ? "" : "; ");
@@ -157,6 +146,14 @@ final class TicketNotch {
               c.say("ticket.edge-short-" + each.edge().word()),
               f.tape(each.height())));
     }
-    g.text(x, y + 8.4, where.toString(), new Lettering(2.5, true), Align.START);
+    String cut =
+        c.say(
+            "ticket.notch-figures",
+            LengthFormat.degrees(n.slant()),
+            f.tape(n.plunge()),
+            f.tape(n.cover()));
+    FitLine.draw(g, x, box.minY() + 4.2, w, where.toString(), new Lettering(3.5, true));
+    FitLine.draw(g, x, box.minY() + 8.5, w, cut, Lettering.NOTE);
+    FitLine.draw(g, x, box.minY() + 12.6, w, screw, Lettering.NOTE);
   }
 }

@@ -31,14 +31,16 @@ final class TicketSection {
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
     double s = piece.returnDepth().isPositive() ? piece.returnDepth().mm() : t;
-    double roomW = box.width() - 14;
-    double roomH = box.height() - 34;
+    double roomW = box.width() - 20;
+    double roomH =
+        box.height() - 28 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
     // The leg is shown up to twice the return; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
-    double right = box.minX() + (box.width() + s * k) / 2;
-    double bottom = box.minY() + 12 + roomH;
+    // The narrow thickness is lettered to its right, so the figure sits left of the middle.
+    double right = Math.max(box.minX() + 4 + s * k, box.maxX() - 18);
+    double bottom = box.minY() + 15.5 + roomH;
     double top = bottom - shown * k;
     boolean broken = shown < piece.stone().height().mm();
     board.group(
@@ -84,8 +86,9 @@ final class TicketSection {
               c.say("ticket.section", scale.name()),
               Lettering.NOTE,
               Align.START);
+          double y = box.maxY() - 3 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
           TextFlow.paragraph(
-              g, box.minX() + 2, box.maxY() - 11, box.width() - 4, relief(), Lettering.NOTE);
+              g, box.minX() + 2, y + 1.4, box.width() - 4, relief(), Lettering.NOTE);
         });
   }
 

@@ -69,10 +69,12 @@ public final class TicketSheets implements SheetComposer {
   }
 
   private static void draw(SheetContext c, Board board, Ticket t, Box box) {
-    double left = box.minX() + Math.min(44, box.width() * 0.185);
-    double right = box.maxX() - Math.min(104, box.width() * 0.455);
-    double split = box.minY() + box.height() * 0.5;
-    double middle = right + (box.maxX() - right) * 0.42;
+    double left = box.minX() + Math.min(42, box.width() * 0.17);
+    double right = box.maxX() - Math.min(108, box.width() * 0.475);
+    double middle = right + (box.maxX() - right) * 0.4;
+    // The notch is at 1:1, so the stone's thickness sets how deep its panel is.
+    double figures = box.minY() + Math.min(t.piece().thickness().mm() + 25.5, box.height() * 0.56);
+    double split = figures + 14;
     board.group(
         Role.TABLE,
         "",
@@ -82,14 +84,17 @@ public final class TicketSheets implements SheetComposer {
           b.line(left, box.minY(), left, box.maxY(), Pen.EDGE);
           b.line(right, box.minY(), right, box.maxY(), Pen.EDGE);
           b.line(right, split, box.maxX(), split, Pen.EDGE);
-          b.line(middle, box.minY(), middle, split, Pen.FINE);
-          b.line(middle, split, middle, box.maxY(), Pen.FINE);
+          b.line(right, figures, box.maxX(), figures, Pen.FINE);
+          b.line(middle, box.minY(), middle, figures, Pen.FINE);
         });
     new TicketSide(c, t).draw(board, new Box(box.minX(), box.minY(), left, box.maxY()));
     new TicketFace(c, t).draw(board, new Box(left, box.minY(), right, box.maxY()));
-    new TicketSection(c, t).draw(board, new Box(right, box.minY(), middle, split));
-    new TicketNotch(c, t).draw(board, new Box(middle, box.minY(), box.maxX(), split));
-    new TicketView(c, t).draw(board, new Box(right, split, middle, box.maxY()));
-    new TicketCuts(c, t).draw(board, new Box(middle, split, box.maxX(), box.maxY()));
+    new TicketSection(c, t).draw(board, new Box(right, box.minY(), middle, figures));
+    new TicketNotch(c, t)
+        .draw(
+            board,
+            new Box(middle, box.minY(), box.maxX(), figures),
+            new Box(right, figures, box.maxX(), split));
+    new TicketCuts(c, t).draw(board, new Box(right, split, box.maxX(), box.maxY()));
   }
 }

@@ -60,17 +60,8 @@ final class TicketSide {
     int count = ticket.count(c.work());
     String cut = count == 1 ? c.say("ticket.cut-one") : c.say("ticket.cut-many", count);
     y = TextFlow.paragraph(b, x, y + 0.5, w, cut, new Lettering(3.5, true));
-    if (ticket.pieces().size() > 1) {
-      String marks = ticket.pieces().stream().map(Piece::mark).collect(Collectors.joining(", "));
-      y = limited(b, x, y, w, marks, foot - 24);
-    }
     b.line(box.minX(), y + 0.5, box.maxX(), y + 0.5, Pen.FINE);
     y += 3;
-    String blanks =
-        ticket.blanks().stream().filter(s -> !s.isEmpty()).collect(Collectors.joining(", "));
-    if (!blanks.isEmpty()) {
-      y = limited(b, x, y, w, c.say("ticket.from", blanks), foot - 14);
-    }
     y =
         TextFlow.paragraph(
             b, x, y, w, c.say("ticket.mass", mass(ticket.piece().massKg())), Lettering.NOTE);
@@ -79,7 +70,16 @@ final class TicketSide {
     }
     String order =
         ticket.setOrders().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    limited(b, x, y, w, c.say("ticket.set-order", order), foot - 1);
+    y = limited(b, x, y, w, c.say("ticket.set-order", order), y + 9);
+    String blanks =
+        ticket.blanks().stream()
+            .filter(s -> !s.isEmpty())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!blanks.isEmpty()) {
+      y = limited(b, x, y, w, c.say("ticket.from", blanks), y + 9);
+    }
+    new TicketView(c, ticket).draw(b, new Box(box.minX(), y, box.maxX(), foot - 2));
     boxes(b, box, foot);
   }
 
@@ -89,8 +89,9 @@ final class TicketSide {
     int fit = Math.max(1, (int) Math.floor((limit - y) / (2.5 * TextFlow.LEADING)));
     double at = y;
     for (int i = 0; i < Math.min(fit, lines.size()); i++) {
-      String line = lines.get(i) + (i == fit - 1 && lines.size() > fit ? " …" : "");
-      b.text(x, at + 2.5, line, Lettering.NOTE, Align.START);
+      boolean more = i == fit - 1 && lines.size() > fit;
+      String line = more ? lines.get(i) + " " + lines.get(i + 1) : lines.get(i);
+      FitLine.draw(b, x, at + 2.5, w, line, Lettering.NOTE);
       at += 2.5 * TextFlow.LEADING;
     }
     return at;

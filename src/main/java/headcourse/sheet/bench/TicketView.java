@@ -2,7 +2,6 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
@@ -28,6 +27,10 @@ import java.util.List;
 final class TicketView {
   private static final double RIGHT = 0.5;
   private static final double DOWN = 0.36;
+
+  /** A smaller picture tells nothing, mm. */
+  private static final double LEAST = 6;
+
   private final SheetContext c;
   private final Piece piece;
 
@@ -42,9 +45,12 @@ final class TicketView {
     double s = Math.max(t, piece.returnDepth().mm());
     double w = face.width() + RIGHT * s;
     double h = face.height() + DOWN * s;
-    double k = Math.min((box.width() - 8) / w, (box.height() - 14) / h);
+    double k = Math.min((box.width() - 6) / w, (box.height() - 8) / h);
+    if (k * w < LEAST) {
+      return;
+    }
     double x = box.minX() + (box.width() - w * k) / 2;
-    double y = box.minY() + 8 + (box.height() - 10 - h * k) / 2;
+    double y = box.minY() + 1.5 + (box.height() - 8 - h * k) / 2;
     Placing on = new Placing(face.minX(), face.maxY(), k, x, y);
     board.group(
         Role.FIGURE,
@@ -58,7 +64,13 @@ final class TicketView {
           run(g, on, piece.stone().edges(Where.RIGHT), 0, t);
           g.outline(on.path(piece.stone().outline(), 0), Shade.STONE, Pen.CUT);
         });
-    board.text(box.minX() + 2, box.minY() + 4.6, c.say("ticket.view"), Lettering.NOTE, Align.START);
+    FitLine.draw(
+        board,
+        box.minX() + 2.2,
+        box.maxY() - 1.6,
+        box.width() - 4,
+        c.say("ticket.view"),
+        Lettering.NOTE);
   }
 
   // The strip swept by edges between two depths.

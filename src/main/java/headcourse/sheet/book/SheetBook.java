@@ -10,10 +10,15 @@ import headcourse.sheet.SheetFrame;
 import headcourse.sheet.bench.CuttingPlanSheet;
 import headcourse.sheet.bench.LayoutBoardSheet;
 import headcourse.sheet.bench.TicketSheets;
+import headcourse.sheet.contractor.ContractorElevations;
+import headcourse.sheet.contractor.NotesSheet;
+import headcourse.sheet.contractor.ScheduleSheet;
+import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.StripSheets;
 import headcourse.sheet.wall.SettingSheet;
+import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
@@ -31,12 +36,16 @@ public final class SheetBook {
           new TicketSheets(),
           new LayoutBoardSheet(),
           new WallElevation(),
+          new StrikingSheet(),
           new SettingSheet(),
+          new ScheduleSheet(),
+          new ContractorElevations(),
+          new SectionSheet(),
+          new NotesSheet(),
           new CoverSheet(),
           new OutlineSheets(),
           new StripSheets());
-
-  /** A bundle of a job. */
+/** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
     SheetContext context =
         new SheetContext(

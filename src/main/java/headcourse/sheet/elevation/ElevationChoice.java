@@ -43,8 +43,8 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
     for (double least : WANTED) {
       for (int parts = 1; parts <= MOST_PARTS && best.isEmpty(); parts++) {
         best = inParts(figures, units, words, rooms, parts, least);
-        if (least == 10) {
-          // Ten millimetres are worth a smaller scale, not a page more.
+        if (least == 10 || figures.curved() && least >= 3.5) {
+          // Ten millimetres are worth a smaller scale, not a page more; nor is an arch cut up.
           break;
         }
       }

@@ -90,38 +90,27 @@ public final class ElevationFigure {
 
   private MarkBand band(List<RunMark> marks, boolean soffit) {
     List<MarkBand.Item> items = new ArrayList<>();
-    boolean nought = !soffit || !part.holds(0);
     for (RunMark m : marks) {
-      if (!part.holds(m.x())) {
-        continue;
+      if (part.holds(m.x())) {
+        Point foot = flat.apply(new Point(m.x(), m.y()));
+        // Beside a key that leans outwards the leader leaves clear of the key's corner.
+        double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();
+        items.add(new MarkBand.Item(foot, exit, m.text()));
       }
-      if (!nought && m.x() > 0) {
-        items.add(zero());
-        nought = true;
-      }
-      Point foot = flat.apply(new Point(m.x(), m.y()));
-      // Beside a key that leans outwards the leader leaves clear of the key's corner.
-      double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();
-      items.add(new MarkBand.Item(foot, exit, m.text(), false));
-    }
-    if (!nought) {
-      items.add(zero());
     }
     List<MarkBand.Wall> walls = new ArrayList<>();
     if (soffit) {
-      for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-        double x = side.sign() * figures.half();
-        if (part.holds(x)) {
-          walls.add(new MarkBand.Wall(flat.apply(new Point(x, 0)).x(), side == Side.LEFT));
-        }
-      }
+      wall(walls, -figures.half(), true, false);
+      wall(walls, 0, true, true);
+      wall(walls, figures.half(), false, false);
     }
     return new MarkBand(items, walls, 0, room);
   }
 
-  private MarkBand.Item zero() {
-    Point foot = flat.apply(Point.ORIGIN);
-    return new MarkBand.Item(foot, foot.x(), "0", true);
+  private void wall(List<MarkBand.Wall> walls, double x, boolean left, boolean nought) {
+    if (part.holds(x)) {
+      walls.add(new MarkBand.Wall(flat.apply(new Point(x, 0)).x(), left, nought));
+    }
   }
 
   private double clearOfKey(double x, boolean soffit) {

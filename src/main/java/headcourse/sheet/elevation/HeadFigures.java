@@ -74,6 +74,11 @@ public final class HeadFigures {
     return end(Side.LEFT).plus(end(Side.RIGHT));
   }
 
+  /** Overall width on the soffit line, or on the top line where the soffit is a curve. */
+  public Length overallAnywhere() {
+    return curved() ? topEnd(Side.LEFT).plus(topEnd(Side.RIGHT)) : overall();
+  }
+
   /** Running mark of a side's end on the soffit line. */
   public Length end(Side side) {
     return joints(side).stream()

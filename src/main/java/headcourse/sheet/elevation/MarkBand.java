@@ -20,6 +20,7 @@ final class MarkBand {
   private static final double AIR = 0.8;
 
   private static final double GAP = 1.2;
+  private static final String ZERO = "0";
 
   // Ink of a number with a fraction, above and below its base line, over its height of capitals.
   private static final String TALLEST = "⁰⁄₀\"";
@@ -30,17 +31,21 @@ final class MarkBand {
    * @param foot the place it belongs to, on paper
    * @param exit x at which its leader leaves the head
    * @param text what it says
-   * @param upright whether it stands upright: the nought on the centre line
    */
-  record Item(Point foot, double exit, String text, boolean upright) {}
+  record Item(Point foot, double exit, String text) {}
 
   /**
    * A line that no number may cross.
    *
    * @param x where, on paper
    * @param left whether what stands right on it belongs to its left
+   * @param nought whether it is the centre line, on which a nought stands
    */
-  record Wall(double x, boolean left) {}
+  record Wall(double x, boolean left, boolean nought) {
+    double margin(double cap) {
+      return nought ? LabelShape.width(ZERO, new Lettering(cap, true)) / 2 : 0;
+    }
+  }
 
   /**
    * How the numbers are set.
@@ -84,9 +89,9 @@ final class MarkBand {
     double dx = shift.dx();
     List<Item> there =
         items.stream()
-            .map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text, i.upright))
+            .map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text))
             .toList();
-    List<Wall> lines = walls.stream().map(w -> new Wall(w.x + dx, w.left)).toList();
+    List<Wall> lines = walls.stream().map(w -> new Wall(w.x + dx, w.left, w.nought)).toList();
     return new MarkBand(there, lines, low + dx, high + dx);
   }
 
@@ -105,8 +110,8 @@ final class MarkBand {
     double most = 0;
     int done = 0;
     for (int w = 0; w <= walls.size(); w++) {
-      double lo = w == 0 ? low : walls.get(w - 1).x;
-      double hi = w == walls.size() ? high : walls.get(w).x;
+      double lo = w == 0 ? low : walls.get(w - 1).x + walls.get(w - 1).margin(cap);
+      double hi = w == walls.size() ? high : walls.get(w).x - walls.get(w).margin(cap);
       int n = count(done, w);
       if (n > 0 && (n - 1) * pitch + 2 * half > hi - lo) {
         return Optional.empty();
@@ -142,23 +147,24 @@ final class MarkBand {
     return item.foot.x() < wall.x + (wall.left ? 0.02 : -0.02);
   }
 
+  // Rows take turns outwards from the centre line, so that both sides look alike.
   private int row(int i, int rows) {
     if (rows == 1) {
       return 0;
     }
-    int zero = 0;
-    for (int k = 0; k < items.size(); k++) {
-      if (items.get(k).upright) {
-        zero = k;
-      }
+    double centre =
+        walls.stream().filter(Wall::nought).mapToDouble(Wall::x).findFirst().orElse(-1e9);
+    int right = 0;
+    while (right < items.size() && items.get(right).foot.x() < centre) {
+      right++;
     }
-    return Math.floorMod(i - zero, 2);
+    return (i >= right ? i - right : right - 1 - i) % 2;
   }
 
   private double width(double cap, int rows, int row) {
     double most = 0;
     for (int i = 0; i < items.size(); i++) {
-      if (row(i, rows) == row && !items.get(i).upright) {
+      if (row(i, rows) == row) {
         most = Math.max(most, LabelShape.width(items.get(i).text, new Lettering(cap, true)));
       }
     }
@@ -181,15 +187,20 @@ final class MarkBand {
       if (row(i, plan.rows) == 1) {
         text += way * (plan.near + 2);
       }
-      if (!item.upright) {
-        Point foot = item.foot;
-        Point start = new Point(foot.x(), foot.y() + way * GAP);
-        Point exit = new Point(item.exit, edge);
-        board.line(start, exit, Pen.FINE);
-        board.line(exit, new Point(slot, bend), Pen.FINE);
-        board.line(new Point(slot, bend), new Point(slot, text - way * AIR), Pen.FINE);
-      }
+      Point foot = item.foot;
+      Point start = new Point(foot.x(), foot.y() + way * GAP);
+      Point exit = new Point(item.exit, edge);
+      board.line(start, exit, Pen.FINE);
+      board.line(exit, new Point(slot, bend), Pen.FINE);
+      board.line(new Point(slot, bend), new Point(slot, text - way * AIR), Pen.FINE);
       write(board, item, slot, text, way, lettering);
+    }
+    for (Wall w : walls) {
+      if (w.nought) {
+        double above = LabelShape.above(ZERO, lettering);
+        double base = bend + way * AIR + (way > 0 ? above : -LabelShape.below(ZERO, lettering));
+        board.text(new Point(w.x, base), ZERO, lettering, Align.MIDDLE, 0);
+      }
     }
   }
 
@@ -197,11 +208,6 @@ final class MarkBand {
       Board board, Item item, double slot, double text, int way, Lettering lettering) {
     double above = LabelShape.above(item.text, lettering);
     double below = LabelShape.below(item.text, lettering);
-    if (item.upright) {
-      double base = way > 0 ? text + above : text - below;
-      board.text(new Point(slot, base), item.text, lettering, Align.MIDDLE, 0);
-      return;
-    }
     Point at = new Point(slot + (above - below) / 2, text);
     board.text(at, item.text, lettering, way > 0 ? Align.END : Align.START, 90);
   }

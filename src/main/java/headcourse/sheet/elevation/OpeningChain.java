@@ -23,7 +23,7 @@ final class OpeningChain {
 
   // Figure over a dimension line, the line, and the word under it.
   private static final double ABOVE = 8.2;
-  private static final double BELOW = 5.4;
+  private static final double BELOW = 5.8;
 
   private final HeadFigures figures;
   private final HeadPart part;
@@ -174,7 +174,7 @@ final class OpeningChain {
     double middle = (a + b) / 2;
     List<Label> places = new ArrayList<>();
     double under = line + BELOW + ABOVE + WORD.height();
-    for (double y : new double[] {line + 1.4 + WORD.height(), under, line + 5.4 + WORD.height()}) {
+    for (double y : new double[] {line + 2.2 + WORD.height(), under}) {
       for (double x : candidates(a, b, width)) {
         double at = Math.max(left + width / 2, Math.min(left + room - width / 2, x));
         places.add(new Label(new Point(at, y), word, WORD, Align.MIDDLE, 0));

@@ -26,6 +26,16 @@ record Affine(double a, double b, double c, double d, double e, double f) {
     return Math.sqrt(Math.abs(a * d - b * c));
   }
 
+  /** Whether its numbers are such as a drawing on paper has. */
+  boolean sane() {
+    for (double v : new double[] {a, b, c, d, e, f}) {
+      if (!(Math.abs(v) <= 1e5)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether it keeps shapes and does not mirror them, so that letters can be drawn under it. */
   boolean upright() {
     double size = Math.hypot(a, b);

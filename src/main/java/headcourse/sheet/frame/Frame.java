@@ -9,6 +9,7 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.sheet.SheetFrame;
+import headcourse.text.Face;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -160,6 +161,12 @@ public final class Frame implements SheetFrame {
     }
     if (text.isBlank()) {
       return;
+    }
+    int both = text.indexOf(" / ");
+    if (t.lines() == 1 && both > 0 && t.field() != null && t.field().startsWith("caption-")) {
+      // A caption in two languages keeps the first alone where there is no room for both.
+      Face face = Face.of(t.lettering().bold());
+      text = face.width(text, t.lettering().height()) > t.width() ? text.substring(0, both) : text;
     }
     Fitting fit =
         t.field() == null

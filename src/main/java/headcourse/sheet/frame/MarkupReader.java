@@ -22,15 +22,14 @@ final class MarkupReader {
 
   private final String text;
   private final Complaints complaints;
+  private final TagFinder tags;
   private int elements;
   private int depth;
-
-  /** Where the event before ended: where this one begins. */
-  private int before;
 
   MarkupReader(String text, Complaints complaints) {
     this.text = text;
     this.complaints = complaints;
+    tags = new TagFinder(text);
   }
 
   /** The root, or null where something was refused. */
@@ -51,7 +50,7 @@ final class MarkupReader {
       }
       return root(xml);
     } catch (XMLStreamException e) {
-      int at = e.getLocation() == null ? before : e.getLocation().getCharacterOffset();
+      int at = e.getLocation() == null ? tags.start() : e.getLocation().getCharacterOffset();
       complaints.error(at, "not well-formed XML: " + reason(e.getMessage()));
       return null;
     }
@@ -72,23 +71,22 @@ final class MarkupReader {
     while (xml.hasNext()) {
       int event = xml.next();
       if (event == XMLStreamConstants.DTD) {
+        tags.next();
         complaints.error(
-            before, "a document type is refused in a frame", "delete the <!DOCTYPE …> line");
+            tags.start(), "a document type is refused in a frame", "delete the <!DOCTYPE …> line");
         return null;
       }
       if (event == XMLStreamConstants.START_ELEMENT) {
         return element(xml);
       }
-      before = xml.getLocation().getCharacterOffset();
     }
     return null;
   }
 
   /** Reads an element from its start to its end; null where it is refused. */
   private Node element(XMLStreamReader xml) throws XMLStreamException {
-    int start = text.indexOf('<', Math.max(0, before));
-    int end = xml.getLocation().getCharacterOffset();
-    Node node = head(xml, start < 0 ? before : start, end);
+    tags.next();
+    Node node = head(xml);
     if (++elements > MOST_ELEMENTS || ++depth > DEEPEST) {
       complaints.error(
           node.offset(),
@@ -98,7 +96,6 @@ final class MarkupReader {
           "simplify the frame");
       return null;
     }
-    before = end;
     while (true) {
       int event = xml.next();
       if (event == XMLStreamConstants.START_ELEMENT) {
@@ -109,19 +106,20 @@ final class MarkupReader {
         node.content().add(child);
       } else if (event == XMLStreamConstants.END_ELEMENT) {
         depth--;
-        before = xml.getLocation().getCharacterOffset();
         return node;
       } else if (event == XMLStreamConstants.CHARACTERS || event == XMLStreamConstants.CDATA) {
         node.content().add(xml.getText());
       } else if (event == XMLStreamConstants.ENTITY_REFERENCE) {
-        complaints.error(before, "an entity is refused in a frame: &" + xml.getLocalName() + ";");
+        String name = "&" + xml.getLocalName() + ";";
+        complaints.error(
+            text.indexOf(name, tags.start()), "an entity is refused in a frame: " + name);
         return null;
       }
-      before = xml.getLocation().getCharacterOffset();
     }
   }
 
-  private Node head(XMLStreamReader xml, int start, int end) {
+  private Node head(XMLStreamReader xml) {
+    int start = tags.start();
     boolean ours = SVG.equals(xml.getNamespaceURI());
     String name = ours ? xml.getLocalName() : "";
     if (name.equals("script") || xml.getLocalName().equalsIgnoreCase("script")) {
@@ -132,8 +130,7 @@ final class MarkupReader {
       String local = xml.getAttributeLocalName(i);
       String space = xml.getAttributeNamespace(i);
       String value = xml.getAttributeValue(i);
-      int at = text.indexOf(local, start);
-      at = at < 0 || at >= end ? start : at;
+      int at = tags.attribute(local);
       boolean link = local.equals("href") && (space == null || space.equals(XLINK));
       refuse(local, link, value, at);
       if (ours && (link || space == null || space.isEmpty())) {

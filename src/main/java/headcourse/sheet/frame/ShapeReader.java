@@ -1,10 +1,14 @@
 package headcourse.sheet.frame;
 
+import headcourse.geom.Box;
 import headcourse.geom.Path;
 import java.util.List;
 
 /** Reads the outlines of basic shapes and paths. */
 final class ShapeReader {
+  /** Farther out than this, mm, nothing is on a page. */
+  private static final double LARGEST = 20000;
+
   private final Complaints complaints;
 
   ShapeReader(Complaints complaints) {
@@ -13,6 +17,18 @@ final class ShapeReader {
 
   /** The paths of a shape, mapped to the reference page; none where it has no size. */
   List<Path> read(Node node, Affine map) {
+    List<Path> paths = outline(node, map);
+    for (Path p : paths) {
+      Box b = p.bounds();
+      if (Math.max(-Math.min(b.minX(), b.minY()), Math.max(b.maxX(), b.maxY())) > LARGEST) {
+        complaints.error(node.offset(), "larger than any page", "coordinates in millimetres");
+        return List.of();
+      }
+    }
+    return paths;
+  }
+
+  private List<Path> outline(Node node, Affine map) {
     Outlines out = new Outlines(map);
     switch (node.name()) {
       case "rect" -> rect(node, out);
@@ -110,15 +126,9 @@ final class ShapeReader {
       return List.of();
     }
     try {
-      List<Path> paths = PathReader.read(d, map);
-      for (Path p : paths) {
-        if (p.bounds().grown(0).width() > 20000 || p.bounds().height() > 20000) {
-          throw new IllegalArgumentException("larger than any page");
-        }
-      }
-      return paths;
+      return PathReader.read(d, map);
     } catch (IllegalArgumentException e) {
-      complaints.error(node.at("d"), "not a path that fits a page", "d=\"M 0 0 L 10 10\"");
+      complaints.error(node.at("d"), "not a path", "d=\"M 0 0 L 10 10\"");
       return List.of();
     }
   }

@@ -22,7 +22,11 @@ final class StyleReader {
     if (transform != null) {
       try {
         map = map.after(TransformReader.read(transform.value()));
+        if (!map.sane()) {
+          throw new IllegalArgumentException("too large");
+        }
       } catch (IllegalArgumentException e) {
+        map = parent.map();
         complaints.error(
             transform.offset(), "not a transform: " + transform.value(), "translate(10 20)");
       }
