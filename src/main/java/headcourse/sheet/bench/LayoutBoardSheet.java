@@ -154,8 +154,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     Box b = Path.polygon(on).bounds();
     var f = s.feet();
     double clear =
-        Math.min(
-                f.rightSoffit().minus(f.leftSoffit()).mm(), f.rightTop().minus(f.leftTop()).mm())
+        Math.min(f.rightSoffit().minus(f.leftSoffit()).mm(), f.rightTop().minus(f.leftTop()).mm())
             * k;
     double mid =
         x0

@@ -32,8 +32,7 @@ final class TicketSection {
     double t = piece.thickness().mm();
     double s = piece.returnDepth().isPositive() ? piece.returnDepth().mm() : t;
     double roomW = box.width() - 20;
-    double roomH =
-        box.height() - 28 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
+    double roomH = box.height() - 28 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
     // The leg is shown up to twice the return; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
@@ -87,8 +86,7 @@ final class TicketSection {
               Lettering.NOTE,
               Align.START);
           double y = box.maxY() - 3 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
-          TextFlow.paragraph(
-              g, box.minX() + 2, y + 1.4, box.width() - 4, relief(), Lettering.NOTE);
+          TextFlow.paragraph(g, box.minX() + 2, y + 1.4, box.width() - 4, relief(), Lettering.NOTE);
         });
   }
 

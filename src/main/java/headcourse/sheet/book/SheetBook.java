@@ -45,7 +45,8 @@ public final class SheetBook {
           new CoverSheet(),
           new OutlineSheets(),
           new StripSheets());
-/** A bundle of a job. */
+
+  /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
     SheetContext context =
         new SheetContext(

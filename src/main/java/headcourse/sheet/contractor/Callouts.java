@@ -1,7 +1,6 @@
 package headcourse.sheet.contractor;
 
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Path;

@@ -21,7 +21,9 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.LayerChain;
 import java.util.List;
 
-/** A cut through the head, square to the wall: outside at the left, layers from the face inwards. */
+/**
+ * A cut through the head, square to the wall: outside at the left, layers from the face inwards.
+ */
 final class HeadSection {
   private static final Lettering SIZE = new Lettering(3.5, true);
   private static final double ABOVE = 90;
@@ -251,7 +253,12 @@ final class HeadSection {
         y,
         context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing())));
     y -= step;
-    name(c, view, layers.scratch(), Math.max(y, rough() + 60), context.say("contractor.layer-barrier"));
+    name(
+        c,
+        view,
+        layers.scratch(),
+        Math.max(y, rough() + 60),
+        context.say("contractor.layer-barrier"));
     name(
         c,
         view,
@@ -279,13 +286,13 @@ final class HeadSection {
                         headcourse.units.LengthFormat.degrees(n.slant()),
                         f.withUnit(n.penetration()))),
             () ->
-                name(c, view, layers.stone(), height / 2, context.say("contractor.layer-screw-none")));
-    name(
-        c,
-        view,
-        layers.framing() - 4,
-        rough() + 12,
-        context.say("contractor.layer-lintel"));
+                name(
+                    c,
+                    view,
+                    layers.stone(),
+                    height / 2,
+                    context.say("contractor.layer-screw-none")));
+    name(c, view, layers.framing() - 4, rough() + 12, context.say("contractor.layer-lintel"));
     name(c, view, layers.scratch() + 3, rough() - 1, context.say("contractor.layer-flashing"));
     double s = returned();
     if (s > layers.stone()) {

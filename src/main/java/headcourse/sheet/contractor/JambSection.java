@@ -132,8 +132,7 @@ final class JambSection {
         c.add(view.apply(new Point(LENGTH - 6, (d[i] + d[i + 1]) / 2)), texts[i]);
       }
     }
-    c.add(
-        view.apply(new Point(LENGTH - 18, d[3])), context.say("contractor.layer-barrier"));
+    c.add(view.apply(new Point(LENGTH - 18, d[3])), context.say("contractor.layer-barrier"));
     String jamb =
         returned()
             ? context.say("contractor.layer-return-jamb", f.withUnit(Length.mm(reveal)))

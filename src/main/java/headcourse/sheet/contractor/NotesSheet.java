@@ -36,8 +36,7 @@ public final class NotesSheet implements SheetComposer {
     SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "N1", title, "");
     flow.page().bookmark(1, title, "notes", flow.page().area().minY());
     int number = 1;
-    for (String key :
-        List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
+    for (String key : List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
       String sign = Integer.toString(number++);
       for (String text : context.words().each("contractor.note-" + key)) {
         flow.item(sign, text, TEXT);
@@ -81,8 +80,7 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "mortar", mortar);
     for (Materials.ScrewCount c : m.screwsByLength()) {
       String length = context.format().withUnit(c.length());
-      rows.add(
-          List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
+      rows.add(List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
     }
     add(rows, context, "sections", context.say("contractor.m-sections-text"));
     flow.heading(context.say("contractor.materials"), 20);

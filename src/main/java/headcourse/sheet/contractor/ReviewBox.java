@@ -25,7 +25,8 @@ final class ReviewBox {
     String text = context.say("contractor.review-text");
     double words = TextFlow.height(text, width - 2 * PAD, SMALL);
     List<String> ticks =
-        List.of("contractor.review-as-drawn", "contractor.review-as-noted", "contractor.review-again");
+        List.of(
+            "contractor.review-as-drawn", "contractor.review-as-noted", "contractor.review-again");
     List<String> lines =
         List.of(
             "contractor.review-verified",

@@ -104,8 +104,7 @@ public final class ScheduleSheet implements SheetComposer {
         .map(
             k -> {
               String size =
-                  context.say(
-                      "contractor.key-size", f.withUnit(k.bottom()), f.withUnit(k.top()));
+                  context.say("contractor.key-size", f.withUnit(k.bottom()), f.withUnit(k.top()));
               return spec == null
                   ? size
                   : size

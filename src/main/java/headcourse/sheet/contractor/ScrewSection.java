@@ -80,8 +80,7 @@ final class ScrewSection {
   private void screw(Board b, Similarity view) {
     double t = layers.stone();
     Point run = new Point(notch.run().mm(), t);
-    Path slot =
-        Path.polygon(view.apply(mouth()), view.apply(run), view.apply(new Point(0, t)));
+    Path slot = Path.polygon(view.apply(mouth()), view.apply(run), view.apply(new Point(0, t)));
     b.outline(slot, Shade.WHITE, Pen.EDGE);
     Point tip = mouth().plus(direction().times(notch.screw().mm()));
     b.line(view.apply(mouth()), view.apply(tip), new Pen(1, Pen.Pattern.SOLID));

@@ -30,8 +30,7 @@ public final class LayerChain {
     for (int i = 0; i < thicknesses.length; i++) {
       double middle = (xs[i] + xs[i + 1]) / 2;
       if (thicknesses[i].isPositive()) {
-        items.add(
-            new MarkBand.Item(new Point(middle, y), middle, format.withUnit(thicknesses[i])));
+        items.add(new MarkBand.Item(new Point(middle, y), middle, format.withUnit(thicknesses[i])));
       }
     }
     return new MarkBand(items, List.of(), -1e5, 1e5);

@@ -88,9 +88,7 @@ final class MarkBand {
   MarkBand moved(Similarity shift) {
     double dx = shift.dx();
     List<Item> there =
-        items.stream()
-            .map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text))
-            .toList();
+        items.stream().map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text)).toList();
     List<Wall> lines = walls.stream().map(w -> new Wall(w.x + dx, w.left, w.nought)).toList();
     return new MarkBand(there, lines, low + dx, high + dx);
   }

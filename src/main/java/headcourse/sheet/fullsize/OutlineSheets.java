@@ -58,7 +58,8 @@ public final class OutlineSheets implements SheetComposer {
   private static PageDraft together(SheetContext c, Shelves.Filled filled) {
     String marks =
         String.join(", ", filled.places().stream().map(p -> p.template().marks()).toList());
-    PageDraft page = c.page(filled.turn(), first(filled.places().get(0).template()), c.say("fullsize.outlines"));
+    PageDraft page =
+        c.page(filled.turn(), first(filled.places().get(0).template()), c.say("fullsize.outlines"));
     Box w = TilePage.window(page);
     Board b = page.board();
     for (Shelves.Place place : filled.places()) {
@@ -129,7 +130,8 @@ public final class OutlineSheets implements SheetComposer {
     letter(c, b, t, rotated, path, seen);
   }
 
-  private static void draw(SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen, Box window) {
+  private static void draw(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen, Box window) {
     b.group(
         Role.STONE,
         "",
@@ -154,7 +156,13 @@ public final class OutlineSheets implements SheetComposer {
       }
     }
     place(b, size, seen, path, new double[] {3.5, 2.5}, false);
-    place(b, c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up"), seen, path, new double[] {3.5, 2.5}, false);
+    place(
+        b,
+        c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up"),
+        seen,
+        path,
+        new double[] {3.5, 2.5},
+        false);
   }
 
   private static boolean place(

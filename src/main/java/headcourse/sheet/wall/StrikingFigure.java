@@ -54,11 +54,7 @@ final class StrikingFigure {
 
   Scale scale(double width, double height) {
     return Scale.largest(
-        context.job().units(),
-        box.width(),
-        box.height(),
-        width - 2 * SIDE,
-        height - TOP - BOTTOM);
+        context.job().units(), box.width(), box.height(), width - 2 * SIDE, height - TOP - BOTTOM);
   }
 
   double height(Scale scale) {
@@ -98,8 +94,7 @@ final class StrikingFigure {
       for (double dy : new double[] {-1.5, 4}) {
         Point at = left.towards(right, t);
         places.add(
-            new Label(
-                new Point(at.x(), at.y() + dy), line, Lettering.NOTE, Align.MIDDLE, 0));
+            new Label(new Point(at.x(), at.y() + dy), line, Lettering.NOTE, Align.MIDDLE, 0));
       }
     }
     b.firstFree(places, 0.5);

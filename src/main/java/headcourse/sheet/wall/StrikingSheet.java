@@ -63,11 +63,7 @@ public final class StrikingSheet implements SheetComposer {
     flow.figure(
         figure.height(scale) + 3,
         (b, x, y) ->
-            b.group(
-                Role.FIGURE,
-                "",
-                title,
-                f -> figure.draw(f, scale, x, y, flow.width())));
+            b.group(Role.FIGURE, "", title, f -> figure.draw(f, scale, x, y, flow.width())));
     centres(flow, context, layout, points);
     points(flow, context, points);
     joints(flow, context, layout);
@@ -106,7 +102,9 @@ public final class StrikingSheet implements SheetComposer {
               across(context, c.at().x()),
               up(context, c.at().y()),
               context.format().withUnit(Length.mm(c.trammel())),
-              nearest(points, tip(c, c.toAngle())) + " – " + nearest(points, tip(c, c.fromAngle()))));
+              nearest(points, tip(c, c.toAngle()))
+                  + " – "
+                  + nearest(points, tip(c, c.fromAngle()))));
     }
     if (rows.isEmpty()) {
       return;
