@@ -2,6 +2,7 @@ package headcourse.bench;
 
 import headcourse.geom.Edge;
 import headcourse.geom.Point;
+import headcourse.geom.Tolerance;
 import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
@@ -72,6 +73,6 @@ record Contact(PlacedStone neighbour, double from, double to, double length, dou
 
   /** Whether it covers the edge at a distance from its lower end. */
   boolean covers(double at) {
-    return at >= from && at <= to;
+    return at >= from - Tolerance.SAME && at <= to + Tolerance.SAME;
   }
 }

@@ -23,11 +23,11 @@ record NotchHeights(Contact contact, double mass, double clear, double headHalf,
     double quarter = contact.length() / 4;
     double lower = Math.max(low, quarter);
     double upper = Math.max(Math.min(high, contact.length() - quarter), mass);
-    if (two && upper <= high && upper - lower >= clear) {
+    if (two && upper <= high + Tolerance.SAME && upper - lower >= clear - Tolerance.SAME) {
       return List.of(placed(grid, low, lower, upper), placed(grid, lower, upper, high));
     }
     double least = Math.max(low, mass);
-    if (least <= high) {
+    if (least <= high + Tolerance.SAME) {
       return List.of(placed(grid, least, (least + high) / 2, high));
     }
     // Too short to keep every distance: what is covered comes first, then the centre of mass.

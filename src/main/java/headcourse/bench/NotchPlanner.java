@@ -1,6 +1,7 @@
 package headcourse.bench;
 
 import headcourse.geom.Point;
+import headcourse.geom.Tolerance;
 import headcourse.job.Job;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Role;
@@ -83,7 +84,7 @@ final class NotchPlanner {
         mass.minus(frame.low(side)).dot(frame.upward(side)),
         clear.mm(),
         job.fastener().head().mm() / 2,
-        Math.max(contact.length(), frame.stone().height().mm()) > tall.mm());
+        Math.max(contact.length(), frame.stone().height().mm()) > tall.mm() + Tolerance.SAME);
   }
 
   private Notch notch(

@@ -3,16 +3,16 @@ package headcourse.bench;
 import headcourse.job.Job;
 import headcourse.units.Length;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * Chooses mouth and run of a slot on the grid. Best, in this order: the job's cover to the face is
- * kept; the shortest screw at hand reaches; as much stone before the head as behind it (most of the
- * lesser of cover and mouth); the slant nearest 45°; the shallowest plunge. Slants are 30° to 60°:
- * flatter ones slip along the wall, steeper ones leave the driver no room beside the face (common
- * practice, no source).
+ * kept; a screw at hand reaches; the head has a third of the thickness behind it; the shortest such
+ * screw; as much stone before the head as behind it (most of the lesser of cover and mouth); the
+ * slant nearest 45°; the shallowest plunge. Slants are 30° to 60°: flatter ones slip along the
+ * wall, steeper ones hold too thin a corner (common practice, no source).
  */
 final class SlotChooser {
   private static final double FLATTEST = Math.tan(Math.toRadians(30));
@@ -20,7 +20,7 @@ final class SlotChooser {
 
   private final Job job;
   private final ScrewChooser screws;
-  private final Map<String, Optional<Choice>> known = new TreeMap<>();
+  private final Map<Bounds, Optional<Choice>> known = new HashMap<>();
 
   SlotChooser(Job job) {
     this.job = job;
@@ -50,12 +50,14 @@ final class SlotChooser {
 
   /** The best slot, or none where the stone is thinner than two steps of the grid. */
   Optional<Choice> choose(Bounds bounds) {
-    return known.computeIfAbsent(bounds.toString(), k -> search(bounds));
+    return known.computeIfAbsent(bounds, this::search);
   }
 
   private Optional<Choice> search(Bounds bounds) {
     Comparator<Choice> best =
         Comparator.comparing((Choice c) -> c.cover().compareTo(job.fastener().cover()) < 0)
+            .thenComparing(c -> c.screw().length() == null)
+            .thenComparing(c -> c.slot().mouth().times(3).compareTo(bounds.thickness()) < 0)
             .thenComparingInt(c -> c.screw().rank())
             .thenComparing(c -> shortfall(c).max(Length.ZERO))
             .thenComparingDouble(c -> -c.balance())

@@ -97,6 +97,9 @@ public final class Dimensions {
       String text = texts.get(i);
       double mid = (xs[i] + xs[i + 1]) / 2;
       double width = LabelShape.width(text, lettering);
+      if (text.isEmpty()) {
+        continue;
+      }
       if (width + 1.2 <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;

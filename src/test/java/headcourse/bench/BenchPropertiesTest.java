@@ -253,16 +253,14 @@ class BenchPropertiesTest {
             assertEquals(-p.centreOfMass().x(), q.centreOfMass().x(), 1e-6, name);
             assertEquals(p.exposed().size(), q.exposed().size(), name);
             // The key's slots change places; others keep their edge's name.
-            int last = p.notches().size() - 1;
-            for (int i = 0; i <= last; i++) {
-              Notch m = p.notches().get(i);
-              boolean pair = last >= 1;
+            for (Notch m : p.notches()) {
               Notch n =
                   q.notches().stream()
                       .filter(o -> Math.abs(o.at().x() + m.at().x()) < 1e-6)
                       .filter(o -> o.height().equals(m.height()))
                       .findFirst()
-                      .orElseThrow(() -> new AssertionError(name + " " + pair));
+                      .orElseThrow(
+                          () -> new AssertionError(name + ": " + m + " in " + q.notches()));
               assertEquals(m.mouth(), n.mouth(), name);
               assertEquals(m.screw(), n.screw(), name);
               assertEquals(m.hiddenBy().isEmpty(), n.hiddenBy().isEmpty(), name);

@@ -1,7 +1,9 @@
 package headcourse.render.pdf;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -59,12 +61,28 @@ final class Cos {
     return number(mm * POINTS_PER_MM);
   }
 
-  static COSStream stream(byte[] data, boolean compress) throws IOException {
+  /** A stream; packed here, since the library's filters take long to get going. */
+  static COSStream stream(byte[] data, boolean pack) throws IOException {
     COSStream s = new COSStream();
-    try (OutputStream out =
-        compress ? s.createOutputStream(COSName.FLATE_DECODE) : s.createOutputStream()) {
-      out.write(data);
+    try (OutputStream out = s.createRawOutputStream()) {
+      out.write(pack ? packed(data) : data);
+    }
+    if (pack) {
+      s.setItem(COSName.FILTER, COSName.FLATE_DECODE);
     }
     return s;
+  }
+
+  private static byte[] packed(byte[] data) {
+    Deflater deflater = new Deflater();
+    deflater.setInput(data);
+    deflater.finish();
+    ByteArrayOutputStream out = new ByteArrayOutputStream(data.length / 2 + 64);
+    byte[] buffer = new byte[8192];
+    while (!deflater.finished()) {
+      out.write(buffer, 0, deflater.deflate(buffer));
+    }
+    deflater.end();
+    return out.toByteArray();
   }
 }

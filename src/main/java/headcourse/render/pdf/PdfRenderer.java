@@ -6,6 +6,7 @@ import headcourse.text.Face;
 import headcourse.text.Words;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,9 +14,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.cos.COSString;
+import org.apache.pdfbox.pdfwriter.COSWriter;
 
 /**
  * Writes a bundle as a PDF/A-2b file: real text, tags, layers, bookmarks, page labels and links.
@@ -23,14 +25,13 @@ import org.apache.pdfbox.pdmodel.PDPage;
  */
 public final class PdfRenderer {
   private final PageSet set;
-  private final PDDocument document;
+  private final COSDictionary catalogue = Cos.dictionary("Catalog");
   private final Structure structure = new Structure();
   private final Map<Face, Lettered> fonts = new EnumMap<>(Face.class);
   private final Map<Layer, COSDictionary> layers = new EnumMap<>(Layer.class);
 
-  private PdfRenderer(PageSet set, PDDocument document) {
+  private PdfRenderer(PageSet set) {
     this.set = set;
-    this.document = document;
   }
 
   /**
@@ -42,19 +43,33 @@ public final class PdfRenderer {
    * @throws IOException if {@code out} does
    */
   public static void render(PageSet set, String seed, OutputStream out) throws IOException {
-    try (PDDocument document = new PDDocument()) {
+    try (COSDocument document = new COSDocument()) {
       document.setVersion(1.7f);
-      document.setDocumentId(id(seed));
-      PdfRenderer renderer = new PdfRenderer(set, document);
+      PdfRenderer renderer = new PdfRenderer(set);
       renderer.pages();
       renderer.catalogue();
-      renderer.subset();
-      document.save(out);
+      for (Lettered l : renderer.fonts.values()) {
+        l.finish();
+      }
+      COSDictionary trailer = new COSDictionary();
+      trailer.setItem(COSName.ROOT, renderer.catalogue);
+      trailer.setItem(COSName.INFO, Metadata.info(set));
+      COSString id = id(seed);
+      trailer.setItem(COSName.ID, Cos.array(id, id));
+      document.setTrailer(trailer);
+      // Not through PDDocument, which starts up the whole of AWT.
+      document.accept(new COSWriter(out));
     }
   }
 
-  /** FNV-1a, 64 bits (draft-eastlake-fnv). */
-  private static long id(String seed) {
+  /** FNV-1a, 64 bits (draft-eastlake-fnv), of the seed and of the seed backwards. */
+  private static COSString id(String seed) {
+    ByteBuffer b = ByteBuffer.allocate(16);
+    b.putLong(hash(seed)).putLong(hash(new StringBuilder(seed).reverse().toString()));
+    return new COSString(b.array(), true);
+  }
+
+  private static long hash(String seed) {
     long h = 0xcbf29ce484222325L;
     for (int i = 0; i < seed.length(); i++) {
       h = (h ^ seed.charAt(i)) * 0x100000001b3L;
@@ -65,16 +80,22 @@ public final class PdfRenderer {
   private void pages() throws IOException {
     COSDictionary fontNames = new COSDictionary();
     for (Face f : Face.values()) {
-      Lettered l = new Lettered(document, f);
+      Lettered l = new Lettered(f);
       fonts.put(f, l);
       fontNames.setItem(Cos.name(f == Face.BOLD ? "B" : "R"), l.font());
     }
     COSDictionary layerNames = layers();
     List<COSDictionary> objects = new ArrayList<>();
-    for (Page p : set.pages()) {
-      PDPage page = new PDPage();
-      document.addPage(page);
-      objects.add(page.getCOSObject());
+    COSDictionary tree = Cos.dictionary("Pages");
+    COSArray kids = new COSArray();
+    tree.setInt(COSName.COUNT, set.pages().size());
+    tree.setItem(COSName.KIDS, kids);
+    catalogue.setItem(COSName.PAGES, tree);
+    for (int i = 0; i < set.pages().size(); i++) {
+      COSDictionary page = Cos.dictionary("Page");
+      page.setItem(COSName.PARENT, tree);
+      kids.add(page);
+      objects.add(page);
     }
     Navigation navigation = new Navigation(set.pages(), objects);
     for (int i = 0; i < set.pages().size(); i++) {
@@ -100,19 +121,12 @@ public final class PdfRenderer {
       object.setInt(COSName.STRUCT_PARENTS, structure.register(painter.parents()));
       navigation.link(i, painter.links(), structure, section);
     }
-    COSDictionary catalogue = document.getDocumentCatalog().getCOSObject();
     COSDictionary outline = navigation.outline();
     if (outline != null) {
       catalogue.setItem(COSName.OUTLINES, outline);
       catalogue.setItem(COSName.PAGE_MODE, Cos.name("UseOutlines"));
     }
     catalogue.setItem(COSName.PAGE_LABELS, navigation.labels());
-  }
-
-  private void subset() throws IOException {
-    for (Lettered l : fonts.values()) {
-      l.font().subset();
-    }
   }
 
   private COSDictionary layers() {
@@ -128,7 +142,6 @@ public final class PdfRenderer {
   }
 
   private void catalogue() throws IOException {
-    COSDictionary catalogue = document.getDocumentCatalog().getCOSObject();
     catalogue.setItem(COSName.LANG, Cos.text(set.language()));
     COSDictionary marked = new COSDictionary();
     marked.setBoolean(Cos.name("Marked"), true);
@@ -136,7 +149,6 @@ public final class PdfRenderer {
     catalogue.setItem(COSName.STRUCT_TREE_ROOT, structure.finished());
     catalogue.setItem(COSName.METADATA, Metadata.xmp(set));
     catalogue.setItem(COSName.OUTPUT_INTENTS, Cos.array(Metadata.outputIntent()));
-    document.getDocument().getTrailer().setItem(COSName.INFO, Metadata.info(set));
 
     COSDictionary preferences = new COSDictionary();
     preferences.setItem(Cos.name("PrintScaling"), COSName.NONE);

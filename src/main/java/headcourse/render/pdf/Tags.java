@@ -29,7 +29,7 @@ final class Tags {
 
   /** What the marks of a group become. */
   private static final class Context {
-    /** Where text goes; null: a paragraph of its own for each line. */
+    /** Where text goes; null before the first. */
     COSDictionary text;
 
     /** Where lines and areas go. */
@@ -38,6 +38,7 @@ final class Tags {
     /** The base line of the paragraph that is being written. */
     double baseLine = Double.NaN;
 
+    /** Whether every base line makes a paragraph of its own. */
     boolean lines;
   }
 
@@ -78,6 +79,7 @@ final class Tags {
         c.text = Structure.child(headed ? "H2" : "H1", section);
         headed = true;
       }
+      case NOTES -> {}
       default -> c.lines = true;
     }
     contexts.push(c);
@@ -106,16 +108,14 @@ final class Tags {
     open(layer, contexts.peek().vector);
   }
 
-  /** A label follows; those on one base line make one paragraph. */
+  /** A label follows; those on one base line, or of one group of notes, make one paragraph. */
   void text(Layer layer, Mark.Label label) {
     Context c = contexts.peek();
-    if (c.lines) {
-      double line = label.degrees() == 0 ? label.at().y() : Double.NaN;
-      if (c.text == null || !(Math.abs(line - c.baseLine) < 0.01)) {
-        c.text = Structure.child("P", section);
-      }
-      c.baseLine = line;
+    double line = label.degrees() == 0 ? label.at().y() : Double.NaN;
+    if (c.text == null || c.lines && !(Math.abs(line - c.baseLine) < 0.01)) {
+      c.text = Structure.child("P", section);
     }
+    c.baseLine = line;
     open(layer, c.text);
   }
 

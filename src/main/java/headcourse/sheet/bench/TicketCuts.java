@@ -8,7 +8,6 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.geom.Box;
-import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
@@ -29,93 +28,88 @@ final class TicketCuts {
     board.group(Role.TABLE, "", "", b -> all(b, box));
   }
 
-  // Two columns, filled one after the other; the dressing follows the last pass.
   private void all(Board b, Box box) {
-    double w = box.width() / 2 - 4;
+    double w = box.width() - 4;
     double limit = box.maxY() - 1;
     double x = box.minX() + 2;
-    b.text(x, box.minY() + 4.8, c.say("ticket.saw"), new Lettering(3.5, true), Align.START);
-    double top = box.minY() + 7.5;
-    double y = top;
-    boolean second = false;
+    Lettering head = new Lettering(3.5, true);
+    String saw = c.say("ticket.saw");
+    b.text(x, box.minY() + 4.8, saw, head, Align.START);
+    double beside = LabelShape.width(saw, head) + 3;
+    FitLine.draw(
+        b, x + beside, box.minY() + 4.8, w - beside, c.say("ticket.saw-how"), Lettering.NOTE);
+    double y = box.minY() + 6.4;
     for (SawPass pass : piece.saw()) {
-      if (!second && y + height(w, pass) > limit) {
-        second = true;
-        x = box.minX() + box.width() / 2 + 2;
-        y = top;
-      }
       y = pass(b, x, w, y, pass);
     }
+    StringBuilder dress = new StringBuilder();
     for (ExposedEdge e : piece.exposed()) {
-      String text =
+      dress.append(dress.isEmpty() ? c.say("ticket.dress") + " " : "; ");
+      dress.append(
           c.say(
               "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
               c.say("ticket.edge-short-" + e.edge().word()),
-              c.format().withUnit(e.length()));
-      double h = TextFlow.height(text, w, Lettering.NOTE);
-      if (!second && y + h > limit) {
-        second = true;
-        x = box.minX() + box.width() / 2 + 2;
-        y = top;
-      }
-      if (y + h > limit + 1.8) {
+              c.format().withUnit(e.length())));
+    }
+    y += 1;
+    for (String line : TextFlow.lines(dress.toString(), w, Lettering.NOTE)) {
+      if (y + 2.5 > limit) {
         break;
       }
-      y = TextFlow.paragraph(b, x, y, w, text, Lettering.NOTE);
+      b.text(x, y + 2.5, line, Lettering.NOTE, Align.START);
+      y += 2.5 * TextFlow.LEADING;
     }
   }
 
-  private double height(double w, SawPass pass) {
-    return pass(new Board(), 0, w, 0, pass);
-  }
-
+  // One line a pass where there is room: number, edge, how it lies, setting.
   private double pass(Board b, double x, double w, double top, SawPass pass) {
-    b.text(x, top + 3.5, Integer.toString(pass.number()), new Lettering(3.5, true), Align.START);
-    String edge = c.say("ticket.edge-" + edge(pass));
-    boolean square = pass.mitre().radians() == 0 && pass.tilt().radians() == 0;
     Lettering big = new Lettering(3.5, true);
-    String setting =
-        square
-            ? c.say("ticket.square")
-            : pass.tilt().radians() == 0
-                ? c.say("ticket.fence", LengthFormat.degrees(pass.mitre()))
-                : pass.mitre().radians() == 0
-                    ? c.say("ticket.tilt", LengthFormat.degrees(pass.tilt()))
-                    : c.say(
-                        "ticket.both",
-                        LengthFormat.degrees(pass.mitre()),
-                        LengthFormat.degrees(pass.tilt()));
-    double room = w - 5;
-    double wide = LabelShape.width(setting, big);
-    double y = top + 3.5;
-    if (LabelShape.width(edge, Lettering.NOTE) + 2 + wide <= room) {
-      b.text(x + 5, y, edge, Lettering.NOTE, Align.START);
-      b.text(x + w, y, setting, big, Align.END);
-    } else {
-      FitLine.draw(b, x + 5, y, room, edge, Lettering.NOTE);
-      y += 5;
-      FitLine.draw(b, x + 5, y, room, setting, big);
-    }
+    String edge = c.say("ticket.edge-short-" + edge(pass));
+    String setting = setting(pass);
     String how =
         c.say("ticket.lay-" + pass.lay().word())
             + ", "
             + c.say("ticket.part-" + pass.part().name().toLowerCase(Locale.ROOT))
             + ", "
-            + (pass.possible()
-                ? c.say("ticket.depth", c.format().withUnit(pass.depth()))
-                : c.say("ticket.not-possible", c.format().withUnit(pass.depth())));
-    return TextFlow.paragraph(b, x + 5, y + 1.5, room, how, Lettering.NOTE) + 0.8;
+            + c.say(
+                pass.possible() ? "ticket.depth" : "ticket.not-possible",
+                c.format().withUnit(pass.depth()));
+    double y = top + 4.2;
+    b.text(x, y, Integer.toString(pass.number()), big, Align.START);
+    double at = x + 4;
+    double edgeWide = LabelShape.width(edge, Lettering.NOTE);
+    double wide = LabelShape.width(setting, big);
+    double howWide = LabelShape.width(how, Lettering.NOTE);
+    if (4 + edgeWide + 2 + wide <= w) {
+      b.text(at, y, edge, Lettering.NOTE, Align.START);
+      b.text(x + w, y, setting, big, Align.END);
+    } else {
+      FitLine.draw(b, at, y, w - 4, edge, Lettering.NOTE);
+      y += 4.8;
+      FitLine.draw(b, at, y, w - 4, setting, big);
+      wide = w;
+    }
+    if (4 + edgeWide + 1.4 + howWide + 1.6 + wide <= w) {
+      b.text(x + w - wide - 1.6 - howWide, y, how, Lettering.NOTE, Align.START);
+      return y + 1.2;
+    }
+    return TextFlow.paragraph(b, at, y + 1.5, w - 4, how, Lettering.NOTE);
   }
 
-  private String edge(SawPass pass) {
-    Side side = piece.stone().side();
-    return switch (pass.edge()) {
-      case INNER -> "key-side";
-      case OUTER -> side == Side.CENTRE ? "right" : "outer";
-      case LEFT -> "left";
-      case RIGHT -> "right";
-      case TOP -> "top";
-      case SOFFIT -> "soffit";
-    };
+  private String setting(SawPass pass) {
+    boolean fence = pass.mitre().radians() != 0;
+    boolean tilt = pass.tilt().radians() != 0;
+    String mitre = LengthFormat.degrees(pass.mitre());
+    String blade = LengthFormat.degrees(pass.tilt());
+    if (fence && tilt) {
+      return c.say("ticket.both", mitre, blade);
+    }
+    return fence
+        ? c.say("ticket.fence", mitre)
+        : tilt ? c.say("ticket.tilt", blade) : c.say("ticket.square");
+  }
+
+  private static String edge(SawPass pass) {
+    return pass.edge().word();
   }
 }

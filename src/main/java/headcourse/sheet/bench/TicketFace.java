@@ -241,7 +241,7 @@ final class TicketFace {
   }
 
   private static double rakesHeight() {
-    return 26;
+    return 16.6;
   }
 
   private void rakes(Board g, Box box, double top) {
@@ -249,10 +249,8 @@ final class TicketFace {
     Side side = piece.stone().side();
     String left = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
     String right = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
-    double half = (box.minX() + box.maxX()) / 2;
-    g.line(half, top, half, box.maxY() - 5.2, Pen.FINE);
-    rake(g, box.minX() + 2, half - 2, top, left, piece.left());
-    rake(g, half + 2, box.maxX() - 2, top, right, piece.right());
+    rake(g, box, top + 4.8, left, piece.left());
+    rake(g, box, top + 9.8, right, piece.right());
     g.line(box.minX(), box.maxY() - 5.2, box.maxX(), box.maxY() - 5.2, Pen.FINE);
     String height = c.say("ticket.height", c.format().withUnit(piece.stone().height()));
     if (!loose.isEmpty()) {
@@ -261,19 +259,21 @@ final class TicketFace {
     FitLine.draw(g, box.minX() + 2, box.maxY() - 1.6, box.width() - 4, height, Lettering.NOTE);
   }
 
-  private void rake(Board g, double x0, double x1, double top, String edge, Rake rake) {
-    FitLine.draw(g, x0, top + 4, x1 - x0, c.say("ticket.edge-" + edge), Lettering.NOTE);
+  private void rake(Board g, Box box, double y, String edge, Rake rake) {
+    String name = c.say("ticket.edge-" + edge);
+    String text;
     if (rake.longPoint() == Rake.LongPoint.NEITHER) {
-      FitLine.draw(g, x0, top + 10, x1 - x0, c.say("ticket.square"), new Lettering(3.5, true));
-      return;
+      text = c.say("ticket.rake-square", name);
+    } else {
+      boolean top = rake.longPoint() == Rake.LongPoint.TOP;
+      text =
+          c.say(
+              top ? "ticket.rake-long-top" : "ticket.rake-long-bottom",
+              name,
+              LengthFormat.degrees(rake.offSquare()),
+              c.format().tape(rake.offset()),
+              c.format().tape(rake.over()));
     }
-    String degrees = LengthFormat.degrees(rake.offSquare());
-    Lettering big = new Lettering(5, true);
-    g.text(x0, top + 10.2, degrees, big, Align.START);
-    String offset =
-        c.say("ticket.offset", c.format().tape(rake.offset()), c.format().tape(rake.over()));
-    FitLine.draw(g, x0, top + 14.6, x1 - x0, offset, new Lettering(2.5, true));
-    String end = rake.longPoint() == Rake.LongPoint.TOP ? "ticket.long-top" : "ticket.long-bottom";
-    FitLine.draw(g, x0, top + 18.8, x1 - x0, c.say(end), Lettering.NOTE);
+    FitLine.draw(g, box.minX() + 2, y, box.width() - 4, text, Lettering.BODY);
   }
 }

@@ -18,6 +18,7 @@ public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
   private static final double LEAST_HEIGHT = 112;
   private static final double GAP = 4;
+  private static final double STRIP = 7;
 
   @Override
   public Bundle bundle() {
@@ -75,20 +76,23 @@ public final class TicketSheets implements SheetComposer {
     // The notch is at 1:1, so the stone's thickness sets how deep its panel is.
     double figures = box.minY() + Math.min(t.piece().thickness().mm() + 25.5, box.height() * 0.56);
     double split = figures + 14;
+    double strip = box.maxY() - STRIP;
     board.group(
         Role.TABLE,
         "",
         "",
         b -> {
           b.stroke(Path.rect(box.minX(), box.minY(), box.width(), box.height()), Pen.CUT);
-          b.line(left, box.minY(), left, box.maxY(), Pen.EDGE);
+          b.line(left, box.minY(), left, strip, Pen.EDGE);
+          b.line(box.minX(), strip, right, strip, Pen.EDGE);
           b.line(right, box.minY(), right, box.maxY(), Pen.EDGE);
           b.line(right, split, box.maxX(), split, Pen.EDGE);
           b.line(right, figures, box.maxX(), figures, Pen.FINE);
           b.line(middle, box.minY(), middle, figures, Pen.FINE);
         });
-    new TicketSide(c, t).draw(board, new Box(box.minX(), box.minY(), left, box.maxY()));
-    new TicketFace(c, t).draw(board, new Box(left, box.minY(), right, box.maxY()));
+    new TicketSide(c, t).draw(board, new Box(box.minX(), box.minY(), left, strip));
+    new TicketBoxes(c).draw(board, new Box(box.minX(), strip, right, box.maxY()));
+    new TicketFace(c, t).draw(board, new Box(left, box.minY(), right, strip));
     new TicketSection(c, t).draw(board, new Box(right, box.minY(), middle, figures));
     new TicketNotch(c, t)
         .draw(

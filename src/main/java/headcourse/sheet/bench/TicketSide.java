@@ -7,7 +7,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
-import headcourse.geom.Path;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
@@ -19,7 +18,6 @@ import java.util.stream.Collectors;
 /** The ticket's left column: which stone it is, how many, where it comes from, what was done. */
 final class TicketSide {
   private static final double PAD = 2.2;
-  private static final List<String> BOXES = List.of("cut", "notched", "fitted", "set");
   private final SheetContext c;
   private final Ticket ticket;
 
@@ -54,7 +52,6 @@ final class TicketSide {
   private void rest(Board b, Box box) {
     double x = box.minX() + PAD;
     double w = box.width() - 2 * PAD;
-    double foot = box.maxY() - 3 - BOXES.size() * 5.6;
     double y = box.minY() + 35;
     y = TextFlow.paragraph(b, x, y, w, place(), Lettering.NOTE);
     int count = ticket.count(c.work());
@@ -79,8 +76,7 @@ final class TicketSide {
     if (!blanks.isEmpty()) {
       y = limited(b, x, y, w, c.say("ticket.from", blanks), y + 9);
     }
-    new TicketView(c, ticket).draw(b, new Box(box.minX(), y, box.maxX(), foot - 2));
-    boxes(b, box, foot);
+    new TicketView(c, ticket).draw(b, new Box(box.minX(), y, box.maxX(), box.maxY()));
   }
 
   // Long lists end in a dot-dot rather than run into what is below.
@@ -95,21 +91,6 @@ final class TicketSide {
       at += 2.5 * TextFlow.LEADING;
     }
     return at;
-  }
-
-  private void boxes(Board b, Box box, double top) {
-    b.line(box.minX(), top - 1.5, box.maxX(), top - 1.5, Pen.FINE);
-    double y = top + 0.6;
-    for (String word : BOXES) {
-      b.stroke(Path.rect(box.minX() + PAD, y, 3.6, 3.6), Pen.EDGE);
-      b.text(
-          box.minX() + PAD + 5.6,
-          y + 3.1,
-          c.say("ticket.box-" + word),
-          Lettering.NOTE,
-          Align.START);
-      y += 5.6;
-    }
   }
 
   private String place() {

@@ -147,9 +147,10 @@ class FrameTest {
     assertEquals(List.of(), o.diagnostics());
     Frame f = o.value().orElseThrow();
     assertTrue(f.fits(w, h));
-    Map<String, String> fields = new HashMap<>(Captions.of(Words.of("en+es")));
+    Map<String, String> fields = new HashMap<>();
     for (String name : FieldNames.ALL) {
       fields.put(name, "Words enough to fill whatever room there is, and then more of them");
+      fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
     }
     Box printable = new Box(6.35, 6.35, w - 6.35, h - 6.35);
     Box room = f.area(w, h);
