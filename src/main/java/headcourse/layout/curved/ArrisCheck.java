@@ -57,8 +57,9 @@ final class ArrisCheck {
       return "";
     }
     int least = division.each() + 1;
-    int n = Math.max(least, (int) (division.each() * Math.sqrt(worst / limit)));
-    while (n > least && within(divider, n - 1, limit)) {
+    double guess = Math.min(MOST, division.each() * Math.sqrt(worst / limit));
+    int n = Math.max(least, (int) guess);
+    while (n > least && n <= MOST && within(divider, n - 1, limit)) {
       n--;
     }
     while (n <= MOST && !within(divider, n, limit)) {

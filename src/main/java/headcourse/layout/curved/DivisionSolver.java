@@ -43,6 +43,9 @@ final class DivisionSolver {
 
   Best solve() throws NoHead {
     Integer asked = given.head().stones().eachSide();
+    if (asked != null && asked > MOST) {
+      throw given.refuse("stones.each-side", "no side of a head has more than " + MOST + " stones");
+    }
     Trial best = asked == null ? nearest() : trial(asked);
     if (best == null || !fits(best)) {
       throw asked != null ? refuseNumber(trials()) : refuseAny(trials());

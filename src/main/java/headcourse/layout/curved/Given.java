@@ -4,17 +4,22 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.job.ShapeDef.ParamDef;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Solution;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
+import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the job gives for one curved head, in millimetres, and the ways to speak of it. */
 final class Given {
+  /** No measure of a head is longer, mm. */
+  private static final double FARTHEST = 100_000;
+
   private final Job job;
   private final Opening opening;
   private final List<Remark> remarks = new ArrayList<>();
@@ -71,6 +76,19 @@ final class Given {
     return head().params().length(key).map(Length::mm).orElse(null);
   }
 
+  /** Refuses a length that nobody could set out. */
+  void checkLengths(List<ParamDef> params) throws NoHead {
+    for (ParamDef p : params) {
+      Double mm = length(p.name());
+      boolean none = mm == null || mm == 0;
+      if (!none && (mm < tick() / 2 || mm > FARTHEST)) {
+        throw refuse(
+            p.name(),
+            p.name() + " is " + say(mm) + ", which can't be set out: too small, or too large");
+      }
+    }
+  }
+
   /** A word of the shape's own. */
   String word(String key, String otherwise) {
     return head().params().word(key).orElse(otherwise);
@@ -83,9 +101,10 @@ final class Given {
 
   /** A length as messages have it, to the nearest 1/64 in or 0.1 mm. */
   String say(double mm) {
-    Grid fine =
-        new Grid(
-            job.units() == headcourse.units.Units.INCH ? Length.inches(1 / 64.0) : Length.mm(0.1));
+    if (!(Math.abs(mm) < 10 * FARTHEST)) {
+      return mm < 0 ? "less than nothing" : "more than a kilometre";
+    }
+    Grid fine = new Grid(job.units() == Units.INCH ? Length.inches(1 / 64.0) : Length.mm(0.1));
     return new LengthFormat(job.units(), fine).plainWithUnit(Length.mm(mm));
   }
 

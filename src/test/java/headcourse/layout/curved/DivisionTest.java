@@ -200,6 +200,21 @@ class DivisionTest {
     assertTrue(CurvedJobs.head(m).remarks().stream().noneMatch(r -> r.key().equals("arris")));
   }
 
+  /** Where it is the key alone that is too wide for a straight arris, no number would do. */
+  @Test
+  void noNumberMendsTheKey() {
+    JobMaker m = CurvedJobs.of("semicircular", 48, 10);
+    m.first().target = Length.inches(3);
+    m.first().key = new HeadSpec.Key(Length.inches(8), null, Length.ZERO, Length.ZERO, Length.ZERO);
+    String text =
+        CurvedJobs.head(m).remarks().stream()
+            .filter(r -> r.key().equals("arris"))
+            .findFirst()
+            .orElseThrow()
+            .message();
+    assertTrue(text.contains("(K)") && !text.contains("would do"), text);
+  }
+
   /** Steps lie on the wall's own bed joints. */
   @Test
   void stepsLieOnTheCourses() {
