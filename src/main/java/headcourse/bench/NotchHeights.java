@@ -13,7 +13,7 @@ import java.util.List;
  * @param mass the height of the centre of mass along the edge
  * @param clear least distance from the edge's ends
  * @param headHalf half the screw's head, kept within what is covered
- * @param two whether the stone is tall enough to need two
+ * @param two whether the stone is so long that it takes two
  */
 record NotchHeights(Contact contact, double mass, double clear, double headHalf, boolean two) {
   /** The heights, on the grid, lowest first. */
@@ -24,11 +24,16 @@ record NotchHeights(Contact contact, double mass, double clear, double headHalf,
     double lower = Math.max(low, quarter);
     double upper = Math.max(Math.min(high, contact.length() - quarter), mass);
     if (two && upper <= high + Tolerance.SAME && upper - lower >= clear - Tolerance.SAME) {
-      return List.of(placed(grid, low, lower, upper), placed(grid, lower, upper, high));
+      return List.of(
+          placed(grid, low, lower, upper), placed(grid, Math.max(lower, mass), upper, high));
     }
     double least = Math.max(low, mass);
     if (least <= high + Tolerance.SAME) {
       return List.of(placed(grid, least, (least + high) / 2, high));
+    }
+    if (low <= high + Tolerance.SAME) {
+      // The stone's weight lies beyond the edge's end; as near to it as the end allows.
+      return List.of(placed(grid, low, high, high));
     }
     // Too short to keep every distance: what is covered comes first, then the centre of mass.
     double from = Math.max(contact.from(), Math.min(mass, contact.to()));

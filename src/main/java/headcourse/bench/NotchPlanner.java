@@ -4,6 +4,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import headcourse.job.Job;
 import headcourse.layout.FaceEdge.Where;
+import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -14,7 +15,8 @@ import java.util.Optional;
 /**
  * Plans the screws' slots of a stone: which edges, how high, what shape. The key has them on both
  * sides, other stones of a dry head on the outer side alone, of a mortared one on both; a mortar
- * joint narrower than the screw's shank is no way in, so there too the outer side serves alone.
+ * joint narrower than the screw's shank is no way in, so there too the outer side serves alone. A
+ * stone longer than 16 in (400 mm) any way takes two to an edge (a maker's sheet for thin veneer).
  */
 final class NotchPlanner {
   private final Job job;
@@ -84,7 +86,13 @@ final class NotchPlanner {
         mass.minus(frame.low(side)).dot(frame.upward(side)),
         clear.mm(),
         job.fastener().head().mm() / 2,
-        Math.max(contact.length(), frame.stone().height().mm()) > tall.mm() + Tolerance.SAME);
+        longest(frame, contact) > tall.mm() + Tolerance.SAME);
+  }
+
+  private static double longest(StoneFrame frame, Contact contact) {
+    PlacedStone s = frame.stone();
+    double across = s.bottom().max(s.top()).max(s.height()).mm();
+    return Math.max(contact.length(), across);
   }
 
   private Notch notch(

@@ -45,13 +45,6 @@ record Slot(Length mouth, Length run, double radius) {
     return x <= 0 ? mouth.mm() : z + radius;
   }
 
-  /**
-   * Length of the slot that a blade leaves on a flat, {@code 2√(2rd − d²)}, d depth of plunge, mm.
-   */
-  static double lengthOnFlat(double radius, double depth) {
-    return 2 * Math.sqrt(2 * radius * depth - depth * depth);
-  }
-
   private double fromCentre() {
     return Math.sqrt(radius * radius - chord() * chord() / 4);
   }

@@ -13,6 +13,7 @@ import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.units.Length;
+import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,11 +29,14 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** What holds for the pieces of every head, over random jobs of every shape. */
 class BenchPropertiesTest {
-  private static final int SEEDS = 600;
+  private static final int SEEDS = 450;
   private static final GeometryFactory JTS = new GeometryFactory();
 
   /** Curves flattened this finely keep JTS within a few parts in a million. */
   private static final double FINE = 1e-4;
+
+  /** Curves that are alike are broken into chords alike, however coarse. */
+  private static final double COARSE = 0.05;
 
   private static final List<RandomWork.Case> CASES = RandomWork.cases(SEEDS);
 
@@ -41,9 +45,9 @@ class BenchPropertiesTest {
     assertTrue(CASES.size() > SEEDS / 3, CASES.size() + " of " + SEEDS + " gave a head");
   }
 
-  private static Polygon polygon(PlacedStone s) {
+  private static Polygon polygon(PlacedStone s, double tolerance) {
     List<Coordinate> ring = new ArrayList<>();
-    for (Point p : s.outline().vertices(FINE)) {
+    for (Point p : s.outline().vertices(tolerance)) {
       ring.add(new Coordinate(p.x(), p.y()));
     }
     ring.add(ring.get(0));
@@ -58,7 +62,7 @@ class BenchPropertiesTest {
     double angle = Math.atan2(b.y() - a.y(), b.x() - a.x());
     return AffineTransformation.translationInstance(-a.x(), -a.y())
         .rotate(-angle)
-        .transform(polygon(s));
+        .transform(polygon(s, COARSE));
   }
 
   /** Mass and its centre against JTS: face slab, and return over the lowest t up to the seat. */
@@ -70,7 +74,7 @@ class BenchPropertiesTest {
           double big = 1e5;
           for (Piece p : c.work().pieces()) {
             PlacedStone s = p.stone();
-            Polygon face = polygon(s);
+            Polygon face = polygon(s, FINE);
             List<Edge> soffit = s.edges(Where.SOFFIT);
             Point a = soffit.get(0).from();
             Point b = soffit.get(soffit.size() - 1).to();
@@ -163,6 +167,40 @@ class BenchPropertiesTest {
               }
               assertTrue(job.grid().holds(n.mouth()) && job.grid().holds(n.run()), name);
               assertTrue(job.grid().holds(n.height()) && n.reachable(), name);
+            }
+          }
+        });
+  }
+
+  /** Clear of both ends, and one at least above the centre of mass, wherever the edge has room. */
+  @Test
+  void notchesStandWhereTheyShould() {
+    forAll(
+        c -> {
+          double tick = c.job().grid().tick().mm();
+          double clear =
+              Math.max(
+                  c.job().units() == Units.INCH ? 50.8 : 50, 2 * c.job().stone().thickness().mm());
+          for (Piece p : c.work().pieces()) {
+            StoneFrame f = StoneFrame.of(p.stone());
+            for (Where side : List.of(Where.LEFT, Where.RIGHT)) {
+              EdgeName edge = f.name(side);
+              List<Notch> on = p.notches().stream().filter(n -> n.edge() == edge).toList();
+              boolean cut = p.exposed().stream().anyMatch(e -> e.edge() == edge);
+              double length = f.chord(side);
+              if (on.isEmpty() || cut || length < 2 * (clear + tick)) {
+                continue;
+              }
+              String name = c.name() + " " + p.mark() + " " + edge;
+              for (Notch n : on) {
+                double h = n.height().mm();
+                assertTrue(Math.min(h, length - h) >= clear - 1e-5, name);
+                assertEquals(h, n.at().distance(f.low(side)), 1e-7, name);
+              }
+              double mass = p.centreOfMass().minus(f.low(side)).dot(f.upward(side));
+              if (mass <= length - clear - tick) {
+                assertTrue(on.stream().anyMatch(n -> n.height().mm() >= mass - 1e-5), name);
+              }
             }
           }
         });

@@ -134,6 +134,17 @@ class HeadBenchTest {
     assertEquals(1, work(m.make()).piece("R2").notches().size());
   }
 
+  @Test
+  void wideStoneTakesTwoScrews() {
+    JobMaker m = sixASide();
+    m.first().max = in(18);
+    m.first().target = in(17);
+    m.first().bearing = new HeadSpec.Bearing(in(4), in(16), in(8));
+    Piece p = work(m.make()).piece("R2");
+    assertTrue(p.stone().bottom().compareTo(in(16)) > 0);
+    assertEquals(List.of(in(3), in(9)), p.notches().stream().map(Notch::height).toList());
+  }
+
   /** Key ½ proud, rising 2, dropping 1, its sides 1 in 12: lengths along them by Pythagoras. */
   @Test
   void keyShowsItsSides() {

@@ -4,6 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -132,10 +133,11 @@ public final class CuttingPlanSheet implements SheetComposer {
           if (blank.waste().isPositive()) {
             String w = c.say("plan.waste", c.format().tape(blank.waste()));
             double end = x0 + blank.length().mm() * k;
-            double width = LabelShape.width(w, Lettering.NOTE);
-            if (width + 2 < blank.waste().mm() * k) {
-              g.text(end - 1.2, y + BAR / 2 + 1.2, w, Lettering.NOTE, Align.END);
-            }
+            g.firstFree(
+                List.of(
+                    new Mark.Label(
+                        new Point(end - 1.2, y + BAR / 2 + 1.2), w, Lettering.NOTE, Align.END, 0)),
+                0.4);
           }
         });
   }

@@ -3,11 +3,13 @@ package headcourse.sheet.bench;
 import headcourse.bench.HeadWork;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
+import headcourse.geom.Clip;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
@@ -29,6 +31,8 @@ import java.util.TreeMap;
 /** The layout board: the head as a strip with running marks, and the same as a table. */
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
+  private static final double SPACING = 4.75;
+  private static final double INDENT = 7;
 
   @Override
   public Bundle bundle() {
@@ -97,18 +101,13 @@ public final class LayoutBoardSheet implements SheetComposer {
     return y[0];
   }
 
+  // As many lengths, one under the other, as the running marks need to stand side by side.
   private static double strip(SheetContext c, PageDraft page, HeadWork head, double top) {
-    Box a = page.area();
     Box all =
         head.pieces().stream()
             .map(p -> p.stone().outline().bounds())
             .reduce(Box::union)
             .orElseThrow();
-    double k = (a.width() - 12) / all.width();
-    double x0 = a.minX() + 6 - all.minX() * k;
-    double tall = Math.min(all.height() * k, 40);
-    double ky = tall / all.height();
-    double bottom = top + 8 + tall;
     TreeMap<Double, String> marks = new TreeMap<>();
     for (PlacedStone s : head.layout().stones()) {
       if (s.side() != Side.RIGHT) {
@@ -118,6 +117,34 @@ public final class LayoutBoardSheet implements SheetComposer {
         mark(c, marks, s.feet().rightSoffit());
       }
     }
+    double room = page.area().width() - 2 * INDENT;
+    int parts = Math.max(1, (int) Math.ceil((marks.size() + 1) * SPACING / room));
+    double length = all.width() / parts;
+    double y = top;
+    for (int i = 0; i < parts; i++) {
+      double from = all.minX() + i * length;
+      Box part = new Box(from, all.minY(), from + length, all.maxY());
+      y = part(c, page, head, part, parts == 1, marks, y) + 2;
+    }
+    return y + 2;
+  }
+
+  private static double part(
+      SheetContext c,
+      PageDraft page,
+      HeadWork head,
+      Box part,
+      boolean whole,
+      TreeMap<Double, String> marks,
+      double top) {
+    Box a = page.area();
+    double k = (a.width() - 2 * INDENT) / part.width();
+    double x0 = a.minX() + INDENT - part.minX() * k;
+    double tall = Math.min(part.height() * k, whole ? 40 : 18);
+    double ky = tall / part.height();
+    double bottom = top + 8 + tall;
+    Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
+    double half = head.layout().halfWidth().mm();
     page.board()
         .group(
             Role.FIGURE,
@@ -125,59 +152,64 @@ public final class LayoutBoardSheet implements SheetComposer {
             c.say("board.title", head.layout().opening().mark()),
             g -> {
               for (PlacedStone s : head.layout().stones()) {
-                stone(g, s, x0, bottom + all.minY() * ky, k, ky);
+                Path on = outline(s, x0, bottom + part.minY() * ky, k, ky);
+                if (whole) {
+                  g.fill(on, s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE);
+                }
+                Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
               }
-              double half = head.layout().halfWidth().mm() * k;
-              for (double x : new double[] {x0 - half, x0 + half}) {
-                g.line(x, top + 2, x, bottom + 4, Pen.OUTLINE);
+              for (double at : new double[] {-half, half}) {
+                if (at > part.minX() && at < part.maxX()) {
+                  g.line(x0 + at * k, top + 2, x0 + at * k, bottom + 4, Pen.OUTLINE);
+                }
               }
-              g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
-              g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+              if (part.minX() <= 0 && part.maxX() >= 0) {
+                g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
+                g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+              }
+              for (PlacedStone s : head.layout().stones()) {
+                Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
+                if (window.minX() <= b.centre().x() && b.centre().x() <= window.maxX()) {
+                  mark(g, s.mark(), b);
+                }
+              }
             });
     double[] depth = {0};
+    TreeMap<Double, String> here =
+        new TreeMap<>(marks.subMap(part.minX() - 1e-6, true, part.maxX() + 1e-6, true));
     page.board()
-        .group(Role.DIMENSIONS, "", "", g -> depth[0] = running(g, marks, x0, k, bottom + 6));
-    return bottom + 6 + depth[0] + 6;
+        .group(Role.DIMENSIONS, "", "", g -> depth[0] = running(g, here, x0, k, bottom + 6, a));
+    return bottom + 6 + depth[0] + 4;
   }
 
   private static void mark(SheetContext c, TreeMap<Double, String> marks, Length at) {
     marks.put(at.mm(), c.format().tape(at.abs()));
   }
 
-  private static void stone(Board g, PlacedStone s, double x0, double y0, double k, double ky) {
-    // The strip keeps lengths along the head true to scale; its height is squeezed where needed.
+  // The strip keeps lengths along the head true to scale; its height is squeezed where needed.
+  private static Path outline(PlacedStone s, double x0, double y0, double k, double ky) {
     List<Point> on = new ArrayList<>();
     for (Point p : s.outline().vertices(0.5)) {
       on.add(new Point(x0 + p.x() * k, y0 - p.y() * ky));
     }
-    g.outline(Path.polygon(on), s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE, Pen.EDGE);
-    Box b = Path.polygon(on).bounds();
-    var f = s.feet();
-    double clear =
-        Math.min(f.rightSoffit().minus(f.leftSoffit()).mm(), f.rightTop().minus(f.leftTop()).mm())
-            * k;
-    double mid =
-        x0
-            + k
-                * (Math.max(f.leftSoffit().mm(), f.leftTop().mm())
-                    + Math.min(f.rightSoffit().mm(), f.rightTop().mm()))
-                / 2;
-    if (s.side() == Side.CENTRE) {
-      return;
-    }
+    return Path.polygon(on);
+  }
+
+  private static void mark(Board g, String mark, Box b) {
+    List<Mark.Label> tries = new ArrayList<>();
     for (double h : new double[] {3.5, 2.5}) {
-      Lettering l = new Lettering(h, true);
-      if (LabelShape.width(s.mark(), l) + 0.8 <= clear) {
-        g.text(mid, b.centre().y() + h / 2, s.mark(), l, Align.MIDDLE);
-        return;
+      for (double aside : new double[] {0, -0.2, 0.2, -0.3, 0.3}) {
+        Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
+        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
       }
     }
+    g.firstFree(tries, 0.2);
   }
 
   private static double running(
-      Board g, TreeMap<Double, String> marks, double x0, double k, double top) {
+      Board g, TreeMap<Double, String> marks, double x0, double k, double top, Box a) {
     double[] wanted = marks.keySet().stream().mapToDouble(m -> x0 + m * k).toArray();
-    double[] places = Spread.along(wanted, RUN.height() * 1.35);
+    double[] places = Spread.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
     double longest = 0;
     int i = 0;
     for (String text : marks.values()) {

@@ -15,12 +15,13 @@ import java.util.List;
 record TicketBoxes(SheetContext c) {
   private static final List<String> BOXES = List.of("cut", "notched", "fitted", "set");
   private static final double SQUARE = 3.8;
+  private static final double LINE = 4;
 
   void draw(Board board, Box box) {
-    List<String> words = BOXES.stream().map(w -> c.say("ticket.box-" + w)).toList();
+    List<List<String>> words = BOXES.stream().map(w -> c.words().each("ticket.box-" + w)).toList();
     double used = 0;
-    for (String word : words) {
-      used += SQUARE + 1.6 + LabelShape.width(word, Lettering.NOTE);
+    for (List<String> word : words) {
+      used += SQUARE + 1.6 + widest(word);
     }
     double gap = Math.max(1, (box.width() - 4.4 - used) / (words.size() - 1));
     board.group(
@@ -30,12 +31,20 @@ record TicketBoxes(SheetContext c) {
         b -> {
           double x = box.minX() + 2.2;
           double y = box.centre().y();
-          for (String word : words) {
+          for (List<String> word : words) {
             b.stroke(Path.rect(x, y - SQUARE / 2, SQUARE, SQUARE), Pen.EDGE);
             x += SQUARE + 1.6;
-            b.text(x, y + 1.25, word, Lettering.NOTE, Align.START);
-            x += LabelShape.width(word, Lettering.NOTE) + gap;
+            double line = y + 1.25 - (word.size() - 1) * LINE / 2;
+            for (String each : word) {
+              b.text(x, line, each, Lettering.NOTE, Align.START);
+              line += LINE;
+            }
+            x += widest(word) + gap;
           }
         });
+  }
+
+  private static double widest(List<String> word) {
+    return word.stream().mapToDouble(w -> LabelShape.width(w, Lettering.NOTE)).max().orElse(0);
   }
 }

@@ -9,6 +9,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.geom.Box;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.units.LengthFormat;

@@ -18,6 +18,7 @@ import headcourse.geom.Vec;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.units.LengthFormat;
@@ -129,7 +130,7 @@ final class TicketFace {
 
   private static Lettering fitting(String text, Point a, Point b) {
     for (Lettering l : new Lettering[] {SIZE, EDGE}) {
-      if (LabelShape.width(text, l) + 1.5 <= a.distance(b)) {
+      if (LabelShape.width(text, l) + 2.8 <= a.distance(b)) {
         return l;
       }
     }
@@ -232,12 +233,14 @@ final class TicketFace {
     if (side == Side.CENTRE) {
       return;
     }
+    boolean left = side == Side.LEFT;
+    String word = c.say("ticket.key-side");
+    String text = left ? word + " →" : "← " + word;
     Lettering l = new Lettering(3.5, true);
-    if (side == Side.LEFT) {
-      g.text(box.maxX() - 2, y, c.say("ticket.key-side") + " →", l, Align.END);
-    } else {
-      g.text(box.minX() + 2, y, "← " + c.say("ticket.key-side"), l, Align.START);
+    if (LabelShape.width(text, l) > box.width() - 4) {
+      l = new Lettering(Lettering.LEAST, true);
     }
+    g.text(left ? box.maxX() - 2 : box.minX() + 2, y, text, l, left ? Align.END : Align.START);
   }
 
   private static double rakesHeight() {

@@ -18,6 +18,7 @@ import headcourse.geom.Straight;
 import headcourse.geom.Vec;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
@@ -36,8 +37,13 @@ final class TicketNotch {
 
   void draw(Board board, Box box, Box text) {
     if (piece.notches().isEmpty()) {
-      board.text(
-          box.minX() + 2, box.minY() + 4.6, c.say("ticket.no-notch"), Lettering.NOTE, Align.START);
+      FitLine.draw(
+          board,
+          box.minX() + 2,
+          box.minY() + 4.6,
+          box.width() - 3.5,
+          c.say("ticket.no-notch"),
+          Lettering.NOTE);
       return;
     }
     Notch n = piece.notches().get(0);
@@ -51,8 +57,13 @@ final class TicketNotch {
         "",
         "",
         g -> {
-          g.text(
-              box.minX() + 2, box.minY() + 4.6, c.say("ticket.notch"), Lettering.NOTE, Align.START);
+          FitLine.draw(
+              g,
+              box.minX() + 2,
+              box.minY() + 4.6,
+              box.width() - 3.5,
+              c.say("ticket.notch"),
+              Lettering.NOTE);
           figures(g, text, n);
         });
   }

@@ -11,6 +11,7 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
@@ -79,12 +80,13 @@ final class TicketSection {
         "",
         "",
         g -> {
-          g.text(
+          FitLine.draw(
+              g,
               box.minX() + 2,
               box.minY() + 4.6,
+              box.width() - 3.5,
               c.say("ticket.section", scale.name()),
-              Lettering.NOTE,
-              Align.START);
+              Lettering.NOTE);
           double y = box.maxY() - 3 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
           TextFlow.paragraph(g, box.minX() + 2, y + 1.4, box.width() - 4, relief(), Lettering.NOTE);
         });

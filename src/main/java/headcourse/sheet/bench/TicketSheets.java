@@ -5,6 +5,7 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.job.Bundle;
+import headcourse.job.Language;
 import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -16,9 +17,14 @@ import java.util.List;
 /** A ticket for every stone that is cut, as many to a page as the paper holds. */
 public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
-  private static final double LEAST_HEIGHT = 112;
+  private static final double LEAST_HEIGHT = 116;
+
+  /** Two languages take more lines. */
+  private static final double LEAST_HEIGHT_TWO = 150;
+
   private static final double GAP = 4;
   private static final double STRIP = 7;
+  private static final double STRIP_TWO = 11;
 
   @Override
   public Bundle bundle() {
@@ -64,9 +70,13 @@ public final class TicketSheets implements SheetComposer {
 
   private static int perPage(SheetContext c, Turn turn) {
     Box area = c.area(turn);
-    int rows = Math.max(1, (int) Math.floor((area.height() + GAP) / (LEAST_HEIGHT + GAP)));
-    boolean holds = area.width() >= LEAST_WIDTH && area.height() >= LEAST_HEIGHT;
+    int rows = Math.max(1, (int) Math.floor((area.height() + GAP) / (least(c) + GAP)));
+    boolean holds = area.width() >= LEAST_WIDTH && area.height() >= least(c);
     return holds || turn == Turn.PORTRAIT ? columns(area) * rows : 0;
+  }
+
+  private static double least(SheetContext c) {
+    return c.job().language() == Language.EN_ES ? LEAST_HEIGHT_TWO : LEAST_HEIGHT;
   }
 
   private static void draw(SheetContext c, Board board, Ticket t, Box box) {
@@ -74,9 +84,10 @@ public final class TicketSheets implements SheetComposer {
     double right = box.maxX() - Math.min(108, box.width() * 0.475);
     double middle = right + (box.maxX() - right) * 0.4;
     // The notch is at 1:1, so the stone's thickness sets how deep its panel is.
-    double figures = box.minY() + Math.min(t.piece().thickness().mm() + 25.5, box.height() * 0.56);
+    double notch = t.piece().thickness().mm() + (c.job().language() == Language.EN_ES ? 36 : 25.5);
+    double figures = box.minY() + Math.min(notch, box.height() * 0.56);
     double split = figures + 14;
-    double strip = box.maxY() - STRIP;
+    double strip = box.maxY() - (c.job().language() == Language.EN_ES ? STRIP_TWO : STRIP);
     board.group(
         Role.TABLE,
         "",

@@ -9,6 +9,7 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import java.util.List;

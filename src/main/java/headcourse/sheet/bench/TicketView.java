@@ -12,6 +12,7 @@ import headcourse.geom.Point;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -14,6 +14,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -191,7 +192,7 @@ public final class OutlineSheets implements SheetComposer {
     Box a = page.area();
     double x = a.minX() + 13.5;
     double y = a.maxY() - 11;
-    page.board().text(x, y, tile + "   " + marks, FOOT, Align.START);
+    FitLine.draw(page.board(), x, y, a.maxX() - x - 38, tile + "   " + marks, FOOT);
   }
 
   private static void map(PageDraft page, Path path, Box w, Tiling t, int row, int column) {
