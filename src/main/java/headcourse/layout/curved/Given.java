@@ -148,17 +148,20 @@ final class Given {
                         + c.path().substring(path("").length())
                         + ": "
                         + c.value()
-                        + ", "
-                        + c.reason())
+                        + " ("
+                        + c.reason()
+                        + ")")
             .toArray(String[]::new);
     List<Diagnostic> problems = new ArrayList<>();
-    for (String key : keys) {
-      boolean first = problems.isEmpty();
-      problems.add(
-          Diagnostic.error(
-              job.spans().of(path(key)),
-              opening.mark() + ": " + message,
-              first ? hints : new String[0]));
+    problems.add(
+        Diagnostic.error(
+            job.spans().of(path(keys.get(0))), opening.mark() + ": " + message, hints));
+    for (String other : keys.subList(1, keys.size())) {
+      if (job.spans().given(path(other))) {
+        problems.add(
+            Diagnostic.note(
+                job.spans().of(path(other)), opening.mark() + ": " + other + " has a part in it"));
+      }
     }
     return new NoHead(new Solution.Refused(problems, changes));
   }
@@ -173,27 +176,18 @@ final class Given {
    * @param follows what the others make it, mm
    */
   NoHead contradiction(String key, List<String> others, String by, double asked, double follows) {
-    NoHead no =
-        refuse(
-            key,
-            key
-                + " is "
-                + say(asked)
-                + ", but "
-                + by
-                + " makes it "
-                + say(follows)
-                + "; give one of them, or make them agree",
-            near(key, follows, "agrees with " + by));
-    List<Diagnostic> problems = new ArrayList<>(no.refused().problems());
-    for (String other : others) {
-      if (job.spans().given(path(other))) {
-        problems.add(
-            Diagnostic.note(
-                job.spans().of(path(other)), opening.mark() + ": " + by + " stands here"));
-      }
-    }
-    return new NoHead(new Solution.Refused(problems, no.refused().changes()));
+    List<String> keys = new ArrayList<>(List.of(key));
+    keys.addAll(others);
+    String message =
+        key
+            + " is "
+            + say(asked)
+            + ", but "
+            + by
+            + " makes it "
+            + say(follows)
+            + "; give one of them, or make them agree";
+    return refuse(keys, message, List.of(near(key, follows, "agrees with " + by)));
   }
 
   /** Notes what was done on the program's own account. */
