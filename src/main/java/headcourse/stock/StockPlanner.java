@@ -45,9 +45,9 @@ public final class StockPlanner {
         orders.of(yard.toOrder(plan), missing),
         missing.stream().map(p -> yard.unfit(p)).toList(),
         changes,
-        (int) plan.bound().blanks(),
-        plan.cost().price() / 100.0,
-        plan.bound().price() / 100.0,
+        yard.leastBlanks(plan),
+        yard.priced() ? plan.cost().lead() / 100.0 : 0,
+        yard.priced() ? plan.bound().lead() / 100.0 : 0,
         plan.proved());
   }
 

@@ -77,6 +77,7 @@ final class Yard {
     int all = parts.size();
     List<Bin> bins = new ArrayList<>();
     List<Stock.Item> items = job.stock().items();
+    boolean priced = priced();
     for (int i = 0; i < items.size(); i++) {
       Stock.Item item = items.get(i);
       long lost =
@@ -88,17 +89,23 @@ final class Yard {
         takes[t] = takes(item, types.get(t));
       }
       long length = item.length().picometres() / 1000;
+      long area = Math.round(item.length().mm() * item.face().mm() / 100);
+      long price = Math.round(item.price() * 100);
       long clean = job.tools().saw().cleanCut().picometres() / 1000;
       bins.add(
           new Bin(
               i,
               length - 2 * clean + Nesting.SLACK / 2,
-              Math.round(item.length().mm() * item.face().mm()),
               item.toOrder() ? all : (int) Math.max(0, item.count() - lost),
-              Math.round(item.price() * 100),
+              priced ? new Cost(0, price, CuttingProblem.BLANK + area) : new Cost(0, 1, area),
               takes));
     }
     return bins;
+  }
+
+  /** Whether prices lead, rather than the number of blanks. */
+  boolean priced() {
+    return job.stock().items().stream().anyMatch(i -> i.price() > 0);
   }
 
   /** A part without a return comes from a flat, or from a corner where no flat does for it. */
@@ -152,6 +159,17 @@ final class Yard {
           new CutBlank(id, item.mark(), item.length(), cuts, item.length().minus(Length.mm(used))));
     }
     return new Assignment(blanks, home, r.packing().cost(), r.bound(), r.proved());
+  }
+
+  /**
+   * No plan that places as many parts at the same price uses fewer blanks, as far as that is known.
+   */
+  int leastBlanks(Assignment plan) {
+    if (plan.proved()) {
+      return plan.blanks().size();
+    }
+    Cost least = plan.bound();
+    return (int) (priced() ? least.second() / CuttingProblem.BLANK : least.lead());
   }
 
   /** What the plan takes of items made to order. */
