@@ -26,11 +26,17 @@ public final class PileSolver {
       boolean nothing = pile.heads().isEmpty();
       return new Pile.Answer(List.of(), nothing ? Pile.Cost.NONE : null, Pile.Cost.NONE, true, 0);
     }
+    boolean paired = pile.heads().stream().anyMatch(Pile.Head::mirror);
+    if (!paired) {
+      PileDraft quick = new PileSwaps(pile, types).find();
+      if (quick != null) {
+        return new Pile.Answer(quick.chosen(types), quick.cost(), quick.cost(), true, 1);
+      }
+    }
     PileSweep sweep = new PileSweep(pile, types, limit / 2);
     long least = sweep.leastImbalance();
     // A stone without a partner counts whole.
     long lone = pile.heads().stream().mapToLong(Pile.Head::min).min().orElse(0);
-    boolean paired = pile.heads().stream().anyMatch(Pile.Head::mirror);
     long known = 0;
     boolean sure = true;
     for (long cap = least; cap < lone && sure && sweep.best() == null; cap++) {

@@ -286,8 +286,7 @@ final class PileSweep {
     return out;
   }
 
-  private static List<Slot> slots(
-      Pile.Head head, List<long[]> row, int s, int lengthAt, int typeAt) {
+  static List<Slot> slots(Pile.Head head, List<long[]> row, int s, int lengthAt, int typeAt) {
     List<Slot> out = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       int[] from = new int[head.copies()];

@@ -11,6 +11,7 @@ final class SweepSums {
   private final long[] least;
   private final long[] greatest;
   private final long leastOff;
+  private final long best;
 
   SweepSums(Pile.Head head, PileSide side) {
     this.head = head;
@@ -22,6 +23,11 @@ final class SweepSums {
     least = new long[most + 1];
     greatest = new long[most + 1];
     leastOff = PileSearch.leastOff(side);
+    long at = side.firstEnd();
+    while (at < side.lastEnd() && side.bearingOff(at) != leastOff) {
+      at++;
+    }
+    best = at;
     within(Long.MAX_VALUE);
   }
 
@@ -56,6 +62,11 @@ final class SweepSums {
       extras += side.extra(i);
     }
     return side.start() + n * side.joint() + sum - extras;
+  }
+
+  /** How far a sum lies from the nearest that ends where the bearing is nearest its target. */
+  long miss(int n, long sum) {
+    return Math.abs(end(n, sum) - best);
   }
 
   /** How far off its target the bearing is, pm; negative where it may not end so. */
