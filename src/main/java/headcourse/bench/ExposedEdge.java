@@ -22,6 +22,8 @@ public record ExposedEdge(EdgeName edge, Why why, Length length, Length depth) {
     /** Its top has nothing above. */
     TOP,
     /** Its return ends in the open. */
-    RETURN
+    RETURN,
+    /** It is seen from below, with no return to cover it. */
+    SOFFIT
   }
 }

@@ -22,7 +22,7 @@ import java.util.List;
  * @param returnDepth outside depth of the return; zero without one
  * @param relief how far the return is cut away from the outer end inward; zero where it is not
  * @param seatFrom x of the return's outer end after the relief, mm in model space
- * @param extent extent of the outline along x, exact
+ * @param extent extent of the outline along its soffit's chord, along x in flat heads; exact
  * @param areaM2 face area, m²
  * @param volumeM3 volume, m³
  * @param massKg mass by the stone's density
@@ -64,5 +64,34 @@ public record Piece(
     exposed = List.copyOf(exposed);
     saw = List.copyOf(saw);
     notches = List.copyOf(notches);
+  }
+
+  /** This piece with the number of its ticket. */
+  Piece alike(int number) {
+    return new Piece(
+        mark,
+        stone,
+        setOrder,
+        leftEdge,
+        rightEdge,
+        diagonalRising,
+        diagonalFalling,
+        left,
+        right,
+        thickness,
+        returnDepth,
+        relief,
+        seatFrom,
+        extent,
+        areaM2,
+        volumeM3,
+        massKg,
+        liftingKg,
+        centreOfMass,
+        centreDepth,
+        exposed,
+        saw,
+        notches,
+        number);
   }
 }

@@ -1,11 +1,67 @@
 package headcourse.cli;
 
-/** The command line. */
+import headcourse.diag.Diagnostic;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The command line: {@code headcourse draw jobs/mill-barn.yaml}. */
 public final class Main {
+  /** Drawn, or checked, and nothing stands against it. */
+  static final int DONE = 0;
+
+  /** Drawn, but a rule of severity error stands unaccepted. */
+  static final int FINDINGS = 1;
+
+  /** The job, or the command, is wrong; nothing was written. */
+  static final int WRONG = 2;
+
+  /** The machine failed. */
+  static final int MACHINE = 3;
+
   private Main() {}
 
-  /** Runs the program. */
+  /** Runs the program; ends the process with its exit status unless that is 0. */
   public static void main(String[] args) {
-    System.out.println("headcourse");
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+    int status = run(List.of(args), Path.of(""), out, err);
+    out.flush();
+    err.flush();
+    if (status != DONE) {
+      System.exit(status);
+    }
+  }
+
+  /** Runs the program in a folder and gives its exit status. */
+  static int run(List<String> args, Path folder, PrintStream out, PrintStream err) {
+    Console console = new Console(out, err);
+    List<Diagnostic> faults = new ArrayList<>();
+    Arguments arguments = Arguments.parse(args, faults);
+    if (!faults.isEmpty()) {
+      faults.forEach(console::tell);
+      return WRONG;
+    }
+    try {
+      return switch (arguments.command()) {
+        case "draw" -> new DrawCommand(folder, console).run(arguments);
+        case "check" -> new CheckCommand(folder, console).run(arguments);
+        case "new" -> new NewCommand(folder, console).run(arguments);
+        case "rules" -> new RulesCommand(console).run();
+        case "version" -> console.say("headcourse " + version());
+        case "help" -> console.say(Help.of(arguments.files().get(0)));
+        default -> console.say(Help.of(""));
+      };
+    } catch (OutOfMemoryError e) {
+      console.complain("the machine ran out of memory; start java with a larger -Xmx");
+      return MACHINE;
+    }
+  }
+
+  private static String version() {
+    String v = Main.class.getPackage().getImplementationVersion();
+    return v == null ? "(built from source)" : v;
   }
 }

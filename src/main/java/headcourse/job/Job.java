@@ -56,4 +56,11 @@ public record Job(
     spoiled = List.copyOf(spoiled);
     accepted = List.copyOf(accepted);
   }
+
+  /** The same job on other paper. */
+  public Job withPapers(Papers other) {
+    return new Job(
+        name, info, units, grid, other, language, frame, stone, wall, setting, tools, fastener,
+        openings, stock, fitted, spoiled, accepted, limits, steps, spans);
+  }
 }

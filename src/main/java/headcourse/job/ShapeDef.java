@@ -27,7 +27,13 @@ public record ShapeDef(String name, List<ParamDef> params) {
     /** One of a few words. */
     WORD,
     /** A length, or one of a few words, or a rate such as {@code 1/8 per foot} as an angle. */
-    LENGTH_OR_RATE
+    LENGTH_OR_RATE,
+    /** A mass, read as kg ({@code 50 lb}, {@code 20 kg}); a bare number is lb in inch jobs. */
+    MASS,
+    /** A mass per area, read as kg/m²; a bare number is lb/ft² in inch jobs. */
+    MASS_PER_AREA,
+    /** An area, read as m²; a bare number is in² in inch jobs. */
+    AREA
   }
 
   /**

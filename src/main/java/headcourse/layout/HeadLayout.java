@@ -49,14 +49,49 @@ public record HeadLayout(
    * @param centres the places that arcs, or fanned joints, are struck from
    * @param radius radius of the intrados where it has one, else null
    * @param striking depth of a jack arch's striking point below the soffit line, else null
+   * @param places what else is marked on the wall to strike it: springings, crown, where arcs meet,
+   *     foci of an ellipse
+   * @param around running marks around the intrados, left side outwards, then right
    */
   public record Curve(
-      Path intrados, Path extrados, List<Centre> centres, Double radius, Double striking) {
-    /** Copies the centres. */
+      Path intrados,
+      Path extrados,
+      List<Centre> centres,
+      Double radius,
+      Double striking,
+      List<Place> places,
+      List<Around> around) {
+    /** Copies the lists. */
     public Curve {
       centres = List.copyOf(centres);
+      places = List.copyOf(places);
+      around = List.copyOf(around);
+    }
+
+    /** What a head without a curved soffit has. */
+    public Curve(
+        Path intrados, Path extrados, List<Centre> centres, Double radius, Double striking) {
+      this(intrados, extrados, centres, radius, striking, List.of(), List.of());
     }
   }
+
+  /**
+   * A place marked on the wall.
+   *
+   * @param name {@code springing}, {@code crown}, {@code meeting} or {@code focus}; several may
+   *     share one
+   * @param at where
+   */
+  public record Place(String name, Point at) {}
+
+  /**
+   * How far around the intrados a joint line stands from the crown.
+   *
+   * @param side which side
+   * @param index of the joint, as in {@link JointLine}
+   * @param distance from the crown along the curve, exact
+   */
+  public record Around(Side side, int index, Length distance) {}
 
   /**
    * A place that an arc is struck from.

@@ -46,22 +46,14 @@ public final class Binder {
     f.put("approved", "");
     f.put("date", info.date());
     f.put("revision", info.revision());
-    f.put("sheet", context.say("frame.sheet", number, of));
-    f.put("sheet-title", draft.title());
+    f.put("sheet", context.say("frame.page-of", number, of));
     f.put("bundle", context.say("frame.bundle-" + context.bundle().word()));
     f.put("language", context.job().language().word());
     f.put("scale", draft.scale());
-    f.put("seen-from", context.say("frame.seen-from"));
-    f.put("label-owner", context.say("frame.owner"));
-    f.put("label-number", context.say("frame.number"));
-    f.put("label-title", context.say("frame.title"));
-    f.put("label-drawn-by", context.say("frame.drawn-by"));
-    f.put("label-approved", context.say("frame.approved"));
-    f.put("label-date", context.say("frame.date"));
-    f.put("label-revision", context.say("frame.revision"));
-    f.put("label-scale", context.say("frame.scale"));
-    f.put("label-language", context.say("frame.language"));
-    f.put("label-sheet", context.say("frame.sheet-label"));
+    f.put("view", "");
+    for (String field : List.copyOf(f.keySet())) {
+      f.put("caption-" + field, context.say("frame." + field));
+    }
     return f;
   }
 

@@ -63,6 +63,13 @@ public final class Board {
     }
   }
 
+  /** Draws a straight line that stops short of every text in its way and goes on behind it. */
+  public void lineAround(Point from, Point to, Pen pen) {
+    for (Point[] part : ink.clearOfText(from, to, 0.7)) {
+      line(part[0], part[1], pen);
+    }
+  }
+
   /** Fills an area. */
   public void fill(Path path, Shade shade) {
     add(new Mark.Fill(path, shade));

@@ -56,21 +56,65 @@ public final class Dimensions {
     double room = p.distance(q);
     double width = LabelShape.width(text, lettering);
     double degrees = reading(along);
-    boolean fits = width + 1.5 <= room;
+    boolean fits = width + 2.8 <= room;
     if (fits) {
       dimensionLine(p, q);
-      label(p.towards(q, 0.5), degrees, text, lettering, Align.MIDDLE);
+      Point mid = p.towards(q, 0.5);
+      double rad = Math.toRadians(degrees);
+      Vec up = new Vec(-Math.sin(rad), -Math.cos(rad));
+      double needed = LabelShape.above(text, lettering) + 2 * AIR + GAP;
+      if (up.dot(out.times(sign)) < 0 && Math.abs(offset) < needed) {
+        // No room between the object and the line: under the line as it is read.
+        double drop = AIR + LabelShape.above(text, lettering);
+        board.text(mid.plus(up.times(-drop)), text, lettering, Align.MIDDLE, degrees);
+      } else {
+        label(mid, degrees, text, lettering, Align.MIDDLE);
+      }
       return;
     }
-    // Too narrow: the line runs on past one end, and the text stands over the run.
-    Vec read = new Vec(Math.cos(Math.toRadians(degrees)), -Math.sin(Math.toRadians(degrees)));
-    Point end = read.dot(q.minus(p)) >= 0 ? q : p;
-    Point start = end == q ? p : q;
-    Point far = end.plus(read.times(width + 3));
     tick(p, along);
     tick(q, along);
-    board.line(start.plus(read.times(-TICK * 1.5)), far, Pen.DIMENSION);
-    label(end.plus(read.times(2)), degrees, text, lettering, Align.START);
+    board.line(p.plus(along.times(-TICK)), q.plus(along.times(TICK)), Pen.DIMENSION);
+    beside(p, q, out.times(sign), text, lettering);
+  }
+
+  // Too narrow for its text: the line runs on past one end with the text over the run, or the text
+  // stands upright beside the line; the first place that is free of ink.
+  private void beside(Point p, Point q, Vec out, String text, Lettering lettering) {
+    double width = LabelShape.width(text, lettering);
+    Vec along = q.minus(p).unit();
+    double degrees = reading(along);
+    double rad = Math.toRadians(degrees);
+    Vec read = new Vec(Math.cos(rad), -Math.sin(rad));
+    Point end = read.dot(q.minus(p)) >= 0 ? q : p;
+    Point start = end == q ? p : q;
+    double lift = AIR + LabelShape.below(text, lettering);
+    Vec up = new Vec(-Math.sin(rad) * lift, -Math.cos(rad) * lift);
+    Mark.Label past =
+        new Mark.Label(end.plus(read.times(2)).plus(up), text, lettering, Align.START, degrees);
+    if (board.ink().free(LabelShape.corners(past), 0.3)) {
+      board.line(end, end.plus(read.times(width + 3)), Pen.DIMENSION);
+      board.add(past);
+      return;
+    }
+    Mark.Label before =
+        new Mark.Label(start.plus(read.times(-2)).plus(up), text, lettering, Align.END, degrees);
+    if (board.ink().free(LabelShape.corners(before), 0.3)) {
+      board.line(start, start.plus(read.times(-width - 3)), Pen.DIMENSION);
+      board.add(before);
+      return;
+    }
+    Align align = out.x() < -0.2 ? Align.END : out.x() > 0.2 ? Align.START : Align.MIDDLE;
+    double half = LabelShape.above(text, lettering) / 2;
+    for (double far = 2.2; far < 40; far += 1.5) {
+      Point at = p.towards(q, 0.5).plus(out.times(far));
+      Mark.Label label = new Mark.Label(at.plus(new Vec(0, half)), text, lettering, align, 0);
+      if (board.ink().free(LabelShape.corners(label), 0.3)) {
+        board.add(label);
+        return;
+      }
+    }
+    board.add(past);
   }
 
   /**
@@ -97,7 +141,10 @@ public final class Dimensions {
       String text = texts.get(i);
       double mid = (xs[i] + xs[i + 1]) / 2;
       double width = LabelShape.width(text, lettering);
-      if (width + 1.2 <= xs[i + 1] - xs[i]) {
+      if (text.isEmpty()) {
+        continue;
+      }
+      if (width + 2.4 <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;
       }
@@ -158,13 +205,16 @@ public final class Dimensions {
         degrees);
   }
 
-  /** The turn that reads from below or from the right: more than −90° and at most 90°. */
+  /**
+   * The turn that reads from below or from the right: −75° to 105°, so that edges raked a little
+   * either way off plumb are lettered on the same side.
+   */
   static double reading(Vec along) {
     double d = Math.toDegrees(Math.atan2(-along.y(), along.x()));
-    while (d > 90 + 1e-6) {
+    while (d > 105) {
       d -= 180;
     }
-    while (d <= -90 + 1e-6) {
+    while (d <= -75) {
       d += 180;
     }
     return Math.abs(d) < 1e-9 ? 0 : d;

@@ -96,7 +96,12 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
   private double height(List<String> cells, boolean heading) {
     int most = wrapped(cells, heading).stream().mapToInt(List::size).max().orElse(1);
     double cap = heading ? Lettering.LEAST : lettering.height();
-    return most * cap * TextFlow.LEADING - cap * (TextFlow.LEADING - 1) + 2 * PAD;
+    return most * cap * TextFlow.LEADING - cap * (TextFlow.LEADING - 1) + 2 * pad(cap);
+  }
+
+  // Tall lettering reaches farther below its base line.
+  private static double pad(double cap) {
+    return Math.max(PAD, cap * 0.37);
   }
 
   private double row(Board board, double x, double top, List<String> cells, boolean heading) {
@@ -111,7 +116,7 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
             case MIDDLE -> left + c.width / 2;
             case END -> left + c.width - PAD;
           };
-      double y = top + PAD + l.height();
+      double y = top + pad(l.height()) + l.height();
       for (String line : lines.get(i)) {
         board.text(at, y, line, l, c.align);
         y += l.height() * TextFlow.LEADING;

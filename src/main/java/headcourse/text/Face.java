@@ -3,10 +3,6 @@ package headcourse.text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
  * The two faces that sheets are lettered in, and their metrics; parsed once, safe over threads. No
@@ -28,9 +24,10 @@ public enum Face {
   public static final double ASCENT = 0.78;
 
   private final String file;
-  private TrueTypeFont font;
-  private CmapLookup cmap;
-  private final double[] advances = new double[0x3000];
+  private volatile FontFile font;
+
+  /** Advances in font units, plus one; 0: not looked up yet. */
+  private final int[] advances = new int[0x3000];
 
   Face(String file) {
     this.file = file;
@@ -46,27 +43,40 @@ public enum Face {
     return bold ? BOLD : REGULAR;
   }
 
-  /** The parsed font; the caller does not close it. */
-  public synchronized TrueTypeFont font() {
-    if (font == null) {
-      try (InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file)) {
-        if (in == null) {
-          throw new IllegalStateException("font missing from the program: " + file);
+  /** The font's PostScript name. */
+  public String postScriptName() {
+    return file.substring(0, file.length() - 4);
+  }
+
+  /** The font file, read once. */
+  public FontFile font() {
+    FontFile f = font;
+    if (f == null) {
+      synchronized (this) {
+        f = font;
+        if (f == null) {
+          f = load();
+          font = f;
         }
-        font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
-        font.setEnableGsub(false);
-        cmap = font.getUnicodeCmapLookup();
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
       }
     }
-    return font;
+    return f;
+  }
+
+  private FontFile load() {
+    try (InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file)) {
+      if (in == null) {
+        throw new IllegalStateException("font missing from the program: " + file);
+      }
+      return new FontFile(in.readAllBytes());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Whether the face has a character. */
-  public synchronized boolean has(int codePoint) {
-    font();
-    return cmap.getGlyphId(codePoint) != 0;
+  public boolean has(int codePoint) {
+    return font().glyph(codePoint) != 0;
   }
 
   /** Em size in mm for a height of capitals in mm. */
@@ -76,28 +86,32 @@ public enum Face {
 
   /** Width of a text in mm when its capitals are so many mm high. */
   public double width(String text, double capHeight) {
-    double sum = 0;
+    long sum = 0;
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
       i += Character.charCount(c);
       sum += advance(c);
     }
-    return sum * em(capHeight);
+    return (double) sum / font().unitsPerEm() * em(capHeight);
   }
 
-  private synchronized double advance(int c) {
-    if (c < advances.length && advances[c] != 0) {
-      return advances[c];
-    }
-    try {
-      TrueTypeFont f = font();
-      double a = (double) f.getAdvanceWidth(cmap.getGlyphId(c)) / f.getUnitsPerEm();
+  private int advance(int c) {
+    int known = c < advances.length ? advances[c] : 0;
+    if (known == 0) {
+      FontFile f = font();
+      known = f.advance(f.glyph(shown(c))) + 1;
       if (c < advances.length) {
-        advances[c] = a;
+        advances[c] = known;
       }
-      return a;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
+    return known - 1;
+  }
+
+  /**
+   * The character that is printed for another: a space for one that controls, a question mark for
+   * one that the face does not have.
+   */
+  public int shown(int codePoint) {
+    return Character.isISOControl(codePoint) ? ' ' : has(codePoint) ? codePoint : '?';
   }
 }

@@ -31,7 +31,9 @@ public record LengthFormat(Units units, Grid grid) {
       return tape(length);
     }
     String sign = rounded.picometres() < 0 ? "-" : "";
-    return sign + pm / foot + "'-" + inches(new Length(pm % foot), true) + "\"";
+    Length rest = new Length(pm % foot);
+    String nought = rest.isZero() || rest.picometres() >= Length.PM_PER_INCH ? "" : "0 ";
+    return sign + pm / foot + "'-" + nought + inches(rest, true) + "\"";
   }
 
   /** As {@link #tape} with the unit always said: {@code 64 ¹⁄₈"}, {@code 1629 mm}. */

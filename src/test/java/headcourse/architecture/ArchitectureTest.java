@@ -69,7 +69,8 @@ class ArchitectureTest {
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
     TABLE.put(
-        "export", Set.of("units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
+        "export",
+        Set.of("diag", "units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

@@ -2,6 +2,14 @@ package headcourse.layout.shapes;
 
 import headcourse.job.ShapeDef;
 import headcourse.layout.HeadShape;
+import headcourse.layout.curved.EllipticalHead;
+import headcourse.layout.curved.FourCentredHead;
+import headcourse.layout.curved.PointedHead;
+import headcourse.layout.curved.SegmentalHead;
+import headcourse.layout.curved.SemicircularHead;
+import headcourse.layout.curved.ThreeCentredHead;
+import headcourse.layout.flat.JackShape;
+import headcourse.layout.flat.SoldierShape;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,7 +17,16 @@ import java.util.Optional;
 public final class Shapes {
   private Shapes() {}
 
-  private static final List<HeadShape> ALL = List.of();
+  private static final List<HeadShape> ALL =
+      List.of(
+          new SoldierShape(),
+          new JackShape(),
+          new SegmentalHead(),
+          new SemicircularHead(),
+          new ThreeCentredHead(),
+          new EllipticalHead(),
+          new PointedHead(),
+          new FourCentredHead());
 
   /** What the job reader must know of them. */
   public static List<ShapeDef> definitions() {

@@ -7,9 +7,19 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.bench.CuttingPlanSheet;
+import headcourse.sheet.bench.LayoutBoardSheet;
+import headcourse.sheet.bench.TicketSheets;
+import headcourse.sheet.contractor.ContractorElevations;
+import headcourse.sheet.contractor.NotesSheet;
+import headcourse.sheet.contractor.ScheduleSheet;
+import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.StripSheets;
+import headcourse.sheet.wall.SettingSheet;
+import headcourse.sheet.wall.StrikingSheet;
+import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -21,7 +31,20 @@ public final class SheetBook {
   private SheetBook() {}
 
   private static final List<SheetComposer> SHEETS =
-      List.of(new CoverSheet(), new OutlineSheets(), new StripSheets());
+      List.of(
+          new CuttingPlanSheet(),
+          new TicketSheets(),
+          new LayoutBoardSheet(),
+          new WallElevation(),
+          new StrikingSheet(),
+          new SettingSheet(),
+          new ScheduleSheet(),
+          new ContractorElevations(),
+          new SectionSheet(),
+          new NotesSheet(),
+          new CoverSheet(),
+          new OutlineSheets(),
+          new StripSheets());
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {

@@ -14,16 +14,20 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
+import headcourse.text.Face;
+import headcourse.text.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Every different outline at 1:1: small ones together on a page, large ones over several tiles. */
 public final class OutlineSheets implements SheetComposer {
   private static final double CHORD = 0.01;
+  private static final Lettering FOOT = new Lettering(3.5, true);
 
   @Override
   public Bundle bundle() {
@@ -55,17 +59,18 @@ public final class OutlineSheets implements SheetComposer {
   private static PageDraft together(SheetContext c, Shelves.Filled filled) {
     String marks =
         String.join(", ", filled.places().stream().map(p -> p.template().marks()).toList());
-    PageDraft page = c.page(filled.turn(), shorten(marks), c.say("fullsize.outlines"));
+    PageDraft page =
+        c.page(filled.turn(), first(filled.places().get(0).template()), c.say("fullsize.outlines"));
     Box w = TilePage.window(page);
     Board b = page.board();
     for (Shelves.Place place : filled.places()) {
       Path path =
           onPaper(place.template(), place.rotated(), w.minX() + place.x(), w.minY() + place.y());
-      draw(c, b, place.template(), path, path.bounds());
+      draw(c, b, place.template(), place.rotated(), path, path.bounds());
       page.bookmark(
           1, place.template().marks(), "outline-" + first(place.template()), w.minY() + place.y());
     }
-    foot(c, page, shorten(marks), c.say("fullsize.whole"));
+    foot(c, page, shorten(marks, page.area().width() - 70), c.say("fullsize.whole"));
     return page;
   }
 
@@ -86,11 +91,13 @@ public final class OutlineSheets implements SheetComposer {
         boolean below = row < tiling.rows() - 1;
         b.group(Role.LINES, "", "", g -> TilePage.cutMarks(g, w, left, right, above, below));
         Box seen = intersection(path.bounds(), w);
-        draw(c, b, t, path, seen, w);
+        draw(c, b, t, tiling.rotated(), path, seen, w);
         if (row == 0 && column == 0) {
           page.bookmark(1, t.marks(), "outline-" + first(t), w.minY());
         }
-        foot(c, page, shorten(t.marks()), c.say("fullsize.tile", name, tiling.tiles()));
+        String tile = c.say("fullsize.tile", name, tiling.tiles());
+        double room = page.area().width() - 56 - LabelShape.width(tile, FOOT);
+        foot(c, page, shorten(t.marks(), room), tile);
         map(page, path, w, tiling, row, column);
         pages.add(page);
       }
@@ -118,22 +125,25 @@ public final class OutlineSheets implements SheetComposer {
     return p.transformed(new Similarity(1, 0, true, x - b.minX(), y + b.maxY()));
   }
 
-  private static void draw(SheetContext c, Board b, Template t, Path path, Box seen) {
+  private static void draw(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
     b.group(Role.STONE, first(t), t.marks(), g -> g.stroke(path, Pen.CUT));
-    letter(c, b, t, path, seen);
+    letter(c, b, t, rotated, path, seen);
   }
 
-  private static void draw(SheetContext c, Board b, Template t, Path path, Box seen, Box window) {
+  private static void draw(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen, Box window) {
     b.group(
         Role.STONE,
         "",
         t.marks(),
         g -> Clip.toBox(path, window, CHORD).forEach(run -> g.stroke(run, Pen.CUT)));
-    letter(c, b, t, path, seen);
+    letter(c, b, t, rotated, path, seen);
   }
 
   // The marks as large as there is room, then which way is up and what it measures.
-  private static void letter(SheetContext c, Board b, Template t, Path path, Box seen) {
+  private static void letter(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
     var stone = t.pieces().get(0).stone();
     String size =
         c.say(
@@ -147,7 +157,13 @@ public final class OutlineSheets implements SheetComposer {
       }
     }
     place(b, size, seen, path, new double[] {3.5, 2.5}, false);
-    place(b, c.say("fullsize.face"), seen, path, new double[] {3.5, 2.5}, false);
+    place(
+        b,
+        c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up"),
+        seen,
+        path,
+        new double[] {3.5, 2.5},
+        false);
   }
 
   private static boolean place(
@@ -176,7 +192,7 @@ public final class OutlineSheets implements SheetComposer {
     Box a = page.area();
     double x = a.minX() + 13.5;
     double y = a.maxY() - 11;
-    page.board().text(x, y, marks + "   " + tile, new Lettering(3.5, true), Align.START);
+    FitLine.draw(page.board(), x, y, a.maxX() - x - 38, tile + "   " + marks, FOOT);
   }
 
   private static void map(PageDraft page, Path path, Box w, Tiling t, int row, int column) {
@@ -220,7 +236,7 @@ public final class OutlineSheets implements SheetComposer {
     return t.pieces().get(0).mark();
   }
 
-  private static String shorten(String marks) {
-    return marks.length() <= 48 ? marks : marks.substring(0, marks.lastIndexOf(',', 46)) + " …";
+  private static String shorten(String marks, double width) {
+    return Wrap.shortened(marks, Face.of(true), FOOT.height(), width);
   }
 }

@@ -13,6 +13,7 @@ import headcourse.job.Bundle;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -68,13 +69,13 @@ public final class StripSheets implements SheetComposer {
         page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());
       }
       TilePage.bars(c, page);
-      page.board()
-          .text(
-              room.minX(),
-              page.area().maxY() - 11,
-              c.say("fullsize.strip-foot", mark),
-              new Lettering(2.5, false),
-              Align.START);
+      FitLine.draw(
+          page.board(),
+          room.minX(),
+          page.area().maxY() - 11,
+          room.width(),
+          c.say("fullsize.strip-foot", mark),
+          Lettering.NOTE);
       for (int i = first; i < Math.min(lengths, first + perPage); i++) {
         double y = room.minY() + 5 + (i - first) * PITCH;
         String name = c.say("fullsize.strip-part", mark, i + 1, lengths);

@@ -1,0 +1,98 @@
+package headcourse.bench;
+
+import headcourse.job.Job;
+import headcourse.units.Length;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Chooses mouth and run of a slot on the grid. Best, in this order: the job's cover to the face is
+ * kept; a screw at hand reaches; the head has a third of the thickness behind it; the shortest such
+ * screw; as much stone before the head as behind it (most of the lesser of cover and mouth); the
+ * slant nearest 45°; the shallowest plunge. Slants are 30° to 60°: flatter ones slip along the
+ * wall, steeper ones hold too thin a corner (common practice, no source).
+ */
+final class SlotChooser {
+  private static final double FLATTEST = Math.tan(Math.toRadians(30));
+  private static final double STEEPEST = Math.tan(Math.toRadians(60));
+
+  private final Job job;
+  private final ScrewChooser screws;
+  private final Map<Bounds, Optional<Choice>> known = new HashMap<>();
+
+  SlotChooser(Job job) {
+    this.job = job;
+    this.screws = new ScrewChooser(job.fastener());
+  }
+
+  /** A slot, its screw, and the stone left before it. */
+  record Choice(Slot slot, ScrewChooser.Screw screw, Length cover) {
+    private double balance() {
+      return Math.min(cover.mm(), slot.mouth().mm());
+    }
+
+    private double offHalfRight() {
+      return Math.abs(slot.slant().radians() - Math.PI / 4);
+    }
+  }
+
+  /**
+   * What an edge sets.
+   *
+   * @param thickness of the stone
+   * @param proud how far the stone stands out, and so how much thicker its bed is
+   * @param mouthMost farthest from the back that the neighbour still covers the mouth
+   * @param runMost longest run that leaves the stone sound
+   */
+  record Bounds(Length thickness, Length proud, Length mouthMost, Length runMost) {}
+
+  /** The best slot, or none where the stone is thinner than two steps of the grid. */
+  Optional<Choice> choose(Bounds bounds) {
+    return known.computeIfAbsent(bounds, this::search);
+  }
+
+  private Optional<Choice> search(Bounds bounds) {
+    Comparator<Choice> best =
+        Comparator.comparing((Choice c) -> c.cover().compareTo(job.fastener().cover()) < 0)
+            .thenComparing(c -> c.screw().length() == null)
+            .thenComparing(c -> c.slot().mouth().times(3).compareTo(bounds.thickness()) < 0)
+            .thenComparingInt(c -> c.screw().rank())
+            .thenComparing(c -> shortfall(c).max(Length.ZERO))
+            .thenComparingDouble(c -> -c.balance())
+            .thenComparingDouble(Choice::offHalfRight)
+            .thenComparingDouble(c -> c.slot().plunge());
+    Choice found = null;
+    long mouths = job.grid().floor(bounds.mouthMost().min(bounds.thickness()));
+    long runs = job.grid().floor(bounds.runMost());
+    for (long a = 1; a <= mouths; a++) {
+      for (long e = 1; e <= runs; e++) {
+        if (a < e * FLATTEST || a > e * STEEPEST) {
+          continue;
+        }
+        Choice c = made(a, e, bounds);
+        if (c != null && (found == null || best.compare(c, found) < 0)) {
+          found = c;
+        }
+      }
+    }
+    return Optional.ofNullable(found);
+  }
+
+  private Choice made(long a, long e, Bounds bounds) {
+    double radius = job.tools().grinder().blade().mm() / 2;
+    Slot slot = new Slot(job.grid().ticks(a), job.grid().ticks(e), radius);
+    if (slot.chord() >= radius || !bounds.thickness().isPositive()) {
+      return null;
+    }
+    Length cover = bounds.thickness().minus(Length.mm(slot.highest()));
+    return cover.isPositive()
+        ? new Choice(slot, screws.choose(slot, job.wall().bed().plus(bounds.proud())), cover)
+        : null;
+  }
+
+  private Length shortfall(Choice c) {
+    return job.fastener().embedment().minus(c.screw().penetration());
+  }
+}

@@ -1,0 +1,49 @@
+package headcourse.bench;
+
+import headcourse.job.Job;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.JointLine;
+import headcourse.layout.Role;
+import headcourse.layout.Side;
+import headcourse.units.Length;
+
+/** Adds up cutting tolerances and opened joints from the centre line to each end. */
+final class StackUpFinder {
+  private StackUpFinder() {}
+
+  /**
+   * At most {@code n(τ + f)}, likely {@code √n·τ + n·f/2}: n stones with the key's half as one, τ
+   * cutting tolerance, f what a dry joint opens by (nothing in mortar, which takes errors up).
+   */
+  static StackUp find(Job job, HeadLayout head, Side side) {
+    boolean key = head.stones().stream().anyMatch(s -> s.role() == Role.KEY);
+    int own = (int) head.stones().stream().filter(s -> s.side() == side).count();
+    int n = own + (key ? 1 : 0);
+    Length cut = job.setting().cutTolerance();
+    Length opens = job.setting().dry() ? job.setting().opens() : Length.ZERO;
+    Length each = cut.plus(opens);
+    Length worst = each.times(n);
+    Length likely = Length.mm(Math.sqrt(n) * cut.mm() + n * opens.mm() / 2);
+    Length bearing = side == Side.LEFT ? head.bearingLeft() : head.bearingRight();
+    boolean clear = true;
+    for (JointLine joint : head.joints()) {
+      if (joint.side() == side && !joint.outer().isEmpty()) {
+        clear &= clear(job, head, joint, each.times(joint.index() + (key ? 1 : 0)));
+      }
+    }
+    return new StackUp(side, n, worst, likely, bearing.minus(worst), bearing.plus(worst), clear);
+  }
+
+  /** Whether a joint keeps its distance from the jamb line when it is off by so much. */
+  private static boolean clear(Job job, HeadLayout head, JointLine joint, Length off) {
+    boolean curved = head.curve() != null && head.curve().striking() == null;
+    if (curved) {
+      return true;
+    }
+    Length near = joint.soffitMark().minus(off);
+    Length far = joint.soffitMark().plus(job.setting().joint()).plus(off);
+    Length clear = head.opening().head().clear();
+    return far.compareTo(head.halfWidth().minus(clear)) <= 0
+        || near.compareTo(head.halfWidth().plus(clear)) >= 0;
+  }
+}

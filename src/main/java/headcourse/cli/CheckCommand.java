@@ -1,0 +1,87 @@
+package headcourse.cli;
+
+import headcourse.bench.HeadWork;
+import headcourse.diag.Outcome;
+import headcourse.diag.Severity;
+import headcourse.job.Job;
+import headcourse.layout.HeadLayout;
+import headcourse.rules.Finding;
+import headcourse.units.LengthFormat;
+import headcourse.work.ShopWork;
+import headcourse.work.WorkUp;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Reads, solves and reports findings without drawing. */
+record CheckCommand(Path folder, Console console) {
+  int run(Arguments arguments) {
+    if (arguments.files().isEmpty()) {
+      console.complain("which job? headcourse check JOB.yaml");
+      return Main.WRONG;
+    }
+    int worst = Main.DONE;
+    for (String name : arguments.files()) {
+      worst = Math.max(worst, one(name));
+    }
+    return worst;
+  }
+
+  private int one(String name) {
+    Outcome<Job> read = new JobFile(folder, name).read();
+    read.diagnostics().forEach(console::tell);
+    if (read.value().isEmpty()) {
+      return Main.WRONG;
+    }
+    Outcome<ShopWork> done = WorkUp.of(read.value().get());
+    done.diagnostics().forEach(console::tell);
+    if (done.value().isEmpty()) {
+      return Main.WRONG;
+    }
+    ShopWork work = done.value().get();
+    work.heads().forEach(h -> console.say(summary(work, h)));
+    work.findings().forEach(f -> console.say(line(f)));
+    return work.errorsStand() ? Main.FINDINGS : Main.DONE;
+  }
+
+  /** One line for a head. */
+  static String summary(ShopWork work, HeadWork head) {
+    HeadLayout layout = head.layout();
+    LengthFormat f = new LengthFormat(work.job().units(), work.job().grid());
+    return layout.opening().mark()
+        + ": "
+        + layout.opening().head().shape()
+        + ", "
+        + layout.stones().size()
+        + " stones, bears "
+        + f.plainWithUnit(layout.bearingLeft())
+        + " left and "
+        + f.plainWithUnit(layout.bearingRight())
+        + " right, "
+        + (layout.proof().status() == headcourse.layout.Proof.Status.OPTIMAL
+            ? "proved best"
+            : "best found");
+  }
+
+  /** One line for a finding. */
+  static String line(Finding f) {
+    String place =
+        f.stone() != null ? f.stone() + ": " : f.opening() != null ? f.opening() + ": " : "";
+    return f.severity().word()
+        + " ["
+        + f.rule()
+        + "] "
+        + place
+        + f.message()
+        + " ("
+        + f.source()
+        + "; "
+        + f.status().words()
+        + ")"
+        + (f.accepted() == null ? "" : " -- accepted: " + f.accepted());
+  }
+
+  /** How many findings of a severity stand. */
+  static long count(List<Finding> findings, Severity severity) {
+    return findings.stream().filter(f -> f.severity() == severity && f.accepted() == null).count();
+  }
+}

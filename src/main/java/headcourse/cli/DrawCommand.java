@@ -1,0 +1,85 @@
+package headcourse.cli;
+
+import headcourse.cli.Arguments.Output;
+import headcourse.diag.Outcome;
+import headcourse.diag.Severity;
+import headcourse.job.Bundle;
+import headcourse.job.Job;
+import headcourse.job.Paper;
+import headcourse.job.Papers;
+import headcourse.sheet.SheetFrame;
+import headcourse.work.ShopWork;
+import headcourse.work.WorkUp;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Draws the sheets of jobs. */
+record DrawCommand(Path folder, Console console) {
+  int run(Arguments arguments) {
+    if (arguments.files().isEmpty()) {
+      console.complain("which job? headcourse draw JOB.yaml");
+      return Main.WRONG;
+    }
+    Map<String, String> folders = new LinkedHashMap<>();
+    int worst = Main.DONE;
+    for (String name : arguments.files()) {
+      worst = Math.max(worst, one(arguments, name, folders));
+    }
+    return worst;
+  }
+
+  private int one(Arguments arguments, String name, Map<String, String> folders) {
+    JobFile file = new JobFile(folder, name);
+    Outcome<Job> read = file.read();
+    read.diagnostics().forEach(console::tell);
+    if (read.value().isEmpty()) {
+      return Main.WRONG;
+    }
+    Job job = onPaper(read.value().get(), arguments.paper());
+    String other = folders.putIfAbsent(job.name(), name);
+    if (other != null) {
+      console.complain(name + " and " + other + " would write to the same folder; rename one");
+      return Main.WRONG;
+    }
+    Outcome<SheetFrame> frame = Frames.of(job, file);
+    frame.diagnostics().forEach(console::tell);
+    Outcome<ShopWork> done = WorkUp.of(job);
+    done.diagnostics().forEach(console::tell);
+    if (frame.value().isEmpty() || done.value().isEmpty()) {
+      return Main.WRONG;
+    }
+    return write(arguments, file, done.value().get(), frame.value().get());
+  }
+
+  private int write(Arguments arguments, JobFile file, ShopWork work, SheetFrame frame) {
+    String root = arguments.out().isEmpty() ? "out" : arguments.out();
+    Path target = folder.resolve(root).resolve(work.job().name());
+    try {
+      Map<String, byte[]> files = new Press(work, frame, file.bytes()).print(arguments::wants);
+      new OutputFolder(target)
+          .replace(files, n -> arguments.wants(Output.SVG) && n.matches("elevation-[^.]*\\.svg"));
+      files.keySet().forEach(n -> console.say(root + "/" + work.job().name() + "/" + n));
+    } catch (IOException e) {
+      console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");
+      return Main.MACHINE;
+    }
+    work.findings().stream()
+        .filter(f -> f.severity() != Severity.NOTE)
+        .forEach(f -> console.err().println(CheckCommand.line(f)));
+    return work.errorsStand() ? Main.FINDINGS : Main.DONE;
+  }
+
+  private static Job onPaper(Job job, Paper paper) {
+    if (paper == null) {
+      return job;
+    }
+    Map<Bundle, Paper> all = new EnumMap<>(Bundle.class);
+    for (Bundle b : Bundle.values()) {
+      all.put(b, paper);
+    }
+    return job.withPapers(new Papers(all));
+  }
+}

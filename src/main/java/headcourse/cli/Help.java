@@ -1,0 +1,62 @@
+package headcourse.cli;
+
+/** What {@code --help} says, in the mason's words. */
+final class Help {
+  private Help() {}
+
+  static String of(String command) {
+    return switch (command) {
+      case "draw" ->
+          """
+          headcourse draw JOB.yaml [more jobs] [--out FOLDER] [--only KIND] [--paper SIZE]
+
+          Sets out every head of the job and writes its sheets to out/JOB/:
+            bench.pdf       cutting plan, a ticket for every stone, layout board
+            wall.pdf        a large elevation of each opening, and the setting sheet
+            contractor.pdf  schedule, elevations, sections, materials, findings, notes
+            full-size.pdf   outlines and layout-board strip to trace, at 1:1
+            elevation-*.svg, cut-list.csv, order-list.csv, layout.json
+          All of them appear together or, if the job can't be done, none.
+
+            --out FOLDER    write to FOLDER/JOB/ instead of out/JOB/
+            --only KIND     bench, wall, contractor, full-size, svg, csv or json;
+                            several with commas: --only bench,wall
+            --paper SIZE    letter, legal, tabloid, a4, a3, a2, a1, arch-c, arch-d ...
+                            for every bundle, instead of what the job says
+
+          Ends with 0 when drawn; 1 when drawn but an error among the findings stands;
+          2 when the job is wrong or can't be done; 3 when the machine failed.""";
+      case "check" ->
+          """
+          headcourse check JOB.yaml [more jobs]
+
+          Reads the job, sets out the heads and lists what the rules have to say.
+          Draws nothing. Ends like draw.""";
+      case "new" ->
+          """
+          headcourse new JOB.yaml
+
+          Writes a job file with every line explained, to be changed into yours.
+          A file that is there already is never overwritten.""";
+      case "rules" ->
+          """
+          headcourse rules
+
+          Lists every rule that the program checks, how grave it is, and its source.""";
+      default ->
+          """
+          headcourse: shop drawings for stone heads over openings, from one job file
+
+          headcourse new JOB.yaml      write a job file to start from
+          headcourse check JOB.yaml    can it be set out, and what do the rules say?
+          headcourse draw JOB.yaml     draw the sheets for bench, wall and contractor
+          headcourse rules             the rules and where they come from
+
+          headcourse draw --help       more about a command
+          headcourse --version
+
+          The veneer carries nothing. Nothing here is structural design; local codes and
+          the engineer's drawings govern.""";
+    };
+  }
+}

@@ -1,0 +1,87 @@
+package headcourse.cli;
+
+import headcourse.diag.Diagnostic;
+import headcourse.diag.Outcome;
+import headcourse.job.Job;
+import headcourse.job.yaml.JobReader;
+import headcourse.layout.shapes.Shapes;
+import headcourse.rules.RuleBook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A job file on disk.
+ *
+ * @param folder the working folder
+ * @param name the file's name as the user gave it
+ */
+record JobFile(Path folder, String name) {
+  /** Larger files than this are no job. */
+  private static final int MOST = 4 << 20;
+
+  /** Reads the job. */
+  Outcome<Job> read() {
+    byte[] bytes;
+    try {
+      Path path = folder.resolve(name);
+      if (Files.isDirectory(path)) {
+        return refused(name + " is a folder", "give the job file itself");
+      }
+      if (!Files.exists(path)) {
+        return refused(
+            "there is no file " + name, "headcourse new " + name + " writes one to start from");
+      }
+      bytes = some(path);
+    } catch (InvalidPathException e) {
+      return refused("no file can have the name " + name, "give the path of a job file");
+    } catch (IOException e) {
+      return refused("can't read " + name + ": " + reason(e), "is it yours to read?");
+    }
+    return JobReader.read(name, bytes, Shapes.definitions(), RuleBook.limits(), this::beside);
+  }
+
+  /** The bytes of the job file, for a seed; empty where it can't be read. */
+  byte[] bytes() throws IOException {
+    return some(folder.resolve(name));
+  }
+
+  /** A file that the job names: beside the job file, or else in the working folder. */
+  Optional<byte[]> beside(String relative) {
+    try {
+      Path parent = folder.resolve(name).getParent();
+      for (Path base : parent == null ? List.of(folder) : List.of(parent, folder)) {
+        Path path = base.resolve(relative);
+        if (Files.isRegularFile(path)) {
+          return Optional.of(some(path));
+        }
+      }
+    } catch (IOException | InvalidPathException e) {
+      return Optional.empty();
+    }
+    return Optional.empty();
+  }
+
+  // One byte more than the most, so that the reader sees that there was more.
+  private static byte[] some(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      return in.readNBytes(MOST + 1);
+    }
+  }
+
+  static String reason(IOException e) {
+    return e instanceof java.nio.file.AccessDeniedException
+        ? "permission denied"
+        : e instanceof java.nio.file.FileSystemException f && f.getReason() != null
+            ? f.getReason()
+            : String.valueOf(e.getMessage());
+  }
+
+  private static Outcome<Job> refused(String message, String hint) {
+    return Outcome.failed(List.of(Diagnostic.error(null, message, hint)));
+  }
+}

@@ -1,0 +1,117 @@
+package headcourse.cli;
+
+import headcourse.bench.HeadWork;
+import headcourse.cli.Arguments.Output;
+import headcourse.drawing.PageSet;
+import headcourse.export.CutListCsv;
+import headcourse.export.LayoutJson;
+import headcourse.export.OrderListCsv;
+import headcourse.job.Bundle;
+import headcourse.render.pdf.PdfRenderer;
+import headcourse.render.svg.SvgRenderer;
+import headcourse.sheet.SheetFrame;
+import headcourse.sheet.book.SheetBook;
+import headcourse.sheet.elevation.ElevationSvg;
+import headcourse.work.ShopWork;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Predicate;
+
+/** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
+record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
+  private interface Printing {
+    byte[] print() throws IOException;
+  }
+
+  /** The outputs wanted, by file name. */
+  Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
+    Map<String, Printing> jobs = new LinkedHashMap<>();
+    String seed = hash(jobFile);
+    for (Bundle bundle : Bundle.values()) {
+      if (wanted.test(Output.valueOf(bundle.name()))) {
+        jobs.put(bundle.word() + ".pdf", () -> pdf(bundle, seed));
+      }
+    }
+    if (wanted.test(Output.SVG)) {
+      for (HeadWork head : work.heads()) {
+        String mark = head.layout().opening().mark();
+        jobs.put("elevation-" + mark + ".svg", () -> svg(head));
+      }
+    }
+    if (wanted.test(Output.CSV)) {
+      jobs.put("cut-list.csv", () -> utf8(CutListCsv.write(work)));
+      jobs.put("order-list.csv", () -> utf8(OrderListCsv.write(work)));
+    }
+    if (wanted.test(Output.JSON)) {
+      jobs.put("layout.json", () -> utf8(LayoutJson.write(work)));
+    }
+    return all(jobs);
+  }
+
+  private static Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
+    ExecutorService hands =
+        Executors.newFixedThreadPool(
+            Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())));
+    try {
+      Map<String, Future<byte[]>> running = new LinkedHashMap<>();
+      jobs.forEach((name, job) -> running.put(name, hands.submit(job::print)));
+      Map<String, byte[]> done = new TreeMap<>();
+      for (var e : running.entrySet()) {
+        done.put(e.getKey(), e.getValue().get());
+      }
+      return done;
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("interrupted", e);
+    } finally {
+      hands.shutdownNow();
+    }
+  }
+
+  private byte[] pdf(Bundle bundle, String seed) throws IOException {
+    PageSet set = SheetBook.compose(work, bundle, frame);
+    ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
+    PdfRenderer.render(set, seed + bundle.word(), out);
+    return out.toByteArray();
+  }
+
+  private byte[] svg(HeadWork head) {
+    return utf8(SvgRenderer.render(ElevationSvg.page(work, head), head.layout().opening().mark()));
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String hash(byte[] bytes) throws IOException {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      StringBuilder hex = new StringBuilder();
+      for (byte b : digest) {
+        hex.append(Character.forDigit(b >> 4 & 15, 16)).append(Character.forDigit(b & 15, 16));
+      }
+      return hex.toString();
+    } catch (NoSuchAlgorithmException e) {
+      throw new UncheckedIOException(new IOException(e));
+    }
+  }
+}

@@ -1,0 +1,151 @@
+package headcourse.layout.curved;
+
+import headcourse.geom.Point;
+import headcourse.job.HeadSpec;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.HeadLayout.Around;
+import headcourse.layout.JointLine;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Sets out a curved head on a soffit that is struck: divides it, bounds it, cuts its stones. */
+final class CurvedHeadSolver {
+  private final Given given;
+  private final Struck struck;
+  private final Intrados intrados;
+
+  CurvedHeadSolver(Given given, Struck struck) {
+    this.given = given;
+    this.struck = struck;
+    this.intrados = struck.intrados();
+  }
+
+  HeadLayout solve() throws NoHead {
+    refuseWhatIsForFlatHeads();
+    ExtradosPlan plan = ExtradosPlan.of(given, intrados);
+    double half = CrownKey.half(given, intrados, plan.forKey());
+    DivisionSolver.Best best = new DivisionSolver(given, Divider.of(given, intrados, half)).solve();
+    Division division = best.division();
+    Extrados extrados = plan.over(given, division);
+    List<PlacedStone> stones = new StoneComposer(given, division, extrados).stones();
+    checkKeyTop(stones);
+    ArrisCheck.remark(given, stones, Divider.of(given, intrados, half), division);
+    List<JointLine> joints = joints(division, extrados);
+    Length bearing =
+        Length.mm(extrados.head(division.lines().get(division.each())).x()).minus(given.half());
+    checkWalls(division, bearing);
+    return new HeadLayout(
+        given.opening(),
+        given.half(),
+        stones,
+        joints,
+        Length.ZERO,
+        Length.ZERO,
+        bearing,
+        bearing,
+        new HeadLayout.Curve(
+            struck.whole(),
+            Struck.mirroredWhole(extrados.half()),
+            struck.centres(),
+            struck.radius(),
+            null,
+            struck.places(),
+            around(division)),
+        best.proof(),
+        given.remarks());
+  }
+
+  private void refuseWhatIsForFlatHeads() throws NoHead {
+    HeadSpec.Rhythm rhythm = given.head().stones().rhythm();
+    if (rhythm != HeadSpec.Rhythm.EVEN && rhythm != HeadSpec.Rhythm.GRADED) {
+      throw given.refuse(
+          "stones.rhythm",
+          "rhythm " + rhythm.word() + " is for flat heads; a curved one is even or graded",
+          given.change("stones.rhythm", "even", "all stones alike"));
+    }
+    if (given.job().fitted().stream().anyMatch(f -> f.opening().equals(given.opening().mark()))) {
+      throw given.refuse(
+          "stones",
+          "stones already cut can be fitted into flat heads only; a curved head's stones are cut"
+              + " to the full-size template");
+    }
+  }
+
+  private void checkKeyTop(List<PlacedStone> stones) throws NoHead {
+    HeadSpec.Key key = given.head().key();
+    if (key == null || key.bottom() == null || key.top() == null) {
+      return;
+    }
+    double top = stones.get(stones.size() / 2).feet().rightTop().mm() * 2;
+    if (Math.abs(top - key.top().mm()) > given.tick()) {
+      throw given.contradiction(
+          "key.top",
+          List.of("key.bottom"),
+          "its lower width of " + given.say(key.bottom().mm()) + " and sides square to the soffit",
+          key.top().mm(),
+          top);
+    }
+  }
+
+  private void checkWalls(Division division, Length bearing) throws NoHead {
+    double wall = given.wall();
+    if (bearing.mm() <= wall + 1e-6) {
+      return;
+    }
+    double slope = division.lines().get(division.each()).along().x();
+    boolean ring = given.word("extrados", ExtradosPlan.CONCENTRIC).equals(ExtradosPlan.CONCENTRIC);
+    String key = ring ? "height" : "shoulder";
+    throw given.refuse(
+        List.of(key),
+        "the head runs "
+            + given.say(bearing.mm())
+            + " past the jamb, the wall only "
+            + given.say(wall),
+        wall < given.tick()
+            ? List.of()
+            : List.of(given.lower(key, ring ? wall / slope : wall, "ends where the wall does")));
+  }
+
+  private List<JointLine> joints(Division division, Extrados extrados) {
+    List<JointLine> joints = new ArrayList<>();
+    for (Side side : new Side[] {Side.LEFT, Side.RIGHT}) {
+      for (int i = 0; i <= division.each(); i++) {
+        joints.add(joint(division, extrados, side, i));
+      }
+    }
+    return joints;
+  }
+
+  private JointLine joint(Division division, Extrados extrados, Side side, int i) {
+    CutLine line = division.lines().get(i);
+    boolean centre = i == 0 && !division.key();
+    CutLine edge = centre ? line : division.outer(i);
+    Point soffit = intrados.at(intrados.crossing(edge, 0, 0));
+    Point top = extrados.head(edge);
+    Point head = extrados.head(line);
+    boolean left = side == Side.LEFT;
+    String letter = left ? "L" : "R";
+    return new JointLine(
+        side,
+        i,
+        left ? line.foot().mirrored() : line.foot(),
+        left ? head.mirrored() : head,
+        given.job().grid().snapMm(soffit.x()),
+        given.job().grid().snapMm(top.x()),
+        centre ? "" : i == 0 ? "K" : letter + i,
+        i == division.each() ? "" : letter + (i + 1));
+  }
+
+  private List<Around> around(Division division) {
+    List<Around> around = new ArrayList<>();
+    for (Side side : new Side[] {Side.LEFT, Side.RIGHT}) {
+      for (CutLine line : division.lines()) {
+        around.add(new Around(side, line.joint(), Length.mm(line.s())));
+      }
+    }
+    return around;
+  }
+}

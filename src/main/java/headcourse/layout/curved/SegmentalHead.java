@@ -1,0 +1,63 @@
+package headcourse.layout.curved;
+
+import headcourse.geom.CircleSegment;
+import headcourse.geom.Point;
+import java.util.List;
+
+/**
+ * One arc of less than half a circle: R = (W²/4 + r²)/2r. Given by its rise or its radius; by
+ * neither, it rises an eighth of the span (common practice, no source).
+ */
+public final class SegmentalHead extends CurvedShape {
+  /** The shape. */
+  public SegmentalHead() {
+    super(
+        "segmental",
+        length("rise", "height of the soffit's crown above the springing line"),
+        length("radius", "radius of the soffit"));
+  }
+
+  @Override
+  Struck strike(Given given) throws NoHead {
+    double span = 2 * given.halfSpan();
+    Double rise = given.length("rise");
+    Double radius = given.length("radius");
+    if (radius != null && radius < span / 2) {
+      throw given.refuse(
+          "radius",
+          "a radius of "
+              + given.say(radius)
+              + " does not reach across a span of "
+              + given.say(span),
+          given.higher("radius", span / 2, "half the span, a semicircle"));
+    }
+    if (rise != null && (rise <= 0 || rise > span / 2 + 1e-9)) {
+      throw given.refuse(
+          "rise",
+          "a segmental head rises more than nothing and no more than half its span, "
+              + given.say(span / 2),
+          given.lower("rise", span / 2, "half the span, a semicircle"));
+    }
+    if (rise == null && radius != null) {
+      return struck(CircleSegment.ofChordAndRadius(span, radius));
+    }
+    if (rise == null) {
+      rise = given.job().grid().snapMm(span / 8).mm();
+      given.remark("default", "rise taken as one eighth of the span: " + given.say(rise));
+    }
+    CircleSegment segment = CircleSegment.ofChordAndHeight(span, rise);
+    if (radius != null) {
+      double follows = CircleSegment.ofChordAndRadius(span, radius).height();
+      if (Math.abs(follows - rise) > given.tick()) {
+        throw given.contradiction(
+            "rise", List.of("radius"), "the radius " + given.say(radius), rise, follows);
+      }
+    }
+    return struck(segment);
+  }
+
+  private static Struck struck(CircleSegment s) {
+    Point centre = new Point(0, s.height() - s.radius());
+    return Struck.of(s.radius(), new ArcRun(centre, s.radius(), Math.PI / 2, s.angle() / 2));
+  }
+}

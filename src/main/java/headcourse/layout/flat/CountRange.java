@@ -1,0 +1,24 @@
+package headcourse.layout.flat;
+
+/**
+ * How many stones may make up a run, by their widths alone.
+ *
+ * @param least the fewest
+ * @param most the most; less than the fewest where none do
+ */
+record CountRange(int least, int most) {
+  static CountRange of(FlatTerms terms, Lines lines, End end) {
+    if (terms.min() > terms.max()) {
+      return new CountRange(1, 0);
+    }
+    long run = end.foot() - lines.start();
+    long least = Math.max(1, -Math.floorDiv(-run, terms.max() + terms.joint()));
+    long most = Math.floorDiv(run, terms.min() + terms.joint());
+    Integer each = terms.stones().eachSide();
+    if (each != null) {
+      least = Math.max(least, each);
+      most = Math.min(most, each);
+    }
+    return new CountRange((int) least, (int) most);
+  }
+}

@@ -1,0 +1,17 @@
+package headcourse.layout.flat;
+
+/**
+ * The ticks between which a side may end, by bearing and wall alone.
+ *
+ * @param first the inmost
+ * @param last the outmost; less than the first where there is none
+ */
+record EndRange(long first, long last) {
+  static EndRange of(FlatTerms terms, FlatTerms.SideTerms side) {
+    long least = terms.bearing().min().picometres();
+    long most = Math.min(terms.bearing().max().picometres(), side.wall());
+    return new EndRange(
+        -Math.floorDiv(-terms.half() - least, terms.tick()),
+        Math.floorDiv(terms.half() + most, terms.tick()));
+  }
+}

@@ -1,0 +1,81 @@
+package headcourse.layout.flat;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Fanned stones: every joint points at the striking point.
+ *
+ * @param terms what the head keeps to
+ * @param fan what the job says of the fan
+ * @param camber rise of the soffit in the middle, mm
+ */
+record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeometry {
+  @Override
+  public List<SideCase> cases(FlatTerms.SideTerms side, double settled) {
+    EndRange range = EndRange.of(terms, side);
+    List<SideCase> cases = new ArrayList<>();
+    if (!Double.isNaN(settled) || !fan.followsEnd()) {
+      double striking = Double.isNaN(settled) ? fan.striking(terms, 0) : settled;
+      FanLines lines = fan.lines(terms, striking);
+      List<End> ends = ends(lines, side, range.first(), range.last());
+      if (!ends.isEmpty()) {
+        cases.add(new SideCase(lines, ends));
+      }
+      return cases;
+    }
+    for (long e = range.first(); e <= range.last(); e++) {
+      FanLines lines = fan.lines(terms, fan.striking(terms, e));
+      List<End> ends = ends(lines, side, e, e);
+      if (!ends.isEmpty()) {
+        cases.add(new SideCase(lines, ends));
+      }
+    }
+    return cases;
+  }
+
+  private List<End> ends(FanLines lines, FlatTerms.SideTerms side, long first, long last) {
+    SideCheck check = new SideCheck(terms, lines, true);
+    List<End> ends = new ArrayList<>();
+    if (!check.keyStands()) {
+      return ends;
+    }
+    for (long e = first; e <= last; e++) {
+      // A skewback may spring from the jamb itself; else the end keeps clear of it.
+      boolean springs = terms.past(e) >= 0 && terms.past(e) < terms.tick();
+      long top = FanLines.nearest(e * lines.growth());
+      if ((springs || e >= check.after()) && terms.past(top) <= side.wall()) {
+        ends.add(new End(e, top, lines.onTop() ? top : e, terms.past(e)));
+      }
+    }
+    return ends;
+  }
+
+  @Override
+  public boolean fanned() {
+    return true;
+  }
+
+  @Override
+  public long[] divided(Lines lines, End end, int count, long step) {
+    long[] feet = new long[count - 1];
+    long run = end.foot() - lines.start();
+    for (int i = 1; i < count; i++) {
+      feet[i - 1] =
+          fan.byAngle() && step == 0
+              ? byAngle(lines, end, (double) i / count)
+              : lines.start()
+                  + Math.floorDiv(
+                      2L * i * run + step * i * (count - i) * count + count, 2L * count);
+    }
+    return feet;
+  }
+
+  private long byAngle(Lines lines, End end, double part) {
+    double depth = lines.striking() / terms.mm(1);
+    double half = terms.joint() / 2.0;
+    double from = Math.atan((lines.start() + half) / depth);
+    double to = Math.atan((end.foot() + half) / depth);
+    return FanLines.nearest(depth * Math.tan(from + part * (to - from)) - half);
+  }
+}

@@ -1,0 +1,26 @@
+package headcourse.layout.flat;
+
+import java.util.List;
+
+/** What upright and fanned heads do differently. */
+interface FlatGeometry {
+  /**
+   * The joint lines and ends open to one side.
+   *
+   * @param side what the side must keep to
+   * @param striking depth of the striking point in mm where the other side has settled it, else NaN
+   */
+  List<SideCase> cases(FlatTerms.SideTerms side, double striking);
+
+  /** Whether the joints fan out from a striking point. */
+  boolean fanned();
+
+  /** Rise of the soffit in the middle, mm. */
+  double camber();
+
+  /**
+   * Feet that divide a side into stones equal, or changing by a constant step; null where feet on
+   * the grid can't do it.
+   */
+  long[] divided(Lines lines, End end, int count, long step);
+}

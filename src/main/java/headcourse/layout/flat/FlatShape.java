@@ -1,0 +1,17 @@
+package headcourse.layout.flat;
+
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.layout.HeadShape;
+import headcourse.layout.Solution;
+
+/** A flat head shape; what chooses stones by itself reads the bare head from here. */
+public interface FlatShape extends HeadShape {
+  /** The head before its stones are chosen, or why there is none. */
+  FlatReading read(Job job, Opening opening);
+
+  @Override
+  default Solution setOut(Job job, Opening opening) {
+    return FlatSolver.solve(this, job, opening);
+  }
+}

@@ -1,0 +1,29 @@
+package headcourse.layout.flat;
+
+/**
+ * The joint lines that one side may use. A joint is named by its foot on the dividing line: the
+ * line that widths are counted on. All feet are ticks, and are those of the edge towards the centre
+ * line; the joint line itself stands half a joint farther out.
+ */
+public interface Lines {
+  /** Foot of the key's joint on the dividing line. */
+  long start();
+
+  /** Foot of the key's joint on the soffit line. */
+  long startSoffit();
+
+  /** Foot of the key's joint on the top line. */
+  long startTop();
+
+  /** Where joint {@code index} (from 1 outwards) meets the soffit line. */
+  long soffit(int index, long foot);
+
+  /** Where joint {@code index} meets the top line. */
+  long top(int index, long foot);
+
+  /** From this joint on, all of them follow one rule whatever their number. */
+  int regularFrom();
+
+  /** Depth of the striking point below the soffit line in mm; infinite for upright stones. */
+  double striking();
+}

@@ -1,0 +1,82 @@
+package headcourse.layout.flat;
+
+/** The hard constraints on one side, but for those that decide where it may end. */
+public final class SideCheck {
+  private final FlatTerms terms;
+  private final Lines lines;
+  private final boolean fan;
+  private final double before;
+  private final double beyond;
+  private final long after;
+
+  SideCheck(FlatTerms terms, Lines lines, boolean fan) {
+    this.terms = terms;
+    this.lines = lines;
+    this.fan = fan;
+    long clear = terms.head().clear().picometres();
+    before = (double) (terms.half() - clear) / terms.tick();
+    beyond = (double) (terms.half() + clear) / terms.tick();
+    after = -Math.floorDiv(-terms.half() - clear, terms.tick());
+  }
+
+  /** The nearest tick beyond the jamb line that is clear of it. */
+  long after() {
+    return after;
+  }
+
+  /** Whether the key leaves the jamb line clear. */
+  public boolean keyStands() {
+    long s = lines.startSoffit();
+    long t = lines.startTop();
+    return outerEdge(fan ? s : Math.max(s, t), extra(s, t)) <= before;
+  }
+
+  /** Whether joint {@code index} may stand at a foot: clear of the jamb line at both its ends. */
+  public boolean jointStands(int index, long foot) {
+    long s = lines.soffit(index, foot);
+    long t = lines.top(index, foot);
+    double extra = extra(s, t);
+    return outerEdge(fan ? s : Math.max(s, t), extra) <= before
+        || (fan ? s : Math.min(s, t)) - extra >= beyond;
+  }
+
+  private double outerEdge(long foot, double extra) {
+    return foot + terms.joint() + extra;
+  }
+
+  /** What a raked joint takes more along x on either side than a plumb one, ticks. */
+  private double extra(long soffit, long top) {
+    if (terms.joint() == 0 || soffit == top) {
+      return 0;
+    }
+    double slope = (double) (top - soffit) / terms.height();
+    return terms.joint() / 2.0 * (Math.sqrt(1 + slope * slope) - 1);
+  }
+
+  /** Whether stone {@code index} between two joints has a width allowed and a blank wide enough. */
+  public boolean stoneFits(int index, long inner, long outer) {
+    long s = lines.soffit(index, outer);
+    long t = lines.top(index, outer);
+    return fits(index, inner, outer, s, t, extra(s, t));
+  }
+
+  /** Whether stone {@code index} between a joint and an end does. */
+  public boolean endFits(int index, long inner, End end) {
+    return fits(index, inner, end.foot(), end.soffit(), end.top(), 0);
+  }
+
+  private boolean fits(int index, long inner, long outer, long soffit, long top, double extra) {
+    long width = outer - inner - terms.joint();
+    if (width < terms.min() || width > terms.max()) {
+      return false;
+    }
+    long s0 = index == 1 ? lines.startSoffit() : lines.soffit(index - 1, inner);
+    long t0 = index == 1 ? lines.startTop() : lines.top(index - 1, inner);
+    // Raked edges beside mortar leave the stone itself a little narrower than its feet say.
+    double lost = extra + extra(s0, t0);
+    return (lost == 0 || Math.round(width - lost) >= terms.min())
+        && soffit - s0 - lost > terms.joint()
+        && top - t0 - lost > terms.joint()
+        && Math.max(soffit, top) - Math.min(s0, t0) - terms.joint() <= terms.usable();
+  }
+}

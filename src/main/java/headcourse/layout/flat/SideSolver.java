@@ -1,0 +1,9 @@
+package headcourse.layout.flat;
+
+import java.util.List;
+
+/** Chooses the stones of one side. */
+interface SideSolver {
+  /** The best choice among the cases, with its proof; deterministic in the seed. */
+  SideResult solve(List<SideCase> cases, long seed);
+}

@@ -1,0 +1,166 @@
+package headcourse.layout.flat;
+
+import headcourse.diag.Diagnostic;
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.job.Stock;
+import headcourse.layout.Change;
+import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.Solution;
+import headcourse.units.Grid;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Brings what a job asks of a flat head onto the grid, and refuses what can't be. */
+final class TermsReader {
+  private final Job job;
+  private final Opening opening;
+  private final Grid grid;
+  private final LengthFormat format;
+  final List<Diagnostic> problems = new ArrayList<>();
+  final List<Change> changes = new ArrayList<>();
+  final List<Remark> remarks = new ArrayList<>();
+
+  TermsReader(Job job, Opening opening) {
+    this.job = job;
+    this.opening = opening;
+    this.grid = job.grid();
+    this.format = new LengthFormat(job.units(), job.grid());
+  }
+
+  /** The terms; meaningless where a problem stands. */
+  FlatTerms read() {
+    HeadSpec head = opening.head();
+    HeadSpec.Stones stones = head.stones();
+    HeadSpec.Key key = head.key();
+    long seed = stones.seed();
+    boolean mixed = stones.rhythm() == HeadSpec.Rhythm.MIXED;
+    return new FlatTerms(
+        job,
+        opening,
+        grid.tick().picometres(),
+        halfWidth(opening).picometres(),
+        Math.max(1, snapped("head.height", "height of the head", head.height())),
+        key == null ? 0 : snapped("head.key.rise", "rise of the key", key.rise()),
+        key == null ? 0 : snapped("head.key.drop", "drop of the key", key.drop()),
+        joint(key == null),
+        Math.max(1, grid.ceil(stones.min())),
+        grid.floor(stones.max()),
+        stones.target().picometres(),
+        mixed ? grid.ceil(stones.step().abs()) : step(stones),
+        stones.jump() == null ? Long.MAX_VALUE : grid.floor(stones.jump()),
+        usable(),
+        new FlatTerms.SideTerms(wall(opening.wallLeft()), seed),
+        new FlatTerms.SideTerms(
+            wall(opening.wallRight()), stones.mirror() ? seed : new SplitMix(seed).next()));
+  }
+
+  /** Adds a problem at a place of the opening. */
+  void problem(String path, String message, String... hints) {
+    problems.add(Diagnostic.error(job.spans().of(opening.path() + "." + path), message, hints));
+  }
+
+  FlatReading refused() {
+    return new FlatReading(null, new Solution.Refused(problems, changes));
+  }
+
+  LengthFormat format() {
+    return format;
+  }
+
+  /** The key with what was left open filled in: as wide as a stone is meant to be, no taper. */
+  HeadSpec.Key openKey() {
+    HeadSpec.Key key = opening.head().key();
+    if (key == null || key.bottom() != null && key.top() != null) {
+      return key;
+    }
+    Length one = key.bottom() != null ? key.bottom() : key.top();
+    if (one == null) {
+      one = grid.snap(opening.head().stones().target());
+      remarks.add(
+          new Remark(
+              "key-open",
+              "the key's width is left open; it is made " + format.plainWithUnit(one) + " wide"));
+    }
+    return new HeadSpec.Key(
+        key.bottom() == null ? one : key.bottom(),
+        key.top() == null ? one : key.top(),
+        key.rise(),
+        key.drop(),
+        key.proud());
+  }
+
+  /** Half of the width at the head as measured, else as drawn. */
+  static Length halfWidth(Opening opening) {
+    boolean measured = opening.measured() != null && opening.measured().widthHead() != null;
+    return (measured ? opening.measured().widthHead() : opening.width()).half();
+  }
+
+  private static long wall(Length wall) {
+    return wall == null ? Long.MAX_VALUE : wall.picometres();
+  }
+
+  private long step(HeadSpec.Stones stones) {
+    return stones.rhythm() == HeadSpec.Rhythm.GRADED
+        ? snapped("head.stones.step", "step of the stones", stones.step())
+        : 0;
+  }
+
+  private long snapped(String path, String what, Length given) {
+    if (!grid.holds(given)) {
+      remarks.add(
+          new Remark(
+              "rounded",
+              "the "
+                  + what
+                  + " is taken as "
+                  + format.plainWithUnit(given)
+                  + ", the nearest on the grid ("
+                  + opening.path()
+                  + "."
+                  + path
+                  + ")"));
+    }
+    return grid.nearest(given);
+  }
+
+  private long joint(boolean keyless) {
+    Length joint = job.setting().joint();
+    boolean on = grid.holds(joint);
+    if (on && !(keyless && grid.nearest(joint) % 2 != 0)) {
+      return grid.nearest(joint);
+    }
+    long unit = keyless ? 2 : 1;
+    long below = Math.floorDiv(grid.floor(joint), unit) * unit;
+    String why =
+        on
+            ? "the joint on the centre line is an odd number of grid steps wide, so that the stones"
+                + " on either side of it can't begin on the grid"
+            : "the joint is not a whole number of grid steps, so that the stones can't be either";
+    String low = format.plain(grid.ticks(below));
+    String high = format.plain(grid.ticks(below + unit));
+    problems.add(
+        Diagnostic.error(
+            job.spans().of("setting.joint"), why, "write joint: " + low + " or joint: " + high));
+    for (String value : List.of(low, high)) {
+      changes.add(new Change("setting.joint", value, "puts every stone's edges on the grid"));
+    }
+    return grid.nearest(joint);
+  }
+
+  /** The longest corner's arris less a clean cut at each end, where the yard names corners. */
+  private long usable() {
+    if (opening.head().soffit() != HeadSpec.Soffit.RETURNED) {
+      return Long.MAX_VALUE;
+    }
+    Length clean = job.tools().saw().cleanCut().times(2);
+    return job.stock().items().stream()
+        .filter(i -> i.kind() == Stock.Kind.CORNER)
+        .mapToLong(i -> grid.floor(i.length().minus(clean)))
+        .max()
+        .orElse(Long.MAX_VALUE);
+  }
+}

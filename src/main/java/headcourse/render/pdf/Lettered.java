@@ -1,0 +1,169 @@
+package headcourse.render.pdf;
+
+import headcourse.text.Face;
+import headcourse.text.FontFile;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+
+/**
+ * A face as one document uses it: embedded once, and only the glyphs that were asked for. A code in
+ * a text is the number of the glyph in the subset.
+ */
+final class Lettered {
+  private static final char[] HEX = "0123456789abcdef".toCharArray();
+
+  private final Face face;
+  private final FontSubset subset;
+  private final Map<Integer, Integer> codes = new HashMap<>();
+
+  /** The character of each code, to be found by a search. */
+  private final List<Integer> characters = new ArrayList<>(List.of(0));
+
+  private final COSDictionary font = Cos.dictionary("Font");
+
+  Lettered(Face face) {
+    this.face = face;
+    this.subset = new FontSubset(face.font());
+  }
+
+  /** The font's object; complete after {@link #finish}. */
+  COSDictionary font() {
+    return font;
+  }
+
+  /** The text as a hexadecimal string of codes. */
+  String encode(String text) {
+    char[] s = new char[text.length() * 4 + 2];
+    int n = 0;
+    s[n++] = '<';
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
+      int code = code(c);
+      for (int shift = 12; shift >= 0; shift -= 4) {
+        s[n++] = HEX[code >> shift & 15];
+      }
+    }
+    s[n++] = '>';
+    return new String(s, 0, n);
+  }
+
+  private int code(int c) {
+    Integer known = codes.get(c);
+    if (known == null) {
+      int shown = face.shown(c);
+      known = subset.number(face.font().glyph(shown));
+      if (known == characters.size()) {
+        characters.add(shown);
+      }
+      codes.put(c, known);
+    }
+    return known;
+  }
+
+  /** Fills in the font's object, when all texts are written. */
+  void finish() throws IOException {
+    int used = characters.size();
+    byte[] file = subset.trueType();
+    String name = tag() + "+" + face.postScriptName();
+    COSDictionary cid = Cos.dictionary("Font");
+    cid.setItem(COSName.SUBTYPE, Cos.name("CIDFontType2"));
+    cid.setItem(COSName.BASE_FONT, Cos.name(name));
+    COSDictionary system = new COSDictionary();
+    system.setItem(Cos.name("Registry"), Cos.text("Adobe"));
+    system.setItem(Cos.name("Ordering"), Cos.text("Identity"));
+    system.setInt(Cos.name("Supplement"), 0);
+    cid.setItem(COSName.CIDSYSTEMINFO, system);
+    cid.setItem(Cos.name("CIDToGIDMap"), COSName.IDENTITY);
+    cid.setItem(Cos.name("W"), Cos.array(Cos.integer(0), widths(used)));
+    cid.setItem(Cos.name("FontDescriptor"), descriptor(name, file));
+    font.setItem(COSName.SUBTYPE, Cos.name("Type0"));
+    font.setItem(COSName.BASE_FONT, Cos.name(name));
+    font.setItem(COSName.ENCODING, Cos.name("Identity-H"));
+    font.setItem(Cos.name("DescendantFonts"), Cos.array(cid));
+    font.setItem(Cos.name("ToUnicode"), Cos.stream(toUnicode(), true));
+  }
+
+  /** Six letters that tell this subset from another (ISO 32000-1, 9.6.4). */
+  private String tag() {
+    int hash = characters.hashCode() & 0x7FFFFFFF;
+    StringBuilder s = new StringBuilder();
+    for (int i = 0; i < 6; i++) {
+      s.append((char) ('A' + hash % 26));
+      hash /= 26;
+    }
+    return s.toString();
+  }
+
+  private COSArray widths(int used) {
+    FontFile f = face.font();
+    COSArray widths = new COSArray();
+    for (int g : subset.glyphs().subList(0, used)) {
+      widths.add(Cos.number(f.advance(g) * 1000.0 / f.unitsPerEm()));
+    }
+    return widths;
+  }
+
+  private COSDictionary descriptor(String name, byte[] file) throws IOException {
+    FontFile f = face.font();
+    double unit = 1000.0 / f.unitsPerEm();
+    ByteBuffer head = ByteBuffer.wrap(f.copy("head", 54));
+    ByteBuffer hhea = ByteBuffer.wrap(f.copy("hhea", 36));
+    COSArray box = new COSArray();
+    for (int at = 36; at < 44; at += 2) {
+      box.add(Cos.number(head.getShort(at) * unit));
+    }
+    COSDictionary d = Cos.dictionary("FontDescriptor");
+    d.setItem(Cos.name("FontName"), Cos.name(name));
+    // Symbolic: its codes are no standard encoding's.
+    d.setInt(Cos.name("Flags"), 4);
+    d.setItem(Cos.name("FontBBox"), box);
+    d.setInt(Cos.name("ItalicAngle"), 0);
+    d.setItem(Cos.name("Ascent"), Cos.number(hhea.getShort(4) * unit));
+    d.setItem(Cos.name("Descent"), Cos.number(hhea.getShort(6) * unit));
+    d.setItem(Cos.name("CapHeight"), Cos.number(Face.CAP_HEIGHT * 1000));
+    d.setInt(Cos.name("StemV"), face == Face.BOLD ? 140 : 80);
+    COSStream embedded = Cos.stream(file, true);
+    embedded.setInt(COSName.LENGTH1, file.length);
+    d.setItem(Cos.name("FontFile2"), embedded);
+    return d;
+  }
+
+  private byte[] toUnicode() {
+    StringBuilder s = new StringBuilder(2048);
+    s.append("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n")
+        .append("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n")
+        .append("/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n")
+        .append("1 begincodespacerange\n<0000> <ffff>\nendcodespacerange\n");
+    // At most a hundred entries stand in one block.
+    for (int from = 1; from < characters.size(); from += 100) {
+      int to = Math.min(from + 100, characters.size());
+      s.append(to - from).append(" beginbfchar\n");
+      for (int code = from; code < to; code++) {
+        s.append('<');
+        hex(s, code);
+        s.append("> <");
+        hex(s, characters.get(code));
+        s.append(">\n");
+      }
+      s.append("endbfchar\n");
+    }
+    s.append("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
+    return s.toString().getBytes(StandardCharsets.US_ASCII);
+  }
+
+  private static void hex(StringBuilder s, int n) {
+    for (int shift = 12; shift >= 0; shift -= 4) {
+      s.append(HEX[n >> shift & 15]);
+    }
+  }
+}

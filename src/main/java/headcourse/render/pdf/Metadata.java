@@ -1,0 +1,97 @@
+package headcourse.render.pdf;
+
+import headcourse.drawing.PageSet;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+
+/** What a document says about itself, in the catalogue, in Info and, the same again, in XMP. */
+final class Metadata {
+  private static final String CREATOR = "headcourse";
+
+  private Metadata() {}
+
+  static COSDictionary info(PageSet set) {
+    COSDictionary info = new COSDictionary();
+    info.setItem(COSName.TITLE, Cos.text(set.title()));
+    if (!set.author().isBlank()) {
+      info.setItem(COSName.AUTHOR, Cos.text(set.author()));
+    }
+    info.setItem(COSName.CREATOR, Cos.text(CREATOR));
+    info.setItem(COSName.PRODUCER, Cos.text(CREATOR));
+    if (dated(set)) {
+      String day = "D:" + set.date().replace("-", "") + "000000Z";
+      info.setItem(COSName.CREATION_DATE, Cos.text(day));
+      info.setItem(COSName.MOD_DATE, Cos.text(day));
+    }
+    return info;
+  }
+
+  /** The date is the job's; without one the document bears none. */
+  private static boolean dated(PageSet set) {
+    return set.date().length() == 10;
+  }
+
+  static COSStream xmp(PageSet set) throws IOException {
+    StringBuilder x = new StringBuilder(2048);
+    x.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n")
+        .append("<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n")
+        .append("<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n")
+        .append("<rdf:Description rdf:about=\"\"")
+        .append(" xmlns:dc=\"http://purl.org/dc/elements/1.1/\"")
+        .append(" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"")
+        .append(" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"")
+        .append(" xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\"")
+        .append(" xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n")
+        .append("<pdfaid:part>2</pdfaid:part><pdfaid:conformance>B</pdfaid:conformance>\n");
+    x.append("<dc:format>application/pdf</dc:format>\n<dc:title><rdf:Alt>")
+        .append("<rdf:li xml:lang=\"x-default\">");
+    escape(x, set.title());
+    x.append("</rdf:li></rdf:Alt></dc:title>\n");
+    if (!set.author().isBlank()) {
+      x.append("<dc:creator><rdf:Seq><rdf:li>");
+      escape(x, set.author());
+      x.append("</rdf:li></rdf:Seq></dc:creator>\n");
+    }
+    x.append("<dc:language><rdf:Bag><rdf:li>");
+    escape(x, set.language());
+    x.append("</rdf:li></rdf:Bag></dc:language>\n");
+    x.append("<xmp:CreatorTool>" + CREATOR + "</xmp:CreatorTool>")
+        .append("<pdf:Producer>" + CREATOR + "</pdf:Producer>\n");
+    if (dated(set)) {
+      String time = set.date() + "T00:00:00Z";
+      x.append("<xmp:CreateDate>").append(time).append("</xmp:CreateDate>");
+      x.append("<xmp:ModifyDate>").append(time).append("</xmp:ModifyDate>\n");
+    }
+    x.append("</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>");
+    COSStream s = Cos.stream(x.toString().getBytes(StandardCharsets.UTF_8), false);
+    s.setItem(COSName.TYPE, COSName.METADATA);
+    s.setItem(COSName.SUBTYPE, Cos.name("XML"));
+    return s;
+  }
+
+  private static void escape(StringBuilder x, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> x.append("&amp;");
+        case '<' -> x.append("&lt;");
+        case '>' -> x.append("&gt;");
+        default -> x.append(c < ' ' || c >= '\uFFFE' ? ' ' : c);
+      }
+    }
+  }
+
+  static COSDictionary outputIntent() throws IOException {
+    COSStream profile = Cos.stream(ColourProfile.bytes(), true);
+    profile.setInt(COSName.N, 3);
+    COSDictionary intent = Cos.dictionary("OutputIntent");
+    intent.setItem(COSName.S, Cos.name("GTS_PDFA1"));
+    intent.setItem(Cos.name("OutputConditionIdentifier"), Cos.text("sRGB IEC61966-2.1"));
+    intent.setItem(Cos.name("Info"), Cos.text("sRGB IEC61966-2.1"));
+    intent.setItem(Cos.name("DestOutputProfile"), profile);
+    return intent;
+  }
+}

@@ -1,0 +1,181 @@
+package headcourse.render.pdf;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Page;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.geom.Point;
+import headcourse.text.Face;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+
+/** Paints the marks of one page into a content stream, tagged and sorted into layers. */
+final class PagePainter {
+  private static final int NO_COLOUR = -1;
+
+  private final Content out = new Content();
+  private final Map<Face, Lettered> fonts;
+  private final Tags tags;
+  private final Page page;
+  private final List<Mark.Link> links = new ArrayList<>();
+  private final List<COSStream> pictures = new ArrayList<>();
+  private Pen pen;
+  private double grey = -1;
+  private int lineColour;
+  private int fillColour;
+
+  PagePainter(Page page, Map<Face, Lettered> fonts, COSDictionary section, COSDictionary object) {
+    this.page = page;
+    this.fonts = fonts;
+    this.tags = new Tags(out, section, object, page.height());
+  }
+
+  /** Paints everything; gives the content stream. */
+  byte[] paint() throws IOException {
+    double k = Cos.POINTS_PER_MM;
+    // Seven decimals: four would be off by 0.02 mm over a metre.
+    out.word("2.8346457 0 0 -2.8346457 0").number(page.height() * k).op("cm");
+    out.op("1 j");
+    state();
+    for (Mark m : page.marks()) {
+      paint(m, null, NO_COLOUR);
+    }
+    tags.close();
+    return out.toBytes();
+  }
+
+  List<Mark.Link> links() {
+    return links;
+  }
+
+  List<COSStream> pictures() {
+    return pictures;
+  }
+
+  COSArray parents() {
+    return tags.parents();
+  }
+
+  private void state() {
+    pen = null;
+    grey = -1;
+    lineColour = 0;
+    fillColour = NO_COLOUR;
+  }
+
+  private void paint(Mark mark, Layer layer, int rgb) throws IOException {
+    if (mark instanceof Mark.Group g) {
+      Layer inner = Layer.of(g.role(), layer);
+      tags.enter(g);
+      for (Mark m : g.marks()) {
+        paint(m, inner, rgb);
+      }
+      tags.leave();
+    } else if (mark instanceof Mark.Coloured c) {
+      paint(c.mark(), layer, c.rgb() & 0xFFFFFF);
+    } else if (mark instanceof Mark.Stroke s) {
+      tags.vector(layer);
+      stroke(s, rgb);
+    } else if (mark instanceof Mark.Fill f) {
+      tags.vector(layer);
+      fill(rgb, f.shade().grey());
+      out.path(f.path()).op("f");
+    } else if (mark instanceof Mark.Label l) {
+      if (!l.text().isBlank()) {
+        tags.text(layer, l);
+        label(l, rgb);
+      }
+    } else if (mark instanceof Mark.Picture p) {
+      tags.vector(layer);
+      picture(p);
+    } else if (mark instanceof Mark.Link l) {
+      links.add(l);
+    }
+  }
+
+  private void stroke(Mark.Stroke s, int rgb) {
+    int colour = rgb == NO_COLOUR ? 0 : rgb;
+    if (colour != lineColour) {
+      lineColour = colour;
+      components(colour).op("RG");
+    }
+    Pen p = s.pen();
+    if (pen == null || pen.width() != p.width()) {
+      out.number(p.width()).op("w");
+    }
+    if (pen == null || pen.pattern() != p.pattern()) {
+      out.word("[");
+      for (double d : p.pattern().dashes()) {
+        out.number(d);
+      }
+      out.op("] 0 d");
+    }
+    pen = p;
+    out.path(s.path()).op("S");
+  }
+
+  private void fill(int rgb, double shade) {
+    if (rgb == NO_COLOUR) {
+      if (shade != grey) {
+        out.number(shade).op("g");
+      }
+      grey = shade;
+      fillColour = NO_COLOUR;
+    } else {
+      if (rgb != fillColour) {
+        components(rgb).op("rg");
+      }
+      grey = -1;
+      fillColour = rgb;
+    }
+  }
+
+  private Content components(int rgb) {
+    return out.number((rgb >> 16 & 255) / 255.0)
+        .number((rgb >> 8 & 255) / 255.0)
+        .number((rgb & 255) / 255.0);
+  }
+
+  private void label(Mark.Label l, int rgb) throws IOException {
+    fill(rgb, 0);
+    Lettering lettering = l.lettering();
+    Face face = Face.of(lettering.bold());
+    double turn = Math.toRadians(l.degrees());
+    double c = Math.cos(turn);
+    double s = Math.sin(turn);
+    double back =
+        switch (l.align()) {
+          case START -> 0;
+          case MIDDLE -> face.width(l.text(), lettering.height()) / 2;
+          case END -> face.width(l.text(), lettering.height());
+        };
+    Point at = new Point(l.at().x() - back * c, l.at().y() + back * s);
+    out.word("BT").word(lettering.bold() ? "/B" : "/R").number(Face.em(lettering.height()));
+    // The page's y runs down, so the letters are turned over once more.
+    out.word("Tf").number(c).number(-s).number(-s).number(-c).point(at).word("Tm");
+    out.word(fonts.get(face).encode(l.text())).op("Tj ET");
+  }
+
+  private void picture(Mark.Picture p) throws IOException {
+    Box b = p.box();
+    out.word("q").number(b.width()).number(0).number(0).number(-b.height());
+    out.number(b.minX()).number(b.maxY()).word("cm").word("/P" + pictures.size()).op("Do Q");
+    pictures.add(PictureObject.of(p.type(), p.data()));
+  }
+
+  /** The names that the content stream uses. */
+  COSDictionary xObjects() {
+    COSDictionary d = new COSDictionary();
+    for (int i = 0; i < pictures.size(); i++) {
+      d.setItem(COSName.getPDFName("P" + i), pictures.get(i));
+    }
+    return d;
+  }
+}

@@ -1,0 +1,77 @@
+package headcourse.render.pdf;
+
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+
+/**
+ * The tree of tags of a document: a section for each page, in it headings, paragraphs, figures and
+ * links in the order of painting.
+ */
+final class Structure {
+  private final COSDictionary root = Cos.dictionary("StructTreeRoot");
+  private final COSDictionary document;
+  private final COSArray parents = new COSArray();
+  private int nextKey;
+
+  Structure() {
+    document = element("Document", root);
+    root.setItem(COSName.K, document);
+    COSDictionary tree = new COSDictionary();
+    tree.setItem(COSName.NUMS, parents);
+    root.setItem(COSName.PARENT_TREE, tree);
+  }
+
+  COSDictionary root() {
+    return root;
+  }
+
+  /** The key under which the next page or annotation finds its tags. */
+  COSDictionary document() {
+    return document;
+  }
+
+  /** Enters what a page's marked contents, or an annotation, belong to; gives the key. */
+  int register(COSDictionary parentOfOne) {
+    parents.add(Cos.integer(nextKey));
+    parents.add(parentOfOne);
+    return nextKey++;
+  }
+
+  /** Enters the elements of a page's marked contents, by number; gives the key. */
+  int register(COSArray parentsByNumber) {
+    parents.add(Cos.integer(nextKey));
+    parents.add(parentsByNumber);
+    return nextKey++;
+  }
+
+  COSDictionary finished() {
+    root.setItem(Cos.name("ParentTreeNextKey"), Cos.integer(nextKey));
+    return root;
+  }
+
+  /** A new element without a place among its parent's kids yet. */
+  static COSDictionary element(String type, COSDictionary parent) {
+    COSDictionary e = Cos.dictionary("StructElem");
+    e.setItem(COSName.S, Cos.name(type));
+    e.setItem(COSName.P, parent);
+    return e;
+  }
+
+  /** A new element as the last kid of its parent. */
+  static COSDictionary child(String type, COSDictionary parent) {
+    COSDictionary e = element(type, parent);
+    add(parent, e);
+    return e;
+  }
+
+  /** Adds a kid: an element, a marked content, an object reference. */
+  static void add(COSDictionary parent, org.apache.pdfbox.cos.COSBase kid) {
+    COSArray kids = parent.getCOSArray(COSName.K);
+    if (kids == null) {
+      kids = new COSArray();
+      parent.setItem(COSName.K, kids);
+    }
+    kids.add(kid);
+  }
+}

@@ -1,0 +1,152 @@
+package headcourse.render.pdf;
+
+import headcourse.drawing.Mark;
+import headcourse.geom.Box;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+
+/**
+ * Marks content of a page as it is painted: which layer it lies in, and which element of the
+ * structure it belongs to. Lines outside a figure and the whole frame are artifacts.
+ */
+final class Tags {
+  private static final COSDictionary ARTIFACT = new COSDictionary();
+
+  private final Content out;
+  private final COSDictionary section;
+  private final COSDictionary page;
+  private final double pageHeight;
+  private final COSArray parents = new COSArray();
+  private final Deque<Context> contexts = new ArrayDeque<>();
+  private boolean headed;
+
+  private Layer openLayer;
+  private COSDictionary openElement;
+
+  /** What the marks of a group become. */
+  private static final class Context {
+    /** Where text goes; null before the first. */
+    COSDictionary text;
+
+    /** Where lines and areas go. */
+    COSDictionary vector = ARTIFACT;
+
+    /** The base line of the paragraph that is being written. */
+    double baseLine = Double.NaN;
+
+    /** Whether every base line makes a paragraph of its own. */
+    boolean lines;
+  }
+
+  Tags(Content out, COSDictionary section, COSDictionary page, double pageHeight) {
+    this.out = out;
+    this.section = section;
+    this.page = page;
+    this.pageHeight = pageHeight;
+    contexts.push(new Context());
+    contexts.peek().lines = true;
+  }
+
+  COSArray parents() {
+    return parents;
+  }
+
+  void enter(Mark.Group g) {
+    Context outer = contexts.peek();
+    Context c = new Context();
+    if (outer.text == ARTIFACT || outer.vector != ARTIFACT) {
+      contexts.push(outer);
+      return;
+    }
+    switch (g.role()) {
+      case FRAME -> c.text = ARTIFACT;
+      case FIGURE -> {
+        COSDictionary figure = Structure.child("Figure", section);
+        String alt = g.title().isBlank() ? g.id() : g.title();
+        figure.setItem(COSName.ALT, Cos.text(alt));
+        Box box = Extent.of(g);
+        if (box != null) {
+          figure.setItem(COSName.A, layout(box));
+        }
+        c.text = figure;
+        c.vector = figure;
+      }
+      case HEADING -> {
+        c.text = Structure.child(headed ? "H2" : "H1", section);
+        headed = true;
+      }
+      case NOTES -> {}
+      default -> c.lines = true;
+    }
+    contexts.push(c);
+  }
+
+  private COSDictionary layout(Box box) {
+    COSDictionary a = new COSDictionary();
+    a.setItem(COSName.O, Cos.name("Layout"));
+    a.setItem(
+        COSName.BBOX,
+        Cos.array(
+            Cos.points(box.minX()),
+            Cos.points(pageHeight - box.maxY()),
+            Cos.points(box.maxX()),
+            Cos.points(pageHeight - box.minY())));
+    a.setItem(Cos.name("Placement"), Cos.name("Block"));
+    return a;
+  }
+
+  void leave() {
+    contexts.pop();
+  }
+
+  /** Lines, areas or pictures follow. */
+  void vector(Layer layer) {
+    open(layer, contexts.peek().vector);
+  }
+
+  /** A label follows; those on one base line, or of one group of notes, make one paragraph. */
+  void text(Layer layer, Mark.Label label) {
+    Context c = contexts.peek();
+    double line = label.degrees() == 0 ? label.at().y() : Double.NaN;
+    if (c.text == null || c.lines && !(Math.abs(line - c.baseLine) < 0.01)) {
+      c.text = Structure.child("P", section);
+    }
+    c.baseLine = line;
+    open(layer, c.text);
+  }
+
+  private void open(Layer layer, COSDictionary element) {
+    if (openElement == element && openLayer == layer) {
+      return;
+    }
+    close();
+    if (layer != null) {
+      out.word("/OC").word("/" + layer.resource()).op("BDC");
+    }
+    if (element == ARTIFACT) {
+      out.op("/Artifact BMC");
+    } else {
+      int id = parents.size();
+      out.word("/" + element.getNameAsString(COSName.S));
+      out.word("<</MCID").word(Integer.toString(id)).op(">> BDC");
+      parents.add(element);
+      element.setItem(COSName.PG, page);
+      Structure.add(element, COSInteger.get(id));
+    }
+    openLayer = layer;
+    openElement = element;
+  }
+
+  /** Ends what is open. */
+  void close() {
+    if (openElement != null) {
+      out.op(openLayer == null ? "EMC" : "EMC EMC");
+      openElement = null;
+      openLayer = null;
+    }
+  }
+}

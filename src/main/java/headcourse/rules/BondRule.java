@@ -1,0 +1,34 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.diag.Severity;
+import headcourse.rules.Finding.SourceStatus;
+import java.util.Optional;
+
+/** How stone over one's head is stuck to it. */
+final class BondRule implements HeadRule {
+  @Override
+  public RuleCard card() {
+    return new RuleCard(
+        "overhead-bond",
+        "On soffits and overhead the mortar has an admixture and covers the whole back; bond in"
+            + " shear is at least 50 lb/in²",
+        Severity.NOTE,
+        "summary of the Building Stone Institute guideline; NCMA TEK 79",
+        SourceStatus.PUBLISHED,
+        true);
+  }
+
+  @Override
+  public Optional<String> look(RuleContext c, HeadWork head) {
+    int overhead = (int) head.pieces().stream().filter(p -> p.returnDepth().isPositive()).count();
+    if (overhead == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Figures.count(overhead, "stone")
+            + " with a soffit overhead: back buttered 100 %, mortar with an admixture for"
+            + " overhead work, bond in shear at least "
+            + (c.metric() ? "0.345 N/mm²" : "50 lb/in²"));
+  }
+}

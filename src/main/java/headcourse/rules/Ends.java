@@ -1,0 +1,53 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.layout.Side;
+import headcourse.units.Length;
+import java.util.Optional;
+
+/** The two ends of a head. */
+final class Ends {
+  private Ends() {}
+
+  /** The outermost stone of a side; empty for a side without stones. */
+  static Optional<Piece> of(HeadWork head, Side side) {
+    Piece end = null;
+    for (Piece p : head.pieces()) {
+      if (p.stone().side() == side && (end == null || p.stone().index() > end.stone().index())) {
+        end = p;
+      }
+    }
+    return Optional.ofNullable(end);
+  }
+
+  /** How far the end passes its jamb on the soffit line. */
+  static Length soffitBearing(HeadWork head, Side side) {
+    return side == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
+  }
+
+  /** Whether an end springs from the jamb itself, as a fan or a ring may; within a tick. */
+  static boolean springs(RuleContext c, HeadWork head, Side side) {
+    return switch (Shape.of(head)) {
+      case SOLDIER -> false;
+      case JACK -> soffitBearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
+      case CURVED -> true;
+    };
+  }
+
+  /** How much wall the end rests over: on the soffit line where plumb, else on the top line. */
+  static Length bearing(HeadWork head, Side side) {
+    if (Shape.of(head) == Shape.SOLDIER) {
+      return soffitBearing(head, side);
+    }
+    return side == Side.LEFT ? head.layout().bearingTopLeft() : head.layout().bearingTopRight();
+  }
+
+  /** The wall beside the opening that the head may run onto; empty where it is ample. */
+  static Optional<Length> wall(HeadWork head, Side side) {
+    return Optional.ofNullable(
+        side == Side.LEFT
+            ? head.layout().opening().wallLeft()
+            : head.layout().opening().wallRight());
+  }
+}

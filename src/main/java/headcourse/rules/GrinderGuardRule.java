@@ -1,0 +1,34 @@
+package headcourse.rules;
+
+import headcourse.diag.Severity;
+import headcourse.rules.Finding.SourceStatus;
+import java.util.Optional;
+
+/** The grinder is used with its guard. */
+final class GrinderGuardRule implements JobRule {
+  @Override
+  public RuleCard card() {
+    return new RuleCard(
+        "grinder-guard",
+        "The grinder keeps its guard; the wheel is ring-tested and within its rated speed",
+        Severity.NOTE,
+        "29 CFR 1926.303; ANSI B7.1",
+        SourceStatus.PUBLISHED,
+        true);
+  }
+
+  @Override
+  public Optional<String> look(RuleContext c) {
+    int slots =
+        c.heads().stream()
+            .flatMap(h -> h.pieces().stream())
+            .mapToInt(p -> p.notches().size())
+            .sum();
+    return slots == 0
+        ? Optional.empty()
+        : Optional.of(
+            "guard on, wheel ring-tested and within its rated speed, eyes and ears covered, for the "
+                + Figures.count(slots, "slot")
+                + " drawn");
+  }
+}

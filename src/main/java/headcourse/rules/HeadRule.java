@@ -1,0 +1,21 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A rule that looks at one head at a time. */
+interface HeadRule extends Rule {
+  /** What is to be said of the head, if anything. */
+  Optional<String> look(RuleContext context, HeadWork head);
+
+  @Override
+  default List<Hit> check(RuleContext context) {
+    List<Hit> hits = new ArrayList<>();
+    for (HeadWork head : context.heads()) {
+      look(context, head).ifPresent(text -> hits.add(Hit.head(head, text)));
+    }
+    return hits;
+  }
+}

@@ -1,0 +1,15 @@
+package headcourse.rules;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A rule that looks at the job as a whole. */
+interface JobRule extends Rule {
+  /** What is to be said, if anything. */
+  Optional<String> look(RuleContext context);
+
+  @Override
+  default List<Hit> check(RuleContext context) {
+    return look(context).map(text -> List.of(Hit.job(text))).orElse(List.of());
+  }
+}

@@ -1,0 +1,26 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A rule that looks at one notch at a time. */
+interface NotchRule extends PieceRule {
+  /** What is to be said of the notch, if anything. */
+  Optional<String> look(RuleContext context, Piece piece, Notch notch);
+
+  @Override
+  default Optional<String> look(RuleContext context, HeadWork head, Piece piece) {
+    List<String> said = new ArrayList<>();
+    for (Notch notch : piece.notches()) {
+      look(context, piece, notch)
+          .map(text -> notch.edge().word() + " edge: " + text)
+          .filter(text -> !said.contains(text))
+          .ifPresent(said::add);
+    }
+    return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
+  }
+}

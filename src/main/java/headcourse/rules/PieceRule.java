@@ -1,0 +1,24 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A rule that looks at one stone at a time. */
+interface PieceRule extends Rule {
+  /** What is to be said of the stone, if anything. */
+  Optional<String> look(RuleContext context, HeadWork head, Piece piece);
+
+  @Override
+  default List<Hit> check(RuleContext context) {
+    List<Hit> hits = new ArrayList<>();
+    for (HeadWork head : context.heads()) {
+      for (Piece piece : head.pieces()) {
+        look(context, head, piece).ifPresent(text -> hits.add(Hit.stone(head, piece, text)));
+      }
+    }
+    return hits;
+  }
+}

@@ -1,0 +1,152 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.diag.Diagnostic;
+import headcourse.diag.Severity;
+import headcourse.job.Accepted;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.job.ShapeDef.ParamDef;
+import headcourse.stock.StockPlan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The rules of the trade. A new one is a file that implements {@link Rule}, and a line here. */
+public final class RuleBook {
+  private static final List<Rule> ALL =
+      List.of(
+          new BearingAskedRule(),
+          new BearingLeastRule(),
+          new JointAtJambRule(),
+          new WallBesideRule(),
+          new StackUpRule(),
+          new SliverRule(),
+          new LeftoverRule(),
+          new FourCornersRule(),
+          new StackedJointsRule(),
+          new CourseMissRule(),
+          new ArchDepthRule(),
+          new KeyRiseRule(),
+          new SegmentalRiseRule(),
+          new OddWithKeyRule(),
+          new MinorArchRule(),
+          new JackCamberRule(),
+          new JointWidthRule(),
+          new SharpArrisRule(),
+          new ChordDeviationRule(),
+          new VeneerWeightRule(),
+          new VeneerThicknessRule(),
+          new VeneerFaceRule(),
+          new VeneerAreaRule(),
+          new ThicknessRangeRule(),
+          new ReturnLeastRule(),
+          new FaceLeastRule(),
+          new BedLeastRule(),
+          new BedWedgeRule(),
+          new ScratchCoatRule(),
+          new LathRule(),
+          new BondRule(),
+          new ScrewReachRule(),
+          new NotchReachRule(),
+          new NotchShowsRule(),
+          new ScrewCoverRule(),
+          new ScrewEdgeRule(),
+          new ScrewCountRule(),
+          new ScrewEndsRule(),
+          new ScrewSizeRule(),
+          new SawReachRule(),
+          new GrinderReachRule(),
+          new NoBlankRule(),
+          new SpareRule(),
+          new WasteRule(),
+          new LiftingRule(),
+          new LiftingReachRule(),
+          new OverheadPropRule(),
+          new ScaffoldRule(),
+          new SilicaRule(),
+          new GrinderGuardRule(),
+          new FramingDeflectionRule(),
+          new CarriesNothingRule());
+
+  private RuleBook() {}
+
+  /** What every rule is, in the book's order. */
+  public static List<RuleCard> cards() {
+    return ALL.stream().map(Rule::card).toList();
+  }
+
+  /** The thresholds that a job can set under {@code limits:}, in the book's order. */
+  public static List<ParamDef> limits() {
+    return ALL.stream().flatMap(r -> r.limits().stream()).toList();
+  }
+
+  /**
+   * What the rules say of a job. Opening by opening, what concerns the whole job last; within each
+   * the gravest first, then in the book's order, then stones from left to right.
+   *
+   * @param job the job
+   * @param heads its heads, in the job's order
+   * @param stock cutting plan and order
+   */
+  public static List<Finding> check(Job job, List<HeadWork> heads, StockPlan stock) {
+    RuleContext context = new RuleContext(job, heads, stock);
+    List<Finding> findings = new ArrayList<>();
+    for (Rule rule : ALL) {
+      RuleCard card = rule.card();
+      for (Hit hit : rule.check(context)) {
+        findings.add(hit.finding(card, accepted(job, card.name(), hit.opening())));
+      }
+    }
+    List<String> marks = job.openings().stream().map(Opening::mark).toList();
+    // The sort is stable, so the book's order and the stones' order stay within equals.
+    findings.sort(
+        Comparator.comparingInt(
+                (Finding f) -> f.opening() == null ? marks.size() : marks.indexOf(f.opening()))
+            .thenComparing(Finding::severity));
+    return List.copyOf(findings);
+  }
+
+  private static String accepted(Job job, String rule, String opening) {
+    return job.accepted().stream()
+        .filter(a -> a.rule().equals(rule))
+        .filter(a -> a.opening().isEmpty() || a.opening().equals(opening))
+        .map(Accepted::reason)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** Findings for reading: stones of an opening of which the same is said share a line. */
+  public static List<Finding> summary(List<Finding> findings) {
+    return FindingSummary.of(findings);
+  }
+
+  /**
+   * What the job accepts of rules and openings that there are not, each with the nearest right
+   * word.
+   */
+  public static List<Diagnostic> unknownAcceptances(Job job) {
+    List<String> rules = cards().stream().map(RuleCard::name).toList();
+    List<String> marks = job.openings().stream().map(Opening::mark).toList();
+    List<Diagnostic> unknown = new ArrayList<>();
+    for (Accepted a : job.accepted()) {
+      if (!rules.contains(a.rule())) {
+        unknown.add(
+            new Diagnostic(
+                Severity.ERROR,
+                job.spans().of(a.path() + ".rule"),
+                "no rule is called '" + a.rule() + "'",
+                Nearest.hints(a.rule(), rules)));
+      }
+      if (!a.opening().isEmpty() && !marks.contains(a.opening())) {
+        unknown.add(
+            new Diagnostic(
+                Severity.ERROR,
+                job.spans().of(a.path() + ".opening"),
+                "no opening is marked '" + a.opening() + "'",
+                Nearest.hints(a.opening(), marks)));
+      }
+    }
+    return unknown;
+  }
+}

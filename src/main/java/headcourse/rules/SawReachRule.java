@@ -1,0 +1,48 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.bench.SawPass;
+import headcourse.diag.Severity;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The job's saw can make every cut. */
+final class SawReachRule implements PieceRule {
+  @Override
+  public RuleCard card() {
+    return RuleCard.practice(
+        "saw-reach",
+        "The saw is deep enough, and tilts far enough, for every pass",
+        Severity.WARNING);
+  }
+
+  @Override
+  public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
+    List<String> said = new ArrayList<>();
+    for (SawPass pass : piece.saw()) {
+      if (!pass.possible()) {
+        said.add(pass.edge().word() + " edge, pass " + pass.number() + why(c, pass));
+      }
+    }
+    return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
+  }
+
+  private static String why(RuleContext c, SawPass pass) {
+    Length cuts = c.job().tools().saw().depthOfCut();
+    if (pass.depth().compareTo(cuts) > 0) {
+      return " needs a cut "
+          + c.say().length(pass.depth(), cuts)
+          + " deep, the saw cuts "
+          + c.say().length(cuts)
+          + ": a larger saw, or cut from both sides";
+    }
+    return " needs the blade tilted "
+        + LengthFormat.degrees(pass.tilt())
+        + ", the saw tilts to "
+        + LengthFormat.degrees(c.job().tools().saw().tiltsTo());
+  }
+}

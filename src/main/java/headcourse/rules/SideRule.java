@@ -1,0 +1,30 @@
+package headcourse.rules;
+
+import headcourse.bench.HeadWork;
+import headcourse.layout.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A rule that looks at each end of a head. */
+interface SideRule extends Rule {
+  /** What is to be said of one side, if anything. */
+  Optional<String> look(RuleContext context, HeadWork head, Side side);
+
+  @Override
+  default List<Hit> check(RuleContext context) {
+    List<Hit> hits = new ArrayList<>();
+    for (HeadWork head : context.heads()) {
+      for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+        look(context, head, side)
+            .ifPresent(
+                text ->
+                    hits.add(
+                        Ends.of(head, side)
+                            .map(piece -> Hit.stone(head, piece, text))
+                            .orElseGet(() -> Hit.head(head, side.word() + " end " + text))));
+      }
+    }
+    return hits;
+  }
+}

@@ -1,0 +1,45 @@
+package headcourse.rules;
+
+import headcourse.bench.Piece;
+import headcourse.diag.Severity;
+import headcourse.rules.Finding.SourceStatus;
+import java.util.Optional;
+
+/** Cutting stone raises dust that kills. */
+final class SilicaRule implements JobRule {
+  @Override
+  public RuleCard card() {
+    return new RuleCard(
+        "silica",
+        "Stone is cut wet, or with shroud and collector, against respirable silica",
+        Severity.NOTE,
+        "OSHA 29 CFR 1926.1153 Table 1; EH40",
+        SourceStatus.PUBLISHED,
+        true);
+  }
+
+  @Override
+  public Optional<String> look(RuleContext c) {
+    boolean saw = any(c, p -> !p.saw().isEmpty());
+    boolean grinder = any(c, p -> !p.notches().isEmpty());
+    if (!saw && !grinder) {
+      return Optional.empty();
+    }
+    String tasks =
+        (saw ? "wet saw with built-in water" : "")
+            + (saw && grinder ? "; " : "")
+            + (grinder
+                ? "hand grinder with shroud and collector, or water, and a respirator (APF 10) for"
+                    + " more than 4 hours indoors"
+                : "");
+    return Optional.of(
+        "respirable silica: "
+            + tasks
+            + "; limit "
+            + (c.metric() ? "0.05 mg/m³ (UK 0.1)" : "50 µg/m³, action level 25"));
+  }
+
+  private static boolean any(RuleContext c, java.util.function.Predicate<Piece> test) {
+    return c.heads().stream().flatMap(h -> h.pieces().stream()).anyMatch(test);
+  }
+}

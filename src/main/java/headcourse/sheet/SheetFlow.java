@@ -1,0 +1,247 @@
+package headcourse.sheet;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.sheet.SheetContext.Turn;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Headings, paragraphs, tables and figures set one under the other, in as many columns as the paper
+ * has room for, on as many pages as it takes.
+ */
+public final class SheetFlow {
+  /** Narrowest column, mm; a paper with room for two has two. */
+  private static final double COLUMN = 170;
+
+  private static final double GUTTER = 10;
+  private static final double HEADING_GAP = 5;
+
+  private final SheetContext context;
+  private final Turn turn;
+  private final String label;
+  private final String title;
+  private final String mark;
+  private final int most;
+  private final List<PageDraft> pages = new ArrayList<>();
+  private PageDraft page;
+  private int column;
+  private double top;
+  private double y;
+
+  /**
+   * A flow.
+   *
+   * @param label label of its first page; further ones are numbered
+   * @param title title of its pages
+   * @param mark an opening's mark that is set large before the title, or empty
+   */
+  public SheetFlow(SheetContext context, Turn turn, String label, String title, String mark) {
+    this(context, turn, label, title, mark, Integer.MAX_VALUE);
+  }
+
+  /** A flow in at most so many columns. */
+  public SheetFlow(
+      SheetContext context, Turn turn, String label, String title, String mark, int most) {
+    this.most = most;
+    this.context = context;
+    this.turn = turn;
+    this.label = label;
+    this.title = title;
+    this.mark = mark;
+    newPage();
+  }
+
+  /** The turn that gives the most length of columns on the bundle's paper. */
+  public static Turn bestTurn(SheetContext context) {
+    return length(context.area(Turn.LANDSCAPE)) > length(context.area(Turn.PORTRAIT)) + 1
+        ? Turn.LANDSCAPE
+        : Turn.PORTRAIT;
+  }
+
+  private static double length(Box area) {
+    return columns(area) * (area.height() - 20);
+  }
+
+  private static int columns(Box area) {
+    return Math.max(1, (int) Math.floor((area.width() + GUTTER) / (COLUMN + GUTTER)));
+  }
+
+  private int columnsHere() {
+    return Math.min(most, columns(page.area()));
+  }
+
+  private void newPage() {
+    String name = pages.isEmpty() ? label : label + "-" + (pages.size() + 1);
+    page = context.page(turn, name, title);
+    pages.add(page);
+    Box area = page.area();
+    double x = area.minX();
+    top = area.minY();
+    if (!mark.isEmpty()) {
+      Lettering big = new Lettering(14, true);
+      page.board().text(x, top + 14, mark, big, Align.START);
+      x += LabelShape.width(mark, big) + 5;
+    }
+    Lettering name7 = new Lettering(7, true);
+    double room = area.maxX() - x;
+    List<String> lines = TextFlow.lines(title, room, name7);
+    Lettering set = lines.size() > 1 ? new Lettering(5, true) : name7;
+    double at = mark.isEmpty() || lines.size() > 1 ? top : top + 7;
+    double below =
+        TextFlow.paragraph(page.board(), x, at, room, title, set) + 2 - set.height() * 0.5;
+    top = Math.max(below, mark.isEmpty() ? top : top + 18);
+    column = 0;
+    y = top;
+  }
+
+  /** Width of a column, mm. */
+  public double width() {
+    int n = columnsHere();
+    return (page.area().width() - (n - 1) * GUTTER) / n;
+  }
+
+  private double x() {
+    return page.area().minX() + column * (width() + GUTTER);
+  }
+
+  private double bottom() {
+    return page.area().maxY();
+  }
+
+  /** Height that is left in this column, mm. */
+  public double left() {
+    return bottom() - y;
+  }
+
+  /** Height of an empty column, mm. */
+  public double tallest() {
+    return bottom() - top;
+  }
+
+  /** The page being set. */
+  public PageDraft page() {
+    return page;
+  }
+
+  /** Goes on in the next column, or on the next page. */
+  public void next() {
+    if (column + 1 < columnsHere()) {
+      column++;
+      y = top;
+    } else {
+      newPage();
+    }
+  }
+
+  /** Makes sure of so much height, or as much as a column has. */
+  public void need(double height) {
+    if (height > left() + 1e-9 && y > top + 1e-9) {
+      next();
+    }
+  }
+
+  /** Leaves some air, unless a column begins. */
+  public void space(double height) {
+    if (y > top) {
+      y += height;
+    }
+  }
+
+  /** A heading, kept with at least so much of what follows it, mm. */
+  public void heading(String text, double with) {
+    Lettering l = new Lettering(5, true);
+    double h = TextFlow.height(text, width(), l);
+    space(HEADING_GAP);
+    need(h + with);
+    page.board()
+        .group(
+            Role.HEADING,
+            "",
+            text,
+            b -> y = TextFlow.paragraph(b, x(), y, width(), text, l) - l.height() * 0.2);
+  }
+
+  /** A paragraph; it may run over into the next column. */
+  public void paragraph(String text, Lettering lettering) {
+    for (String line : TextFlow.lines(text, width(), lettering)) {
+      need(lettering.height() * 1.4);
+      page.board().text(x(), y + lettering.height(), line, lettering, Align.START);
+      y += lettering.height() * TextFlow.LEADING;
+    }
+    y += lettering.height() * 0.45;
+  }
+
+  /** A paragraph by its key, each language of the job by itself. */
+  public void say(String key, Lettering lettering, Object... values) {
+    context.words().each(key, values).forEach(text -> paragraph(text, lettering));
+  }
+
+  /** A paragraph with a number or a sign before it; its lines are kept together. */
+  public void item(String sign, String text, Lettering lettering) {
+    double indent = lettering.height() * 2.4;
+    double h = TextFlow.height(text, width() - indent, lettering);
+    need(h);
+    page.board().text(x(), y + lettering.height(), sign, lettering.inBold(), Align.START);
+    y =
+        TextFlow.paragraph(page.board(), x() + indent, y, width() - indent, text, lettering)
+            + lettering.height() * 0.45;
+  }
+
+  /**
+   * A table over the whole width of a column, its own columns shared out by weight; it runs over
+   * into the next column with its heading repeated.
+   */
+  public void table(List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
+    double sum = weighted.stream().mapToDouble(Table.Column::width).sum();
+    double factor = width() / sum;
+    List<Table.Column> columns =
+        weighted.stream()
+            .map(c -> new Table.Column(c.heading(), c.width() * factor, c.align(), c.bold()))
+            .toList();
+    Table table = new Table(columns, rows, lettering);
+    int next = 0;
+    while (next < rows.size()) {
+      Table one = new Table(columns, rows.subList(next, next + 1), lettering);
+      need(one.height());
+      Table.Drawn drawn = table.draw(page.board(), x(), y, bottom(), next);
+      if (drawn.nextRow() == next && y <= top + 1e-9) {
+        throw new IllegalStateException("a row is taller than the paper: " + rows.get(next));
+      }
+      y = drawn.bottom();
+      next = drawn.nextRow();
+      if (next < rows.size()) {
+        next();
+      }
+    }
+    y += 3;
+  }
+
+  /** What draws a figure: its place is given by the left end and the upper edge. */
+  public interface Figure {
+    /** Draws it. */
+    void draw(Board board, double x, double y);
+  }
+
+  /** A figure of a known height. */
+  public void figure(double height, Figure figure) {
+    need(height);
+    figure.draw(page.board(), x(), y);
+    y += height;
+  }
+
+  /** A thin rule across the column. */
+  public void rule() {
+    page.board().line(x(), y, x() + width(), y, Pen.FINE);
+    y += 3;
+  }
+
+  /** The pages. */
+  public List<PageDraft> pages() {
+    return List.copyOf(pages);
+  }
+}

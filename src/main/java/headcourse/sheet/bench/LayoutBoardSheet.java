@@ -1,0 +1,290 @@
+package headcourse.sheet.bench;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Box;
+import headcourse.geom.Clip;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.job.Bundle;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
+import headcourse.sheet.Board;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.Spread;
+import headcourse.sheet.Table;
+import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/** The layout board: the head as a strip with running marks, and the same as a table. */
+public final class LayoutBoardSheet implements SheetComposer {
+  private static final Lettering RUN = new Lettering(3.5, true);
+  private static final double SPACING = 4.75;
+  private static final double INDENT = 7;
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.BENCH;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext c) {
+    List<PageDraft> pages = new ArrayList<>();
+    for (HeadWork head : c.work().heads()) {
+      String mark = head.layout().opening().mark();
+      Table table = table(c, head);
+      int row = 0;
+      int part = 0;
+      do {
+        part++;
+        PageDraft page =
+            c.page(
+                Turn.PORTRAIT,
+                mark + "-board" + (part == 1 ? "" : "-" + part),
+                c.say("board.title", mark));
+        Box a = page.area();
+        double y = a.minY() + 2;
+        if (part == 1) {
+          page.bookmark(1, c.say("board.title", mark), "board-" + mark, y);
+          y = heading(c, page, mark, y);
+          y = strip(c, page, head, y + 4);
+        }
+        Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
+        pages.add(page);
+        if (drawn.nextRow() == row) {
+          break;
+        }
+        row = drawn.nextRow();
+      } while (row < table.rows().size());
+    }
+    return pages;
+  }
+
+  private static double heading(SheetContext c, PageDraft page, String mark, double top) {
+    double[] y = {top};
+    Box a = page.area();
+    page.board()
+        .group(
+            Role.HEADING,
+            "",
+            c.say("board.title", mark),
+            g ->
+                y[0] =
+                    TextFlow.paragraph(
+                        g,
+                        a.minX(),
+                        y[0],
+                        a.width(),
+                        c.say("board.title", mark),
+                        new Lettering(7, true)));
+    page.board()
+        .group(
+            Role.NOTES,
+            "",
+            "",
+            g ->
+                y[0] =
+                    TextFlow.paragraph(
+                        g, a.minX(), y[0], a.width(), c.say("board.how"), Lettering.BODY));
+    return y[0];
+  }
+
+  // As many lengths, one under the other, as the running marks need to stand side by side.
+  private static double strip(SheetContext c, PageDraft page, HeadWork head, double top) {
+    Box all =
+        head.pieces().stream()
+            .map(p -> p.stone().outline().bounds())
+            .reduce(Box::union)
+            .orElseThrow();
+    TreeMap<Double, String> marks = new TreeMap<>();
+    for (PlacedStone s : head.layout().stones()) {
+      if (s.side() != Side.RIGHT) {
+        mark(c, marks, s.feet().leftSoffit());
+      }
+      if (s.side() != Side.LEFT) {
+        mark(c, marks, s.feet().rightSoffit());
+      }
+    }
+    double room = page.area().width() - 2 * INDENT;
+    int parts = Math.max(1, (int) Math.ceil((marks.size() + 1) * SPACING / room));
+    double length = all.width() / parts;
+    double y = top;
+    for (int i = 0; i < parts; i++) {
+      double from = all.minX() + i * length;
+      Box part = new Box(from, all.minY(), from + length, all.maxY());
+      y = part(c, page, head, part, parts == 1, marks, y) + 2;
+    }
+    return y + 2;
+  }
+
+  private static double part(
+      SheetContext c,
+      PageDraft page,
+      HeadWork head,
+      Box part,
+      boolean whole,
+      TreeMap<Double, String> marks,
+      double top) {
+    Box a = page.area();
+    double k = (a.width() - 2 * INDENT) / part.width();
+    double x0 = a.minX() + INDENT - part.minX() * k;
+    double tall = Math.min(part.height() * k, whole ? 40 : 18);
+    double ky = tall / part.height();
+    double bottom = top + 8 + tall;
+    Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
+    double half = head.layout().halfWidth().mm();
+    page.board()
+        .group(
+            Role.FIGURE,
+            "",
+            c.say("board.title", head.layout().opening().mark()),
+            g -> {
+              for (PlacedStone s : head.layout().stones()) {
+                Path on = outline(s, x0, bottom + part.minY() * ky, k, ky);
+                if (whole) {
+                  g.fill(on, s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE);
+                }
+                Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
+              }
+              for (double at : new double[] {-half, half}) {
+                if (at > part.minX() && at < part.maxX()) {
+                  g.line(x0 + at * k, top + 2, x0 + at * k, bottom + 4, Pen.OUTLINE);
+                }
+              }
+              if (part.minX() <= 0 && part.maxX() >= 0) {
+                g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
+                g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+              }
+              for (PlacedStone s : head.layout().stones()) {
+                Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
+                if (window.minX() <= b.centre().x() && b.centre().x() <= window.maxX()) {
+                  mark(g, s.mark(), b);
+                }
+              }
+            });
+    double[] depth = {0};
+    TreeMap<Double, String> here =
+        new TreeMap<>(marks.subMap(part.minX() - 1e-6, true, part.maxX() + 1e-6, true));
+    page.board()
+        .group(Role.DIMENSIONS, "", "", g -> depth[0] = running(g, here, x0, k, bottom + 6, a));
+    return bottom + 6 + depth[0] + 4;
+  }
+
+  private static void mark(SheetContext c, TreeMap<Double, String> marks, Length at) {
+    marks.put(at.mm(), c.format().tape(at.abs()));
+  }
+
+  // The strip keeps lengths along the head true to scale; its height is squeezed where needed.
+  private static Path outline(PlacedStone s, double x0, double y0, double k, double ky) {
+    List<Point> on = new ArrayList<>();
+    for (Point p : s.outline().vertices(0.5)) {
+      on.add(new Point(x0 + p.x() * k, y0 - p.y() * ky));
+    }
+    return Path.polygon(on);
+  }
+
+  private static void mark(Board g, String mark, Box b) {
+    List<Mark.Label> tries = new ArrayList<>();
+    for (double h : new double[] {3.5, 2.5}) {
+      for (double aside : new double[] {0, -0.2, 0.2, -0.3, 0.3}) {
+        Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
+        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
+      }
+    }
+    g.firstFree(tries, 0.2);
+  }
+
+  private static double running(
+      Board g, TreeMap<Double, String> marks, double x0, double k, double top, Box a) {
+    double[] wanted = marks.keySet().stream().mapToDouble(m -> x0 + m * k).toArray();
+    double[] places = Spread.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
+    double longest = 0;
+    int i = 0;
+    for (String text : marks.values()) {
+      g.line(wanted[i], top - 5, wanted[i], top, Pen.FINE);
+      g.line(wanted[i], top, places[i], top + 4, Pen.FINE);
+      g.text(new Point(places[i] + RUN.height() / 2, top + 5), text, RUN, Align.END, 90);
+      longest = Math.max(longest, LabelShape.width(text, RUN));
+      i++;
+    }
+    return 5 + longest;
+  }
+
+  private static Table table(SheetContext c, HeadWork head) {
+    double room = c.area(Turn.PORTRAIT).width();
+    List<PlacedStone> left = side(head, Side.LEFT);
+    List<PlacedStone> right = side(head, Side.RIGHT);
+    List<List<String>> rows = new ArrayList<>();
+    head.layout().stones().stream()
+        .filter(s -> s.side() == Side.CENTRE)
+        .forEach(
+            s -> {
+              var f = s.feet();
+              rows.add(
+                  List.of(
+                      s.mark(),
+                      "",
+                      c.format().tape(f.leftSoffit().abs()),
+                      c.format().tape(f.leftTop().abs()),
+                      s.mark(),
+                      "",
+                      c.format().tape(f.rightSoffit().abs()),
+                      c.format().tape(f.rightTop().abs())));
+            });
+    for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
+      List<String> row = new ArrayList<>(cells(c, left, i, true));
+      row.addAll(cells(c, right, i, false));
+      rows.add(row);
+    }
+    String jamb = c.format().tape(head.layout().halfWidth());
+    rows.add(List.of(c.say("board.jamb"), "", jamb, "", c.say("board.jamb"), "", jamb, ""));
+    double w = room / 8;
+    return new Table(
+        List.of(
+            new Table.Column(c.say("board.left"), w, Align.START, true),
+            new Table.Column(c.say("board.from"), w, Align.END, false),
+            new Table.Column(c.say("board.to"), w, Align.END, true),
+            new Table.Column(c.say("board.top"), w, Align.END, false),
+            new Table.Column(c.say("board.right"), w, Align.START, true),
+            new Table.Column(c.say("board.from"), w, Align.END, false),
+            new Table.Column(c.say("board.to"), w, Align.END, true),
+            new Table.Column(c.say("board.top"), w, Align.END, false)),
+        rows,
+        new Lettering(3.5, false));
+  }
+
+  private static List<PlacedStone> side(HeadWork head, Side side) {
+    return head.layout().stones().stream()
+        .filter(s -> s.side() == side)
+        .sorted(java.util.Comparator.comparingInt(PlacedStone::index))
+        .toList();
+  }
+
+  private static List<String> cells(SheetContext c, List<PlacedStone> side, int i, boolean left) {
+    if (i >= side.size()) {
+      return List.of("", "", "", "");
+    }
+    PlacedStone s = side.get(i);
+    var f = s.feet();
+    Length from = left ? f.rightSoffit() : f.leftSoffit();
+    Length to = left ? f.leftSoffit() : f.rightSoffit();
+    Length top = left ? f.leftTop() : f.rightTop();
+    return List.of(
+        s.mark(),
+        c.format().tape(from.abs()),
+        c.format().tape(to.abs()),
+        c.format().tape(top.abs()));
+  }
+}

@@ -1,0 +1,80 @@
+package headcourse.sheet.bench;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.stock.StockPlan;
+import headcourse.work.ShopWork;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What one ticket tells of: stones that are cut alike.
+ *
+ * @param head the head of the first of them
+ * @param pieces the stones, in setting order
+ * @param blanks where each comes from, in the same order; empty where no blank is known
+ * @param number from 1
+ * @param of how many tickets there are
+ */
+record Ticket(HeadWork head, List<Piece> pieces, List<String> blanks, int number, int of) {
+  Ticket {
+    pieces = List.copyOf(pieces);
+    blanks = List.copyOf(blanks);
+  }
+
+  /** The tickets of a job: by opening, in setting order of their first stone. */
+  static List<Ticket> of(ShopWork work) {
+    Map<String, StockPlan.CutBlank> blanks = new TreeMap<>();
+    Map<String, StockPlan.Cut> cuts = new TreeMap<>();
+    for (StockPlan.CutBlank b : work.stock().blanks()) {
+      for (StockPlan.Cut cut : b.cuts()) {
+        blanks.putIfAbsent(cut.stone(), b);
+        cuts.putIfAbsent(cut.stone(), cut);
+      }
+    }
+    Map<Integer, List<Piece>> groups = new LinkedHashMap<>();
+    Map<Integer, HeadWork> heads = new LinkedHashMap<>();
+    for (HeadWork head : work.heads()) {
+      for (Piece p : head.inSettingOrder()) {
+        groups.computeIfAbsent(p.alike(), k -> new ArrayList<>()).add(p);
+        heads.putIfAbsent(p.alike(), head);
+      }
+    }
+    List<Ticket> tickets = new ArrayList<>();
+    int n = 0;
+    for (var e : groups.entrySet()) {
+      n++;
+      List<Piece> pieces = e.getValue();
+      List<String> from =
+          pieces.stream()
+              .map(p -> blanks.containsKey(p.mark()) ? blanks.get(p.mark()).id() : "")
+              .toList();
+      tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
+    }
+    return tickets;
+  }
+
+  /** The first of the stones. */
+  Piece piece() {
+    return pieces.get(0);
+  }
+
+  /** How many are to be cut, identical openings counted. */
+  int count(ShopWork work) {
+    int n = 0;
+    for (HeadWork head : work.heads()) {
+      long here = head.pieces().stream().filter(p -> p.alike() == piece().alike()).count();
+      n += (int) here * head.layout().opening().count();
+    }
+    return n;
+  }
+
+  /** Setting numbers of its stones, ascending. */
+  List<Integer> setOrders() {
+    return pieces.stream().map(Piece::setOrder).sorted(Comparator.naturalOrder()).toList();
+  }
+}

@@ -1,0 +1,39 @@
+package headcourse.sheet.contractor;
+
+import headcourse.job.Job;
+import headcourse.units.Length;
+
+/**
+ * The layers behind the face of the stone, as depths from it, mm.
+ *
+ * @param stone back of the stone
+ * @param bed back of the setting bed
+ * @param scratch back of the scratch coat and its lath
+ * @param sheathing back of the sheathing
+ * @param framing back of the framing
+ */
+record BuildUp(double stone, double bed, double scratch, double sheathing, double framing) {
+  static BuildUp of(Job job) {
+    double stone = job.stone().thickness().mm();
+    double bed = stone + job.wall().bed().mm();
+    double scratch = bed + job.wall().scratch().mm();
+    double sheathing = scratch + job.wall().sheathing().mm();
+    return new BuildUp(stone, bed, scratch, sheathing, sheathing + job.wall().framing().mm());
+  }
+
+  /** The thicknesses from the face inwards. */
+  static Length[] thicknesses(Job job) {
+    return new Length[] {
+      job.stone().thickness(),
+      job.wall().bed(),
+      job.wall().scratch(),
+      job.wall().sheathing(),
+      job.wall().framing()
+    };
+  }
+
+  /** The depths of all layers' boundaries from the face inwards. */
+  double[] depths() {
+    return new double[] {0, stone, bed, scratch, sheathing, framing};
+  }
+}

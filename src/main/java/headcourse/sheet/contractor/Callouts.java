@@ -1,0 +1,81 @@
+package headcourse.sheet.contractor;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.sheet.Board;
+import headcourse.sheet.TextFlow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Names beside a section, each led to its place. Names stand in one column in the order of their
+ * places from the top, so leaders never cross.
+ */
+final class Callouts {
+  private static final double AIR = 1.6;
+
+  private record Name(Point at, String text) {}
+
+  private final List<Name> names = new ArrayList<>();
+  private final Lettering lettering;
+
+  Callouts(Lettering lettering) {
+    this.lettering = lettering;
+  }
+
+  /** Names a place on paper. */
+  void add(Point at, String text) {
+    names.add(new Name(at, text));
+  }
+
+  /** Height of all names in a column of so much width. */
+  double height(double width) {
+    return names.stream().mapToDouble(n -> block(n, width)).sum();
+  }
+
+  private double block(Name n, double width) {
+    return TextFlow.height(n.text, width, lettering) - lettering.height() * 0.75 + AIR;
+  }
+
+  /**
+   * Draws names and leaders.
+   *
+   * @param elbow x up to which leaders run level
+   * @param x left end of the names
+   * @param top upper end of the room, {@code bottom} its lower end
+   */
+  void draw(Board board, double elbow, double x, double width, double top, double bottom) {
+    List<Name> order = new ArrayList<>(names);
+    order.sort(Comparator.comparingDouble(n -> n.at.y()));
+    double[] y = places(order, width, top, bottom);
+    for (int i = 0; i < order.size(); i++) {
+      Name n = order.get(i);
+      TextFlow.paragraph(board, x, y[i], width, n.text, lettering);
+      double middle = y[i] + lettering.height() / 2;
+      board.line(n.at, new Point(elbow, n.at.y()), Pen.FINE);
+      board.line(new Point(elbow, n.at.y()), new Point(x - 1, middle), Pen.FINE);
+      board.fill(Path.circle(n.at, 0.6), Shade.BLACK);
+    }
+  }
+
+  // Each as near to its place as the ones above and below allow: down from the top, then up again.
+  private double[] places(List<Name> order, double width, double top, double bottom) {
+    double[] y = new double[order.size()];
+    double low = top;
+    for (int i = 0; i < y.length; i++) {
+      y[i] = Math.max(low, order.get(i).at.y() - lettering.height() / 2);
+      low = y[i] + block(order.get(i), width);
+    }
+    double high = bottom;
+    for (int i = y.length - 1; i >= 0; i--) {
+      high -= block(order.get(i), width);
+      y[i] = Math.max(top, Math.min(y[i], high));
+      high = y[i];
+    }
+    return y;
+  }
+}

@@ -1,0 +1,143 @@
+package headcourse.sheet.contractor;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Role;
+import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
+import headcourse.job.Opening;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.Scale;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.elevation.DimensionedFigure;
+import headcourse.sheet.elevation.HeadFigures;
+import headcourse.sheet.elevation.ScaleBar;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every opening's head to scale with its dimensions, as many on a page as there is room for. */
+public final class ContractorElevations implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final double BAR = 12;
+
+  /** The elevations of a contractor's set. */
+  public ContractorElevations() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.CONTRACTOR;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    String title = context.say("contractor.elevations");
+    SheetFlow flow = new SheetFlow(context, Turn.LANDSCAPE, "E1", title, "", 1);
+    flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
+    for (HeadWork head : context.work().heads()) {
+      one(flow, context, head);
+    }
+    return flow.pages();
+  }
+
+  private static void one(SheetFlow flow, SheetContext context, HeadWork head) {
+    HeadFigures figures = new HeadFigures(head, context.format());
+    Opening opening = head.layout().opening();
+    List<String> notes = notes(context, figures);
+    double words = 16 + notes.size() * TEXT.height() * 2.4 + BAR;
+    DimensionedFigure figure = figure(context, figures, flow.width(), flow.tallest() - words);
+    String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
+    flow.heading(name, words - 10 + figure.height());
+    flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
+    flow.paragraph(context.say("contractor.scale", figure.scale().name()), TEXT);
+    notes.forEach(n -> flow.paragraph(n, TEXT));
+    if (figure.widthsLeftOut()) {
+      flow.say("contractor.chain-left-out", TEXT);
+    }
+    flow.figure(
+        figure.height(), (b, x, y) -> b.group(Role.FIGURE, "", name, f -> figure.draw(f, x, y)));
+    flow.figure(
+        BAR,
+        (b, x, y) ->
+            ScaleBar.draw(
+                b, context.words(), context.job().units(), figure.scale(), x, y + 2, flow.width()));
+  }
+
+  private static DimensionedFigure figure(
+      SheetContext context, HeadFigures figures, double width, double height) {
+    DimensionedFigure last = null;
+    for (Scale s : Scale.ladder(context.job().units())) {
+      var f = DimensionedFigure.of(figures, s, context.words(), width);
+      if (f.isPresent()) {
+        last = f.get();
+        if (last.height() <= Math.min(height, 260)) {
+          return last;
+        }
+      }
+    }
+    if (last == null) {
+      throw new IllegalStateException(
+          "no room on the paper for " + figures.layout().opening().mark());
+    }
+    return last;
+  }
+
+  private static List<String> notes(SheetContext context, HeadFigures figures) {
+    LengthFormat f = context.format();
+    HeadLayout layout = figures.layout();
+    Opening o = layout.opening();
+    List<String> line = new ArrayList<>();
+    HeadSpec.Key key = o.head().key();
+    if (key != null) {
+      layout.stones().stream()
+          .filter(s -> s.role() == headcourse.layout.Role.KEY)
+          .map(PlacedStone::mark)
+          .map(layout::stone)
+          .forEach(
+              k ->
+                  line.add(
+                      "K: "
+                          + context.say(
+                              "contractor.key-size", f.withUnit(k.bottom()), f.withUnit(k.top()))
+                          + "; "
+                          + context.say(
+                              "contractor.key-stands",
+                              f.withUnit(key.rise()),
+                              f.withUnit(key.drop()),
+                              f.withUnit(k.proud()))));
+    }
+    if (o.height() != null) {
+      line.add(context.say("contractor.opening-height", f.building(o.height())));
+    }
+    List<String> notes = new ArrayList<>();
+    notes.add(String.join(" · ", line));
+    if (figures.curved()) {
+      notes.add(arch(context, layout));
+    } else if (context.job().setting().dry()) {
+      notes.add(context.say("contractor.chain-note"));
+    } else {
+      String joint = f.withUnit(context.job().setting().joint());
+      notes.add(context.say("contractor.chain-note-mortar", joint));
+    }
+    return notes;
+  }
+
+  private static String arch(SheetContext context, HeadLayout layout) {
+    LengthFormat f = context.format();
+    Length rise = Length.mm(layout.curve().intrados().bounds().maxY());
+    int n = layout.stones().size();
+    return layout.curve().radius() == null
+        ? context.say("contractor.arch-note-many", n, f.withUnit(rise))
+        : context.say(
+            "contractor.arch-note",
+            n,
+            f.withUnit(Length.mm(layout.curve().radius())),
+            f.withUnit(rise));
+  }
+}

@@ -1,0 +1,47 @@
+package headcourse.sheet.contractor;
+
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.sheet.Board;
+
+/** Fills of cut material: lines for stone, dots for mortar, crossed corners for framing. */
+final class Hatch {
+  private Hatch() {}
+
+  /** Lines at 45°, rising to the right. */
+  static void lines(Board board, Box box, double spacing) {
+    double from = box.minX() + box.minY();
+    double to = box.maxX() + box.maxY();
+    double step = spacing * Math.sqrt(2);
+    // Rising to the right as seen means x + y is constant on paper.
+    for (double c = Math.ceil(from / step) * step; c < to; c += step) {
+      double x0 = Math.max(box.minX(), c - box.maxY());
+      double x1 = Math.min(box.maxX(), c - box.minY());
+      if (x1 - x0 > 0.3) {
+        board.line(new Point(x0, c - x0), new Point(x1, c - x1), Pen.FINE);
+      }
+    }
+  }
+
+  /** Dots, in rows that are set off from each other. */
+  static void dots(Board board, Box box, double spacing) {
+    int row = 0;
+    for (double y = box.minY() + spacing * 0.4; y < box.maxY() - 0.2; y += spacing * 0.8) {
+      double shift = row++ % 2 == 0 ? 0.3 : 0.8;
+      for (double x = box.minX() + spacing * shift; x < box.maxX() - 0.2; x += spacing) {
+        if (x - 0.2 >= box.minX()) {
+          board.fill(Path.circle(new Point(x, y), 0.2), Shade.BLACK);
+        }
+      }
+    }
+  }
+
+  /** Both diagonals, as cut timber is shown. */
+  static void crossed(Board board, Box box) {
+    board.line(box.minX(), box.minY(), box.maxX(), box.maxY(), Pen.FINE);
+    board.line(box.minX(), box.maxY(), box.maxX(), box.minY(), Pen.FINE);
+  }
+}

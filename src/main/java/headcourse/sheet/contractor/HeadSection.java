@@ -1,0 +1,321 @@
+package headcourse.sheet.contractor;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.sheet.Board;
+import headcourse.sheet.Dimensions;
+import headcourse.sheet.Scale;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.elevation.LayerChain;
+import java.util.List;
+
+/**
+ * A cut through the head, square to the wall: outside at the left, layers from the face inwards.
+ */
+final class HeadSection {
+  private static final Lettering SIZE = new Lettering(3.5, true);
+  private static final double ABOVE = 90;
+  private static final double BELOW = 25;
+  private static final double LEFT = 20;
+
+  private final SheetContext context;
+  private final Job job;
+  private final Opening opening;
+  private final HeadWork head;
+  private final BuildUp layers;
+  private final double height;
+
+  HeadSection(SheetContext context, HeadWork head) {
+    this.context = context;
+    this.job = context.job();
+    this.head = head;
+    this.opening = head.layout().opening();
+    this.layers = BuildUp.of(job);
+    this.height = opening.head().height().mm();
+  }
+
+  private double proud() {
+    HeadSpec.Key key = opening.head().key();
+    return key == null ? 0 : key.proud().mm();
+  }
+
+  private double depth() {
+    return Math.max(layers.framing(), opening.reveal().mm()) + 12;
+  }
+
+  double trueWidth() {
+    return proud() + depth();
+  }
+
+  double trueHeight() {
+    return ABOVE + height + BELOW;
+  }
+
+  /** Paper beyond the true size that the dimensions take, below and above. */
+  static double margins() {
+    return 34;
+  }
+
+  /** Draws it; returns its lower end. */
+  double draw(Board board, Scale scale, double x, double top, double width) {
+    double f = scale.factor();
+    LayerChain chain = new LayerChain(context.format(), BuildUp.thicknesses(job));
+    double above = chain.depth(layers.depths(), f) + 3;
+    Point origin = new Point(x + LEFT + proud() * f, top + above + (ABOVE + height) * f);
+    Similarity view = Similarity.toPaper(f, origin);
+    layers(board, view);
+    chain.draw(board, view, layers.depths(), height + ABOVE);
+    sizes(board, view);
+    double bottom = origin.y() + BELOW * f + 14;
+    Callouts names = names(view);
+    double elbow = view.apply(new Point(depth(), 0)).x() + 2;
+    double column = x + width - elbow - 10;
+    double need = names.height(column);
+    bottom = Math.max(bottom, top + above + need + 2);
+    names.draw(board, elbow, elbow + 10, column, top + above, bottom);
+    return bottom;
+  }
+
+  private static Box box(Similarity view, double x0, double y0, double x1, double y1) {
+    return Box.around(List.of(view.apply(new Point(x0, y0)), view.apply(new Point(x1, y1))));
+  }
+
+  private static Path rect(Box b) {
+    return Path.rect(b.minX(), b.minY(), b.width(), b.height());
+  }
+
+  private double rough() {
+    return opening.head().soffit() == HeadSpec.Soffit.NONE
+        ? 0
+        : layers.stone() + job.wall().bed().mm();
+  }
+
+  private void layers(Board b, Similarity view) {
+    double t = layers.stone();
+    double top = height + ABOVE;
+    double rough = rough();
+    Box framing = box(view, layers.sheathing(), rough, layers.framing(), top);
+    double lintel = Math.min(rough + 140, top - 10);
+    b.outline(rect(framing), Shade.WHITE, Pen.EDGE);
+    Box beam = box(view, layers.sheathing(), rough, layers.framing(), lintel);
+    b.outline(rect(beam), Shade.STONE, Pen.EDGE);
+    Hatch.crossed(b, beam);
+    Box sheathing = box(view, layers.scratch(), rough, layers.sheathing(), top);
+    b.outline(rect(sheathing), Shade.WHITE, Pen.EDGE);
+    Box scratch = box(view, layers.bed(), rough, layers.scratch(), top);
+    b.outline(rect(scratch), Shade.WHITE, Pen.FINE);
+    Hatch.dots(b, scratch, 1.3);
+    Box bed = box(view, t, rough, layers.bed(), top);
+    b.outline(rect(bed), Shade.WHITE, Pen.FINE);
+    Hatch.dots(b, bed, 1.7);
+    barrier(b, view, rough, top);
+    stone(b, view, t, top);
+  }
+
+  // The barrier lies on the sheathing; the flashing comes from behind it, over the lintel and out.
+  private void barrier(Board b, Similarity view, double rough, double top) {
+    double x = layers.scratch();
+    Pen heavy = new Pen(0.5, Pen.Pattern.DASHED);
+    b.line(view.apply(new Point(x, top)), view.apply(new Point(x, rough + 55)), Pen.HIDDEN);
+    b.stroke(
+        Path.through(
+            view.apply(new Point(x + 3, Math.min(rough + 110, top - 15))),
+            view.apply(new Point(x + 3, rough - 1)),
+            view.apply(new Point(layers.stone() + 2, rough - 4))),
+        heavy);
+  }
+
+  private void stone(Board b, Similarity view, double t, double top) {
+    Box face = box(view, 0, 0, t, height);
+    Box wall = box(view, 0, height, t, top);
+    double s = returned();
+    HeadSpec.Soffit kind = opening.head().soffit();
+    if (s > t && kind != HeadSpec.Soffit.NONE) {
+      Box bed = box(view, t, t, s, rough());
+      b.outline(rect(bed), Shade.WHITE, Pen.FINE);
+      Hatch.dots(b, bed, 1.7);
+      Box leg = box(view, t, 0, s, t);
+      Path shape =
+          Path.polygon(
+              view.apply(new Point(0, 0)),
+              view.apply(new Point(s, 0)),
+              view.apply(new Point(s, t)),
+              view.apply(new Point(t, t)),
+              view.apply(new Point(t, height)),
+              view.apply(new Point(0, height)));
+      b.outline(shape, Shade.KEY, Pen.OUTLINE);
+      Hatch.lines(b, leg, 2);
+      if (kind == HeadSpec.Soffit.MITRED) {
+        b.line(view.apply(Point.ORIGIN), view.apply(new Point(t, t)), Pen.CUT);
+      } else if (kind == HeadSpec.Soffit.BUTTED) {
+        b.line(view.apply(new Point(t, 0)), view.apply(new Point(t, t)), Pen.CUT);
+      }
+    } else {
+      b.outline(rect(face), Shade.KEY, Pen.OUTLINE);
+    }
+    Hatch.lines(b, face, 2);
+    b.outline(rect(wall), Shade.KEY, Pen.CUT);
+    Hatch.lines(b, wall, 2);
+    HeadSpec.Key key = opening.head().key();
+    if (key != null && (proud() > 0 || key.rise().isPositive() || key.drop().isPositive())) {
+      double low = -key.drop().mm();
+      double high = height + key.rise().mm();
+      Box k = box(view, -proud(), low, 0, high);
+      b.stroke(rect(k), Pen.HIDDEN);
+    }
+    screw().ifPresent(n -> screwLine(b, view, n));
+  }
+
+  private double returned() {
+    return head.pieces().stream().mapToDouble(p -> p.returnDepth().mm()).max().orElse(0);
+  }
+
+  private java.util.Optional<Notch> screw() {
+    return head.pieces().stream()
+        .filter(p -> p.stone().role() == headcourse.layout.Role.STONE)
+        .map(Piece::notches)
+        .flatMap(List::stream)
+        .filter(n -> n.screw() != null)
+        .findFirst()
+        .or(
+            () ->
+                head.pieces().stream()
+                    .flatMap(p -> p.notches().stream())
+                    .filter(n -> n.screw() != null)
+                    .findFirst());
+  }
+
+  // Foreshortened: the screw slants along the wall, so only its depth shows here.
+  private void screwLine(Board b, Similarity view, Notch n) {
+    double from = layers.stone() - n.mouth().mm();
+    double to = layers.bed() + n.penetration().mm();
+    double y = screwHeight(n);
+    b.line(view.apply(new Point(from, y)), view.apply(new Point(to, y)), Pen.OUTLINE);
+    b.fill(Path.circle(view.apply(new Point(from, y)), 0.9), Shade.BLACK);
+  }
+
+  private double screwHeight(Notch n) {
+    return Math.max(layers.stone() * 1.5, Math.min(n.height().mm(), height - 15));
+  }
+
+  private void sizes(Board b, Similarity view) {
+    Dimensions d = new Dimensions(b);
+    Point foot = view.apply(new Point(-proud(), 0));
+    Point top = view.apply(new Point(-proud(), height));
+    d.aligned(foot, top, 9, context.format().withUnit(opening.head().height()), SIZE);
+    double s = returned();
+    if (s > layers.stone()) {
+      Point a = view.apply(new Point(0, 0));
+      Point e = view.apply(new Point(s, 0));
+      d.aligned(a, e, -9, context.format().withUnit(headcourse.units.Length.mm(s)), SIZE);
+    }
+    Point out = view.apply(new Point(-proud(), height + ABOVE * 0.5));
+    b.text(
+        new Point(out.x() - 4, out.y()),
+        context.say("contractor.outside"),
+        new Lettering(2.5, true),
+        Align.MIDDLE,
+        90);
+  }
+
+  private Callouts names(Similarity view) {
+    Callouts c = new Callouts(new Lettering(2.5, false));
+    double top = height + ABOVE;
+    var f = context.format();
+    String name = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();
+    double step = Math.max(16, (top - rough() - 30) / 9);
+    double y = top - 8;
+    name(c, view, layers.stone() / 2, y, context.say("contractor.layer-above"));
+    y -= step;
+    name(
+        c,
+        view,
+        layers.framing() - 6,
+        y,
+        context.say("contractor.layer-framing", f.withUnit(job.wall().framing())));
+    y -= step;
+    name(
+        c,
+        view,
+        (layers.scratch() + layers.sheathing()) / 2,
+        y,
+        context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing())));
+    y -= step;
+    name(
+        c,
+        view,
+        layers.scratch(),
+        Math.max(y, rough() + 60),
+        context.say("contractor.layer-barrier"));
+    name(
+        c,
+        view,
+        (layers.bed() + layers.scratch()) / 2,
+        Math.max(y, rough() + 60) - step,
+        context.say("contractor.layer-scratch", f.withUnit(job.wall().scratch())));
+    y = Math.max(y, rough() + 60) - 2 * step;
+    name(
+        c,
+        view,
+        (layers.stone() + layers.bed()) / 2,
+        Math.max(y, rough() + 20),
+        context.say("contractor.layer-bed", f.withUnit(job.wall().bed())));
+    screw()
+        .ifPresentOrElse(
+            n ->
+                name(
+                    c,
+                    view,
+                    layers.bed() + n.penetration().mm(),
+                    screwHeight(n),
+                    context.say(
+                        "contractor.layer-screw",
+                        f.withUnit(n.screw()),
+                        headcourse.units.LengthFormat.degrees(n.slant()),
+                        f.withUnit(n.penetration()))),
+            () ->
+                name(
+                    c,
+                    view,
+                    layers.stone(),
+                    height / 2,
+                    context.say("contractor.layer-screw-none")));
+    name(c, view, layers.framing() - 4, rough() + 12, context.say("contractor.layer-lintel"));
+    name(c, view, layers.scratch() + 3, rough() - 1, context.say("contractor.layer-flashing"));
+    double s = returned();
+    if (s > layers.stone()) {
+      name(
+          c,
+          view,
+          s - 4,
+          layers.stone() / 2,
+          context.say(
+              "contractor.layer-return",
+              f.withUnit(headcourse.units.Length.mm(s)),
+              f.withUnit(job.wall().bed())));
+    }
+    name(
+        c,
+        view,
+        layers.stone() / 2,
+        s > layers.stone() ? layers.stone() / 2 - 6 : 8,
+        context.say("contractor.layer-stone", f.withUnit(job.stone().thickness()), name));
+    return c;
+  }
+
+  private static void name(Callouts c, Similarity view, double x, double y, String text) {
+    c.add(view.apply(new Point(x, y)), text);
+  }
+}

@@ -1,0 +1,137 @@
+package headcourse.sheet.contractor;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.job.Bundle;
+import headcourse.job.Job;
+import headcourse.rules.Finding;
+import headcourse.rules.Materials;
+import headcourse.sheet.Amounts;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.Table.Column;
+import headcourse.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Materials and masses, what the rules found, general notes and cautions. */
+public final class NotesSheet implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final Lettering SMALL = Lettering.NOTE;
+
+  /** The last sheets of a contractor's set. */
+  public NotesSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.CONTRACTOR;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    String title = context.say("contractor.notes");
+    SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "N1", title, "");
+    flow.page().bookmark(1, title, "notes", flow.page().area().minY());
+    int number = 1;
+    for (String key : List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
+      String sign = Integer.toString(number++);
+      for (String text : context.words().each("contractor.note-" + key)) {
+        flow.item(sign, text, TEXT);
+        sign = "";
+      }
+    }
+    cautions(flow, context);
+    materials(flow, context);
+    findings(flow, context);
+    return flow.pages();
+  }
+
+  private static void cautions(SheetFlow flow, SheetContext context) {
+    flow.heading(context.say("contractor.cautions"), 16);
+    double two = context.job().units() == Units.INCH ? 50 * 0.45359237 : 20;
+    String mass = new Amounts(context.job().units()).wholeMass(two);
+    for (String key : List.of("dust", "eyes", "lift", "scaffold")) {
+      String sign = "!";
+      for (String text : context.words().each("contractor.caution-" + key, mass)) {
+        flow.item(sign, text, TEXT);
+        sign = "";
+      }
+    }
+  }
+
+  private static void materials(SheetFlow flow, SheetContext context) {
+    Job job = context.job();
+    Materials m = context.work().materials();
+    Amounts a = new Amounts(job.units());
+    List<List<String>> rows = new ArrayList<>();
+    String name = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();
+    String thick = context.format().withUnit(job.stone().thickness());
+    rows.add(List.of(context.say("contractor.m-stone", name), thick));
+    add(rows, context, "density", a.density(job.stone().density()));
+    add(rows, context, "area", a.area(m.stoneM2()));
+    add(rows, context, "pieces", Integer.toString(m.stones()));
+    add(rows, context, "mass", a.mass(m.stoneKg()));
+    add(rows, context, "load", a.massPerArea(m.kgPerM2()));
+    add(rows, context, "arris", a.run(m.arrisM()));
+    String mortar = context.say("contractor.bags", a.volume(m.mortarM3()), m.bags());
+    add(rows, context, "mortar", mortar);
+    for (Materials.ScrewCount c : m.screwsByLength()) {
+      String length = context.format().withUnit(c.length());
+      rows.add(List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
+    }
+    add(rows, context, "sections", context.say("contractor.m-sections-text"));
+    flow.heading(context.say("contractor.materials"), 20);
+    flow.table(
+        List.of(
+            new Column(context.say("contractor.material"), 90, Align.START, false),
+            new Column(context.say("contractor.amount"), 100, Align.START, true)),
+        rows,
+        TEXT);
+  }
+
+  private static void add(
+      List<List<String>> rows, SheetContext context, String key, String amount) {
+    rows.add(List.of(context.say("contractor.m-" + key), amount));
+  }
+
+  private static void findings(SheetFlow flow, SheetContext context) {
+    flow.heading(context.say("contractor.findings"), 16);
+    List<List<String>> rows = new ArrayList<>();
+    for (Finding f : context.work().findings()) {
+      rows.add(
+          List.of(
+              context.say("contractor.severity-" + f.severity().word()),
+              where(context, f),
+              f.message(),
+              f.source() + " (" + status(context, f) + ")",
+              f.accepted() == null ? "" : f.accepted()));
+    }
+    if (rows.isEmpty()) {
+      flow.say("contractor.no-findings", TEXT);
+      return;
+    }
+    flow.table(
+        List.of(
+            new Column(context.say("contractor.f-grave"), 22, Align.START, true),
+            new Column(context.say("contractor.f-where"), 22, Align.START, true),
+            new Column(context.say("contractor.f-what"), 76, Align.START, false),
+            new Column(context.say("contractor.f-source"), 46, Align.START, false),
+            new Column(context.say("contractor.f-accepted"), 30, Align.START, false)),
+        rows,
+        SMALL);
+  }
+
+  private static String where(SheetContext context, Finding f) {
+    if (f.stone() != null) {
+      return f.stone();
+    }
+    return f.opening() != null ? f.opening() : context.say("contractor.f-job");
+  }
+
+  private static String status(SheetContext context, Finding f) {
+    return context.say("contractor.status-" + f.status().name().toLowerCase(Locale.ROOT));
+  }
+}

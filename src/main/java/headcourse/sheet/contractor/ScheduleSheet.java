@@ -1,0 +1,165 @@
+package headcourse.sheet.contractor;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
+import headcourse.job.JobInfo;
+import headcourse.job.Opening;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Role;
+import headcourse.sheet.Amounts;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.Table.Column;
+import headcourse.sheet.elevation.HeadFigures;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The opening schedule, what changed, and the box for review and signature. */
+public final class ScheduleSheet implements SheetComposer {
+  /** The first sheet of a contractor's set. */
+  public ScheduleSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.CONTRACTOR;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    String title = context.say("contractor.schedule");
+    SheetFlow flow = new SheetFlow(context, Turn.LANDSCAPE, "G1", title, "", 1);
+    flow.page().bookmark(1, title, "schedule", flow.page().area().minY());
+    Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
+    List<Column> columns =
+        List.of(
+            column(context, "mark", 17, true),
+            column(context, "opening", 34, false),
+            new Column(context.say("contractor.count"), 11, Align.END, true),
+            column(context, "clear", 24, true),
+            column(context, "height", 20, false),
+            column(context, "head", 30, false),
+            column(context, "key", 38, false),
+            column(context, "stones", 28, false),
+            column(context, "bearing", 26, true),
+            column(context, "overall", 24, false),
+            column(context, "soffit", 24, false),
+            column(context, "mass", 20, false));
+    List<List<String>> rows = new ArrayList<>();
+    for (HeadWork head : context.work().heads()) {
+      rows.add(row(context, head));
+    }
+    flow.table(columns, rows, text);
+    revisions(flow, context);
+    ReviewBox.draw(flow, context);
+    return flow.pages();
+  }
+
+  private static Column column(SheetContext context, String key, double width, boolean bold) {
+    return new Column(context.say("contractor." + key), width, Align.START, bold);
+  }
+
+  private static List<String> row(SheetContext context, HeadWork head) {
+    LengthFormat f = context.format();
+    HeadFigures figures = new HeadFigures(head, f);
+    HeadLayout layout = head.layout();
+    Opening o = layout.opening();
+    HeadSpec spec = o.head();
+    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    return List.of(
+        o.mark(),
+        o.label(),
+        Integer.toString(o.count()),
+        f.building(layout.halfWidth().times(2)),
+        o.height() == null ? "" : f.building(o.height()),
+        context.say("contractor.shape-" + spec.shape())
+            + ", "
+            + context.say(
+                figures.curved() ? "contractor.deep" : "contractor.high",
+                f.withUnit(spec.height())),
+        key(context, layout),
+        stones(context, layout),
+        bearing(context, layout, figures),
+        f.building(figures.overallAnywhere()),
+        soffit(context, o),
+        new Amounts(context.job().units()).mass(kg));
+  }
+
+  private static String key(SheetContext context, HeadLayout layout) {
+    LengthFormat f = context.format();
+    HeadSpec.Key spec = layout.opening().head().key();
+    return layout.stones().stream()
+        .filter(s -> s.role() == Role.KEY)
+        .findFirst()
+        .map(
+            k -> {
+              String size =
+                  context.say("contractor.key-size", f.withUnit(k.bottom()), f.withUnit(k.top()));
+              return spec == null
+                  ? size
+                  : size
+                      + "; "
+                      + context.say(
+                          "contractor.key-stands",
+                          f.withUnit(spec.rise()),
+                          f.withUnit(spec.drop()),
+                          f.withUnit(k.proud()));
+            })
+        .orElse(context.say("contractor.no-key"));
+  }
+
+  private static String stones(SheetContext context, HeadLayout layout) {
+    LengthFormat f = context.format();
+    List<Length> widths =
+        layout.stones().stream()
+            .filter(s -> s.role() != Role.KEY)
+            .map(PlacedStone::bottom)
+            .sorted(Comparator.naturalOrder())
+            .toList();
+    String least = f.withUnit(widths.get(0));
+    String most = f.withUnit(widths.get(widths.size() - 1));
+    return least.equals(most)
+        ? context.say("contractor.stones-alike", widths.size(), least)
+        : context.say("contractor.stones-of", widths.size(), least, most);
+  }
+
+  private static String bearing(SheetContext context, HeadLayout layout, HeadFigures figures) {
+    LengthFormat f = context.format();
+    Length left = figures.curved() ? layout.bearingTopLeft() : layout.bearingLeft();
+    Length right = figures.curved() ? layout.bearingTopRight() : layout.bearingRight();
+    return f.withUnit(left) + " · " + f.withUnit(right);
+  }
+
+  private static String soffit(SheetContext context, Opening o) {
+    return context.say(
+        "contractor.soffit-" + o.head().soffit().word(), context.format().withUnit(o.reveal()));
+  }
+
+  private static void revisions(SheetFlow flow, SheetContext context) {
+    List<List<String>> rows = new ArrayList<>();
+    for (JobInfo.Revision r : context.job().info().revisions()) {
+      rows.add(List.of(r.mark(), r.date(), r.note()));
+    }
+    if (rows.isEmpty()) {
+      return;
+    }
+    flow.heading(context.say("contractor.revisions"), 16);
+    flow.table(
+        List.of(
+            column(context, "r-mark", 16, true),
+            column(context, "r-date", 30, false),
+            column(context, "r-note", 150, false)),
+        rows,
+        new Lettering(3.5, false));
+  }
+}

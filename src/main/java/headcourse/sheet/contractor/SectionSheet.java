@@ -1,0 +1,117 @@
+package headcourse.sheet.contractor;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Role;
+import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
+import headcourse.job.Opening;
+import headcourse.sheet.Board;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.Scale;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetFlow;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Sections through head and jamb, drawn from the job's own build-up. */
+public final class SectionSheet implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+
+  /** Least width of the column of names, mm. */
+  private static final double NAMES = 62;
+
+  private static final double LEFT = 24;
+
+  /** The sections of a contractor's set. */
+  public SectionSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.CONTRACTOR;
+  }
+
+  // Heads that look alike in section.
+  private record Kind(Length height, Length reveal, HeadSpec.Soffit soffit, HeadSpec.Key key) {}
+
+  private interface Section {
+    double draw(Board board, Scale scale, double x, double y, double width);
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    String title = context.say("contractor.sections");
+    SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "S1", title, "");
+    flow.page().bookmark(1, title, "sections", flow.page().area().minY());
+    Map<Kind, List<HeadWork>> kinds = new LinkedHashMap<>();
+    for (HeadWork head : context.work().heads()) {
+      Opening o = head.layout().opening();
+      Kind kind = new Kind(o.head().height(), o.reveal(), o.head().soffit(), o.head().key());
+      kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(head);
+    }
+    for (List<HeadWork> heads : kinds.values()) {
+      String marks =
+          String.join(", ", heads.stream().map(h -> h.layout().opening().mark()).toList());
+      HeadSection s = new HeadSection(context, heads.get(0));
+      put(
+          flow,
+          context,
+          context.say("contractor.section-head", marks),
+          s.trueWidth(),
+          s.trueHeight(),
+          HeadSection.margins(),
+          s::draw);
+    }
+    List<Length> reveals =
+        context.job().openings().stream().map(Opening::reveal).distinct().toList();
+    for (Length reveal : reveals) {
+      JambSection j = new JambSection(context, reveal);
+      String name = context.say("contractor.section-jamb");
+      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, j::draw);
+    }
+    Optional<Notch> notch =
+        context.work().heads().stream()
+            .flatMap(h -> h.pieces().stream())
+            .flatMap(p -> p.notches().stream())
+            .filter(n -> n.screw() != null)
+            .findFirst();
+    if (notch.isPresent()) {
+      ScrewSection s = new ScrewSection(context, notch.get());
+      String name = context.say("contractor.section-screw");
+      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, s::draw);
+    }
+    return flow.pages();
+  }
+
+  // The largest scale that leaves room for the names; the height is measured by a trial drawing.
+  private static void put(
+      SheetFlow flow,
+      SheetContext context,
+      String name,
+      double trueWidth,
+      double trueHeight,
+      double margins,
+      Section section) {
+    double words = 24;
+    Scale scale =
+        Scale.largest(
+            context.job().units(),
+            trueWidth,
+            trueHeight,
+            flow.width() - NAMES - LEFT,
+            Math.min(flow.tallest() - words, 230) - margins);
+    double height = section.draw(new Board(), scale, 0, 0, flow.width());
+    flow.heading(name, height + 9);
+    flow.paragraph(scale.name(), TEXT);
+    flow.figure(
+        height + 2,
+        (b, x, y) ->
+            b.group(Role.FIGURE, "", name, f -> section.draw(f, scale, x, y, flow.width())));
+  }
+}

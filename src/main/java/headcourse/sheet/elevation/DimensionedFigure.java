@@ -1,0 +1,125 @@
+package headcourse.sheet.elevation;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Label;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.layout.Side;
+import headcourse.sheet.Board;
+import headcourse.sheet.Dimensions;
+import headcourse.sheet.Scale;
+import headcourse.text.Words;
+import headcourse.units.Length;
+import java.util.List;
+import java.util.Optional;
+
+/** A head to scale with chained widths, height, bearing, opening and overall, for a desk. */
+public final class DimensionedFigure {
+  private static final Lettering DIMENSION = new Lettering(3.5, true);
+  private static final double SIDE = 15;
+  private static final double TOP = 7;
+  private static final double JAMB = 10;
+
+  private final HeadFigures figures;
+  private final HeadPart part;
+  private final Scale scale;
+  private final Words words;
+  private final Similarity flat;
+  private final WidthChain widths;
+  private final OpeningChain chain;
+
+  private DimensionedFigure(HeadFigures figures, Scale scale, Words words, double room) {
+    this.figures = figures;
+    this.part = new HeadPart(1, 1, figures.layout().stones());
+    this.scale = scale;
+    this.words = words;
+    double x0 = room / 2 - figures.box().centre().x() * scale.factor();
+    this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
+    this.widths = new WidthChain(figures, flat, room);
+    this.chain = new OpeningChain(figures, part, words, room);
+  }
+
+  /** A head at a scale in so much width of paper; none where it is too wide. */
+  public static Optional<DimensionedFigure> of(
+      HeadFigures figures, Scale scale, Words words, double room) {
+    return figures.box().width() * scale.factor() + 2 * SIDE > room
+        ? Optional.empty()
+        : Optional.of(new DimensionedFigure(figures, scale, words, room));
+  }
+
+  /** The scale. */
+  public Scale scale() {
+    return scale;
+  }
+
+  /** Whether there are widths but no room for them. */
+  public boolean widthsLeftOut() {
+    return widths.leftOut();
+  }
+
+  private double low() {
+    return Math.min(figures.box().minY(), 0);
+  }
+
+  /** How much height it takes, mm. */
+  public double height() {
+    Box b = figures.box();
+    return TOP
+        + (b.maxY() - low()) * scale.factor()
+        + 1
+        + widths.height()
+        + JAMB
+        + chain.height(scale.factor());
+  }
+
+  /** Draws it with its upper left corner at a place. */
+  public void draw(Board board, double left, double top) {
+    Box b = figures.box();
+    double y0 = top + TOP + b.maxY() * scale.factor();
+    Similarity view = flat.then(Similarity.move(left, y0));
+    new ElevationDrawer(figures)
+        .stones(board, view, part.stones(), new ElevationDrawer.Detail(false, true, 5));
+    double under = y0 - low() * scale.factor() + 1;
+    double chainTop = under + widths.height() + JAMB;
+    board.group(
+        Role.DIMENSIONS,
+        "",
+        "",
+        d -> {
+          widths.draw(d, left, y0, under, view);
+          chain.draw(d, left, chainTop, view);
+          height(d, view);
+        });
+    board.group(Role.LINES, "", "", d -> lines(d, view, top, chainTop));
+  }
+
+  private void height(Board board, Similarity view) {
+    double top = figures.curved() ? figures.box().maxY() : headHeight();
+    double x = figures.curved() ? figures.box().maxX() : figures.topEnd(Side.RIGHT).mm();
+    x = Math.max(x, figures.box().maxX());
+    Point a = view.apply(new Point(x, 0));
+    Point b = view.apply(new Point(x, top));
+    String text = figures.format().withUnit(Length.mm(top));
+    new Dimensions(board).aligned(a, b, -7, text, DIMENSION);
+  }
+
+  private double headHeight() {
+    return figures.layout().opening().head().height().mm();
+  }
+
+  private void lines(Board board, Similarity view, double top, double chainTop) {
+    double x = view.apply(Point.ORIGIN).x();
+    String name = words.say("wall.centre-line");
+    board.firstFree(
+        List.of(new Label(new Point(x, top + 2.5), name, Lettering.NOTE, Align.MIDDLE, 0)), 0.3);
+    board.lineAround(new Point(x, top + 3.5), new Point(x, chainTop - 1), Pen.CENTRE);
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      Point jamb = view.apply(new Point(side.sign() * figures.half(), 0));
+      board.lineAround(jamb, new Point(jamb.x(), chainTop + 2), Pen.CUT);
+    }
+  }
+}

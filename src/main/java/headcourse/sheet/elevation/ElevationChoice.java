@@ -1,0 +1,117 @@
+package headcourse.sheet.elevation;
+
+import headcourse.layout.PlacedStone;
+import headcourse.sheet.Scale;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.text.Words;
+import headcourse.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How an elevation is put on paper: turned which way, at which scale, in how many parts. A head is
+ * shown whole where its running marks can then be read from two metres; else in parts, one a page.
+ *
+ * @param turn how the page is turned
+ * @param figures one for each page
+ */
+public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
+  /** Lettering that is read from two metres with ease, from where it is still read, and least. */
+  private static final double[] WANTED = {10, 7, 5, 3.5, 2.5};
+
+  private static final int MOST_PARTS = 40;
+
+  /** Copies the figures. */
+  public ElevationChoice {
+    figures = List.copyOf(figures);
+  }
+
+  /**
+   * Room for an elevation on a page turned one way.
+   *
+   * @param turn how the page is turned
+   * @param width mm
+   * @param height mm
+   */
+  public record Room(Turn turn, double width, double height) {}
+
+  /** The best way to show a head in one of some rooms. */
+  public static ElevationChoice choose(
+      HeadFigures figures, Units units, Words words, List<Room> rooms) {
+    Optional<ElevationChoice> best = Optional.empty();
+    for (double least : WANTED) {
+      for (int parts = 1; parts <= MOST_PARTS && best.isEmpty(); parts++) {
+        best = inParts(figures, units, words, rooms, parts, least);
+        if (least == 10 || figures.curved() && least >= 3.5) {
+          // Ten millimetres are worth a smaller scale, not a page more; nor is an arch cut up.
+          break;
+        }
+      }
+      if (best.isPresent()) {
+        return best.get();
+      }
+    }
+    throw new IllegalStateException(
+        "no room on the paper for the elevation of " + figures.layout().opening().mark());
+  }
+
+  private static Optional<ElevationChoice> inParts(
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int parts, double least) {
+    List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
+    ElevationChoice best = null;
+    for (Scale scale : Scale.ladder(units)) {
+      if (narrowest(figures) * scale.factor() < ElevationFigure.NARROWEST) {
+        continue;
+      }
+      for (Room room : rooms) {
+        Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
+        if (fit.isPresent()
+            && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
+          best = new ElevationChoice(room.turn, fit.get());
+        }
+      }
+      if (best != null) {
+        return Optional.of(best);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private double lettering() {
+    return figures.get(0).lettering();
+  }
+
+  private static double narrowest(HeadFigures figures) {
+    return figures.layout().stones().stream()
+        .map(PlacedStone::outline)
+        .mapToDouble(o -> o.bounds().width())
+        .min()
+        .orElse(1);
+  }
+
+  private static Optional<List<ElevationFigure>> fit(
+      HeadFigures figures,
+      List<HeadPart> parts,
+      Scale scale,
+      Words words,
+      Room room,
+      double least) {
+    for (double cap : StoneLabels.HEIGHTS) {
+      double most = Math.min(room.width, room.height) > 240 ? 14 : 10;
+      if (cap > most + 1e-9 || cap < least - 1e-9) {
+        continue;
+      }
+      List<ElevationFigure> all = new ArrayList<>();
+      for (HeadPart part : parts) {
+        ElevationFigure.of(figures, part, scale, words, room.width, cap)
+            .filter(f -> f.lettering() >= least - 1e-9 && f.height() <= room.height)
+            .ifPresent(all::add);
+      }
+      if (all.size() == parts.size()) {
+        return Optional.of(all);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,291 @@
+package headcourse.sheet.elevation;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Label;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.layout.Side;
+import headcourse.sheet.Board;
+import headcourse.sheet.Scale;
+import headcourse.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A head, or a part of one, to scale with its running marks, jambs, bearing and overall width: from
+ * the top down top marks, stones, soffit marks, the chain over the opening, the overall width.
+ */
+public final class ElevationFigure {
+  /** A stone narrower than this on paper has no room for its mark, mm. */
+  static final double NARROWEST = 4.7;
+
+  private static final double SIDE = 3;
+  private static final Lettering SMALL = new Lettering(3.5, true);
+
+  private final HeadFigures figures;
+  private final HeadPart part;
+  private final Scale scale;
+  private final Words words;
+  private final double room;
+  private final Similarity flat;
+  private final MarkBand below;
+  private final MarkBand above;
+  private final MarkBand.Plan belowPlan;
+  private final MarkBand.Plan abovePlan;
+  private final OpeningChain chain;
+  private final double largest;
+
+  private ElevationFigure(
+      HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
+    this.figures = figures;
+    this.part = part;
+    this.scale = scale;
+    this.words = words;
+    this.room = room;
+    Box b = part.box();
+    double x0 = room / 2 - b.centre().x() * scale.factor();
+    this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
+    this.below = band(figures.soffitMarks(), true);
+    this.above = band(figures.topMarks(), false);
+    this.belowPlan = best(below, cap);
+    this.abovePlan = belowPlan == null ? null : best(above, belowPlan.cap());
+    this.chain = new OpeningChain(figures, part, words, room);
+    this.largest = Math.max(cap, 7);
+  }
+
+  /**
+   * A part of a head at a scale.
+   *
+   * @param room width of paper, mm
+   * @param cap height of the running marks, mm; smaller ones are tried where it does not fit
+   * @return none where the part is wider than the paper, or not even the least lettering fits
+   */
+  public static Optional<ElevationFigure> of(
+      HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
+    if (part.box().width() * scale.factor() + 2 * SIDE > room) {
+      return Optional.empty();
+    }
+    ElevationFigure f = new ElevationFigure(figures, part, scale, words, room, cap);
+    return f.belowPlan == null || f.abovePlan == null ? Optional.empty() : Optional.of(f);
+  }
+
+  private static MarkBand.Plan best(MarkBand band, double most) {
+    for (double cap : StoneLabels.HEIGHTS) {
+      if (cap <= most + 1e-9) {
+        for (int rows = 1; rows <= 2; rows++) {
+          Optional<MarkBand.Plan> plan = band.plan(cap, rows);
+          if (plan.isPresent()) {
+            return plan.get();
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private MarkBand band(List<RunMark> marks, boolean soffit) {
+    List<MarkBand.Item> items = new ArrayList<>();
+    for (RunMark m : marks) {
+      if (part.holds(m.x())) {
+        Point foot = flat.apply(new Point(m.x(), m.y()));
+        // Beside a key that leans outwards the leader leaves clear of the key's corner.
+        double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();
+        items.add(new MarkBand.Item(foot, exit, m.text()));
+      }
+    }
+    List<MarkBand.Wall> walls = new ArrayList<>();
+    if (soffit) {
+      wall(walls, -figures.half(), true, false);
+      wall(walls, 0, true, true);
+      wall(walls, figures.half(), false, false);
+    }
+    return new MarkBand(items, walls, 0, room);
+  }
+
+  private void wall(List<MarkBand.Wall> walls, double x, boolean left, boolean nought) {
+    if (part.holds(x)) {
+      walls.add(new MarkBand.Wall(flat.apply(new Point(x, 0)).x(), left, nought));
+    }
+  }
+
+  private double clearOfKey(double x, boolean soffit) {
+    double foot = flat.apply(new Point(x, 0)).x();
+    if (figures.curved()) {
+      return foot;
+    }
+    Box key =
+        figures.layout().stones().stream()
+            .filter(s -> s.role() == headcourse.layout.Role.KEY)
+            .findFirst()
+            .map(s -> s.outline().bounds())
+            .orElseThrow();
+    boolean sticksOut = !soffit && key.maxY() > figures.layout().opening().head().height().mm();
+    if (!sticksOut) {
+      return foot;
+    }
+    double edge = flat.apply(new Point(x < 0 ? key.minX() : key.maxX(), 0)).x();
+    return x < 0 ? Math.min(foot, edge - 1) : Math.max(foot, edge + 1);
+  }
+
+  /** Height of capitals of the running marks, mm. */
+  public double lettering() {
+    return belowPlan.cap();
+  }
+
+  /** In how many rows the running marks stand. */
+  public int rows() {
+    return belowPlan.rows();
+  }
+
+  /** The scale. */
+  public Scale scale() {
+    return scale;
+  }
+
+  /** The part shboard. */
+  public HeadPart part() {
+    return part;
+  }
+
+  /** Width of the paper that it was laid out for, mm. */
+  public double room() {
+    return room;
+  }
+
+  /** Whether every stone is wide enough on paper for its mark. */
+  boolean readable() {
+    return part.stones().stream()
+        .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST);
+  }
+
+  private double topDepth() {
+    boolean centre = part.holds(0);
+    double marks = above.any() ? abovePlan.depth() + 2 : 0;
+    return marks + (centre ? SMALL.height() + 4 : 2);
+  }
+
+  /** How much height it takes, mm. */
+  public double height() {
+    Box b = part.box();
+    double low = Math.min(b.minY(), 0);
+    return topDepth()
+        + (b.maxY() - low) * scale.factor()
+        + 2.5
+        + belowPlan.depth()
+        + 2
+        + chain.height(scale.factor());
+  }
+
+  /**
+   * Draws it.
+   *
+   * @param left left end of the room
+   * @param top upper end
+   * @return lower end
+   */
+  public double draw(Board board, double left, double top) {
+    Box b = part.box();
+    double low = Math.min(b.minY(), 0);
+    double y0 = top + topDepth() + b.maxY() * scale.factor();
+    Similarity shift = Similarity.move(left, y0);
+    Similarity view = flat.then(shift);
+    double underside = y0 - low * scale.factor() + 2.5;
+    double upperside = top + topDepth() - 2;
+    ElevationDrawer drawer = new ElevationDrawer(figures);
+    drawer.stones(
+        board, view, part.stones(), new ElevationDrawer.Detail(true, true, Math.max(7, largest)));
+    board.group(
+        Role.DIMENSIONS,
+        "",
+        "",
+        d -> {
+          below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);
+          if (abovePlan.depth() > 0 && above.any()) {
+            above.moved(shift).draw(d, moved(abovePlan, left), upperside, -1);
+          }
+        });
+    double chainTop = underside + belowPlan.depth() + 2;
+    double bottom = chainTop + chain.height(scale.factor());
+    board.group(Role.DIMENSIONS, "", "", d -> chain.draw(d, left, chainTop, view));
+    board.group(Role.LINES, "", "", d -> lines(d, view, top, chainTop));
+    return bottom;
+  }
+
+  private void lines(Board board, Similarity view, double top, double chainTop) {
+    if (part.holds(0)) {
+      double x = view.apply(Point.ORIGIN).x();
+      String name = words.say("wall.centre-line");
+      double base = top + SMALL.height();
+      board.firstFree(centreNames(x, base, name), 0.5);
+      board.lineAround(
+          new Point(x, top + SMALL.height() + 1.5), new Point(x, chainTop - 1), Pen.CENTRE);
+    }
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      double jamb = side.sign() * figures.half();
+      if (part.holds(jamb)) {
+        Point foot = view.apply(new Point(jamb, 0));
+        Point head = view.apply(new Point(jamb, topAt(jamb)));
+        board.lineAround(foot, new Point(foot.x(), chainTop + 2), Pen.OUTLINE);
+        board.lineAround(head, foot, Pen.HIDDEN);
+        jambName(board, foot, chainTop, side);
+        wallLine(board, view, side);
+      }
+    }
+  }
+
+  private static List<Label> centreNames(double x, double base, String name) {
+    List<Label> labels = new ArrayList<>();
+    for (Lettering l : List.of(SMALL, new Lettering(2.5, true))) {
+      labels.add(new Label(new Point(x, base), name, l, Align.MIDDLE, 0));
+    }
+    return labels;
+  }
+
+  // Height of the head's outline over a place, for the hidden jamb line behind the end stone.
+  private double topAt(double x) {
+    return part.stones().stream()
+        .map(s -> s.outline().bounds())
+        .filter(b -> b.minX() <= x && x <= b.maxX())
+        .mapToDouble(Box::maxY)
+        .max()
+        .orElse(0);
+  }
+
+  private void jambName(Board board, Point foot, double chainTop, Side side) {
+    String name = words.say("wall.jamb");
+    List<Label> places = new ArrayList<>();
+    for (double y : new double[] {chainTop - 1, chainTop - 6, (foot.y() + chainTop) / 2}) {
+      for (int way : new int[] {-side.sign(), side.sign()}) {
+        Align align = way > 0 ? Align.START : Align.END;
+        places.add(
+            new Label(
+                new Point(foot.x() + way * 1.5, y), name, new Lettering(2.5, false), align, 0));
+      }
+    }
+    board.firstFree(places, 0.5);
+  }
+
+  // The bed that the end stone sits on, run out a little past the end.
+  private void wallLine(Board board, Similarity view, Side side) {
+    double end = side.sign() * figures.end(side).mm();
+    if (figures.curved() || Math.abs(end) < figures.half() + 0.01) {
+      return;
+    }
+    Point from = view.apply(new Point(end, 0));
+    double reach = Math.min(SIDE - 0.5, 8);
+    board.lineAround(from, new Point(from.x() + side.sign() * reach, from.y()), Pen.EDGE);
+  }
+
+  private static MarkBand.Plan moved(MarkBand.Plan plan, double left) {
+    double[] slots = plan.slots().clone();
+    for (int i = 0; i < slots.length; i++) {
+      slots[i] += left;
+    }
+    return new MarkBand.Plan(plan.cap(), plan.rows(), slots, plan.jog(), plan.near(), plan.depth());
+  }
+}

@@ -1,0 +1,72 @@
+package headcourse.sheet.elevation;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Page;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.sheet.Board;
+import headcourse.sheet.Scale;
+import headcourse.text.Words;
+import headcourse.units.LengthFormat;
+import headcourse.units.Units;
+import headcourse.work.ShopWork;
+import java.util.List;
+import java.util.Optional;
+
+/** The elevation of an opening as a page of its own, to scale, as large as it needs to be. */
+public final class ElevationSvg {
+  private static final double MARGIN = 8;
+  private static final double HEADER = 24;
+
+  /** Width of paper that the scale is chosen for, mm. */
+  private static final double WIDTH = 420;
+
+  private ElevationSvg() {}
+
+  /** The page; its size follows from the drawing. */
+  public static Page page(ShopWork work, HeadWork head) {
+    Job job = work.job();
+    Words words = Words.of(job.language().word());
+    HeadFigures figures = new HeadFigures(head, new LengthFormat(job.units(), job.grid()));
+    ElevationFigure figure = figure(figures, job.units(), words);
+    Opening opening = head.layout().opening();
+    double width = figure.room() + 2 * MARGIN;
+    double height = HEADER + figure.height() + 2 * MARGIN;
+    String title = words.say("wall.elevation-of", opening.mark(), opening.label());
+    Board board = new Board();
+    board.group(Role.NOTES, "", "", b -> header(b, job, opening, words, figure));
+    board.group(Role.FIGURE, "", title, b -> figure.draw(b, MARGIN, MARGIN + HEADER));
+    return new Page(width, height, opening.mark(), title, board.marks(), List.of());
+  }
+
+  private static void header(
+      Board b, Job job, Opening opening, Words words, ElevationFigure figure) {
+    Lettering mark = new Lettering(14, true);
+    b.text(MARGIN, MARGIN + 14, opening.mark(), mark, Align.START);
+    double x = MARGIN + headcourse.drawing.LabelShape.width(opening.mark(), mark) + 5;
+    String label = opening.label().isEmpty() ? job.info().title() : opening.label();
+    b.text(x, MARGIN + 5, label, new Lettering(5, true), Align.START);
+    String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().name();
+    b.text(x, MARGIN + 10.5, seen, Lettering.NOTE, Align.START);
+    ScaleBar.draw(
+        b, words, job.units(), figure.scale(), x, MARGIN + 17, figure.room() - x + MARGIN);
+  }
+
+  private static ElevationFigure figure(HeadFigures figures, Units units, Words words) {
+    HeadPart whole = new HeadPart(1, 1, figures.layout().stones());
+    for (double width = WIDTH; ; width *= 1.25) {
+      for (Scale scale : Scale.ladder(units)) {
+        for (double cap : new double[] {7, 5}) {
+          Optional<ElevationFigure> f =
+              ElevationFigure.of(figures, whole, scale, words, width, cap);
+          if (f.isPresent() && f.get().lettering() >= cap && f.get().readable()) {
+            return f.get();
+          }
+        }
+      }
+    }
+  }
+}

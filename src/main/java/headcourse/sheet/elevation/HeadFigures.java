@@ -1,0 +1,139 @@
+package headcourse.sheet.elevation;
+
+import headcourse.bench.HeadWork;
+import headcourse.geom.Box;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.JointLine;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Role;
+import headcourse.layout.Side;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The places and printed figures of a head that every elevation shows. */
+public final class HeadFigures {
+  private final HeadWork work;
+  private final LengthFormat format;
+  private final Box box;
+
+  /** The figures of a head. */
+  public HeadFigures(HeadWork work, LengthFormat format) {
+    this.work = work;
+    this.format = format;
+    this.box = around(layout().stones());
+  }
+
+  /** The head. */
+  public HeadWork work() {
+    return work;
+  }
+
+  /** The head set out. */
+  public HeadLayout layout() {
+    return work.layout();
+  }
+
+  /** How lengths are printed. */
+  public LengthFormat format() {
+    return format;
+  }
+
+  /** The least box around all stones, model space. */
+  public Box box() {
+    return box;
+  }
+
+  /** The least box around some stones, model space. */
+  static Box around(List<PlacedStone> stones) {
+    return stones.stream()
+        .map(s -> s.outline().bounds())
+        .reduce(Box::union)
+        .orElseThrow(() -> new IllegalArgumentException("a head has stones"));
+  }
+
+  /** Whether the soffit is a curve rather than a line or a slight camber. */
+  public boolean curved() {
+    return layout().curve() != null && layout().curve().striking() == null;
+  }
+
+  /** Half the clear width, mm. */
+  public double half() {
+    return layout().halfWidth().mm();
+  }
+
+  /** Whether a stone stands on the centre line. */
+  public boolean keyed() {
+    return layout().stones().stream().anyMatch(s -> s.role() == Role.KEY);
+  }
+
+  /** Overall width between the ends on the soffit line, as the printed marks add up to. */
+  public Length overall() {
+    return end(Side.LEFT).plus(end(Side.RIGHT));
+  }
+
+  /** Overall width on the soffit line, or on the top line where the soffit is a curve. */
+  public Length overallAnywhere() {
+    return curved() ? topEnd(Side.LEFT).plus(topEnd(Side.RIGHT)) : overall();
+  }
+
+  /** Running mark of a side's end on the soffit line. */
+  public Length end(Side side) {
+    return joints(side).stream()
+        .map(j -> snapped(j.soffitMark()))
+        .max(Comparator.naturalOrder())
+        .orElse(Length.ZERO);
+  }
+
+  /** Running mark of a side's end on the top line. */
+  public Length topEnd(Side side) {
+    return joints(side).stream()
+        .map(j -> snapped(j.topMark()))
+        .max(Comparator.naturalOrder())
+        .orElse(Length.ZERO);
+  }
+
+  /** The joints of a side, outwards. */
+  public List<JointLine> joints(Side side) {
+    return layout().joints().stream()
+        .filter(j -> j.side() == side)
+        .sorted(Comparator.comparingInt(JointLine::index))
+        .toList();
+  }
+
+  /** A length on the grid, as it is printed. */
+  public Length snapped(Length length) {
+    return format.grid().snap(length);
+  }
+
+  /** Marks along the soffit, left to right; the centre line itself is not among them. */
+  List<RunMark> soffitMarks() {
+    List<RunMark> marks = new ArrayList<>();
+    for (JointLine j : layout().joints()) {
+      if (!j.soffitMark().isZero()) {
+        marks.add(mark(j, j.soffitMark(), j.foot().y()));
+      }
+    }
+    marks.sort(Comparator.comparingDouble(RunMark::x));
+    return marks;
+  }
+
+  /** Marks along the top where they differ from those below them, left to right. */
+  List<RunMark> topMarks() {
+    List<RunMark> marks = new ArrayList<>();
+    for (JointLine j : layout().joints()) {
+      if (!snapped(j.topMark()).equals(snapped(j.soffitMark())) && !j.topMark().isZero()) {
+        marks.add(mark(j, j.topMark(), j.head().y()));
+      }
+    }
+    marks.sort(Comparator.comparingDouble(RunMark::x));
+    return marks;
+  }
+
+  private RunMark mark(JointLine j, Length length, double y) {
+    return new RunMark(
+        j.side().sign() * length.mm(), y, format.tape(length), j.index() == 0 && keyed());
+  }
+}

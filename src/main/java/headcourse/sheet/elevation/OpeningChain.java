@@ -1,0 +1,194 @@
+package headcourse.sheet.elevation;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Label;
+import headcourse.drawing.Pen;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.layout.Side;
+import headcourse.sheet.Board;
+import headcourse.sheet.Dimensions;
+import headcourse.text.Words;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** The dimensions under the running marks: bearing, clear opening, bearing; then the overall. */
+final class OpeningChain {
+  private static final Lettering FIGURE = new Lettering(5, true);
+  private static final Lettering WORD = new Lettering(2.5, false);
+
+  // Figure over a dimension line, the line, and the word under it.
+  private static final double ABOVE = 8.2;
+  private static final double BELOW = 5.8;
+
+  private final HeadFigures figures;
+  private final HeadPart part;
+  private final Words words;
+  private final double room;
+  private final List<Span> spans = new ArrayList<>();
+
+  /** One dimension. */
+  private record Span(double from, double to, Length length, String word, Side side) {}
+
+  OpeningChain(HeadFigures figures, HeadPart part, Words words, double room) {
+    this.figures = figures;
+    this.part = part;
+    this.words = words;
+    this.room = room;
+    double half = figures.half();
+    bearing(Side.LEFT);
+    if (part.whole()) {
+      Length width = figures.layout().halfWidth().times(2);
+      spans.add(new Span(-half, half, width, words.say("wall.clear-opening"), Side.CENTRE));
+    }
+    bearing(Side.RIGHT);
+  }
+
+  private Length end(Side side) {
+    return figures.curved() ? figures.topEnd(side) : figures.end(side);
+  }
+
+  private void bearing(Side side) {
+    double jamb = side.sign() * figures.half();
+    Length end = end(side);
+    double x = side.sign() * end.mm();
+    if (part.holds(jamb) && end.mm() > figures.half() + 0.01) {
+      Length length = end.minus(figures.snapped(figures.layout().halfWidth()));
+      String word = words.say(figures.curved() ? "wall.on-the-wall-top" : "wall.on-the-wall");
+      spans.add(new Span(Math.min(jamb, x), Math.max(jamb, x), length, word, side));
+    }
+  }
+
+  private String text(Span span) {
+    return span.side == Side.CENTRE
+        ? figures.format().building(span.length)
+        : figures.format().withUnit(span.length);
+  }
+
+  private boolean fits(Span span, double scale) {
+    return LabelShape.width(text(span), FIGURE) + 1.5 <= (span.to - span.from) * scale;
+  }
+
+  private boolean overallShown() {
+    return part.whole() && spans.size() > 1;
+  }
+
+  /** How much height it takes at a scale, mm. */
+  double height(double scale) {
+    if (spans.isEmpty()) {
+      return 2;
+    }
+    double out = spans.stream().allMatch(s -> fits(s, scale)) ? 0 : ABOVE + BELOW;
+    return ABOVE + BELOW + out + (overallShown() ? ABOVE + BELOW : 0);
+  }
+
+  /** Draws it; {@code left} is the left end of the room. */
+  void draw(Board board, double left, double top, Similarity view) {
+    if (spans.isEmpty()) {
+      return;
+    }
+    double line = top + ABOVE;
+    double out = spans.stream().allMatch(s -> fits(s, view.scale())) ? 0 : ABOVE + BELOW;
+    double overall = line + BELOW + out + ABOVE;
+    for (Span s : spans) {
+      double a = view.apply(new Point(s.from, 0)).x();
+      double b = view.apply(new Point(s.to, 0)).x();
+      figure(board, s, a, b, line, left);
+      rule(board, a, b, line);
+    }
+    if (overallShown()) {
+      double a = view.apply(new Point(-end(Side.LEFT).mm(), 0)).x();
+      double b = view.apply(new Point(end(Side.RIGHT).mm(), 0)).x();
+      Length sum = end(Side.LEFT).plus(end(Side.RIGHT));
+      write(board, (a + b) / 2, overall, figures.format().building(sum));
+      word(board, words.say("wall.overall"), a, b, overall, left);
+      rule(board, a, b, overall);
+    }
+    for (Span s : spans) {
+      word(
+          board,
+          s.word,
+          view.apply(new Point(s.from, 0)).x(),
+          view.apply(new Point(s.to, 0)).x(),
+          line,
+          left);
+    }
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      double end = side.sign() * end(side).mm();
+      if (part.holds(end) && end(side).mm() > figures.half() + 0.01) {
+        Point from = view.apply(new Point(end, endFoot(side)));
+        double to = (overallShown() ? overall : line) + 1.5;
+        board.lineAround(new Point(from.x(), from.y() + 1.2), new Point(from.x(), to), Pen.FINE);
+      }
+      double jamb = view.apply(new Point(side.sign() * figures.half(), 0)).x();
+      if (part.holds(side.sign() * figures.half())) {
+        board.lineAround(new Point(jamb, top), new Point(jamb, line + 1.5), Pen.FINE);
+      }
+    }
+  }
+
+  private double endFoot(Side side) {
+    var joints = figures.joints(side);
+    var last = joints.get(joints.size() - 1);
+    return figures.curved() ? last.head().y() : last.foot().y();
+  }
+
+  private static void rule(Board board, double a, double b, double y) {
+    new Dimensions(board).chain(new double[] {a, b}, y - 2, y, List.of(""), FIGURE);
+  }
+
+  private static void write(Board board, double x, double line, String text) {
+    double base = line - 1 - LabelShape.below(text, FIGURE);
+    board.text(x, base, text, FIGURE, Align.MIDDLE);
+  }
+
+  // Over the line where it fits; else beside it on the outer side; else under it.
+  private void figure(Board board, Span s, double a, double b, double line, double left) {
+    String text = text(s);
+    double middle = (a + b) / 2;
+    if (fits(s, (b - a) / (s.to - s.from))) {
+      write(board, middle, line, text);
+      return;
+    }
+    double width = LabelShape.width(text, FIGURE);
+    double base = line - 1 - LabelShape.below(text, FIGURE);
+    List<Label> places = new ArrayList<>();
+    double outer = s.side == Side.LEFT ? a - 1.8 : b + 1.8;
+    Align align = s.side == Side.LEFT ? Align.END : Align.START;
+    double reach = s.side == Side.LEFT ? outer - width : outer + width;
+    if (reach >= left && reach <= left + room) {
+      places.add(new Label(new Point(outer, base), text, FIGURE, align, 0));
+    }
+    double low = line + BELOW + LabelShape.above(text, FIGURE);
+    double x = Math.max(left + width / 2, Math.min(left + room - width / 2, middle));
+    places.add(new Label(new Point(x, low), text, FIGURE, Align.MIDDLE, 0));
+    board.firstFree(places, 0.3);
+  }
+
+  private void word(Board board, String word, double a, double b, double line, double left) {
+    double width = LabelShape.width(word, WORD);
+    double middle = (a + b) / 2;
+    List<Label> places = new ArrayList<>();
+    double under = line + BELOW + ABOVE + WORD.height();
+    for (double y : new double[] {line + 2.2 + WORD.height(), under}) {
+      for (double x : candidates(a, b, width)) {
+        double at = Math.max(left + width / 2, Math.min(left + room - width / 2, x));
+        places.add(new Label(new Point(at, y), word, WORD, Align.MIDDLE, 0));
+      }
+    }
+    if (!board.firstFree(places, 0.3)) {
+      // The same word over the other bearing has its place; the figure alone stands here.
+      Collections.reverse(places);
+      board.firstFree(places, 0);
+    }
+  }
+
+  private static double[] candidates(double a, double b, double width) {
+    double middle = (a + b) / 2;
+    return new double[] {middle, a + width / 2 + 1, b - width / 2 - 1};
+  }
+}

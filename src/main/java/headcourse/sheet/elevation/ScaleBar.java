@@ -1,0 +1,54 @@
+package headcourse.sheet.elevation;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Path;
+import headcourse.sheet.Board;
+import headcourse.sheet.Scale;
+import headcourse.sheet.TextFlow;
+import headcourse.text.Words;
+import headcourse.units.Grid;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import headcourse.units.Units;
+
+/** A bar of a known length on paper, so that a copy that was shrunk gives itself away. */
+public final class ScaleBar {
+  private static final double HEIGHT = 1.6;
+
+  private ScaleBar() {}
+
+  /**
+   * Draws a bar of two inches or 50 mm with what it stands for, and the words beside it.
+   *
+   * @param y its upper edge
+   * @param room width that bar and words may take
+   * @return lower edge
+   */
+  public static double draw(
+      Board board, Words words, Units units, Scale scale, double x, double y, double room) {
+    Length paper = units == Units.INCH ? Length.inches(2) : Length.mm(50);
+    LengthFormat format =
+        new LengthFormat(units, new Grid(units == Units.INCH ? Length.inches(0.25) : Length.mm(1)));
+    Length real = paper.times(scale.reduction());
+    String says = units == Units.INCH ? format.building(real) : format.withUnit(real);
+    double step = paper.mm() / 4;
+    for (int i = 0; i < 4; i++) {
+      if (i % 2 == 0) {
+        board.fill(Path.rect(x + i * step, y, step, HEIGHT), Shade.BLACK);
+      }
+    }
+    board.stroke(Path.rect(x, y, paper.mm(), HEIGHT), Pen.DIMENSION);
+    String text = words.say("wall.scale-bar", says, format.withUnit(paper));
+    Lettering small = Lettering.NOTE;
+    double beside = room - paper.mm() - 3;
+    if (LabelShape.width(text, small) <= beside) {
+      board.text(x + paper.mm() + 3, y + HEIGHT / 2 + 1.25, text, small, Align.START);
+      return y + HEIGHT + 1;
+    }
+    return TextFlow.paragraph(board, x, y + HEIGHT + 1.5, room, text, small);
+  }
+}

@@ -1,0 +1,102 @@
+package headcourse.sheet.elevation;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.sheet.Board;
+import headcourse.sheet.Dimensions;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The chain of widths under a head: over the line where every size fits between its ticks; else
+ * turned and spread under it; left out where there are too many even for that.
+ */
+final class WidthChain {
+  private static final double[] HEIGHTS = {3.5, 2.5};
+
+  private final List<WidthRuns.Run> runs;
+  private final LengthFormat format;
+  private final Similarity flat;
+  private Lettering level;
+  private MarkBand band;
+  private MarkBand.Plan plan;
+
+  WidthChain(HeadFigures figures, Similarity flat, double room) {
+    this.runs = figures.curved() ? List.of() : WidthRuns.of(figures);
+    this.format = figures.format();
+    this.flat = flat;
+    for (double cap : HEIGHTS) {
+      Lettering l = new Lettering(cap, true);
+      if (level == null && runs.stream().allMatch(r -> fits(r, l))) {
+        level = l;
+      }
+    }
+    if (level == null) {
+      turned(room);
+    }
+  }
+
+  private boolean fits(WidthRuns.Run r, Lettering l) {
+    double room = r.to().minus(r.from()).mm() * flat.scale();
+    return LabelShape.width(r.text(format), l) + 1.5 <= room;
+  }
+
+  private void turned(double room) {
+    List<MarkBand.Item> items = new ArrayList<>();
+    for (WidthRuns.Run r : runs) {
+      double middle = (r.from().mm() + r.to().mm()) / 2;
+      Point at = flat.apply(new Point(middle, 0));
+      items.add(new MarkBand.Item(new Point(at.x(), 0), at.x(), r.text(format)));
+    }
+    band = new MarkBand(items, List.of(), 0, room);
+    for (double cap : HEIGHTS) {
+      for (int rows = 1; rows <= 2 && plan == null; rows++) {
+        Optional<MarkBand.Plan> p = band.plan(cap, rows);
+        plan = p.orElse(null);
+      }
+    }
+  }
+
+  /** Whether there are sizes but no room for them. */
+  boolean leftOut() {
+    return level == null && plan == null;
+  }
+
+  double height() {
+    if (runs.isEmpty() || leftOut()) {
+      return 0;
+    }
+    return level != null ? level.height() * 1.4 + 5 : 7 + plan.depth();
+  }
+
+  void draw(Board board, double left, double objectY, double top, Similarity view) {
+    if (runs.isEmpty() || leftOut()) {
+      return;
+    }
+    double y = level != null ? top + level.height() * 1.4 + 2 : top + 3;
+    double[] xs = new double[runs.size() + 1];
+    for (int i = 0; i < runs.size(); i++) {
+      xs[i] = view.apply(new Point(runs.get(i).from().mm(), 0)).x();
+      xs[i + 1] = view.apply(new Point(runs.get(i).to().mm(), 0)).x();
+    }
+    Dimensions dimensions = new Dimensions(board);
+    if (level != null) {
+      List<String> texts = runs.stream().map(r -> r.text(format)).toList();
+      dimensions.chain(xs, objectY, y, texts, level);
+      return;
+    }
+    dimensions.chain(xs, objectY, y, Collections.nCopies(runs.size(), ""), Lettering.NOTE);
+    double[] slots = plan.slots().clone();
+    for (int i = 0; i < slots.length; i++) {
+      slots[i] += left;
+    }
+    MarkBand.Plan there =
+        new MarkBand.Plan(plan.cap(), plan.rows(), slots, plan.jog(), plan.near(), plan.depth());
+    band.moved(Similarity.move(left, y)).draw(board, there, y + 2, 1);
+  }
+}

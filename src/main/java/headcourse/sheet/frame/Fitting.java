@@ -1,0 +1,56 @@
+package headcourse.sheet.frame;
+
+import headcourse.drawing.Lettering;
+import headcourse.text.Face;
+import headcourse.text.Wrap;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A text fitted into the room of its field: as it is; else one step smaller; else over the lines
+ * that the field has; else cut short with an ellipsis.
+ *
+ * @param lettering what it is written in
+ * @param lines at least one
+ */
+record Fitting(Lettering lettering, List<String> lines) {
+  static Fitting of(String text, Lettering wanted, double width, int most) {
+    Lettering small = new Lettering(Steps.below(wanted.height()), wanted.bold());
+    for (Lettering l : List.of(wanted, small)) {
+      for (int n = 1; n <= most; n += Math.max(1, most - 1)) {
+        List<String> lines = wrapped(text, l, width);
+        if (lines.size() <= n && widest(lines, l) <= width) {
+          return new Fitting(l, lines);
+        }
+      }
+    }
+    Face face = Face.of(small.bold());
+    List<String> lines = new ArrayList<>(wrapped(text, small, width));
+    if (lines.size() > most) {
+      String rest = String.join(" ", lines.subList(most - 1, lines.size()));
+      lines = new ArrayList<>(lines.subList(0, most - 1));
+      lines.add(rest);
+    }
+    lines.replaceAll(s -> Wrap.shortened(s, face, small.height(), width));
+    return new Fitting(small, lines);
+  }
+
+  private static List<String> wrapped(String text, Lettering l, double width) {
+    return width == Double.POSITIVE_INFINITY
+        ? List.of(text.split("\n", -1))
+        : Wrap.lines(text, Face.of(l.bold()), l.height(), width);
+  }
+
+  private static double widest(List<String> lines, Lettering l) {
+    double w = 0;
+    for (String s : lines) {
+      w = Math.max(w, Face.of(l.bold()).width(s, l.height()));
+    }
+    return w;
+  }
+
+  /** From one base line to the next, mm. */
+  double pitch() {
+    return lettering.height() * 1.6;
+  }
+}

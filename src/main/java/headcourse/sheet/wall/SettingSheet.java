@@ -1,0 +1,128 @@
+package headcourse.sheet.wall;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.job.Bundle;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.rules.Materials;
+import headcourse.sheet.Amounts;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.Table.Column;
+import java.util.ArrayList;
+import java.util.List;
+
+/** In which order a head goes up, what holds each stone, what to check, where the ends may land. */
+public final class SettingSheet implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final Lettering SMALL = Lettering.NOTE;
+
+  /** The setting sheets of a wall bundle. */
+  public SettingSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.WALL;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    List<PageDraft> pages = new ArrayList<>();
+    for (HeadWork head : context.work().heads()) {
+      pages.addAll(pages(context, head));
+    }
+    return pages;
+  }
+
+  /** The setting sheet of one head. */
+  static List<PageDraft> pages(SheetContext context, HeadWork head) {
+    Opening opening = head.layout().opening();
+    Turn turn = SheetFlow.bestTurn(context);
+    String title = context.say("wall.setting-sheet");
+    SheetFlow flow = new SheetFlow(context, turn, opening.mark() + "-S", title, opening.mark());
+    flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
+    order(flow, context, head);
+    stackUp(flow, context, head);
+    flow.heading(context.say("wall.props"), 14);
+    flow.say("wall.props-text", TEXT);
+    mortar(flow, context);
+    cautions(flow, context);
+    return flow.pages();
+  }
+
+  private static void order(SheetFlow flow, SheetContext context, HeadWork head) {
+    Job job = context.job();
+    SettingRows rows = new SettingRows(context, head);
+    Bed bed = Bed.of(job, head.layout().opening());
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column(context.say("wall.order"), 11, Align.END, true));
+    columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
+    columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
+    columns.add(new Column(context.say("wall.screws"), 48, Align.START, false));
+    columns.add(new Column(context.say("wall.covered-by"), 26, Align.START, false));
+    if (!bed.level()) {
+      columns.add(new Column(context.say("wall.bed"), 22, Align.START, false));
+    }
+    columns.add(new Column(context.say("wall.then-check"), 56, Align.START, true));
+    flow.table(columns, rows.all(), TEXT);
+    String least = context.format().withUnit(job.wall().bed());
+    flow.say(bed.level() ? "wall.bed-level" : "wall.bed-measured", TEXT, least);
+    flow.say("wall.closing", TEXT);
+    if (head.layout().curve() != null && head.layout().curve().striking() != null) {
+      var depth = headcourse.units.Length.mm(head.layout().curve().striking());
+      flow.say("wall.striking-point", TEXT, context.format().withUnit(depth));
+    }
+  }
+
+  private static void stackUp(SheetFlow flow, SheetContext context, HeadWork head) {
+    Job job = context.job();
+    flow.heading(context.say("wall.stack-up"), 34);
+    String text = job.setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar";
+    StackUpTables tables = new StackUpTables(context, head);
+    flow.say(
+        text, TEXT, tables.fine(job.setting().cutTolerance()), tables.fine(job.setting().opens()));
+    flow.table(tables.endColumns(), tables.ends(), TEXT);
+    flow.say("wall.trim", TEXT);
+    List<List<String>> drift = tables.drift();
+    if (!drift.isEmpty()) {
+      flow.table(tables.driftColumns(), drift, TEXT);
+    }
+  }
+
+  private static void mortar(SheetFlow flow, SheetContext context) {
+    Materials m = context.work().materials();
+    flow.heading(context.say("wall.mortar"), 14);
+    Amounts amounts = new Amounts(context.job().units());
+    flow.say("wall.mortar-text", TEXT, amounts.volume(m.mortarM3()), m.bags());
+    List<String> screws = new ArrayList<>();
+    for (Materials.ScrewCount c : m.screwsByLength()) {
+      screws.add(
+          context.say("wall.screws-needed", c.count(), context.format().withUnit(c.length())));
+    }
+    if (!screws.isEmpty()) {
+      flow.paragraph(String.join(" · ", screws), TEXT);
+    }
+  }
+
+  /** The cautions that stand on every bundle. */
+  static void cautions(SheetFlow flow, SheetContext context) {
+    flow.heading(context.say("wall.cautions"), 20);
+    Amounts amounts = new Amounts(context.job().units());
+    String two = amounts.wholeMass(SettingRows.twoPeople(context.job()));
+    for (String key :
+        List.of(
+            "wall.caution-load",
+            "wall.caution-code",
+            "wall.caution-dust",
+            "wall.caution-eyes",
+            "wall.caution-scaffold")) {
+      context.words().each(key).forEach(t -> flow.item("!", t, SMALL));
+    }
+    context.words().each("wall.caution-lift", two).forEach(t -> flow.item("!", t, SMALL));
+  }
+}

@@ -1,0 +1,166 @@
+package headcourse.sheet.wall;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.geom.Box;
+import headcourse.job.Bundle;
+import headcourse.job.Opening;
+import headcourse.sheet.Board;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.Scale;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.TextFlow;
+import headcourse.sheet.elevation.ElevationChoice;
+import headcourse.sheet.elevation.ElevationFigure;
+import headcourse.sheet.elevation.HeadFigures;
+import headcourse.sheet.elevation.HeadPart;
+import headcourse.sheet.elevation.ScaleBar;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One large elevation a page, to be read from the scaffold. */
+public final class WallElevation implements SheetComposer {
+  private static final Lettering TITLE = new Lettering(5, true);
+  private static final Lettering SMALL = Lettering.NOTE;
+  private static final Lettering LINE = new Lettering(3.5, false);
+
+  /** The elevations of a wall bundle. */
+  public WallElevation() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.WALL;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext context) {
+    List<PageDraft> pages = new ArrayList<>();
+    for (HeadWork head : context.work().heads()) {
+      pages.addAll(pages(context, head));
+    }
+    return pages;
+  }
+
+  /** The elevation of one head, on as many pages as it takes. */
+  static List<PageDraft> pages(SheetContext context, HeadWork head) {
+    HeadFigures figures = new HeadFigures(head, context.format());
+    List<ElevationChoice.Room> rooms = new ArrayList<>();
+    for (Turn turn : List.of(Turn.LANDSCAPE, Turn.PORTRAIT)) {
+      Box area = context.area(turn);
+      double header = header(new Board(), context, figures, area, Scale.FULL, null) - area.minY();
+      rooms.add(new ElevationChoice.Room(turn, area.width(), area.height() - header - 3));
+    }
+    ElevationChoice choice =
+        ElevationChoice.choose(figures, context.job().units(), context.words(), rooms);
+    Opening opening = head.layout().opening();
+    List<PageDraft> pages = new ArrayList<>();
+    for (ElevationFigure figure : choice.figures()) {
+      HeadPart part = figure.part();
+      String label = opening.mark() + (part.whole() ? "" : "-" + part.number());
+      String title = context.say("wall.elevation-of", opening.mark(), opening.label());
+      PageDraft page = context.page(choice.turn(), label, title);
+      page.scale(figure.scale().name());
+      if (part.number() == 1) {
+        page.bookmark(1, title, "wall-" + opening.mark(), page.area().minY());
+      }
+      draw(context, figures, figure, page, title);
+      pages.add(page);
+    }
+    return pages;
+  }
+
+  private static void draw(
+      SheetContext context,
+      HeadFigures figures,
+      ElevationFigure figure,
+      PageDraft page,
+      String title) {
+    Box area = page.area();
+    Board board = page.board();
+    double[] top = {0};
+    board.group(
+        Role.NOTES,
+        "",
+        "",
+        b -> top[0] = header(b, context, figures, area, figure.scale(), figure.part()));
+    double slack = area.maxY() - top[0] - 3 - figure.height();
+    double[] bottom = {0};
+    board.group(
+        Role.FIGURE,
+        "",
+        title,
+        b -> bottom[0] = figure.draw(b, area.minX(), top[0] + 3 + Math.max(0, slack) * 0.35));
+    String note = context.say("wall.veneer-carries-nothing");
+    double height = TextFlow.height(note, area.width(), SMALL);
+    if (bottom[0] + height + 3 <= area.maxY()) {
+      TextFlow.paragraph(board, area.minX(), area.maxY() - height, area.width(), note, SMALL);
+    }
+  }
+
+  // Draws the header and says where it ends; a null part stands for any.
+  private static double header(
+      Board b, SheetContext context, HeadFigures figures, Box area, Scale scale, HeadPart part) {
+    Opening opening = figures.layout().opening();
+    boolean wide = area.width() > 235;
+    Lettering small = area.width() > 350 ? LINE : SMALL;
+    double right = wide ? area.width() * 0.36 : 0;
+    double cap = area.width() > 350 ? 20 : 14;
+    Lettering big = new Lettering(cap, true);
+    double x = area.minX();
+    double y = area.minY();
+    b.text(x, y + cap, opening.mark(), big, Align.START);
+    double indent = LabelShape.width(opening.mark(), big) + 5;
+    double width = area.width() - indent - right - (wide ? 6 : 0);
+    double at = x + indent;
+    String name = opening.label().isEmpty() ? context.job().info().title() : opening.label();
+    if (opening.count() > 1) {
+      name += " · " + context.say("wall.alike", opening.count());
+    }
+    double line = TextFlow.paragraph(b, at, y, width, name, TITLE) - 1.5;
+    if (part == null || !part.whole()) {
+      int number = part == null ? 8 : part.number();
+      int of = part == null ? 8 : part.of();
+      String first = part == null ? "L88" : part.stones().get(0).mark();
+      String last = part == null ? "R88" : part.stones().get(part.stones().size() - 1).mark();
+      // Planned for as if there were parts, so that a head that needs them has the room.
+      if (part != null) {
+        String text = context.say("wall.part", number, of, first, last);
+        line = TextFlow.paragraph(b, at, line, width, text, LINE.inBold());
+      } else {
+        line += LINE.height() * TextFlow.LEADING;
+      }
+    }
+    line =
+        TextFlow.paragraph(
+            b,
+            at,
+            line,
+            width,
+            context.say("wall.seen-from-outside") + " · " + scale.name(),
+            small);
+    boolean mortar = !context.job().setting().dry();
+    String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
+    line = TextFlow.paragraph(b, at, line, width, marks, small);
+    line = Math.max(line + 1, y + cap + 3);
+    double barRoom = wide ? area.width() - right - 6 : area.width();
+    line = ScaleBar.draw(b, context.words(), context.job().units(), scale, x, line, barRoom);
+    if (wide) {
+      return Math.max(line, orders(b, context, area.maxX() - right, y, right, small));
+    }
+    return orders(b, context, x, line + 4, area.width(), small);
+  }
+
+  private static double orders(
+      Board b, SheetContext context, double x, double y, double width, Lettering small) {
+    double line = TextFlow.paragraph(b, x, y, width, context.say("wall.set-in-order"), TITLE);
+    String screw =
+        context.say(context.job().setting().dry() ? "wall.screw-dry" : "wall.screw-mortar");
+    line = TextFlow.paragraph(b, x, line - 1, width, screw, small);
+    return TextFlow.paragraph(b, x, line, width, context.say("wall.level-after-three"), small);
+  }
+}

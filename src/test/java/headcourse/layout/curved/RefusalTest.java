@@ -1,0 +1,168 @@
+package headcourse.layout.curved;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.diag.Source;
+import headcourse.diag.Span;
+import headcourse.job.HeadSpec;
+import headcourse.job.Spans;
+import headcourse.layout.Change;
+import headcourse.layout.Solution;
+import headcourse.testing.JobMaker;
+import headcourse.units.Length;
+import java.util.Map;
+import java.util.Random;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** What cannot be is named, and every change that is offered makes it possible. */
+class RefusalTest {
+  private static Solution.Refused refused(JobMaker m) {
+    return assertInstanceOf(Solution.Refused.class, CurvedJobs.solve(m));
+  }
+
+  private static void everyChangeWorks(String shape, Consumer<JobMaker> ask, String says) {
+    JobMaker m = CurvedJobs.of(shape, 48, 8);
+    ask.accept(m);
+    Solution.Refused r = refused(m);
+    assertTrue(r.problems().get(0).message().contains(says), r.problems().get(0).message());
+    assertFalse(r.changes().isEmpty());
+    for (Change c : r.changes()) {
+      JobMaker again = CurvedJobs.of(shape, 48, 8);
+      ask.accept(again);
+      Changed.apply(again, c);
+      assertInstanceOf(Solution.Solved.class, CurvedJobs.solve(again), () -> c + " does not help");
+    }
+  }
+
+  private static Consumer<JobMaker> with(Object... params) {
+    return m -> {
+      for (int i = 0; i < params.length; i += 2) {
+        Object v = params[i + 1] instanceof Integer n ? Length.inches(n) : params[i + 1];
+        m.first().params.put((String) params[i], v);
+      }
+    };
+  }
+
+  @Test
+  void measuresThatMakeNoCurve() {
+    everyChangeWorks("segmental", with("rise", 30), "no more than half its span");
+    everyChangeWorks("segmental", with("radius", 20), "does not reach across");
+    everyChangeWorks("semicircular", with("rise", 20), "segmental");
+    everyChangeWorks("three-centred", with("rise", 26), "no more than half its span");
+    everyChangeWorks("three-centred", with("haunch-radius", 30), "half the span");
+    everyChangeWorks("three-centred", with("haunch-radius", 20, "rise", 15), "corner");
+    everyChangeWorks("three-centred", with("radius", 20, "rise", 15), "corner");
+    everyChangeWorks("three-centred", with("radius", 20, "haunch-radius", 15), "corner");
+    everyChangeWorks("three-centred", with("radius", 60), "corner");
+    everyChangeWorks("elliptical", with("rise", 2), "a tenth");
+    everyChangeWorks("pointed", with("radius", 0.4), "half the span");
+    everyChangeWorks("pointed", with("rod", 20), "half the span");
+    everyChangeWorks("pointed", with("rise", 20), "half the span");
+    everyChangeWorks("four-centred", with("rise", 10), "between");
+    everyChangeWorks("four-centred", with("haunch-radius", 24), "between nothing");
+    everyChangeWorks("four-centred", with("radius", 20), "this makes it 26 3/16");
+    everyChangeWorks("four-centred", with("radius", 20, "haunch-radius", 8), "radius of at least");
+  }
+
+  @Test
+  void measuresThatContradictEachOther() {
+    everyChangeWorks("segmental", with("rise", 6, "radius", 40), "the radius 40\" makes it");
+    everyChangeWorks("semicircular", with("radius", 25), "half the span makes it 24\"");
+    everyChangeWorks("semicircular", with("stilt", 4, "rise", 30), "the stilt makes it 28\"");
+    everyChangeWorks(
+        "three-centred", with("rise", 16, "haunch-radius", 12, "radius", 50), "makes it");
+    everyChangeWorks("pointed", with("radius", 1.0, "rise", 30), "makes it");
+    everyChangeWorks("pointed", with("radius", 1.0, "rod", 40), "makes it 48\"");
+    everyChangeWorks("pointed", with("radius", 0.75, "point", "lancet"), "makes it drop");
+    everyChangeWorks(
+        "segmental",
+        m ->
+            m.first().key =
+                new HeadSpec.Key(
+                    Length.inches(6), Length.inches(6), Length.ZERO, Length.ZERO, Length.ZERO),
+        "sides square to the soffit");
+  }
+
+  @Test
+  void stonesThatDoNotFit() {
+    everyChangeWorks("segmental", m -> m.first().eachSide = 20, "allowed");
+    everyChangeWorks(
+        "segmental",
+        m -> {
+          m.first().min = Length.inches(7.5);
+          m.first().max = Length.inches(7.75);
+        },
+        "allowed");
+    everyChangeWorks("segmental", m -> m.first().wallLeft = Length.inches(2), "past the jamb");
+    everyChangeWorks(
+        "semicircular",
+        m -> {
+          m.first().params.put("extrados", "level");
+          m.first().wallRight = Length.inches(5);
+        },
+        "the wall only 5\"");
+    everyChangeWorks("segmental", with("extrados", "stepped"), "needs the wall's courses");
+    everyChangeWorks(
+        "segmental", m -> m.first().rhythm = HeadSpec.Rhythm.MIXED, "is for flat heads");
+    everyChangeWorks(
+        "segmental",
+        m ->
+            m.first().key =
+                new HeadSpec.Key(Length.inches(60), null, Length.ZERO, Length.ZERO, Length.ZERO),
+        "wider than the whole head");
+  }
+
+  /** A contradiction points at both places in the file. */
+  @Test
+  void contradictionsHavePlaces() {
+    JobMaker m = CurvedJobs.of("segmental", 48, 8);
+    with("rise", 6, "radius", 40).accept(m);
+    Source file = Source.of("job.yaml", "rise: 6\nradius: 40\n");
+    m.spans =
+        new Spans(
+            Map.of(
+                "openings[0].head.rise", new Span(file, 1, 7, 1),
+                "openings[0].head.radius", new Span(file, 2, 9, 2)));
+    Solution.Refused r = refused(m);
+    assertEquals("job.yaml:1:7", r.problems().get(0).span().place());
+    assertEquals("job.yaml:2:9", r.problems().get(1).span().place());
+  }
+
+  static final String[] SHAPES = RandomHeads.SHAPES;
+
+  /** Narrow limits at random: what is refused comes with changes, and each of them works. */
+  @ParameterizedTest
+  @FieldSource("SHAPES")
+  void randomRefusals(String shape) {
+    int count = 0;
+    for (int seed = 0; seed < 400; seed++) {
+      JobMaker m = tight(shape, seed);
+      if (CurvedJobs.solve(m) instanceof Solution.Refused r) {
+        count++;
+        String name = shape + ", seed " + seed + ": " + r.problems().get(0).message();
+        for (Change c : r.changes()) {
+          JobMaker again = tight(shape, seed);
+          Changed.apply(again, c);
+          assertInstanceOf(Solution.Solved.class, CurvedJobs.solve(again), () -> name + " " + c);
+        }
+      }
+    }
+    assertTrue(count > 20, "refused only " + count);
+  }
+
+  private static JobMaker tight(String shape, int seed) {
+    JobMaker m = RandomHeads.job(shape, seed);
+    Random r = new Random(seed);
+    m.first().min = Length.inches(3 + r.nextInt(6));
+    m.first().max = m.first().min.plus(Length.inches(r.nextInt(12) / 8.0));
+    m.first().clear = Length.inches(r.nextInt(7));
+    m.first().eachSide = r.nextInt(3) == 0 ? 1 + r.nextInt(9) : null;
+    return m;
+  }
+}

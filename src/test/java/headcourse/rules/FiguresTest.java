@@ -1,0 +1,64 @@
+package headcourse.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import headcourse.testing.JobMaker;
+import headcourse.units.Length;
+import headcourse.units.Units;
+import org.junit.jupiter.api.Test;
+
+class FiguresTest {
+  private static Figures inches() {
+    return Figures.of(JobMaker.one().make());
+  }
+
+  private static Figures metric() {
+    JobMaker m = JobMaker.one();
+    m.units = Units.MILLIMETRE;
+    m.tick = Length.mm(1);
+    return Figures.of(m.make());
+  }
+
+  @Test
+  void inInches() {
+    Figures f = inches();
+    assertEquals("7 15/16\"", f.length(Length.inches(7.9375)));
+    assertEquals("9\"", f.span(Length.inches(9)));
+    assertEquals("1'-0\"", f.span(Length.inches(12)));
+    assertEquals("2'-4 1/2\"", f.span(Length.inches(28.5)));
+    assertEquals("50 lb", f.mass(22.6796185));
+    assertEquals("15.1 lb/ft²", f.massPerArea(73.7227));
+    assertEquals("720 in²", f.area(0.4645152));
+  }
+
+  @Test
+  void inMillimetres() {
+    Figures f = metric();
+    assertEquals("190 mm", f.length(Length.mm(190)));
+    assertEquals("190.5 mm", f.length(Length.mm(190.4)));
+    assertEquals("4877 mm", f.span(Length.mm(4877)));
+    assertEquals("20.1 kg", f.mass(20.06));
+    assertEquals("73.2 kg/m²", f.massPerArea(73.2364));
+    assertEquals("0.465 m²", f.area(0.4645152));
+  }
+
+  @Test
+  void aHairOffTheLimitIsSaid() {
+    Figures f = inches();
+    Length limit = Length.inches(4);
+    assertEquals("just under 4\"", f.length(new Length(limit.picometres() - 1), limit));
+    assertEquals("just over 4\"", f.length(new Length(limit.picometres() + 1), limit));
+    assertEquals("4\"", f.length(limit, limit));
+    assertEquals("4 1/16\"", f.length(Length.inches(4.0625), limit));
+  }
+
+  @Test
+  void numbersAreRoundedOnceAndNeverMinusZero() {
+    assertEquals("0", Figures.decimal(-0.04, 1));
+    assertEquals("1000", Figures.decimal(1000, 2));
+    assertEquals("0.13", Figures.decimal(0.125, 2));
+    assertEquals("27 %", Figures.percent(0.271));
+    assertEquals("1 stone", Figures.count(1, "stone"));
+    assertEquals("2 stones", Figures.count(2, "stone"));
+  }
+}

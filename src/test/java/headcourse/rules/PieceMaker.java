@@ -1,0 +1,163 @@
+package headcourse.rules;
+
+import headcourse.bench.EdgeName;
+import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import headcourse.bench.Rake;
+import headcourse.bench.SawPass;
+import headcourse.geom.Point;
+import headcourse.geom.Straight;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.layout.FaceEdge;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Role;
+import headcourse.layout.Side;
+import headcourse.units.Angle;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One stone of a {@link Scene}, to be changed before it is made. Places are in millimetres. */
+final class PieceMaker {
+  final Opening opening;
+  final String mark;
+  final Side side;
+  final int index;
+  double x0;
+  double x1;
+  double h;
+
+  /** How far the right edge leans out over its height. */
+  double lean;
+
+  boolean last;
+  Length bottom;
+  Length top;
+  Length thickness;
+  Length returnDepth = Length.inches(4);
+  Length relief = Length.ZERO;
+  Double areaM2;
+  Double liftingKg;
+  double density;
+  double chordDeviation;
+  List<Notch> notches = new ArrayList<>();
+  List<SawPass> saw = new ArrayList<>();
+
+  PieceMaker(
+      Job job, Opening opening, String mark, Side side, int index, double x0, double x1, double h) {
+    this.opening = opening;
+    this.mark = mark;
+    this.side = side;
+    this.index = index;
+    this.x0 = x0;
+    this.x1 = x1;
+    this.h = h;
+    this.thickness = job.stone().thickness();
+    this.density = job.stone().density();
+    notches.add(notch(EdgeName.OUTER));
+    saw.add(pass(4, 0, true));
+  }
+
+  /** A slot that no rule objects to. */
+  static Notch notch(EdgeName edge) {
+    return notch(edge, 7, 0.5, 0.5, Length.inches(2.5), 1.25, true, "joint");
+  }
+
+  static Notch notch(
+      EdgeName edge,
+      double height,
+      double cover,
+      double plunge,
+      Length screw,
+      double penetration,
+      boolean reachable,
+      String hiddenBy) {
+    return new Notch(
+        edge,
+        new Point(0, Length.inches(height).mm()),
+        Length.inches(height),
+        Length.inches(0.75),
+        Length.inches(0.75),
+        Angle.degrees(45),
+        Length.inches(cover),
+        Length.inches(plunge),
+        screw,
+        Length.inches(penetration),
+        reachable,
+        hiddenBy);
+  }
+
+  static SawPass pass(double depth, double tilt, boolean possible) {
+    return new SawPass(
+        EdgeName.OUTER,
+        1,
+        SawPass.Lay.FACE_DOWN,
+        SawPass.Part.BOTH_LEGS,
+        Angle.degrees(0),
+        Angle.degrees(tilt),
+        Length.inches(depth),
+        possible);
+  }
+
+  void only(Notch notch) {
+    notches = List.of(notch);
+  }
+
+  Piece make() {
+    Point a = new Point(x0, 0);
+    Point b = new Point(x1, 0);
+    Point c = new Point(x1 + lean, h);
+    Point d = new Point(x0, h);
+    Length wide = bottom != null ? bottom : Length.mm(x1 - x0);
+    Length high = top != null ? top : Length.mm(x1 + lean - x0);
+    double area = areaM2 != null ? areaM2 : (wide.mm() + high.mm()) / 2 * h / 1e6;
+    double legs = Math.max(0, returnDepth.minus(thickness).mm()) * thickness.mm() * wide.mm();
+    double volume = area * thickness.mm() / 1000 + legs / 1e9;
+    double mass = volume * density;
+    PlacedStone stone =
+        new PlacedStone(
+            mark,
+            side == Side.CENTRE ? Role.KEY : last ? Role.END : Role.STONE,
+            side,
+            index,
+            List.of(
+                new FaceEdge(new Straight(a, b), FaceEdge.Where.SOFFIT),
+                new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
+                new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
+                new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT)),
+            new PlacedStone.Feet(Length.mm(x0), Length.mm(x1), Length.mm(x0), Length.mm(x1 + lean)),
+            wide,
+            high,
+            Length.mm(h),
+            Length.ZERO,
+            chordDeviation,
+            false);
+    Rake square = new Rake(Angle.degrees(0), Length.ZERO, Length.mm(h), Rake.LongPoint.NEITHER);
+    return new Piece(
+        opening.mark() + "-" + mark,
+        stone,
+        index + 1,
+        Length.mm(h),
+        Length.mm(Math.hypot(h, lean)),
+        Length.mm(a.distance(c)),
+        Length.mm(b.distance(d)),
+        square,
+        square,
+        thickness,
+        returnDepth,
+        relief,
+        x1,
+        Length.mm(Math.max(x1, x1 + lean) - x0),
+        area,
+        volume,
+        mass,
+        liftingKg != null ? liftingKg : mass,
+        new Point((x0 + x1) / 2, h / 2),
+        thickness.mm() / 2,
+        List.of(),
+        saw,
+        notches,
+        1);
+  }
+}

@@ -1,0 +1,115 @@
+package headcourse.sheet.book;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.drawing.Page;
+import headcourse.drawing.PageSet;
+import headcourse.job.Bundle;
+import headcourse.job.Language;
+import headcourse.job.PaperSizes;
+import headcourse.job.Stock;
+import headcourse.sheet.frame.Frame;
+import headcourse.testing.JobMaker;
+import headcourse.testing.PageInspector;
+import headcourse.testing.RandomJobs;
+import headcourse.units.Length;
+import headcourse.work.ShopWork;
+import headcourse.work.WorkUp;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every page of every bundle, over papers, languages and random jobs: no text touches anything. */
+class EverySheetTest {
+  private static final List<String> PAPERS =
+      List.of("letter", "legal", "tabloid", "a4", "a3", "arch-c", "arch-d");
+
+  static Stream<String> papers() {
+    return PAPERS.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("papers")
+  void cartDoorOnEveryPaper(String paper) {
+    for (Language language : Language.values()) {
+      JobMaker m = cartDoor();
+      m.paper = paper;
+      m.language = language;
+      List<String> faults = faults(WorkUp.of(m.make()).value().orElseThrow(), paper);
+      assertTrue(faults.isEmpty(), () -> language + "\n" + String.join("\n", faults));
+    }
+  }
+
+  @Test
+  void randomJobs() {
+    int drawn = 0;
+    List<String> all = new ArrayList<>();
+    for (long seed = 1; seed <= 200; seed++) {
+      JobMaker m = RandomJobs.flat(seed);
+      m.paper = PAPERS.get((int) (seed % PAPERS.size()));
+      m.language = Language.values()[(int) (seed % 3)];
+      Optional<ShopWork> work = WorkUp.of(m.make()).value();
+      if (work.isEmpty()) {
+        continue;
+      }
+      drawn++;
+      List<String> faults = faults(work.get(), m.paper);
+      String which = "seed " + seed + ", " + m.paper + ", " + m.language;
+      faults.forEach(f -> all.add(which + ": " + f));
+    }
+    assertTrue(all.isEmpty(), () -> String.join("\n", all));
+    assertTrue(drawn > 30, "too few of the random jobs could be set out: " + drawn);
+  }
+
+  private static List<String> faults(ShopWork work, String paper) {
+    List<String> faults = new ArrayList<>();
+    for (Bundle bundle : Bundle.values()) {
+      PageSet set = SheetBook.compose(work, bundle, Frame.plain());
+      assertFalse(set.pages().isEmpty(), bundle + " has no page");
+      var size = PaperSizes.named(paper).orElseThrow();
+      for (Page page : set.pages()) {
+        assertEquals(size.width().mm() + size.height().mm(), page.width() + page.height(), 1e-9);
+        PageInspector.faults(page).forEach(f -> faults.add(bundle + " " + f));
+      }
+    }
+    return faults;
+  }
+
+  private static JobMaker cartDoor() {
+    JobMaker m = JobMaker.one();
+    var o = m.first();
+    o.width = Length.inches(192);
+    o.key =
+        new headcourse.job.HeadSpec.Key(
+            Length.inches(8),
+            Length.inches(11),
+            Length.inches(2),
+            Length.inches(1),
+            Length.inches(0.5));
+    o.max = Length.inches(8.5);
+    o.target = Length.inches(7);
+    o.clear = Length.inches(2);
+    m.stock =
+        new Stock(
+            List.of(
+                new Stock.Item(
+                    "stock.corners[0]",
+                    "C1",
+                    Stock.Kind.CORNER,
+                    Length.inches(24),
+                    Length.inches(16),
+                    Length.inches(5),
+                    Length.inches(1.25),
+                    16,
+                    false,
+                    0)),
+            0.1);
+    return m;
+  }
+}

@@ -1,0 +1,186 @@
+package headcourse.sheet.frame;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.diag.Diagnostic;
+import headcourse.diag.Outcome;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a frame file may hold, and what is refused, where and why. */
+class FrameReaderTest {
+  private static final String HEAD =
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\""
+          + " viewBox=\"0 0 420 297\">\n";
+  private static final String AREA =
+      "<rect id=\"drawing-area\" x=\"20\" y=\"10\" width=\"390\" height=\"260\" fill=\"none\"/>\n";
+
+  private static String file(String body) {
+    return HEAD + AREA + body + "\n</svg>";
+  }
+
+  private static Outcome<Frame> read(String svg) {
+    return FrameReader.read("my.svg", svg.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static Stream<Arguments> hostile() {
+    String g = "<g>";
+    return Stream.of(
+        Arguments.of("script", file("<script>alert(1)</script>"), "a script is refused", "3:1"),
+        Arguments.of(
+            "script in another vocabulary",
+            file("<h:script xmlns:h=\"http://www.w3.org/1999/xhtml\">x</h:script>"),
+            "a script is refused",
+            "3:1"),
+        Arguments.of(
+            "script hidden in defs",
+            file("<defs>\n <g><script/></g></defs>"),
+            "a script is refused",
+            "4:5"),
+        Arguments.of("event", file("<g  onload=\"x()\"/>"), "attribute onload", "3:5"),
+        Arguments.of("event in capitals", file("<g ONCLICK=\"x()\"/>"), "attribute ONCLICK", "3:4"),
+        Arguments.of(
+            "link out",
+            file("<image width=\"9\" height=\"9\" xlink:href=\"http://a.example/x.png\"/>"),
+            "a reference out of the file is refused: http://a.example/x.png",
+            "3:29"),
+        Arguments.of(
+            "file link",
+            file("<image width=\"9\" height=\"9\" href=\"file:///etc/passwd\"/>"),
+            "a reference out of the file",
+            "3:29"),
+        Arguments.of(
+            "url out",
+            file("<g style=\"fill:URL( http://a.example/)\"/>"),
+            "out of the file",
+            "3:4"),
+        Arguments.of(
+            "document type",
+            "<?xml version=\"1.0\"?>\n<!DOCTYPE svg SYSTEM \"file:///etc/passwd\">\n" + file(""),
+            "a document type is refused",
+            "2:1"),
+        Arguments.of(
+            "entity bomb",
+            "<!DOCTYPE svg [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>"
+                + file("<text>&b;</text>"),
+            "a document type is refused",
+            "1:1"),
+        Arguments.of("entity", file("<text>&b;</text>"), "", "3:7"),
+        Arguments.of(
+            "use", file("<g id=\"a\"><use xlink:href=\"#a\"/></g>"), "<use> is refused", "3:11"),
+        Arguments.of("style sheet", file("<style>g{}</style>"), "a style sheet is not read", "3:1"),
+        Arguments.of(
+            "unknown element", file("<foreignObject/>"), "<foreignObject> is not drawn", "3:1"),
+        Arguments.of(
+            "depth", file(g.repeat(40) + "</g>".repeat(40)), "nested deeper than 32", "3:94"),
+        Arguments.of("count", file("<g/>".repeat(5001)), "more than 5000 elements", "3:19993"),
+        Arguments.of(
+            "size", file("<!--" + "x".repeat(600000) + "-->"), "larger than 512 KiB", "1:1"),
+        Arguments.of("no area", HEAD + "</svg>", "the drawing area is missing", "1:1"),
+        Arguments.of(
+            "no view box", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "no viewBox", "1:1"),
+        Arguments.of("other root", "<html/>", "not an SVG file", "1:1"),
+        Arguments.of("empty", "", "not well-formed", "1:1"),
+        Arguments.of("cut off", HEAD + "<g>", "not well-formed", "2:4"),
+        Arguments.of("binary", "\u0000\u0001", "not well-formed", "1:3"),
+        Arguments.of(
+            "huge number", file("<line x1=\"1e300\"/>"), "not a number up to 10000: 1e300", "3:7"),
+        Arguments.of("no number", file("<line x1=\"NaN\"/>"), "not a number", "3:7"),
+        Arguments.of("hexadecimal", file("<line x1=\"0x1p9\"/>"), "not a number", "3:7"),
+        Arguments.of("bad path", file("<path d=\"M 0 0 L x\"/>"), "not a path", "3:7"),
+        Arguments.of(
+            "huge path", file("<path d=\"M 0 0 L 1e30 0\"/>"), "larger than any page", "3:1"),
+        Arguments.of(
+            "far out",
+            file("<line x2=\"9000\" transform=\"scale(9)\"/>"),
+            "larger than any page",
+            "3:1"),
+        Arguments.of("bad transform", file("<g transform=\"fly(1)\"/>"), "not a transform", "3:4"),
+        Arguments.of(
+            "transform to infinity",
+            file(
+                "<g transform=\"scale(1e30)\"><g transform=\"scale(1e30)\"><line x2=\"9000\"/></g></g>"),
+            "not a transform",
+            "3:4"),
+        Arguments.of("bad colour", file("<g fill=\"blurple\"/>"), "not a colour: blurple", "3:4"),
+        Arguments.of(
+            "unknown field",
+            file("<text id=\"field-tilte\" x=\"1\" y=\"1\"/>"),
+            "no field is called tilte",
+            "3:7"),
+        Arguments.of(
+            "picture that is none",
+            file("<image width=\"9\" height=\"9\" href=\"data:image/png;base64,AAAA\"/>"),
+            "a picture that ends too soon",
+            "3:29"),
+        Arguments.of(
+            "picture of another type",
+            file("<image width=\"9\" height=\"9\" href=\"data:image/svg+xml;base64,AAAA\"/>"),
+            "a picture must be",
+            "3:29"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("hostile")
+  void refused(String name, String svg, String reason, String place) {
+    Outcome<Frame> outcome = assertTimeoutPreemptively(Duration.ofSeconds(5), () -> read(svg));
+    assertTrue(outcome.value().isEmpty(), name);
+    Diagnostic first = outcome.diagnostics().get(0);
+    assertTrue(first.message().contains(reason), first.message());
+    assertEquals("my.svg:" + place, first.span().place(), first.message());
+  }
+
+  @Test
+  void unknownFieldNamesTheNearest() {
+    Diagnostic d = read(file("<text id=\"field-tilte\"/>")).diagnostics().get(0);
+    assertEquals(List.of("did you mean field-title?"), d.hints());
+  }
+
+  @Test
+  void everyProblemIsTold() {
+    Outcome<Frame> o = read(file("<g fill=\"blurple\"/><line x1=\"NaN\"/><use/>"));
+    assertEquals(3, o.diagnostics().size());
+  }
+
+  @Test
+  void drawingProgramsLeavingsAreHarmless() {
+    String body =
+        "<metadata><r:RDF xmlns:r=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\"/></metadata>"
+            + "<defs id=\"d\"><linearGradient id=\"l\"/></defs>"
+            + "<x:view xmlns:x=\"http://a.example/x\" x:zoom=\"2\"><x:y/></x:view>"
+            + "<text x=\"30\" y=\"40\"><tspan x=\"30\" y=\"40\">one</tspan>"
+            + "<tspan x=\"30\" y=\"50\">two</tspan></text>";
+    Outcome<Frame> o = read(file(body));
+    assertEquals(List.of(), o.diagnostics());
+    assertEquals(1, o.value().orElseThrow().place(420, 297, Map.of()).size());
+  }
+
+  /** Files with bytes knocked out: an answer always, an exception never. */
+  @Test
+  void damagedFilesAreRefusedOrRead() throws Exception {
+    byte[] good = java.nio.file.Files.readAllBytes(java.nio.file.Path.of("templates/notes.svg"));
+    for (int seed = 0; seed < 300; seed++) {
+      Random random = new Random(seed);
+      byte[] bad = good.clone();
+      for (int i = 0; i < 1 + seed % 7; i++) {
+        bad[random.nextInt(bad.length)] = (byte) random.nextInt(256);
+      }
+      try {
+        Outcome<Frame> o = FrameReader.read("my.svg", bad);
+        assertTrue(o.value().isPresent() || !o.diagnostics().isEmpty(), "seed " + seed);
+      } catch (RuntimeException e) {
+        throw new AssertionError("seed " + seed, e);
+      }
+    }
+  }
+}
