@@ -23,6 +23,11 @@ final class SidesSolver {
             : new DividedSolver(terms, head.geometry(), terms.step());
   }
 
+  /** What solving took; see {@link SideSolver#effort}. */
+  long effort() {
+    return solver.effort();
+  }
+
   private record Pair(SideResult left, SideResult right) {}
 
   /** The head, or null where there is none. */

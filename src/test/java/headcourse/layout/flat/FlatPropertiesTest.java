@@ -21,6 +21,7 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.Units;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -135,6 +136,63 @@ class FlatPropertiesTest {
           assertEquals(right, head.halfWidth().plus(head.bearingRight()), at);
           marksAreFeet(head, at);
         });
+  }
+
+  /** Widths run as the rhythm says, on the line that they are counted on. */
+  @Test
+  void rhythms() {
+    forAll(
+        (job, head, at) -> {
+          HeadSpec.Stones s = head.opening().head().stones();
+          boolean jack = head.opening().head().shape().equals("jack");
+          String divide =
+              head.opening().head().params().word("divide").orElse(jack ? "soffit" : "");
+          if (jack && !job.setting().joint().isZero()) {
+            // Beside mortar the feet printed are those of the stones, not of the joint lines.
+            return;
+          }
+          for (Side side : new Side[] {Side.LEFT, Side.RIGHT}) {
+            List<Length> widths =
+                head.stones().stream()
+                    .filter(x -> x.side() == side)
+                    .sorted(Comparator.comparingInt(PlacedStone::index))
+                    .map(x -> width(x, divide.equals("top")))
+                    .toList();
+            inOrder(widths, s, job.grid().tick(), jack, divide.equals("angle"), at);
+          }
+        });
+  }
+
+  private static Length width(PlacedStone s, boolean top) {
+    PlacedStone.Feet f = s.feet();
+    return top ? f.rightTop().minus(f.leftTop()) : f.rightSoffit().minus(f.leftSoffit());
+  }
+
+  private static void inOrder(
+      List<Length> widths, HeadSpec.Stones s, Length tick, boolean jack, boolean angle, String at) {
+    // Eased joints beside mortar, and fanned stones called even, may be a tick off.
+    Length slack = jack ? tick : Length.ZERO;
+    for (int i = 0; i < widths.size(); i++) {
+      Length w = widths.get(i);
+      assertTrue(w.compareTo(s.min()) >= 0 && w.compareTo(s.max()) <= 0, at + " " + widths);
+      if (i == 0) {
+        continue;
+      }
+      Length drop = widths.get(i - 1).minus(w);
+      switch (s.rhythm()) {
+        case EVEN -> assertTrue(angle || drop.abs().compareTo(slack) <= 0, at + " " + widths);
+        case GRADED ->
+            assertTrue(
+                drop.minus(s.step()).abs().compareTo(slack.times(2)) <= 0
+                    || angle && s.step().isZero(),
+                at + " " + widths);
+        default -> {
+          assertTrue(drop.abs().compareTo(s.step()) >= 0, at + " " + widths);
+          assertTrue(s.jump() == null || drop.abs().compareTo(s.jump()) <= 0, at + " " + widths);
+          assertTrue(i < 2 || !drop.isZero() || !widths.get(i - 2).equals(w), at + " " + widths);
+        }
+      }
+    }
   }
 
   private static void marksAreFeet(HeadLayout head, String at) {
