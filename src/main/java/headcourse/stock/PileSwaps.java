@@ -102,7 +102,7 @@ final class PileSwaps {
       int from = random(types.size());
       for (int k = 0; k < types.size() && chosen[i] < 0; k++) {
         int t = (from + k) % types.size();
-        if (left[t] >= head.copies() && types.fits.get(t).get(h)) {
+        if (left[t] >= head.copies() && types.whole(head, h, t)) {
           chosen[i] = t;
           left[t] -= head.copies();
         }
@@ -137,7 +137,7 @@ final class PileSwaps {
       for (int i = 0; i < chosen.length; i++) {
         for (int t = 0; t < types.size(); t++) {
           steps++;
-          if (left[t] >= head.copies() && types.fits.get(t).get(h)) {
+          if (left[t] >= head.copies() && types.whole(head, h, t)) {
             long miss = sums.miss(chosen.length, sum - types.usable[chosen[i]] + types.usable[t]);
             if (miss < nearest) {
               nearest = miss;

@@ -156,7 +156,7 @@ final class PileSweep {
     }
     for (int h = firstHead; h < heads; h++) {
       int c = pile.heads().get(h).copies();
-      if (used + c > types.count[t] || !types.fits.get(t).get(h)) {
+      if (used + c > types.count[t] || !types.whole(pile.heads().get(h), h, t)) {
         continue;
       }
       if (mirror(h) && open[h] > 0) {

@@ -11,6 +11,7 @@ final class PileTypes {
   final long[] usable;
   final int[] count;
   final List<List<Boolean>> fits = new ArrayList<>();
+  private final long[] extra;
   private final List<List<Integer>> members = new ArrayList<>();
 
   PileTypes(Pile pile) {
@@ -34,8 +35,22 @@ final class PileTypes {
       }
       members.get(last).add(i);
     }
+    extra = new long[pile.heads().size()];
+    for (int h = 0; h < extra.length; h++) {
+      Pile.Head head = pile.heads().get(h);
+      for (int s = 0; s < 2; s++) {
+        for (int i = 1; i <= pile.pieces().size(); i++) {
+          extra[h] = Math.max(extra[h], head.side(s).extra(i));
+        }
+      }
+    }
     usable = lengths.stream().mapToLong(l -> l).toArray();
     count = members.stream().mapToInt(List::size).toArray();
+  }
+
+  /** Whether a piece of a type can be a stone of a head with nothing sawn off. */
+  boolean whole(Pile.Head head, int h, int t) {
+    return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
   }
 
   int size() {
