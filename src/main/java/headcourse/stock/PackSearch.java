@@ -19,7 +19,7 @@ final class PackSearch {
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
-  private final LeastCost least;
+  private final List<RestBound> bounds;
   private final long limit;
   private final int[] order;
   private final Map<State, Cost> seen = new HashMap<>();
@@ -31,19 +31,26 @@ final class PackSearch {
   private long steps;
 
   /**
+   * @param bounds what a rest must cost
    * @param best the best known
    * @param bound no packing costs less; the search ends when it reaches it
    * @param limit how many steps it may take
    */
-  PackSearch(CuttingProblem problem, Sequencer sequencer, Packing best, Cost bound, long limit) {
+  PackSearch(
+      CuttingProblem problem,
+      Sequencer sequencer,
+      List<RestBound> bounds,
+      Packing best,
+      Cost bound,
+      long limit) {
     this.problem = problem;
     this.sequencer = sequencer;
-    this.least = new LeastCost(problem);
+    this.bounds = bounds;
     this.limit = limit;
     this.best = best;
     this.bound = bound;
     this.order = FirstFit.longestFirst(problem);
-    this.left = problem.bins().stream().mapToInt(Bin::count).toArray();
+    this.left = problem.counts();
     this.rest = problem.demand().clone();
   }
 
@@ -95,7 +102,7 @@ final class PackSearch {
       }
       return;
     }
-    if (cost.plus(least.of(rest, left)).compareTo(best.cost()) >= 0 || again(cost)) {
+    if (hopeless(cost) || again(cost)) {
       return;
     }
     for (int b = 0; b < left.length; b++) {
@@ -110,7 +117,7 @@ final class PackSearch {
         rest[longest]++;
       }
     }
-    Cost without = cost.plus(new Cost(1, 0, 0, 0));
+    Cost without = cost.plus(new Cost(1, 0, 0));
     if (without.compareTo(best.cost()) < 0) {
       rest[longest]--;
       missing[longest]++;
@@ -118,6 +125,20 @@ final class PackSearch {
       missing[longest]--;
       rest[longest]++;
     }
+  }
+
+  private boolean hopeless(Cost cost) {
+    Cost least = Cost.NONE;
+    for (RestBound b : bounds) {
+      least = least.raised(b.of(rest, left, cost));
+      if (least.missing() > 0) {
+        least = new Cost(least.missing(), 0, 0);
+      }
+      if (cost.plus(least).compareTo(best.cost()) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Adds parts from the {@code i}th type on, most first. */

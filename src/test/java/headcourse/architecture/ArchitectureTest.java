@@ -37,7 +37,7 @@ class ArchitectureTest {
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
-    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "bench"));
+    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
     TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",

@@ -50,6 +50,7 @@ public final class JobMaker {
   public List<Length> courses = List.of();
   public Stock stock = Stock.UNSAID;
   public List<Fitted> fitted = new ArrayList<>();
+  public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
   public long steps = 2_000_000;
@@ -176,7 +177,7 @@ public final class JobMaker {
         list,
         stock,
         fitted,
-        List.of(),
+        spoiled,
         accepted,
         limits,
         steps,

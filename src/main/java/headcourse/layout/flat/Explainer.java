@@ -1,9 +1,11 @@
 package headcourse.layout.flat;
 
 import headcourse.diag.Diagnostic;
+import headcourse.diag.Severity;
 import headcourse.job.HeadSpec;
 import headcourse.job.HeadSpec.Rhythm;
 import headcourse.layout.Change;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -20,10 +22,14 @@ final class Explainer {
   /** How many changes are offered. */
   private static final int OFFERED = 3;
 
+  /** What trying may take before it is cut short, about a second; counted, so always the same. */
+  private static final long PATIENCE = 60_000_000;
+
   private final FlatShape shape;
   private final FlatTerms terms;
   private final LengthFormat format;
   private final List<Diagnostic> problems = new ArrayList<>();
+  private long effort;
 
   Explainer(FlatShape shape, FlatTerms terms) {
     this.shape = shape;
@@ -57,19 +63,28 @@ final class Explainer {
     if (hints.isEmpty()) {
       hints.add("no single value makes it possible by itself; more than one has to give way");
     }
+    if (effort > PATIENCE) {
+      hints.add("trying values was cut short, because so many widths are allowed");
+    }
     problems.add(
         0,
         new Diagnostic(
-            headcourse.diag.Severity.ERROR,
+            Severity.ERROR,
             terms.job().spans().of(terms.opening().path() + ".head"),
             headline(),
             hints));
     return new Solution.Refused(problems, changes);
   }
 
-  private headcourse.layout.HeadLayout tried(Knob.Asked asked) {
+  private HeadLayout tried(Knob.Asked asked) {
     FlatReading reading = shape.read(asked.job(), asked.opening());
-    return reading.head() == null ? null : new SidesSolver(reading.head()).solve();
+    if (reading.head() == null || effort > PATIENCE) {
+      return null;
+    }
+    SidesSolver solver = new SidesSolver(reading.head());
+    HeadLayout head = solver.solve();
+    effort += solver.effort();
+    return head;
   }
 
   /** The path without the opening, which the message names. */

@@ -56,19 +56,20 @@ record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeome
     return true;
   }
 
+  /** Always: feet go to the nearest tick, so stones called even may differ by one. */
   @Override
-  public long[] divided(Lines lines, End end, int count, long step) {
-    long[] feet = new long[count - 1];
-    long run = end.foot() - lines.start();
-    for (int i = 1; i < count; i++) {
-      feet[i - 1] =
-          fan.byAngle() && step == 0
-              ? byAngle(lines, end, (double) i / count)
-              : lines.start()
-                  + Math.floorDiv(
-                      2L * i * run + step * i * (count - i) * count + count, 2L * count);
+  public boolean divides(Lines lines, End end, int count, long step) {
+    return true;
+  }
+
+  @Override
+  public long divided(Lines lines, End end, int count, long step, int index) {
+    if (fan.byAngle() && step == 0) {
+      return byAngle(lines, end, (double) index / count);
     }
-    return feet;
+    long run = end.foot() - lines.start();
+    long twice = 2L * index * run + step * index * (count - index) * count;
+    return lines.start() + Math.floorDiv(twice + count, 2L * count);
   }
 
   private long byAngle(Lines lines, End end, double part) {

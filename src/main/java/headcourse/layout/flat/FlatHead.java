@@ -1,8 +1,12 @@
 package headcourse.layout.flat;
 
+import headcourse.job.HeadSpec;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,6 +53,28 @@ public final class FlatHead {
   public HeadLayout build(Choice left, Choice right, Proof proof, List<Remark> more) {
     List<Remark> all = new ArrayList<>(remarks);
     all.addAll(more);
-    return new HeadBuilder(terms, geometry).build(left, right, proof, all);
+    HeadBuilder builder = new HeadBuilder(terms, geometry);
+    HeadSpec.Key asked = terms.head().key();
+    if (asked != null) {
+      PlacedStone key = builder.key(left.lines());
+      rounded("lower", asked.bottom(), key.bottom(), all);
+      rounded("upper", asked.top(), key.top(), all);
+    }
+    return builder.build(left, right, proof, all);
+  }
+
+  /** A key is twice its half, and its half is cut to the grid where it crosses the two lines. */
+  private void rounded(String end, Length asked, Length made, List<Remark> all) {
+    if (asked != null && !asked.equals(made)) {
+      LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
+      all.add(
+          new Remark(
+              "rounded",
+              "the "
+                  + end
+                  + " end of the key measures "
+                  + format.plainWithUnit(made)
+                  + ", so that its sides cross the soffit line and the top line on the grid"));
+    }
   }
 }

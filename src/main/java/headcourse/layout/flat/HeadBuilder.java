@@ -63,7 +63,7 @@ final class HeadBuilder {
         remarks);
   }
 
-  private PlacedStone key(Lines lines) {
+  PlacedStone key(Lines lines) {
     HeadSpec.Key spec = terms.head().key();
     EdgeLine right = EdgeLine.inner(terms, lines.startSoffit(), lines.startTop());
     EdgeLine left = right.mirrored();

@@ -21,6 +21,9 @@ public interface Lines {
   /** Where joint {@code index} meets the top line. */
   long top(int index, long foot);
 
+  /** The place on the dividing line of what lies at a place on the soffit line, ticks. */
+  double dividing(double soffit);
+
   /** From this joint on, all of them follow one rule whatever their number. */
   int regularFrom();
 

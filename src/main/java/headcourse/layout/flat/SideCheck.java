@@ -19,6 +19,11 @@ public final class SideCheck {
     after = -Math.floorDiv(-terms.half() - clear, terms.tick());
   }
 
+  /** The farthest tick this side of the jamb line that is clear of it. */
+  long before() {
+    return (long) Math.floor(before);
+  }
+
   /** The nearest tick beyond the jamb line that is clear of it. */
   long after() {
     return after;
