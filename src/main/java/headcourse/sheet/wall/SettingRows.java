@@ -4,12 +4,14 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.job.Job;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
@@ -113,6 +115,14 @@ final class SettingRows {
         : context.say("wall.wedge", format.tape(left), format.tape(right));
   }
 
+  private Length bearing(Side side) {
+    HeadLayout layout = head.layout();
+    if (new HeadFigures(head, format).curved()) {
+      return side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
+    }
+    return side == Side.LEFT ? layout.bearingLeft() : layout.bearingRight();
+  }
+
   private String checks(Piece p, boolean third) {
     List<String> all = new ArrayList<>();
     PlacedStone s = p.stone();
@@ -120,9 +130,7 @@ final class SettingRows {
       all.add(context.say("wall.check-key", edge(s)));
     }
     if (s.role() == Role.END) {
-      Length bears =
-          s.side() == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
-      all.add(context.say("wall.check-end", format.withUnit(bears)));
+      all.add(context.say("wall.check-end", format.withUnit(bearing(s.side()))));
     }
     if (p.liftingKg() >= twoPeople(context.job())) {
       String mass = new Amounts(context.job().units()).mass(p.liftingKg());
