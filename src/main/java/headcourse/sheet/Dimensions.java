@@ -157,7 +157,7 @@ public final class Dimensions {
         continue;
       }
       double width = LabelShape.width(text, lettering);
-      if (width + TIGHT <= xs[i + 1] - xs[i]) {
+      if (width + 2.4 <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;
       }
