@@ -1,5 +1,7 @@
 package headcourse.diag;
 
+import java.util.Arrays;
+
 /** Writes a message as {@code file:line:column: error: …}, its line with a caret, its hints. */
 public final class DiagnosticPrinter {
   /** Columns of the source line that are shown at most. */
@@ -36,7 +38,8 @@ public final class DiagnosticPrinter {
       room -= width(line[from - 1]);
     }
     // Near the start nothing is cut away: three dots would take the place of what they hide.
-    from = from <= 3 ? 0 : from;
+    from =
+        from <= 3 || Arrays.stream(line).map(DiagnosticPrinter::width).sum() <= WINDOW ? 0 : from;
     StringBuilder text = new StringBuilder(from > 0 ? "..." : "");
     StringBuilder caret = new StringBuilder(from > 0 ? "   " : "");
     int columns = 0;

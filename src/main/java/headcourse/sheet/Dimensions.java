@@ -25,6 +25,9 @@ public final class Dimensions {
 
   private static final double TICK = 1.1;
 
+  /** What a text needs beyond its own width to stand between two ticks, mm. */
+  private static final double TIGHT = 2.8;
+
   private final Board board;
 
   /** Dimensions on a board. */
@@ -56,7 +59,7 @@ public final class Dimensions {
     double room = p.distance(q);
     double width = LabelShape.width(text, lettering);
     double degrees = reading(along);
-    boolean fits = width + 2.8 <= room;
+    boolean fits = width + TIGHT <= room;
     if (fits) {
       dimensionLine(p, q);
       Point mid = p.towards(q, 0.5);
@@ -117,6 +120,16 @@ public final class Dimensions {
     board.add(past);
   }
 
+  /** Whether a text stands between ticks so far apart, mm. */
+  public static boolean fits(String text, Lettering lettering, double room) {
+    return LabelShape.width(text, lettering) + TIGHT <= room;
+  }
+
+  /** How far an aligned text runs past the upper, or right, end of so short a dimension, mm. */
+  public static double overshoot(String text, Lettering lettering, double room) {
+    return fits(text, lettering, room) ? 0 : LabelShape.width(text, lettering) + 4;
+  }
+
   /**
    * A chain of horizontal dimensions.
    *
@@ -140,11 +153,11 @@ public final class Dimensions {
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);
       double mid = (xs[i] + xs[i + 1]) / 2;
-      double width = LabelShape.width(text, lettering);
       if (text.isEmpty()) {
         continue;
       }
-      if (width + 2.4 <= xs[i + 1] - xs[i]) {
+      double width = LabelShape.width(text, lettering);
+      if (width + TIGHT <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;
       }

@@ -42,8 +42,11 @@ final class Reading {
   }
 
   Span place(String path) {
-    Span span = new headcourse.job.Spans(spans).of(path);
-    return span == null ? text.start() : span;
+    String p = path;
+    while (!p.isEmpty() && !spans.containsKey(p)) {
+      p = p.substring(0, Math.max(0, Math.max(p.lastIndexOf('.'), p.lastIndexOf('['))));
+    }
+    return spans.getOrDefault(p, text.start());
   }
 
   /** Whether none of the values was refused, so that they may be compared. */

@@ -4,7 +4,9 @@ import headcourse.job.Stock;
 import headcourse.units.Length;
 import headcourse.units.NumberParser;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Reads {@code stock:}, the yard. */
 final class StockReader {
@@ -37,17 +39,14 @@ final class StockReader {
     }
     double spare = s.get("spare", Stock.UNSAID.spare(), StockReader::spare);
     s.done();
-    for (int i = 0; i < items.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        if (items.get(i).mark().equals(items.get(j).mark())) {
-          s.in.error(
-              items.get(i).path() + ".mark",
-              "stock mark "
-                  + items.get(i).mark()
-                  + " is taken; expected one for each kind of blank",
-              "the first is in line " + s.in.place(items.get(j).path() + ".mark").line());
-          break;
-        }
+    Map<String, String> taken = new HashMap<>();
+    for (Stock.Item i : items) {
+      String before = taken.putIfAbsent(i.mark(), i.path());
+      if (before != null && !i.mark().isEmpty()) {
+        s.in.error(
+            i.path() + ".mark",
+            "stock mark " + i.mark() + " is taken; expected one for each kind of blank",
+            "the first is at " + s.in.place(before + ".mark").place());
       }
     }
     return new Stock(items, spare);

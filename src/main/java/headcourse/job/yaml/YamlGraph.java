@@ -143,7 +143,11 @@ final class YamlGraph {
   private boolean mapping(MappingNode map) {
     boolean good = true;
     Map<String, Span> seen = new LinkedHashMap<>();
+    int doubled = 0;
     for (NodeTuple t : map.getValue()) {
+      if (doubled > 100) {
+        return false;
+      }
       good &= walk(t.getKeyNode());
       good &= walk(t.getValueNode());
       if (!(t.getKeyNode() instanceof ScalarNode key)) {
@@ -152,6 +156,7 @@ final class YamlGraph {
       }
       Span before = seen.putIfAbsent(key.getValue(), text.of(key));
       if (before != null) {
+        doubled++;
         problems.error(
             text.of(key),
             "key " + Reading.quoted(key.getValue()) + " stands here a second time; keep one",

@@ -2,13 +2,12 @@ package headcourse.layout.flat;
 
 import headcourse.job.HeadSpec;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Proof;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Chooses both sides: alike where the two walls allow it, else each by itself. */
+/** Chooses both sides: alike, or each by itself where mixed widths need not mirror. */
 final class SidesSolver {
   private final FlatHead head;
   private final FlatTerms terms;
@@ -32,28 +31,14 @@ final class SidesSolver {
 
   /** The head, or null where there is none. */
   HeadLayout solve() {
-    boolean alike = terms.stones().mirror() || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED;
-    if (alike) {
+    if (terms.stones().mirror() || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED) {
+      // The sides differ by their walls alone, so what the shorter allows serves both, and where
+      // it allows nothing there is no head.
       SideResult both = side(terms.both(), Double.NaN);
-      if (both.choice() != null) {
-        return built(new Pair(both, both), List.of());
-      }
-      if (terms.left().wall() == terms.right().wall()) {
-        return null;
-      }
+      return both.choice() == null ? null : built(new Pair(both, both));
     }
     Pair pair = apart();
-    if (pair == null) {
-      return null;
-    }
-    List<Remark> remarks = new ArrayList<>();
-    if (alike) {
-      remarks.add(
-          new Remark(
-              "sides-differ",
-              "the two walls do not allow both sides to be alike; each is the best for its wall"));
-    }
-    return built(pair, remarks);
+    return pair == null ? null : built(pair);
   }
 
   private SideResult side(FlatTerms.SideTerms side, double striking) {
@@ -97,10 +82,10 @@ final class SidesSolver {
     return leftFirst ? new Pair(one, two) : new Pair(two, one);
   }
 
-  private HeadLayout built(Pair pair, List<Remark> remarks) {
+  private HeadLayout built(Pair pair) {
     double cost = Math.max(pair.left().cost(), pair.right().cost());
     long steps = pair.left().steps() + (pair.left() == pair.right() ? 0 : pair.right().steps());
     Proof proof = new Proof(Proof.Status.OPTIMAL, cost, cost, steps);
-    return head.build(pair.left().choice(), pair.right().choice(), proof, remarks);
+    return head.build(pair.left().choice(), pair.right().choice(), proof, List.of());
   }
 }

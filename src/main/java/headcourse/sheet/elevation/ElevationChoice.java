@@ -39,25 +39,41 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** The best way to show a head in one of some rooms. */
   public static ElevationChoice choose(
       HeadFigures figures, Units units, Words words, List<Room> rooms) {
+    return choose(figures, units, words, rooms, true)
+        .or(() -> choose(figures, units, words, rooms, false))
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "no room on the paper for the elevation of "
+                        + figures.layout().opening().mark()));
+  }
+
+  private static Optional<ElevationChoice> choose(
+      HeadFigures figures, Units units, Words words, List<Room> rooms, boolean labelled) {
     Optional<ElevationChoice> best = Optional.empty();
     for (double least : WANTED) {
       for (int parts = 1; parts <= MOST_PARTS && best.isEmpty(); parts++) {
-        best = inParts(figures, units, words, rooms, parts, least);
+        best = inParts(figures, units, words, rooms, parts, least, labelled);
         if (least == 10 || figures.curved() && least >= 3.5) {
           // Ten millimetres are worth a smaller scale, not a page more; nor is an arch cut up.
           break;
         }
       }
       if (best.isPresent()) {
-        return best.get();
+        return best;
       }
     }
-    throw new IllegalStateException(
-        "no room on the paper for the elevation of " + figures.layout().opening().mark());
+    return best;
   }
 
   private static Optional<ElevationChoice> inParts(
-      HeadFigures figures, Units units, Words words, List<Room> rooms, int parts, double least) {
+      HeadFigures figures,
+      Units units,
+      Words words,
+      List<Room> rooms,
+      int parts,
+      double least,
+      boolean labelled) {
     List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
     ElevationChoice best = null;
     for (Scale scale : Scale.ladder(units)) {
@@ -67,6 +83,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       for (Room room : rooms) {
         Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
         if (fit.isPresent()
+            && (!labelled || fit.get().stream().allMatch(ElevationFigure::readable))
             && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
           best = new ElevationChoice(room.turn, fit.get());
         }

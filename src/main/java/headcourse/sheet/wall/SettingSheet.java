@@ -66,7 +66,7 @@ public final class SettingSheet implements SheetComposer {
     columns.add(new Column(context.say("wall.screws"), 48, Align.START, false));
     columns.add(new Column(context.say("wall.covered-by"), 26, Align.START, false));
     if (!bed.level()) {
-      columns.add(new Column(context.say("wall.bed"), 22, Align.START, false));
+      columns.add(new Column(context.say("wall.bed"), 30, Align.START, false));
     }
     columns.add(new Column(context.say("wall.then-check"), 56, Align.START, true));
     flow.table(columns, rows.all(), TEXT);

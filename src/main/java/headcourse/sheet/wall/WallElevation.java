@@ -97,6 +97,9 @@ public final class WallElevation implements SheetComposer {
         b -> bottom[0] = figure.draw(b, area.minX(), top[0] + 3 + Math.max(0, slack) * 0.35));
     String note = context.say("wall.veneer-carries-nothing");
     double height = TextFlow.height(note, area.width(), SMALL);
+    if (!figure.part().whole()) {
+      KeyPlan.draw(board, figures, figure.part(), area, bottom[0], area.maxY() - height - 3);
+    }
     if (bottom[0] + height + 3 <= area.maxY()) {
       TextFlow.paragraph(board, area.minX(), area.maxY() - height, area.width(), note, SMALL);
     }

@@ -37,7 +37,6 @@ class FlatOptimumTest {
       BruteForce brute = new BruteForce(job);
       double[] best = brute.best();
       String at = "seed " + seed;
-      // Unlike sides are for other tests: here they could not be made of unlike walls.
       if (solve(job) instanceof Solution.Solved s) {
         assertNotNull(best, at);
         HeadLayout h = s.head();
