@@ -39,9 +39,7 @@ public record Jambs(Length left, Length right) {
     if (m.widthSill() != null) {
       return m.widthSill().plus(lean);
     }
-    return m.widthMiddle() != null
-        ? m.widthMiddle().plus(lean.half())
-        : opening.width().plus(lean);
+    return m.widthMiddle() != null ? m.widthMiddle().plus(lean.half()) : opening.width().plus(lean);
   }
 
   private static Length orZero(Length length) {

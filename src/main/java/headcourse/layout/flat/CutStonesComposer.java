@@ -101,11 +101,8 @@ final class CutStonesComposer {
     double half = f.bottom().mm() / 2;
     double lower = terms.drop() == 0 ? soffit.y(half) : 0 - terms.mm(terms.drop());
     double upper =
-        f.height() == null
-            ? terms.mm(terms.height() + terms.rise())
-            : lower + f.height().mm();
-    Length top =
-        f.top() == null ? f.bottom().plus(asDrawn.top().minus(asDrawn.bottom())) : f.top();
+        f.height() == null ? terms.mm(terms.height() + terms.rise()) : lower + f.height().mm();
+    Length top = f.top() == null ? f.bottom().plus(asDrawn.top().minus(asDrawn.bottom())) : f.top();
     double slope = (top.mm() / 2 - half) / (upper - lower);
     joint(0, half - slope * lower, slope, false, s, t);
     return new CutStones.Stone(f, false, f.height() == null ? 0 : upper);
@@ -118,8 +115,7 @@ final class CutStonesComposer {
     t[i] = Length.mm(foot + slope * terms.mm(terms.height())).picometres();
   }
 
-  private CutStones.Stone stone(
-      Side side, Lines lines, int i, boolean end, long[] s, long[] t) {
+  private CutStones.Stone stone(Side side, Lines lines, int i, boolean end, long[] s, long[] t) {
     long tick = terms.tick();
     String mark = (side == Side.LEFT ? "L" : "R") + i;
     Fitted f = measured(mark).orElse(null);
@@ -150,8 +146,7 @@ final class CutStonesComposer {
             ? lean(lines, i, before != null && before.count() == i, outer.x())
             : (near.x(upper) + top.mm() - outer.x()) / (upper - outer.y());
     joint(i, outer.x() - slope * outer.y(), slope, end, s, t);
-    EdgeLine far =
-        end ? EdgeLine.end(terms, s[i], t[i]) : EdgeLine.inner(terms, s[i], t[i]);
+    EdgeLine far = end ? EdgeLine.end(terms, s[i], t[i]) : EdgeLine.inner(terms, s[i], t[i]);
     boolean stands = far.foot() > near.foot() && far.head() > near.head();
     boolean high = f != null && f.height() != null;
     return stands && far.x(upper) > near.x(upper)

@@ -3,7 +3,6 @@ package headcourse.layout.flat;
 import headcourse.job.Fitted;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
-import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.layout.flat.CutStonesComposer.Drawn;
@@ -152,8 +151,7 @@ final class FittedSolver {
     int n = cut.count();
     double previous = Double.NaN;
     if (n > 0) {
-      long run =
-          lines.onTop() ? cut.top(n) - cut.top(n - 1) : cut.soffit(n) - cut.soffit(n - 1);
+      long run = lines.onTop() ? cut.top(n) - cut.top(n - 1) : cut.soffit(n) - cut.soffit(n - 1);
       previous = (double) run / terms.tick() - terms.joint();
     }
     return new RestLines(

@@ -37,11 +37,7 @@ final class HeadBuilder {
   }
 
   HeadLayout build(
-      Choice left,
-      Choice right,
-      Proof proof,
-      List<Remark> remarks,
-      List<StoneChange> changes) {
+      Choice left, Choice right, Proof proof, List<Remark> remarks, List<StoneChange> changes) {
     List<PlacedStone> stones = new ArrayList<>();
     for (int i = left.count(); i >= 1; i--) {
       stones.add(stone(Side.LEFT, left, i));
@@ -72,8 +68,7 @@ final class HeadBuilder {
         proof,
         remarks,
         new HeadLayout.AsBuilt(
-            new Jambs(new Length(terms.left().jamb()), new Length(terms.right().jamb())),
-            changes));
+            new Jambs(new Length(terms.left().jamb()), new Length(terms.right().jamb())), changes));
   }
 
   SoffitLine soffit() {

@@ -24,16 +24,14 @@ final class StoneChanges {
       }
       Optional<PlacedStone> old = find(before, s.mark());
       if (old.isEmpty()) {
-        all.add(
-            new StoneChange(s.mark(), Kind.NEW, null, null, s.bottom(), s.top(), Length.ZERO));
+        all.add(new StoneChange(s.mark(), Kind.NEW, null, null, s.bottom(), s.top(), Length.ZERO));
       } else {
         compare(now, old.get(), s).ifPresent(all::add);
       }
     }
     for (PlacedStone s : before.stones()) {
       if (find(now, s.mark()).isEmpty()) {
-        all.add(
-            new StoneChange(s.mark(), Kind.GONE, s.bottom(), s.top(), null, null, Length.ZERO));
+        all.add(new StoneChange(s.mark(), Kind.GONE, s.bottom(), s.top(), null, null, Length.ZERO));
       }
     }
     return all;
@@ -55,8 +53,7 @@ final class StoneChanges {
     // Past the jamb the return is cut away, so where a stone stands there changes how it is cut.
     Kind kind = same && !reaches(now, a) && !reaches(now, b) ? Kind.MOVED : Kind.RECUT;
     return Optional.of(
-        new StoneChange(
-            b.mark(), kind, a.bottom(), a.top(), b.bottom(), b.top(), shift(a, b)));
+        new StoneChange(b.mark(), kind, a.bottom(), a.top(), b.bottom(), b.top(), shift(a, b)));
   }
 
   private static Length width(PlacedStone s) {
@@ -72,8 +69,7 @@ final class StoneChanges {
   }
 
   private static boolean reaches(HeadLayout head, PlacedStone s) {
-    return outer(s).compareTo(head.jamb(s.side())) > 0
-        && !s.edges(FaceEdge.Where.SOFFIT).isEmpty();
+    return outer(s).compareTo(head.jamb(s.side())) > 0 && !s.edges(FaceEdge.Where.SOFFIT).isEmpty();
   }
 
   private static Length outer(PlacedStone s) {

@@ -62,9 +62,7 @@ final class TermsReader {
         usable(),
         new FlatTerms.SideTerms(wall(opening.wallLeft()), seed, left),
         new FlatTerms.SideTerms(
-            wall(opening.wallRight()),
-            stones.mirror() ? seed : new SplitMix(seed).next(),
-            right));
+            wall(opening.wallRight()), stones.mirror() ? seed : new SplitMix(seed).next(), right));
   }
 
   /** Adds a problem at a place of the opening. */

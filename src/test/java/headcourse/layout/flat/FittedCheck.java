@@ -45,8 +45,7 @@ final class FittedCheck {
     double tick = job.grid().tick().mm();
     double slack = job.setting().joint().isZero() ? 1e-6 : tick * 0.501;
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-      Length wall =
-          side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();
+      Length wall = side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();
       double jamb = jambs.on(side).mm();
       Length bears = head.bearing(side);
       assertTrue(bears.compareTo(h.bearing().min()) >= 0, at + " " + bears);

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /** Heads solved around stones that are cut already. */
 class FittedTest {
-  private static final int RUNS = 600;
+  private static final int RUNS = 300;
 
   private static Solution solve(JobMaker maker) {
     Job job = maker.make();
@@ -88,7 +88,9 @@ class FittedTest {
     assertTrue(heads > RUNS / 3, heads + " heads");
   }
 
-  /** One stone a tick off: what lies nearer the key, and the other side, stay; it is as measured. */
+  /**
+   * One stone a tick off: what lies nearer the key, and the other side, stay; it is as measured.
+   */
   @Test
   void oneTickOffMovesOnlyWhatItMust() {
     int moved = 0;
