@@ -96,7 +96,7 @@ final class YamlGraph {
     if (m.startsWith("Number of aliases")) {
       return "too many aliases (*name); write the values out";
     }
-    if (m.contains("single document")) {
+    if (m.contains("single document") || m.contains("another document")) {
       return "a second document (---) in the file; a job file holds one";
     }
     return "not YAML: " + m;
