@@ -2,15 +2,14 @@ package headcourse.cli;
 
 import headcourse.bench.HeadWork;
 import headcourse.diag.Outcome;
-import headcourse.diag.Severity;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.rules.Finding;
+import headcourse.rules.RuleBook;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.nio.file.Path;
-import java.util.List;
 
 /** Reads, solves and reports findings without drawing. */
 record CheckCommand(Path folder, Console console) {
@@ -39,7 +38,7 @@ record CheckCommand(Path folder, Console console) {
     }
     ShopWork work = done.value().get();
     work.heads().forEach(h -> console.say(summary(work, h)));
-    work.findings().forEach(f -> console.say(line(f)));
+    RuleBook.summary(work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
   }
 
@@ -64,24 +63,15 @@ record CheckCommand(Path folder, Console console) {
 
   /** One line for a finding. */
   static String line(Finding f) {
-    String place =
-        f.stone() != null ? f.stone() + ": " : f.opening() != null ? f.opening() + ": " : "";
     return f.severity().word()
         + " ["
         + f.rule()
         + "] "
-        + place
         + f.message()
         + " ("
         + f.source()
-        + "; "
-        + f.status().words()
+        + (f.source().equals(f.status().words()) ? "" : "; " + f.status().words())
         + ")"
         + (f.accepted() == null ? "" : " -- accepted: " + f.accepted());
-  }
-
-  /** How many findings of a severity stand. */
-  static long count(List<Finding> findings, Severity severity) {
-    return findings.stream().filter(f -> f.severity() == severity && f.accepted() == null).count();
   }
 }

@@ -7,6 +7,7 @@ import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.job.Paper;
 import headcourse.job.Papers;
+import headcourse.rules.RuleBook;
 import headcourse.sheet.SheetFrame;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -66,7 +67,7 @@ record DrawCommand(Path folder, Console console) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");
       return Main.MACHINE;
     }
-    work.findings().stream()
+    RuleBook.summary(work.findings()).stream()
         .filter(f -> f.severity() != Severity.NOTE)
         .forEach(f -> console.err().println(CheckCommand.line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;

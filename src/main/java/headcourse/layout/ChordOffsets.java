@@ -76,8 +76,13 @@ public record ChordOffsets(
     return along.cross(p.minus(from));
   }
 
-  /** Where an edge runs parallel to the chord, or the end nearer to that. */
-  private static Point farthest(Edge edge, Vec along) {
+  /**
+   * Where an edge runs parallel to a direction, or the end nearer to that.
+   *
+   * @param edge an edge that turns one way
+   * @param along a unit direction
+   */
+  public static Point farthest(Edge edge, Vec along) {
     double lo = 0;
     double hi = 1;
     boolean rises = along.cross(edge.tangent(0)) > 0;

@@ -50,6 +50,12 @@ public final class Binder {
     f.put("bundle", context.say("frame.bundle-" + context.bundle().word()));
     f.put("language", context.job().language().word());
     f.put("scale", draft.scale());
+    f.put("piece", draft.label());
+    f.put("stone", context.job().stone().name());
+    f.put("units", context.job().units().word());
+    f.put("paper", context.paper().name());
+    f.put("caution", context.say("frame.caution-text"));
+    f.put("notes", context.say("frame.notes-text"));
     f.put("view", "");
     for (String field : List.copyOf(f.keySet())) {
       f.put("caption-" + field, context.say("frame." + field));

@@ -25,6 +25,9 @@ public final class Dimensions {
 
   private static final double TICK = 1.1;
 
+  /** What a text needs beyond its own width to stand between two ticks, mm. */
+  private static final double TIGHT = 2.8;
+
   private final Board board;
 
   /** Dimensions on a board. */
@@ -74,11 +77,13 @@ public final class Dimensions {
     }
 
     private boolean fits() {
-      return LabelShape.width(text, lettering) + 2.8 <= a.distance(b);
+      return LabelShape.width(text, lettering) + TIGHT <= a.distance(b);
     }
   }
 
-  /** Several distances of one object: all their lines first, then the texts, where none of them is. */
+  /**
+   * Several distances of one object: all their lines first, then the texts, where none of them is.
+   */
   public void all(List<Size> sizes) {
     for (Size s : sizes) {
       Vec along = s.along();
@@ -90,8 +95,7 @@ public final class Dimensions {
       }
       tick(s.p(), along);
       tick(s.q(), along);
-      board.line(
-          s.p().plus(along.times(-TICK)), s.q().plus(along.times(TICK)), Pen.DIMENSION);
+      board.line(s.p().plus(along.times(-TICK)), s.q().plus(along.times(TICK)), Pen.DIMENSION);
     }
     sizes.stream().filter(Size::fits).forEach(this::over);
     sizes.stream().filter(s -> !s.fits()).forEach(this::beside);
@@ -107,8 +111,7 @@ public final class Dimensions {
     double lift = AIR + LabelShape.below(s.text, s.lettering);
     Mark.Label on = label(mid.plus(up.times(lift)), s, degrees, Align.MIDDLE);
     Mark.Label under = label(mid.plus(up.times(-AIR - above)), s, degrees, Align.MIDDLE);
-    boolean tight =
-        up.dot(s.out().times(Math.signum(s.offset))) < 0 && Math.abs(s.offset) < needed;
+    boolean tight = up.dot(s.out().times(Math.signum(s.offset))) < 0 && Math.abs(s.offset) < needed;
     List<Mark.Label> tries = tight ? List.of(under, on) : List.of(on, under);
     if (!board.firstFree(tries, 0.1)) {
       beside(s);
@@ -173,15 +176,26 @@ public final class Dimensions {
     board.add(past);
   }
 
+  /** Whether a text stands between ticks so far apart, mm. */
+  public static boolean fits(String text, Lettering lettering, double room) {
+    return LabelShape.width(text, lettering) + TIGHT <= room;
+  }
+
+  /** How far an aligned text runs past the upper, or right, end of so short a dimension, mm. */
+  public static double overshoot(String text, Lettering lettering, double room) {
+    return fits(text, lettering, room) ? 0 : LabelShape.width(text, lettering) + 4;
+  }
+
   private boolean free(Mark.Label l) {
     return board.ink().free(LabelShape.corners(l), 0.3);
   }
 
   // Whether a line from a place to another crosses no text.
   private boolean free(Point from, Point to) {
-    return from.distance(to) < 0.1 || board.ink().clearOfText(from, to, 0.2).size() == 1
-        && board.ink().clearOfText(from, to, 0.2).get(0)[0].distance(from) < 1e-9
-        && board.ink().clearOfText(from, to, 0.2).get(0)[1].distance(to) < 1e-9;
+    return from.distance(to) < 0.1
+        || board.ink().clearOfText(from, to, 0.2).size() == 1
+            && board.ink().clearOfText(from, to, 0.2).get(0)[0].distance(from) < 1e-9
+            && board.ink().clearOfText(from, to, 0.2).get(0)[1].distance(to) < 1e-9;
   }
 
   /**
@@ -207,10 +221,10 @@ public final class Dimensions {
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);
       double mid = (xs[i] + xs[i + 1]) / 2;
-      double width = LabelShape.width(text, lettering);
       if (text.isEmpty()) {
         continue;
       }
+      double width = LabelShape.width(text, lettering);
       if (width + 2.4 <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;

@@ -5,11 +5,18 @@ import headcourse.drawing.Mark.Align;
 import headcourse.text.Face;
 import headcourse.text.Wrap;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Paragraphs set from the top down. */
 public final class TextFlow {
   /** Distance of base lines over the height of capitals. */
   public static final double LEADING = 1.75;
+
+  /** A blank that holds a number and what follows it together while lines are broken. */
+  private static final String TIE = "\u00a0";
+
+  private static final Pattern NUMBER =
+      Pattern.compile("(\\d|±) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]|mm\\b|lb\\b|kg\\b|ft\\b|\\d)");
 
   private TextFlow() {}
 
@@ -29,9 +36,12 @@ public final class TextFlow {
     return y;
   }
 
-  /** The lines a paragraph breaks into. */
+  /** The lines a paragraph breaks into; never between a number and its fraction or unit. */
   public static List<String> lines(String text, double width, Lettering lettering) {
-    return Wrap.lines(text, Face.of(lettering.bold()), lettering.height(), width);
+    String tied = NUMBER.matcher(text).replaceAll("$1" + TIE);
+    return Wrap.lines(tied, Face.of(lettering.bold()), lettering.height(), width).stream()
+        .map(l -> l.replace(TIE, " "))
+        .toList();
   }
 
   /** The height it takes, from its first capitals to the next paragraph's. */

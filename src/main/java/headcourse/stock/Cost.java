@@ -4,22 +4,26 @@ package headcourse.stock;
  * What a cutting plan costs: each is looked at only where those before it are equal.
  *
  * @param missing stones that no blank is left for
- * @param price of the blanks used, in hundredths; 0 where no prices are given
- * @param blanks how many blanks are used
- * @param material of the blanks used, mm²
+ * @param lead price of the blanks used where prices are given, else how many they are
+ * @param second what decides among equals: their material, after their number where prices lead
  */
-record Cost(long missing, long price, long blanks, long material) implements Comparable<Cost> {
-  static final Cost NONE = new Cost(0, 0, 0, 0);
+record Cost(long missing, long lead, long second) implements Comparable<Cost> {
+  static final Cost NONE = new Cost(0, 0, 0);
 
   Cost plus(Cost o) {
-    return new Cost(missing + o.missing, price + o.price, blanks + o.blanks, material + o.material);
+    return new Cost(missing + o.missing, lead + o.lead, second + o.second);
+  }
+
+  /** The greater of each: a bound where both are bounds. */
+  Cost raised(Cost o) {
+    return new Cost(
+        Math.max(missing, o.missing), Math.max(lead, o.lead), Math.max(second, o.second));
   }
 
   @Override
   public int compareTo(Cost o) {
     int c = Long.compare(missing, o.missing);
-    c = c != 0 ? c : Long.compare(price, o.price);
-    c = c != 0 ? c : Long.compare(blanks, o.blanks);
-    return c != 0 ? c : Long.compare(material, o.material);
+    c = c != 0 ? c : Long.compare(lead, o.lead);
+    return c != 0 ? c : Long.compare(second, o.second);
   }
 }

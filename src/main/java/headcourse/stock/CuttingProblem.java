@@ -10,6 +10,9 @@ import java.util.List;
  * @param bins kinds of blank
  */
 record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
+  /** What a blank counts for beside its material where prices lead. */
+  static final long BLANK = 10_000_000;
+
   /** Copies the list. */
   CuttingProblem {
     bins = List.copyOf(bins);
@@ -20,14 +23,14 @@ record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
    *
    * @param index its place in the yard's list
    * @param usable length between the clean cuts, nm
-   * @param material what one uses up, in any one unit
    * @param count how many there are
-   * @param price of one, in hundredths
+   * @param cost of one
    * @param takes by type: whether it is high, deep and thick enough
    */
-  record Bin(int index, long usable, long material, int count, long price, boolean[] takes) {
-    Cost cost() {
-      return new Cost(0, price, 1, material);
+  record Bin(int index, long usable, int count, Cost cost, boolean[] takes) {
+    /** The same kind, but so many of it. */
+    Bin withCount(int n) {
+      return new Bin(index, usable, n, cost, takes);
     }
   }
 
@@ -38,6 +41,11 @@ record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
       n += d;
     }
     return n;
+  }
+
+  /** How many there are of each kind of blank. */
+  int[] counts() {
+    return bins.stream().mapToInt(Bin::count).toArray();
   }
 
   /** Whether a single part of a type goes on a kind of blank. */

@@ -13,6 +13,8 @@ import java.util.List;
  * an exact search goes on from there until it is proved or the steps are used up.
  */
 final class CuttingSolver {
+  private static final long ROUNDING_STEPS = 100_000;
+
   private final long limit;
 
   CuttingSolver(long limit) {
@@ -97,16 +99,48 @@ final class CuttingSolver {
 
   private Result solveGroup(CuttingProblem problem, long steps) {
     Sequencer sequencer = new Sequencer(problem.nesting());
-    int[] all = problem.bins().stream().mapToInt(Bin::count).toArray();
-    Cost bound = new LeastCost(problem).of(problem.demand(), all);
+    List<RestBound> bounds = new ArrayList<>();
+    bounds.add(new LeastCost(problem));
+    Cost bound = bound(problem, bounds);
     Packing best = new FirstFit(problem, sequencer).solve();
     if (best.cost().compareTo(bound) <= 0) {
       return new Result(best, best.cost(), true, 0);
     }
-    PackSearch search = new PackSearch(problem, sequencer, best, bound, steps);
+    PatternBound lead = PatternBound.ofLead(problem, sequencer);
+    bounds.add(lead);
+    bound = bound(problem, bounds);
+    best =
+        new PatternRounding(problem, sequencer, best)
+            .solve(lead, bound, Math.min(steps, ROUNDING_STEPS));
+    if (best.cost().compareTo(bound) > 0) {
+      bounds.add(PatternBound.ofSecond(problem, sequencer, best.cost().lead()));
+      bound = bound(problem, bounds);
+    }
+    if (best.cost().compareTo(bound) <= 0) {
+      return new Result(best, best.cost(), true, 0);
+    }
+    long counted = 0;
+    if (best.cost().missing() == 0 && problem.bins().size() > 1) {
+      CountSearch counts = new CountSearch(problem, sequencer, bound, best, steps / 2);
+      boolean sure = counts.run();
+      best = counts.best();
+      counted = counts.steps();
+      if (sure) {
+        return new Result(best, best.cost(), true, counted);
+      }
+    }
+    PackSearch search = new PackSearch(problem, sequencer, bounds, best, bound, steps - counted);
     boolean proved = search.run();
     best = search.best();
-    boolean met = best.cost().compareTo(bound) <= 0;
-    return new Result(best, proved || met ? best.cost() : bound, proved || met, search.steps());
+    boolean met = proved || best.cost().compareTo(bound) <= 0;
+    return new Result(best, met ? best.cost() : bound, met, counted + search.steps());
+  }
+
+  private static Cost bound(CuttingProblem problem, List<RestBound> bounds) {
+    Cost all = Cost.NONE;
+    for (RestBound b : bounds) {
+      all = all.raised(b.of(problem.demand(), problem.counts(), Cost.NONE));
+    }
+    return all.missing() > 0 ? new Cost(all.missing(), 0, 0) : all;
   }
 }

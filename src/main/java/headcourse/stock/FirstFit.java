@@ -29,7 +29,7 @@ final class FirstFit {
 
   private Packing hand(boolean firstRatherThanTightest, int opening) {
     Nesting nesting = problem.nesting();
-    int[] left = problem.bins().stream().mapToInt(Bin::count).toArray();
+    int[] left = problem.counts();
     List<Packing.Load> loads = new ArrayList<>();
     int[] missing = new int[problem.demand().length];
     for (int t : longestFirst(problem)) {
@@ -81,7 +81,7 @@ final class FirstFit {
 
   private static boolean better(Bin a, Bin b, int opening) {
     return switch (opening) {
-      case 0 -> (double) a.price() / a.usable() < (double) b.price() / b.usable();
+      case 0 -> (double) a.cost().lead() / a.usable() < (double) b.cost().lead() / b.usable();
       case 1 -> a.usable() > b.usable();
       default -> a.usable() < b.usable();
     };

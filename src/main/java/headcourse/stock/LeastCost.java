@@ -8,7 +8,7 @@ import java.util.List;
  * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more; and no
  * blank takes two parts that are each over half of the longest.
  */
-final class LeastCost {
+final class LeastCost implements RestBound {
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final int[] byCapacity;
@@ -30,45 +30,70 @@ final class LeastCost {
     longest = bins.isEmpty() ? 0 : bins.get(byCapacity[0]).usable();
   }
 
-  /** No packing of the parts into the blanks left costs less; parts may be missing. */
-  Cost of(int[] rest, int[] left) {
+  @Override
+  public Cost of(int[] rest, int[] left, Cost spent) {
     long capacity = 0;
-    double price = Double.MAX_VALUE;
-    double length = Double.MAX_VALUE;
+    double lead = Double.MAX_VALUE;
+    double second = Double.MAX_VALUE;
     for (int b : byCapacity) {
       if (left[b] > 0) {
         Bin bin = problem.bins().get(b);
         long full = bin.usable() + nesting.kerf + Nesting.SLACK;
         capacity = add(capacity, left[b], full);
-        price = Math.min(price, (double) bin.price() / full);
-        length = Math.min(length, (double) bin.material() / full);
+        lead = Math.min(lead, (double) bin.cost().lead() / full);
+        second = Math.min(second, (double) bin.cost().second() / full);
       }
     }
     long total = 0;
-    long blanks = 0;
     long missing = 0;
     for (int h = 0; h < nesting.heights(); h++) {
-      long need = 0;
-      for (int t = 0; t < rest.length; t++) {
-        need += rest[t] * nesting.weight[t][h];
-      }
+      long need = need(rest, h);
       total = Math.max(total, need);
       if (need > capacity) {
         missing = Math.max(missing, missing(rest, h, need - capacity));
       }
-      blanks = Math.max(blanks, blanks(need, left));
+    }
+    if (missing > 0 || total == 0) {
+      return new Cost(missing, 0, 0);
+    }
+    long blanks = blanks(rest, left);
+    long byLead = (long) Math.ceil(total * lead - 1e-6);
+    long bySecond = (long) Math.floor(total * second);
+    return new Cost(
+        0,
+        Math.max(byLead, blanks * cheapest(left, true)),
+        Math.max(bySecond, blanks * cheapest(left, false)));
+  }
+
+  /** No fewer blanks hold the parts. */
+  long blanks(int[] rest, int[] left) {
+    long blanks = 0;
+    for (int h = 0; h < nesting.heights(); h++) {
+      blanks = Math.max(blanks, blanks(need(rest, h), left));
       for (int eighths = 1; eighths <= 4; eighths++) {
         blanks = Math.max(blanks, dual(rest, h, eighths));
       }
     }
-    if (missing > 0) {
-      return new Cost(missing, 0, 0, 0);
+    return blanks;
+  }
+
+  private long need(int[] rest, int h) {
+    long need = 0;
+    for (int t = 0; t < rest.length; t++) {
+      need += rest[t] * nesting.weight[t][h];
     }
-    if (total == 0) {
-      return Cost.NONE;
+    return need;
+  }
+
+  private long cheapest(int[] left, boolean lead) {
+    long least = Long.MAX_VALUE;
+    for (int b = 0; b < left.length; b++) {
+      if (left[b] > 0) {
+        Cost c = problem.bins().get(b).cost();
+        least = Math.min(least, lead ? c.lead() : c.second());
+      }
     }
-    return new Cost(
-        0, (long) Math.ceil(total * price - 1e-6), blanks, (long) Math.floor(total * length));
+    return least == Long.MAX_VALUE ? 0 : least;
   }
 
   /** Least number of parts whose widths at a height make up an excess. */

@@ -44,6 +44,9 @@ final class Nesting {
   /** Whether all parts are square, so that their order doesn't matter. */
   final boolean square;
 
+  /** A bound by how edges lean, where no part may be turned and not all are square; else null. */
+  private final LeanBound lean;
+
   private Nesting(
       int types,
       long kerf,
@@ -52,7 +55,9 @@ final class Nesting {
       long[] extent,
       long[][] distance,
       long[][][] slices,
+      LeanBound lean,
       boolean square) {
+    this.lean = lean;
     this.types = types;
     this.kerf = kerf;
     this.typeOf = typeOf;
@@ -78,7 +83,8 @@ final class Nesting {
         distance[i][j] = lengths[i] + kerf;
       }
     }
-    return new Nesting(n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, true);
+    return new Nesting(
+        n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, null, true);
   }
 
   /** Parts of any outline. */
@@ -110,7 +116,9 @@ final class Nesting {
       }
     }
     long kerf = Math.round(kerfMm * NM);
-    return new Nesting(n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), square);
+    LeanBound lean = square || m > n ? null : LeanBound.of(shapes, kerf);
+    return new Nesting(
+        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), lean, square);
   }
 
   private record Node(int type, Profile shape, boolean turned) {}
@@ -175,6 +183,9 @@ final class Nesting {
         }
       }
       most = Math.max(most, first == Long.MAX_VALUE ? 0 : sum + first + last);
+    }
+    if (lean != null) {
+      most = Math.max(most, lean.least(counts));
     }
     return Math.max(0, most - SLACK / 2);
   }

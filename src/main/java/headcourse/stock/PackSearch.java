@@ -19,8 +19,9 @@ final class PackSearch {
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
-  private final LeastCost least;
+  private final List<RestBound> bounds;
   private final long limit;
+  private final long workBefore;
   private final int[] order;
   private final Map<State, Cost> seen = new HashMap<>();
   private final List<Packing.Load> path = new ArrayList<>();
@@ -31,19 +32,27 @@ final class PackSearch {
   private long steps;
 
   /**
+   * @param bounds what a rest must cost
    * @param best the best known
    * @param bound no packing costs less; the search ends when it reaches it
    * @param limit how many steps it may take
    */
-  PackSearch(CuttingProblem problem, Sequencer sequencer, Packing best, Cost bound, long limit) {
+  PackSearch(
+      CuttingProblem problem,
+      Sequencer sequencer,
+      List<RestBound> bounds,
+      Packing best,
+      Cost bound,
+      long limit) {
     this.problem = problem;
     this.sequencer = sequencer;
-    this.least = new LeastCost(problem);
+    this.bounds = bounds;
     this.limit = limit;
+    this.workBefore = sequencer.work();
     this.best = best;
     this.bound = bound;
     this.order = FirstFit.longestFirst(problem);
-    this.left = problem.bins().stream().mapToInt(Bin::count).toArray();
+    this.left = problem.counts();
     this.rest = problem.demand().clone();
   }
 
@@ -62,7 +71,7 @@ final class PackSearch {
   /** Searches; true where the best is proved. */
   boolean run() {
     search(Cost.NONE, new int[rest.length]);
-    return steps <= limit && !sequencer.undecided();
+    return !tired() && !sequencer.undecided();
   }
 
   Packing best() {
@@ -70,11 +79,16 @@ final class PackSearch {
   }
 
   long steps() {
-    return steps;
+    return steps + (sequencer.work() - workBefore) / 4;
+  }
+
+  /** Steps with the orders looked at on blanks, which take about as long for every few. */
+  private boolean tired() {
+    return steps + (sequencer.work() - workBefore) / 4 > limit;
   }
 
   private boolean done() {
-    return steps > limit || best.cost().compareTo(bound) <= 0;
+    return tired() || best.cost().compareTo(bound) <= 0;
   }
 
   private void search(Cost cost, int[] missing) {
@@ -95,7 +109,7 @@ final class PackSearch {
       }
       return;
     }
-    if (cost.plus(least.of(rest, left)).compareTo(best.cost()) >= 0 || again(cost)) {
+    if (hopeless(cost) || again(cost)) {
       return;
     }
     for (int b = 0; b < left.length; b++) {
@@ -110,7 +124,7 @@ final class PackSearch {
         rest[longest]++;
       }
     }
-    Cost without = cost.plus(new Cost(1, 0, 0, 0));
+    Cost without = cost.plus(new Cost(1, 0, 0));
     if (without.compareTo(best.cost()) < 0) {
       rest[longest]--;
       missing[longest]++;
@@ -118,6 +132,20 @@ final class PackSearch {
       missing[longest]--;
       rest[longest]++;
     }
+  }
+
+  private boolean hopeless(Cost cost) {
+    Cost least = Cost.NONE;
+    for (RestBound b : bounds) {
+      least = least.raised(b.of(rest, left, cost));
+      if (least.missing() > 0) {
+        least = new Cost(least.missing(), 0, 0);
+      }
+      if (cost.plus(least).compareTo(best.cost()) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Adds parts from the {@code i}th type on, most first. */

@@ -33,6 +33,6 @@ record Packing(List<Load> loads, int[] missing, Cost cost) {
     for (int x : missing) {
       m += x;
     }
-    return new Packing(loads, missing.clone(), cost.plus(new Cost(m, 0, 0, 0)));
+    return new Packing(loads, missing.clone(), cost.plus(new Cost(m, 0, 0)));
   }
 }

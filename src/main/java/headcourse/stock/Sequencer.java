@@ -13,10 +13,12 @@ final class Sequencer {
 
   private final Nesting nesting;
   private final int[] leaning;
-  private final Map<Key, Long> known = new HashMap<>();
+  private final Map<Key, long[]> known = new HashMap<>();
 
   /** Whether some order was left undecided, so that nothing built on it is proved. */
   private boolean undecided;
+
+  private long work;
 
   Sequencer(Nesting nesting) {
     this.nesting = nesting;
@@ -45,6 +47,11 @@ final class Sequencer {
     }
   }
 
+  /** Orders looked at so far, in parts of a search step. */
+  long work() {
+    return work;
+  }
+
   boolean undecided() {
     return undecided;
   }
@@ -58,14 +65,26 @@ final class Sequencer {
       return true;
     }
     Key key = new Key(counts);
-    Long length = known.get(key);
-    if (length == null) {
-      length = length(best(counts));
+    long[] range = known.get(key);
+    if (range == null) {
+      // No longer than the first, longer than the second.
+      range = new long[] {length(quick(counts)), -1};
       if (known.size() < CACHE) {
-        known.put(new Key(counts.clone()), length);
+        known.put(new Key(counts.clone()), range);
       }
     }
-    return length <= usable;
+    if (range[0] > usable && range[1] < usable) {
+      Walk walk = new Walk(counts, usable + 1, usable);
+      walk.go();
+      undecided |= walk.tired();
+      work += walk.steps;
+      if (walk.best == null) {
+        range[1] = usable;
+      } else {
+        range[0] = walk.bound;
+      }
+    }
+    return range[0] <= usable;
   }
 
   /** The nodes from left to right in the shortest order. */
@@ -73,15 +92,39 @@ final class Sequencer {
     if (nesting.square) {
       return run(counts, false);
     }
+    List<Integer> best = quick(counts);
+    Walk walk = new Walk(counts, length(best), -1);
+    walk.go();
+    return walk.best == null ? best : walk.best;
+  }
+
+  /** Leaning parts side by side, then moved one by one to where they save most. */
+  private List<Integer> quick(int[] counts) {
     List<Integer> best = run(counts, false);
     List<Integer> other = run(counts, true);
-    if (length(other) < length(best)) {
+    long length = length(best);
+    if (length(other) < length) {
       best = other;
+      length = length(other);
     }
-    Walk walk = new Walk(counts.clone(), length(best), best);
-    walk.go();
-    undecided |= walk.steps > EXACT_NODES;
-    return walk.best;
+    boolean better = true;
+    while (better) {
+      better = false;
+      for (int i = 0; i < best.size(); i++) {
+        work += best.size();
+        for (int j = 0; j < best.size(); j++) {
+          List<Integer> moved = new ArrayList<>(best);
+          moved.add(j, moved.remove(i));
+          long l = length(moved);
+          if (l < length) {
+            best = moved;
+            length = l;
+            better = true;
+          }
+        }
+      }
+    }
+    return best;
   }
 
   private List<Integer> run(int[] counts, boolean backwards) {
@@ -117,71 +160,84 @@ final class Sequencer {
     return end;
   }
 
-  /** Depth-first over the orders. */
+  /** Depth-first over the orders that are shorter than a bound. */
   private final class Walk {
     private final int[] left;
-    private final List<Integer> path = new ArrayList<>();
-    private final List<Long> at = new ArrayList<>();
+    private final int[] nodes;
+    private final long enough;
+    private final int[] path;
+    private final long[] at;
+    private int size;
     private long bound;
     private List<Integer> best;
     private int steps;
 
-    Walk(int[] left, long bound, List<Integer> best) {
-      this.left = left;
+    /** Ends at the first order no longer than {@code enough}. */
+    Walk(int[] counts, long bound, long enough) {
+      this.left = counts.clone();
       this.bound = bound;
-      this.best = best;
+      this.enough = enough;
+      this.nodes =
+          java.util.stream.IntStream.range(0, nesting.typeOf.length)
+              .filter(n -> counts[nesting.typeOf[n]] > 0)
+              .toArray();
+      int parts = Arrays.stream(counts).sum();
+      path = new int[parts];
+      at = new long[parts];
     }
 
     void go() {
       go(0);
     }
 
+    boolean tired() {
+      return steps > EXACT_NODES;
+    }
+
     private void go(long end) {
-      if (++steps > EXACT_NODES) {
+      if (++steps > EXACT_NODES || bound <= enough) {
         return;
       }
-      boolean any = false;
-      for (int node = 0; node < nesting.typeOf.length; node++) {
+      if (size == path.length) {
+        bound = end;
+        best = Arrays.stream(path).boxed().toList();
+        return;
+      }
+      for (int node : nodes) {
         int t = nesting.typeOf[node];
         if (left[t] == 0) {
           continue;
         }
-        any = true;
         long start = 0;
-        for (int i = 0; i < path.size(); i++) {
-          start = Math.max(start, at.get(i) + nesting.distance[path.get(i)][node]);
+        for (int i = 0; i < size; i++) {
+          start = Math.max(start, at[i] + nesting.distance[path[i]][node]);
         }
         left[t]--;
         long reach = Math.max(end, start + nesting.extent[node]);
-        if (start + nesting.extent[node] + rest(node) < bound && reach < bound) {
-          path.add(node);
-          at.add(start);
+        if (reach < bound && start + rest(node) < bound) {
+          path[size] = node;
+          at[size++] = start;
           go(reach);
-          path.remove(path.size() - 1);
-          at.remove(at.size() - 1);
+          size--;
         }
         left[t]++;
       }
-      if (!any && end < bound) {
-        bound = end;
-        best = List.copyOf(path);
-      }
     }
 
-    /** What the parts still to come add at least to the right of a node, at the best height. */
+    /** How far beyond a node's start the parts still to come reach at least. */
     private long rest(int node) {
-      long most = Long.MIN_VALUE;
+      long most = 0;
       int t0 = nesting.typeOf[node];
       for (int h = 0; h < nesting.heights(); h++) {
-        long sum = 0;
-        for (int t = 0; t < nesting.types; t++) {
-          sum += left[t] * nesting.weight[t][h];
+        long sum = nesting.lead[t0][h] + nesting.weight[t0][h] - nesting.kerf;
+        for (int n : nodes) {
+          if (!nesting.turned[n]) {
+            sum += left[nesting.typeOf[n]] * nesting.weight[nesting.typeOf[n]][h];
+          }
         }
-        // At this height the node reaches so far from its start, and the rest lies beyond.
-        long reach = nesting.lead[t0][h] + nesting.weight[t0][h] - nesting.kerf;
-        most = Math.max(most, sum + reach - nesting.extent[node]);
+        most = Math.max(most, sum);
       }
-      return Math.max(most - Nesting.SLACK, -nesting.extent[node]);
+      return most - Nesting.SLACK;
     }
   }
 }

@@ -3,11 +3,8 @@ package headcourse.stock;
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
 import headcourse.job.Stock;
-import headcourse.stock.StockPlan.Moved;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Makes the cutting plan and the order list of a job. */
 public final class StockPlanner {
@@ -24,30 +21,38 @@ public final class StockPlanner {
    * @param heads its heads, in the job's order
    */
   public static StockPlan plan(Job job, List<HeadWork> heads) {
+    return plan(job, heads, FromStock.NONE);
+  }
+
+  /**
+   * Plans round the stones that were chosen from the yard's pieces: each of these pieces gives its
+   * own stone and no other.
+   *
+   * @param job the job
+   * @param heads its heads, in the job's order
+   * @param chosen which piece is which stone
+   */
+  public static StockPlan plan(Job job, List<HeadWork> heads, FromStock chosen) {
     List<Part> parts = Part.of(heads, job.grid());
     OrderList orders = new OrderList(job);
     if (job.stock().items().isEmpty()) {
       return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
     }
-    Yard yard = new Yard(job, parts);
-    Assignment plan = yard.solve(Set.of());
-    List<Moved> changes = new ArrayList<>();
-    Set<String> gone = new LinkedHashSet<>();
-    for (String id : job.spoiled()) {
-      gone.add(id);
-      Assignment next = yard.without(plan, id, gone);
-      changes.addAll(Assignment.changes(parts, plan, next));
-      plan = next;
-    }
+    Yard yard = new Yard(job, parts, chosen.taken());
+    List<String> before = chosen.changes().stream().map(StockPlan.Moved::from).toList();
+    Spoilage.Outcome out = new Spoilage(job, yard, parts, before).run();
+    Assignment plan = out.plan();
+    List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());
+    changes.addAll(out.changes());
     List<Part> missing = plan.missing().stream().map(parts::get).toList();
     return new StockPlan(
         plan.blanks(),
         orders.of(yard.toOrder(plan), missing),
-        missing.stream().map(p -> yard.unfit(p)).toList(),
+        missing.stream().map(yard::unfit).toList(),
         changes,
-        (int) plan.bound().blanks(),
-        plan.cost().price() / 100.0,
-        plan.bound().price() / 100.0,
+        yard.leastBlanks(plan),
+        yard.priced() ? plan.cost().lead() / 100.0 : 0,
+        yard.priced() ? plan.bound().lead() / 100.0 : 0,
         plan.proved());
   }
 

@@ -8,10 +8,9 @@ import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;
 import headcourse.stock.StockPlan.Unfit;
 import headcourse.units.Length;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Deque;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,11 +20,13 @@ import java.util.Set;
 final class Yard {
   private final Job job;
   private final List<Part> parts;
+  private final List<FromStock.Taken> taken;
   private final List<Integer> typeOf = new ArrayList<>();
   private final List<Part> types = new ArrayList<>();
   private final Nesting nesting;
 
-  Yard(Job job, List<Part> parts) {
+  Yard(Job job, List<Part> parts, List<FromStock.Taken> taken) {
+    this.taken = List.copyOf(taken);
     this.job = job;
     this.parts = parts;
     Map<List<Object>, Integer> alike = new LinkedHashMap<>();
@@ -59,46 +60,156 @@ final class Yard {
     return key;
   }
 
-  /** The best plan without the pieces that are gone. */
+  /** The best plan without the pieces that are gone; pieces chosen before keep their stones. */
   Assignment solve(Set<String> gone) {
+    List<String> home = new ArrayList<>(Collections.nCopies(parts.size(), ""));
+    Map<String, CutBlank> kept = new LinkedHashMap<>();
+    for (FromStock.Taken t : taken) {
+      int part = part(t);
+      if (part >= 0 && !gone.contains(t.piece())) {
+        home.set(part, t.piece());
+        kept.put(t.piece(), single(t.piece(), parts.get(part)));
+      }
+    }
+    return fill(home, kept, gone, false);
+  }
+
+  /** The plan with some of its blanks opened again; all others stay as they are. */
+  Assignment repaired(Assignment plan, Set<String> gone, Set<String> opened) {
+    List<String> home = new ArrayList<>();
+    plan.home().forEach(h -> home.add(opened.contains(h) ? "" : h));
+    Map<String, CutBlank> kept = new LinkedHashMap<>();
+    for (CutBlank b : plan.blanks()) {
+      if (!opened.contains(b.id())) {
+        kept.put(b.id(), b);
+      }
+    }
+    return fill(home, kept, gone, true);
+  }
+
+  private int part(FromStock.Taken t) {
+    int copy = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      Part p = parts.get(i);
+      if (p.stone().equals(t.stone()) && p.of() != StockPlan.Part.SOFFIT && ++copy == t.copy()) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private Stock.Item item(String id) {
+    String mark = id.substring(0, id.lastIndexOf('#'));
+    return job.stock().items().stream()
+        .filter(i -> i.mark().equals(mark))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private CutBlank single(String id, Part p) {
+    Stock.Item item = item(id);
+    Cut cut = new Cut(p.stone(), p.of(), job.tools().saw().cleanCut(), p.extent(), false);
+    Length waste = item.length().minus(Length.mm(p.profile().meanWidth()));
+    return new CutBlank(id, item.mark(), item.length(), List.of(cut), waste);
+  }
+
+  /** Finds blanks for the parts without one. */
+  private Assignment fill(
+      List<String> home, Map<String, CutBlank> kept, Set<String> gone, boolean leftovers) {
     int[] demand = new int[types.size()];
-    typeOf.forEach(t -> demand[t]++);
-    CuttingProblem problem = new CuttingProblem(demand, nesting, bins(gone, demand));
+    for (int i = 0; i < home.size(); i++) {
+      demand[typeOf.get(i)] += home.get(i).isEmpty() ? 1 : 0;
+    }
+    Set<String> unavailable = new HashSet<>(gone);
+    unavailable.addAll(kept.keySet());
+    List<Bin> bins = bins(unavailable);
+    List<CutBlank> open = new ArrayList<>(kept.values());
+    if (leftovers) {
+      for (int i = 0; i < open.size(); i++) {
+        bins.add(leftover(open.get(i), job.stock().items().size() + i));
+      }
+    }
+    CuttingProblem problem = new CuttingProblem(demand, nesting, bins);
     CuttingSolver.Result r = new CuttingSolver(job.steps()).solve(problem);
-    return assign(problem, r, gone);
+    Cost before = Cost.NONE;
+    for (CutBlank b : open) {
+      before = before.plus(cost(item(b.id())));
+    }
+    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().loads(), open);
+    return new Assignment(
+        List.copyOf(kept.values()),
+        home,
+        before.plus(r.packing().cost()),
+        before.plus(r.bound()),
+        r.proved());
   }
 
-  /** The plan after one more piece has gone, with as few stones moved as can be. */
-  Assignment without(Assignment plan, String id, Set<String> gone) {
-    return plan.home().contains(id) ? solve(gone) : plan;
-  }
-
-  private List<Bin> bins(Set<String> gone, int[] demand) {
-    int all = parts.size();
+  private List<Bin> bins(Set<String> unavailable) {
     List<Bin> bins = new ArrayList<>();
     List<Stock.Item> items = job.stock().items();
     for (int i = 0; i < items.size(); i++) {
       Stock.Item item = items.get(i);
-      long lost =
-          java.util.stream.IntStream.rangeClosed(1, item.count())
-              .filter(n -> gone.contains(item.mark() + "#" + n))
-              .count();
-      boolean[] takes = new boolean[types.size()];
-      for (int t = 0; t < takes.length; t++) {
-        takes[t] = takes(item, types.get(t));
+      int lost = 0;
+      for (int n = 1; n <= item.count(); n++) {
+        lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
       }
-      long length = item.length().picometres() / 1000;
-      long clean = job.tools().saw().cleanCut().picometres() / 1000;
-      bins.add(
-          new Bin(
-              i,
-              length - 2 * clean + Nesting.SLACK / 2,
-              Math.round(item.length().mm() * item.face().mm()),
-              item.toOrder() ? all : (int) Math.max(0, item.count() - lost),
-              Math.round(item.price() * 100),
-              takes));
+      int count = item.toOrder() ? parts.size() : item.count() - lost;
+      bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
     }
     return bins;
+  }
+
+  private long usable(Length length) {
+    Length clean = job.tools().saw().cleanCut().times(2);
+    return length.minus(clean).picometres() / 1000 + Nesting.SLACK / 2;
+  }
+
+  private Cost cost(Stock.Item item) {
+    long area = Math.round(item.length().mm() * item.face().mm() / 100);
+    return priced()
+        ? new Cost(0, Math.round(item.price() * 100), CuttingProblem.BLANK + area)
+        : new Cost(0, 1, area);
+  }
+
+  private boolean[] takes(Stock.Item item) {
+    boolean[] takes = new boolean[types.size()];
+    for (int t = 0; t < takes.length; t++) {
+      takes[t] = takes(item, types.get(t));
+    }
+    return takes;
+  }
+
+  /**
+   * What is left of a blank right of its last stone, beyond a kerf on the greatest slant of 45°.
+   */
+  private Bin leftover(CutBlank blank, int index) {
+    Length rest = blank.length().minus(end(blank));
+    return new Bin(index, usable(rest), 1, Cost.NONE, takes(item(blank.id())));
+  }
+
+  /** Where the leftover of a blank begins, so that its own clean cut is counted from there. */
+  Length end(CutBlank blank) {
+    Length last = Length.ZERO;
+    for (Cut c : blank.cuts()) {
+      last = last.max(c.at().plus(c.extent()));
+    }
+    Length kerf = job.tools().saw().kerf();
+    return last.plus(kerf).plus(kerf.half()).minus(job.tools().saw().cleanCut());
+  }
+
+  /** The part with a number. */
+  Part part(int i) {
+    return parts.get(i);
+  }
+
+  /** Type of the part with a number. */
+  int type(int i) {
+    return typeOf.get(i);
+  }
+
+  /** Whether prices lead, rather than the number of blanks. */
+  boolean priced() {
+    return job.stock().items().stream().anyMatch(i -> i.price() > 0);
   }
 
   /** A part without a return comes from a flat, or from a corner where no flat does for it. */
@@ -114,44 +225,15 @@ final class Yard {
                 i -> StockPlanner.takes(i, part) && i.length().compareTo(part.extent()) >= 0);
   }
 
-  private Assignment assign(CuttingProblem problem, CuttingSolver.Result r, Set<String> gone) {
-    List<Deque<Integer>> waiting = new ArrayList<>();
-    types.forEach(t -> waiting.add(new ArrayDeque<>()));
-    for (int i = 0; i < parts.size(); i++) {
-      waiting.get(typeOf.get(i)).add(i);
+  /**
+   * No plan that places as many parts at the same price uses fewer blanks, as far as that is known.
+   */
+  int leastBlanks(Assignment plan) {
+    if (plan.proved()) {
+      return plan.blanks().size();
     }
-    List<String> home = new ArrayList<>();
-    parts.forEach(p -> home.add(""));
-    Sequencer sequencer = new Sequencer(nesting);
-    List<CutBlank> blanks = new ArrayList<>();
-    Map<String, Integer> numbers = new LinkedHashMap<>();
-    List<Packing.Load> loads = new ArrayList<>(r.packing().loads());
-    loads.sort(
-        Comparator.comparingInt((Packing.Load l) -> problem.bins().get(l.bin()).index())
-            .thenComparing(l -> l.counts(), (a, b) -> java.util.Arrays.compare(b, a)));
-    for (Packing.Load load : loads) {
-      Stock.Item item = job.stock().items().get(problem.bins().get(load.bin()).index());
-      String id;
-      do {
-        id = item.mark() + "#" + numbers.merge(item.mark(), 1, Integer::sum);
-      } while (gone.contains(id));
-      List<Integer> order = sequencer.best(load.counts());
-      long[] starts = sequencer.starts(order);
-      List<Cut> cuts = new ArrayList<>();
-      double used = 0;
-      for (int i = 0; i < starts.length; i++) {
-        int node = order.get(i);
-        int part = waiting.get(nesting.typeOf[node]).remove();
-        home.set(part, id);
-        Part p = parts.get(part);
-        Length at = new Length(starts[i] * 1000).plus(job.tools().saw().cleanCut());
-        cuts.add(new Cut(p.stone(), p.of(), at, p.extent(), nesting.turned[node]));
-        used += p.profile().meanWidth();
-      }
-      blanks.add(
-          new CutBlank(id, item.mark(), item.length(), cuts, item.length().minus(Length.mm(used))));
-    }
-    return new Assignment(blanks, home, r.packing().cost(), r.bound(), r.proved());
+    Cost least = plan.bound();
+    return (int) (priced() ? least.second() / CuttingProblem.BLANK : least.lead());
   }
 
   /** What the plan takes of items made to order. */

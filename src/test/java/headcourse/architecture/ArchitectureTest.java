@@ -37,7 +37,7 @@ class ArchitectureTest {
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
-    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "bench"));
+    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
     TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",
@@ -69,7 +69,8 @@ class ArchitectureTest {
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
     TABLE.put(
-        "export", Set.of("units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
+        "export",
+        Set.of("diag", "units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

@@ -4,7 +4,9 @@ import headcourse.bench.HeadWork;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Language;
+import headcourse.job.Measured;
 import headcourse.job.Setting;
+import headcourse.job.Wall;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -24,7 +26,10 @@ public enum SheetCases {
   NO_KEY,
   SEGMENTAL,
   SEMICIRCULAR,
-  MIXED;
+  MIXED,
+  OUT_OF_LEVEL,
+  MITRED_PLAIN,
+  BUTTED;
 
   /** The job worked out. */
   public ShopWork work(String paper, Language language) {
@@ -88,6 +93,29 @@ public enum SheetCases {
         HeadWork head = HeadFixture.arch(job, job.openings().get(0), 30 * in, 15);
         return HeadFixture.work(job, List.of(head));
       }
+      case OUT_OF_LEVEL -> {
+        o.key = key(8, 11, 2, 1);
+        o.count = 3;
+        o.wallLeft = Length.inches(9);
+        o.measured =
+            new Measured(
+                Length.inches(96),
+                null,
+                null,
+                List.of(
+                    new Measured.Level(Length.inches(-48), Length.ZERO),
+                    new Measured.Level(Length.ZERO, Length.inches(-0.125)),
+                    new Measured.Level(Length.inches(48), Length.inches(0.1875))),
+                null,
+                null,
+                null);
+        return flat(m, even(6, 8 * in), 0);
+      }
+      case MITRED_PLAIN -> {
+        m.jambs = Wall.Jambs.PLAIN;
+        o.soffit = HeadSpec.Soffit.MITRED;
+      }
+      case BUTTED -> o.soffit = HeadSpec.Soffit.BUTTED;
       case MIXED -> {
         o.width = Length.inches(120);
         o.key = key(9, 12, 2, 0);
@@ -96,7 +124,7 @@ public enum SheetCases {
       }
       default -> throw new IllegalStateException();
     }
-    return this == DOOR_8 ? flat(m, even(6, 8 * in), 0) : flat(m, even(2, 8.25 * in), 0);
+    return this == WINDOW_NARROW ? flat(m, even(2, 8.25 * in), 0) : flat(m, even(6, 8 * in), 0);
   }
 
   private static HeadSpec.Key key(double bottom, double top, double rise, double drop) {

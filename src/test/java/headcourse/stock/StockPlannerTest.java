@@ -209,4 +209,42 @@ class StockPlannerTest {
     assertEquals(2, cuts.stream().filter(c -> c.part() == StockPlan.Part.SOFFIT).count());
     assertTrue(plan.unfit().isEmpty());
   }
+
+  @Test
+  void aSpoiledBlankMovesItsOwnStonesAlone() {
+    JobMaker m = JobMaker.one();
+    m.stock = new Stock(List.of(corner("C1", 24, 14, 5, 5)), 0.1);
+    Job job = m.make();
+    HeadMaker h = new HeadMaker(job);
+    for (int i = 1; i <= 11; i++) {
+      h.soldier("L" + i, 7.75, 12, 4);
+    }
+    HeadWork head = h.make();
+    StockPlan before = plan(job, head);
+    assertEquals(4, before.blanks().size());
+    m.spoiled.add("C1#2");
+    StockPlan after = plan(m.make(), head);
+    List<String> moved = after.changes().stream().map(StockPlan.Moved::stone).toList();
+    assertEquals(before.blanks().get(1).cuts().stream().map(StockPlan.Cut::stone).toList(), moved);
+    assertTrue(after.unfit().isEmpty());
+    for (StockPlan.CutBlank b : before.blanks()) {
+      if (!b.id().equals("C1#2")) {
+        List<StockPlan.Cut> now =
+            after.blanks().stream().filter(x -> x.id().equals(b.id())).findFirst().get().cuts();
+        assertEquals(b.cuts(), now.subList(0, b.cuts().size()));
+      }
+    }
+  }
+
+  @Test
+  void spoiledWithNothingLeftIsOrdered() {
+    JobMaker m = JobMaker.one();
+    m.stock = new Stock(List.of(corner("C1", 24, 14, 5, 1)), 0.1);
+    m.spoiled.add("C1#1");
+    Job job = m.make();
+    StockPlan plan = plan(job, new HeadMaker(job).soldier("L1", 7, 12, 4).make());
+    assertEquals("", plan.changes().get(0).to());
+    assertEquals("D1-L1", plan.unfit().get(0).stone());
+    assertEquals(2, plan.order().get(0).count());
+  }
 }

@@ -45,10 +45,12 @@ public final class JobMaker {
   public Length joint = Length.ZERO;
   public Length opens = Length.inches(1 / 64.0);
   public Length cutTolerance = Length.inches(1 / 32.0);
+  public Wall.Jambs jambs = Wall.Jambs.RETURNED;
   public Length depthOfCut = Length.inches(4);
   public List<Length> courses = List.of();
   public Stock stock = Stock.UNSAID;
   public List<Fitted> fitted = new ArrayList<>();
+  public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
   public long steps = 2_000_000;
@@ -159,7 +161,7 @@ public final class JobMaker {
             Length.inches(0.5),
             Length.inches(0.5),
             Length.inches(3.5),
-            Wall.Jambs.RETURNED,
+            jambs,
             courses),
         new Setting(joints, joint, opens, cutTolerance),
         new Tools(
@@ -175,7 +177,7 @@ public final class JobMaker {
         list,
         stock,
         fitted,
-        List.of(),
+        spoiled,
         accepted,
         limits,
         steps,

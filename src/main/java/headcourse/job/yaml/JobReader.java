@@ -1,22 +1,122 @@
 package headcourse.job.yaml;
 
-/** stub. */
+import headcourse.diag.Outcome;
+import headcourse.job.Fastener;
+import headcourse.job.Fitted;
+import headcourse.job.Job;
+import headcourse.job.JobInfo;
+import headcourse.job.Language;
+import headcourse.job.Limits;
+import headcourse.job.Opening;
+import headcourse.job.Papers;
+import headcourse.job.Setting;
+import headcourse.job.ShapeDef;
+import headcourse.job.Spans;
+import headcourse.job.Stock;
+import headcourse.job.Stone;
+import headcourse.job.Tools;
+import headcourse.job.Wall;
+import headcourse.units.Grid;
+import headcourse.units.Units;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.nodes.MappingNode;
+
+/** Reads a job file: a job with every default filled in, or everything that is wrong with it. */
 public final class JobReader {
+  /** Steps of an exact search where the job does not say. */
+  private static final long STEPS = 2_000_000;
+
   private JobReader() {}
 
-  /** stub. */
-  public interface SideFiles {
-    /** stub. */
-    java.util.Optional<byte[]> bytes(String s);
+  /**
+   * Reads a job.
+   *
+   * @param fileName the file's name as the user gave it
+   * @param bytes its content, UTF-8, at most 256 KiB
+   * @param shapes the shapes a head can have
+   * @param limits the thresholds a job can set
+   * @param files the files that the job names
+   * @return the job, or its errors in the order of the file; never an exception
+   */
+  public static Outcome<Job> read(
+      String fileName,
+      byte[] bytes,
+      List<ShapeDef> shapes,
+      List<ShapeDef.ParamDef> limits,
+      SideFiles files) {
+    Problems problems = new Problems();
+    Job job = null;
+    Optional<JobText> text = JobText.decode(fileName, bytes, problems);
+    if (text.isPresent()) {
+      Optional<MappingNode> root = YamlGraph.of(text.get(), problems);
+      if (root.isPresent()) {
+        Reading in = new Reading(text.get(), problems, files);
+        in.spans.put("", text.get().start());
+        job = job(fileName, new Section(in, "", root.get()), shapes, limits);
+      }
+    }
+    return problems.any() || job == null
+        ? Outcome.failed(problems.inOrder(fileName))
+        : Outcome.of(job, problems.inOrder(fileName));
   }
 
-  /** stub. */
-  public static headcourse.diag.Outcome<headcourse.job.Job> read(
-      String f,
-      byte[] b,
-      java.util.List<headcourse.job.ShapeDef> s,
-      java.util.List<headcourse.job.ShapeDef.ParamDef> l,
-      SideFiles x) {
-    throw new IllegalStateException();
+  private static Job job(
+      String fileName, Section root, List<ShapeDef> shapes, List<ShapeDef.ParamDef> limitDefs) {
+    Reading in = root.in;
+    in.units =
+        root.word("units", List.of("in", "mm"), "in").equals("mm") ? Units.MILLIMETRE : Units.INCH;
+    in.grid = new Grid(in.or(1 / 16.0, 1));
+    in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
+    JobInfo info = JobInfoReader.read(root.section("job"));
+    Papers papers = PaperReader.read(root);
+    String word = root.word("language", List.of("en", "es", "en+es"), "en");
+    Language language =
+        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
+    String frame = root.text("frame");
+    Stone stone = StoneReader.read(root);
+    Wall wall = WallReader.wall(root.section("wall"));
+    Setting setting = WallReader.setting(root.section("setting"));
+    Tools tools = ToolsReader.tools(root.section("tools"));
+    Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
+    List<Opening> openings = OpeningReader.read(root, shapes);
+    Stock stock = StockReader.read(root, stone.thickness());
+    List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings);
+    List<String> spoiled = FittedReader.spoiled(root, stock);
+    var accepted = FittedReader.accepted(root, openings);
+    Limits limits = LimitsReader.read(root.section("limits"), limitDefs);
+    long steps = root.whole("steps", 1, 1_000_000_000L, STEPS);
+    root.done();
+    return new Job(
+        name(fileName),
+        info,
+        in.units,
+        in.grid,
+        papers,
+        language,
+        frame,
+        stone,
+        wall,
+        setting,
+        tools,
+        fastener,
+        openings,
+        stock,
+        fitted,
+        spoiled,
+        accepted,
+        limits,
+        steps,
+        new Spans(in.spans));
+  }
+
+  /** The file's name without folder and extension; other signs than plain ones become hyphens. */
+  private static String name(String fileName) {
+    String s =
+        fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1);
+    int dot = s.lastIndexOf('.');
+    s = (dot > 0 ? s.substring(0, dot) : s).replaceAll("[^\\p{L}\\p{N}._-]", "-");
+    return s.replaceAll("[.-]*", "").isEmpty() ? "job" : s;
   }
 }

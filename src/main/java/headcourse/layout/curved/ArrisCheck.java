@@ -45,32 +45,45 @@ final class ArrisCheck {
             + ", on "
             + over.size()
             + (over.size() == 1 ? " stone; " : " stones; ")
-            + wayOut(divider, division, limit)
+            + wayOut(divider, division, worst.chordDeviation(), limit)
             + "work the arris to the curve by the offsets");
   }
 
-  private static String wayOut(Divider divider, Division division, double limit) {
-    for (int n = division.each() + 1; n <= MOST; n++) {
-      Division d = divider.divide(n);
-      if (d == null) {
-        return "";
-      }
-      double most = 0;
-      for (int i = 1; i <= n && most <= limit; i++) {
-        most = Math.max(most, deviation(d.soffit(i)));
-      }
-      // The key's own width is the job's, unless it is one of the row.
-      if (most <= limit && (!Double.isNaN(divider.keyHalf()) || keyWithin(d, limit))) {
-        int all = 2 * n + (d.key() ? 1 : 0);
-        return all + " stones in all (" + n + " each side) would do, or ";
-      }
+  /** The least number that would do; deviations go about as the square of the stones' width. */
+  private static String wayOut(Divider divider, Division division, double worst, double limit) {
+    if (division.key()
+        && !Double.isNaN(divider.keyHalf())
+        && deviation(Struck.mirroredWhole(division.soffit(0)).edges()) > limit) {
+      return "";
     }
-    return "";
+    int least = division.each() + 1;
+    double guess = Math.min(MOST, division.each() * Math.sqrt(worst / limit));
+    int n = Math.max(least, (int) guess);
+    while (n > least && n <= MOST && within(divider, n - 1, limit)) {
+      n--;
+    }
+    while (n <= MOST && !within(divider, n, limit)) {
+      n++;
+    }
+    if (n > MOST) {
+      return "";
+    }
+    int all = 2 * n + (division.key() ? 1 : 0);
+    return all + " stones in all (" + n + " each side) would do, or ";
   }
 
-  private static boolean keyWithin(Division d, double limit) {
-    List<Edge> right = d.soffit(0);
-    List<Edge> whole = Struck.mirroredWhole(right).edges();
-    return deviation(whole) <= limit;
+  private static boolean within(Divider divider, int n, double limit) {
+    Division d = divider.divide(n);
+    if (d == null) {
+      return false;
+    }
+    for (int i = n; i >= 1; i--) {
+      if (deviation(d.soffit(i)) > limit) {
+        return false;
+      }
+    }
+    // The key's own width is the job's, unless it is one of the row.
+    return !Double.isNaN(divider.keyHalf())
+        || deviation(Struck.mirroredWhole(d.soffit(0)).edges()) <= limit;
   }
 }

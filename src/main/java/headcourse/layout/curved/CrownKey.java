@@ -60,6 +60,15 @@ record CrownKey(Intrados intrados, double joint, double drop) {
     CrownKey crown = new CrownKey(intrados, given.joint(), key.drop().mm());
     boolean lower = key.bottom() != null;
     double width = lower ? key.bottom().mm() : key.top().mm();
+    if (width < given.tick()) {
+      throw given.refuse(
+          lower ? "key.bottom" : "key.top",
+          "a key is wider than nothing",
+          given.near(
+              lower ? "key.bottom" : "key.top",
+              given.head().stones().target().mm(),
+              "as wide as its neighbours are to be"));
+    }
     if (!lower && extrados == null) {
       throw given.refuse(
           "key.top",
@@ -86,13 +95,22 @@ record CrownKey(Intrados intrados, double joint, double drop) {
         hi = mid;
       }
     }
-    if (crown.bottom(hi) <= 0) {
+    return hi;
+  }
+
+  /** Refuses a key that hangs so low that its sides meet. */
+  static void check(Given given, Division division) throws NoHead {
+    HeadSpec.Key key = given.head().key();
+    if (key == null) {
+      return;
+    }
+    CrownKey crown = new CrownKey(division.intrados(), division.joint(), key.drop().mm());
+    if (crown.bottom(division.lines().get(0).s()) <= 0) {
       throw given.refuse(
-          lower ? "key.bottom" : "key.top",
+          "key.drop",
           "the key's sides meet before they reach its lower end",
           given.change("key.drop", "0", "the key ends at the soffit"));
     }
-    return hi;
   }
 
   private static double widthAt(CrownKey crown, Extrados top, double s) {

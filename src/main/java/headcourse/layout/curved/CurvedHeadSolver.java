@@ -29,6 +29,7 @@ final class CurvedHeadSolver {
     double half = CrownKey.half(given, intrados, plan.forKey());
     DivisionSolver.Best best = new DivisionSolver(given, Divider.of(given, intrados, half)).solve();
     Division division = best.division();
+    CrownKey.check(given, division);
     Extrados extrados = plan.over(given, division);
     List<PlacedStone> stones = new StoneComposer(given, division, extrados).stones();
     checkKeyTop(stones);

@@ -65,6 +65,7 @@ abstract class CurvedShape implements HeadShape {
   public final Solution setOut(Job job, Opening opening) {
     Given given = new Given(job, opening);
     try {
+      given.checkLengths(definition.params());
       return new Solution.Solved(new CurvedHeadSolver(given, strike(given)).solve());
     } catch (NoHead e) {
       return e.refused();

@@ -3,8 +3,9 @@ package headcourse.layout.curved;
 import headcourse.layout.Change;
 import headcourse.layout.Proof;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Chooses how many stones a side has: least difference of the mean soffit width from the target,
@@ -15,6 +16,9 @@ import java.util.List;
 final class DivisionSolver {
   /** No side has more stones than this. */
   private static final int MOST = 600;
+
+  /** A width given on the grid is not broken by less, mm. */
+  private static final double SLACK = 1e-6;
 
   private final Given given;
   private final Divider divider;
@@ -33,53 +37,36 @@ final class DivisionSolver {
    */
   record Best(Division division, Proof proof) {}
 
-  /** What one number of stones gives. */
-  private record Trial(Division division, double least, double most, double mean) {
-    static Trial of(Division d, boolean keyIsOne) {
-      double[] c = d.chords();
-      double key = keyIsOne ? d.keyChord() : c[0];
-      return new Trial(
-          d,
-          Math.min(key, Arrays.stream(c).min().orElse(key)),
-          Math.max(key, Arrays.stream(c).max().orElse(key)),
-          Arrays.stream(c).average().orElse(key));
-    }
-  }
-
-  private double min() {
-    return given.head().stones().min().mm() - 1e-6;
-  }
-
-  private double max() {
-    return given.head().stones().max().mm() + 1e-6;
-  }
-
   private boolean fits(Trial t) {
-    return t.least > 0 && t.least >= min() && t.most <= max() && isClear(t);
-  }
-
-  private boolean isClear(Trial t) {
-    return t.division.clear() >= given.head().clear().mm() - 1e-6;
+    return t.least() > 0 && broken(t).isEmpty();
   }
 
   Best solve() throws NoHead {
     Integer asked = given.head().stones().eachSide();
+    if (asked != null && asked > MOST) {
+      throw given.refuse("stones.each-side", "no side of a head has more than " + MOST + " stones");
+    }
     Trial best = asked == null ? nearest() : trial(asked);
     if (best == null || !fits(best)) {
       throw asked != null ? refuseNumber(trials()) : refuseAny(trials());
     }
     double cost = off(best);
-    return new Best(best.division, new Proof(Proof.Status.OPTIMAL, cost, cost, Math.max(1, tried)));
+    return new Best(
+        best.division(), new Proof(Proof.Status.OPTIMAL, cost, cost, Math.max(1, tried)));
   }
 
   private double off(Trial t) {
-    return Math.abs(t.mean - given.head().stones().target().mm());
+    return Math.abs(t.mean() - given.head().stones().target().mm());
   }
 
   private Trial trial(int n) {
     tried++;
     Division d = divider.divide(n);
     return d == null ? null : Trial.of(d, Double.isNaN(divider.keyHalf()));
+  }
+
+  private boolean tooNarrow(Trial t) {
+    return t.mean() < given.head().stones().min().mm() - SLACK;
   }
 
   /** The nearest number that fits on either side of the target, whichever is better. */
@@ -92,13 +79,15 @@ final class DivisionSolver {
       if (t != null && fits(t) && (best == null || off(t) <= off(best) + 1e-9)) {
         best = t;
       }
-      if (t != null && (t.mean > max() || best != null && t.mean >= target)) {
+      if (t != null
+          && (t.mean() > given.head().stones().max().mm() + SLACK
+              || best != null && t.mean() >= target)) {
         break;
       }
     }
     for (int n = start + 1; n <= MOST; n++) {
       Trial t = trial(n);
-      if (t == null || t.mean < min() || best != null && t.mean < target && off(t) >= off(best)) {
+      if (t == null || tooNarrow(t) || best != null && t.mean() < target && off(t) >= off(best)) {
         break;
       }
       if (fits(t) && (best == null || off(t) < off(best) - 1e-9)) {
@@ -118,7 +107,7 @@ final class DivisionSolver {
       }
       Trial t = Trial.of(d, Double.isNaN(divider.keyHalf()));
       trials.add(t);
-      if (t.mean < min() && (asked == null || n >= asked)) {
+      if (tooNarrow(t) && (asked == null || n >= asked)) {
         break;
       }
     }
@@ -127,107 +116,82 @@ final class DivisionSolver {
 
   private NoHead refuseNumber(List<Trial> trials) {
     int n = given.head().stones().eachSide();
-    Trial asked = trials.stream().filter(t -> t.division.each() == n).findFirst().orElse(null);
     List<Change> changes = new ArrayList<>();
-    double target = given.head().stones().target().mm();
     trials.stream()
         .filter(this::fits)
-        .min((a, b) -> Double.compare(Math.abs(a.mean - target), Math.abs(b.mean - target)))
+        .min(Comparator.comparingDouble(this::off))
         .ifPresent(
             t ->
                 changes.add(
                     given.change(
                         "stones.each-side",
-                        Integer.toString(t.division.each()),
+                        Integer.toString(t.division().each()),
                         "the number that comes nearest to the target width")));
-    if (asked == null || asked.least <= 0) {
+    Trial asked = trials.stream().filter(t -> t.division().each() == n).findFirst().orElse(null);
+    if (asked == null || asked.least() <= 0) {
       return given.refuse(
           List.of("stones.each-side"), n + " stones a side leave nothing of them", changes);
     }
-    widen(asked, changes);
-    return given.refuse(keys(asked, "stones.each-side"), complaint(asked), changes);
+    List<Limit> broken = broken(asked);
+    if (broken.size() == 1) {
+      changes.add(broken.get(0).change(given, asked));
+    }
+    ungraded(changes);
+    List<String> keys = new ArrayList<>(List.of("stones.each-side"));
+    broken.forEach(l -> keys.add(l.key()));
+    return given.refuse(keys, complaint(asked), changes);
   }
 
   private NoHead refuseAny(List<Trial> trials) {
-    // The two numbers between which the answer would have to lie.
-    Trial wide = null;
-    Trial narrow = null;
-    for (Trial t : trials) {
-      if (t.least > 0 && (t.most > max() || !isClear(t) || t.least >= min())) {
-        wide = t;
-      } else if (t.least > 0 && narrow == null) {
-        narrow = t;
-      }
+    List<Trial> real = trials.stream().filter(t -> t.least() > 0).toList();
+    if (real.isEmpty()) {
+      return given.refuse("key", "the key and the joints leave no room for stones beside them");
     }
+    // For each limit the number of stones that breaks it least, and no other.
+    List<Trial> near = new ArrayList<>();
     List<Change> changes = new ArrayList<>();
-    List<String> keys = new ArrayList<>();
-    StringBuilder text = new StringBuilder();
-    for (Trial t : new Trial[] {wide, narrow}) {
-      if (t != null) {
-        widen(t, changes);
-        keys(t, null).stream().filter(k -> !keys.contains(k)).forEach(keys::add);
-        text.append(text.isEmpty() ? "" : "; ").append(complaint(t));
+    for (Limit limit : Limit.values()) {
+      real.stream()
+          .filter(t -> broken(t).equals(List.of(limit)))
+          .min(Comparator.comparingDouble(t -> limit.excess(given, t)))
+          .ifPresent(
+              t -> {
+                near.add(t);
+                changes.add(limit.change(given, t));
+              });
+    }
+    ungraded(changes);
+    if (near.isEmpty()) {
+      real.stream().min(Comparator.comparingDouble(this::off)).ifPresent(near::add);
+    }
+    near.sort(Comparator.comparingInt(t -> t.division().each()));
+    List<String> keys =
+        near.stream().flatMap(t -> broken(t).stream()).map(l -> l.key()).distinct().toList();
+    return given.refuse(
+        keys, String.join("; ", near.stream().map(this::complaint).toList()), changes);
+  }
+
+  /** Offers equal stones where grading alone is too much. */
+  private void ungraded(List<Change> changes) {
+    if (divider.step() != 0) {
+      Integer asked = given.head().stones().eachSide();
+      DivisionSolver even =
+          new DivisionSolver(
+              given, new Divider(divider.intrados(), divider.joint(), divider.keyHalf(), 0));
+      Trial t = asked == null ? even.nearest() : even.trial(asked);
+      if (t != null && fits(t)) {
+        changes.add(given.change("stones.rhythm", "even", "all stones alike"));
       }
     }
-    if (text.isEmpty()) {
-      keys.add("key");
-      text.append("the key and the joints leave no room for stones beside them");
-    }
-    return given.refuse(keys, text.toString(), changes);
-  }
-
-  /** The one change that would let a trial pass, where one is enough. */
-  private void widen(Trial t, List<Change> changes) {
-    int n = t.division.each();
-    boolean over = t.most > max();
-    boolean under = t.least < min();
-    boolean near = !isClear(t);
-    if (over && !under && !near) {
-      changes.add(
-          given.higher("stones.max", t.most, "lets " + n + " a side be as wide as they come"));
-    } else if (under && !over && !near) {
-      changes.add(
-          given.lower("stones.min", t.least, "lets " + n + " a side be as narrow as they come"));
-    } else if (near && !over && !under) {
-      changes.add(
-          given.lower("clear", t.division.clear(), "lets the last joint stand where it comes"));
-    }
-  }
-
-  private List<String> keys(Trial t, String first) {
-    List<String> keys = new ArrayList<>();
-    if (first != null) {
-      keys.add(first);
-    }
-    if (t.most > max()) {
-      keys.add("stones.max");
-    }
-    if (t.least < min()) {
-      keys.add("stones.min");
-    }
-    if (!isClear(t)) {
-      keys.add("clear");
-    }
-    return keys;
   }
 
   private String complaint(Trial t) {
-    List<String> parts = new ArrayList<>();
-    if (t.most > max()) {
-      parts.add(
-          "are " + given.say(t.most) + " wide, more than the " + given.say(max()) + " allowed");
-    }
-    if (t.least < min()) {
-      parts.add(
-          "are " + given.say(t.least) + " wide, less than the " + given.say(min()) + " allowed");
-    }
-    if (!isClear(t)) {
-      parts.add(
-          "put a joint "
-              + given.say(t.division.clear())
-              + " from the jamb's corner, nearer than "
-              + given.say(given.head().clear().mm()));
-    }
-    return t.division.each() + " stones a side " + String.join(" and ", parts);
+    List<String> parts = broken(t).stream().map(l -> l.complaint(given, t)).toList();
+    int n = t.division().each();
+    return n + (n == 1 ? " stone a side " : " stones a side ") + String.join(" and ", parts);
+  }
+
+  private List<Limit> broken(Trial t) {
+    return Stream.of(Limit.values()).filter(l -> l.excess(given, t) > SLACK).toList();
   }
 }

@@ -4,17 +4,22 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.job.ShapeDef.ParamDef;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Solution;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
+import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the job gives for one curved head, in millimetres, and the ways to speak of it. */
 final class Given {
+  /** No measure of a head is longer, mm. */
+  private static final double FARTHEST = 100_000;
+
   private final Job job;
   private final Opening opening;
   private final List<Remark> remarks = new ArrayList<>();
@@ -71,6 +76,19 @@ final class Given {
     return head().params().length(key).map(Length::mm).orElse(null);
   }
 
+  /** Refuses a length that nobody could set out. */
+  void checkLengths(List<ParamDef> params) throws NoHead {
+    for (ParamDef p : params) {
+      Double mm = length(p.name());
+      boolean none = mm == null || mm == 0;
+      if (!none && (mm < tick() / 2 || mm > FARTHEST)) {
+        throw refuse(
+            p.name(),
+            p.name() + " is " + say(mm) + ", which can't be set out: too small, or too large");
+      }
+    }
+  }
+
   /** A word of the shape's own. */
   String word(String key, String otherwise) {
     return head().params().word(key).orElse(otherwise);
@@ -83,9 +101,10 @@ final class Given {
 
   /** A length as messages have it, to the nearest 1/64 in or 0.1 mm. */
   String say(double mm) {
-    Grid fine =
-        new Grid(
-            job.units() == headcourse.units.Units.INCH ? Length.inches(1 / 64.0) : Length.mm(0.1));
+    if (!(Math.abs(mm) < 10 * FARTHEST)) {
+      return mm < 0 ? "less than nothing" : "more than a kilometre";
+    }
+    Grid fine = new Grid(job.units() == Units.INCH ? Length.inches(1 / 64.0) : Length.mm(0.1));
     return new LengthFormat(job.units(), fine).plainWithUnit(Length.mm(mm));
   }
 
@@ -123,16 +142,26 @@ final class Given {
   NoHead refuse(List<String> keys, String message, List<Change> changes) {
     String[] hints =
         changes.stream()
-            .map(c -> "write " + c.path() + ": " + c.value() + " — " + c.reason())
+            .map(
+                c ->
+                    "write "
+                        + c.path().substring(path("").length())
+                        + ": "
+                        + c.value()
+                        + " ("
+                        + c.reason()
+                        + ")")
             .toArray(String[]::new);
     List<Diagnostic> problems = new ArrayList<>();
-    for (String key : keys) {
-      boolean first = problems.isEmpty();
-      problems.add(
-          Diagnostic.error(
-              job.spans().of(path(key)),
-              opening.mark() + ": " + message,
-              first ? hints : new String[0]));
+    problems.add(
+        Diagnostic.error(
+            job.spans().of(path(keys.get(0))), opening.mark() + ": " + message, hints));
+    for (String other : keys.subList(1, keys.size())) {
+      if (job.spans().given(path(other))) {
+        problems.add(
+            Diagnostic.note(
+                job.spans().of(path(other)), opening.mark() + ": " + other + " has a part in it"));
+      }
     }
     return new NoHead(new Solution.Refused(problems, changes));
   }
@@ -147,27 +176,18 @@ final class Given {
    * @param follows what the others make it, mm
    */
   NoHead contradiction(String key, List<String> others, String by, double asked, double follows) {
-    NoHead no =
-        refuse(
-            key,
-            key
-                + " is "
-                + say(asked)
-                + ", but "
-                + by
-                + " makes it "
-                + say(follows)
-                + "; give one of them, or make them agree",
-            near(key, follows, "agrees with " + by));
-    List<Diagnostic> problems = new ArrayList<>(no.refused().problems());
-    for (String other : others) {
-      if (job.spans().given(path(other))) {
-        problems.add(
-            Diagnostic.note(
-                job.spans().of(path(other)), opening.mark() + ": " + by + " stands here"));
-      }
-    }
-    return new NoHead(new Solution.Refused(problems, no.refused().changes()));
+    List<String> keys = new ArrayList<>(List.of(key));
+    keys.addAll(others);
+    String message =
+        key
+            + " is "
+            + say(asked)
+            + ", but "
+            + by
+            + " makes it "
+            + say(follows)
+            + "; give one of them, or make them agree";
+    return refuse(keys, message, List.of(near(key, follows, "agrees with " + by)));
   }
 
   /** Notes what was done on the program's own account. */

@@ -9,6 +9,9 @@ import java.util.List;
  * neither, it rises an eighth of the span (common practice, no source).
  */
 public final class SegmentalHead extends CurvedShape {
+  /** A soffit that rises less than this part of its span is flat. Common practice, no source. */
+  private static final double FLATTEST = 400;
+
   /** The shape. */
   public SegmentalHead() {
     super(
@@ -38,22 +41,34 @@ public final class SegmentalHead extends CurvedShape {
               + given.say(span / 2),
           given.lower("rise", span / 2, "half the span, a semicircle"));
     }
-    if (rise == null && radius != null) {
-      return struck(CircleSegment.ofChordAndRadius(span, radius));
-    }
-    if (rise == null) {
+    if (rise == null && radius == null) {
       rise = given.job().grid().snapMm(span / 8).mm();
       given.remark("default", "rise taken as one eighth of the span: " + given.say(rise));
     }
-    CircleSegment segment = CircleSegment.ofChordAndHeight(span, rise);
-    if (radius != null) {
-      double follows = CircleSegment.ofChordAndRadius(span, radius).height();
-      if (Math.abs(follows - rise) > given.tick()) {
-        throw given.contradiction(
-            "rise", List.of("radius"), "the radius " + given.say(radius), rise, follows);
-      }
+    Double follows = radius == null ? null : CircleSegment.ofChordAndRadius(span, radius).height();
+    if (rise != null && follows != null && Math.abs(follows - rise) > given.tick()) {
+      throw given.contradiction(
+          "rise", List.of("radius"), "the radius " + given.say(radius), rise, follows);
     }
-    return struck(segment);
+    boolean byRise = rise != null;
+    if ((byRise ? rise : follows) < span / FLATTEST) {
+      CircleSegment usual = CircleSegment.ofChordAndHeight(span, span / 8);
+      throw given.refuse(
+          byRise ? "rise" : "radius",
+          "a soffit that rises "
+              + given.say(byRise ? rise : follows)
+              + " over "
+              + given.say(span)
+              + " is flat",
+          given.near(
+              byRise ? "rise" : "radius",
+              byRise ? usual.height() : usual.radius(),
+              "rises an eighth of the span"));
+    }
+    return struck(
+        byRise
+            ? CircleSegment.ofChordAndHeight(span, rise)
+            : CircleSegment.ofChordAndRadius(span, radius));
   }
 
   private static Struck struck(CircleSegment s) {

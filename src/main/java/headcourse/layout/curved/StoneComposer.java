@@ -5,6 +5,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Straight;
 import headcourse.geom.Vec;
 import headcourse.job.HeadSpec;
+import headcourse.layout.ChordOffsets;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
@@ -125,14 +126,11 @@ final class StoneComposer {
 
   /** How far the face reaches above the chord of its soffit, square to it. */
   private static double extent(List<FaceEdge> face, Point from, Point to) {
-    Vec up = to.minus(from).unit().normal();
+    Vec along = to.minus(from).unit();
     double most = 0;
-    for (FaceEdge e : face) {
-      if (e.where() == Where.TOP) {
-        for (Point p : e.edge().flattened(1e-3)) {
-          most = Math.max(most, up.dot(p.minus(from)));
-        }
-        most = Math.max(most, up.dot(e.edge().from().minus(from)));
+    for (Edge e : edges(face, Where.TOP)) {
+      for (Point p : List.of(e.from(), ChordOffsets.farthest(e, along), e.to())) {
+        most = Math.max(most, along.cross(p.minus(from)));
       }
     }
     return most;

@@ -10,6 +10,7 @@ final class DividedSolver implements SideSolver {
   private final FlatTerms terms;
   private final FlatGeometry geometry;
   private final long step;
+  private long effort;
 
   DividedSolver(FlatTerms terms, FlatGeometry geometry, long step) {
     this.terms = terms;
@@ -40,21 +41,34 @@ final class DividedSolver implements SideSolver {
         }
       }
     }
+    effort += steps;
     return new SideResult(found, best == null ? 0 : best.meanMm(), steps);
   }
 
+  @Override
+  public long effort() {
+    return effort;
+  }
+
+  /** From the end inwards, because what fails does so at the jamb first. */
   private Choice check(Lines lines, End end, int count, SideCheck check) {
-    long[] feet = geometry.divided(lines, end, count, step);
-    if (feet == null) {
+    if (!geometry.divides(lines, end, count, step)) {
       return null;
     }
-    long inner = lines.start();
-    for (int i = 1; i < count; i++) {
-      if (!check.jointStands(i, feet[i - 1]) || !check.stoneFits(i, inner, feet[i - 1])) {
+    long[] feet = new long[count - 1];
+    long outer = end.foot();
+    for (int i = count - 1; i >= 0; i--) {
+      long foot = i == 0 ? lines.start() : geometry.divided(lines, end, count, step, i);
+      boolean fits =
+          i == count - 1 ? check.endFits(count, foot, end) : check.stoneFits(i + 1, foot, outer);
+      if (!fits || i > 0 && !check.jointStands(i, foot)) {
         return null;
       }
-      inner = feet[i - 1];
+      if (i > 0) {
+        feet[i - 1] = foot;
+      }
+      outer = foot;
     }
-    return check.endFits(count, inner, end) ? new Choice(lines, end, feet) : null;
+    return new Choice(lines, end, feet);
   }
 }

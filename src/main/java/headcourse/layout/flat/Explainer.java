@@ -1,9 +1,11 @@
 package headcourse.layout.flat;
 
 import headcourse.diag.Diagnostic;
+import headcourse.diag.Severity;
 import headcourse.job.HeadSpec;
 import headcourse.job.HeadSpec.Rhythm;
 import headcourse.layout.Change;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -20,10 +22,14 @@ final class Explainer {
   /** How many changes are offered. */
   private static final int OFFERED = 3;
 
+  /** What trying may take before it is cut short, about a second; counted, so always the same. */
+  private static final long PATIENCE = 60_000_000;
+
   private final FlatShape shape;
   private final FlatTerms terms;
   private final LengthFormat format;
   private final List<Diagnostic> problems = new ArrayList<>();
+  private long effort;
 
   Explainer(FlatShape shape, FlatTerms terms) {
     this.shape = shape;
@@ -41,6 +47,7 @@ final class Explainer {
       }
     }
     found.sort(Comparator.comparingDouble(Knob.Turned::size));
+    recutFirst(found);
     List<Change> changes = new ArrayList<>();
     List<String> hints = new ArrayList<>();
     for (Knob.Turned t : found) {
@@ -57,19 +64,40 @@ final class Explainer {
     if (hints.isEmpty()) {
       hints.add("no single value makes it possible by itself; more than one has to give way");
     }
+    if (effort > PATIENCE) {
+      hints.add("trying values was cut short, because so many widths are allowed");
+    }
     problems.add(
         0,
         new Diagnostic(
-            headcourse.diag.Severity.ERROR,
+            Severity.ERROR,
             terms.job().spans().of(terms.opening().path() + ".head"),
             headline(),
             hints));
     return new Solution.Refused(problems, changes);
   }
 
-  private headcourse.layout.HeadLayout tried(Knob.Asked asked) {
+  /** A stone that is cut already is named before all else. */
+  private static void recutFirst(List<Knob.Turned> found) {
+    found.stream()
+        .filter(t -> FittedKnobs.is(t.knob()))
+        .findFirst()
+        .ifPresent(
+            t -> {
+              found.remove(t);
+              found.add(0, t);
+            });
+  }
+
+  private HeadLayout tried(Knob.Asked asked) {
     FlatReading reading = shape.read(asked.job(), asked.opening());
-    return reading.head() == null ? null : new SidesSolver(reading.head()).solve();
+    if (reading.head() == null || effort > PATIENCE) {
+      return null;
+    }
+    HeadSolver solver = new HeadSolver(reading.head());
+    HeadLayout head = solver.solve();
+    effort += solver.effort();
+    return head;
   }
 
   /** The path without the opening, which the message names. */
@@ -115,7 +143,7 @@ final class Explainer {
     }
     wall(terms.left(), "left");
     wall(terms.right(), "right");
-    FlatTerms.SideTerms ample = new FlatTerms.SideTerms(Long.MAX_VALUE, 0);
+    FlatTerms.SideTerms ample = new FlatTerms.SideTerms(Long.MAX_VALUE, 0, terms.half());
     EndRange range = EndRange.of(terms, ample);
     if (range.first() > range.last()) {
       note(

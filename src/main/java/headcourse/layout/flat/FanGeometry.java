@@ -42,9 +42,9 @@ record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeome
     }
     for (long e = first; e <= last; e++) {
       // A skewback may spring from the jamb itself; else the end keeps clear of it.
-      boolean springs = terms.past(e) >= 0 && terms.past(e) < terms.tick();
+      boolean springs = terms.pastFar(e) >= 0 && terms.pastNear(e) < terms.tick();
       long top = FanLines.nearest(e * lines.growth());
-      if ((springs || e >= check.after()) && terms.past(top) <= side.wall()) {
+      if ((springs || e >= check.after()) && terms.pastNear(top) <= side.wall()) {
         ends.add(new End(e, top, lines.onTop() ? top : e, terms.past(e)));
       }
     }
@@ -52,23 +52,29 @@ record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeome
   }
 
   @Override
+  public FlatGeometry over(FlatTerms other) {
+    return new FanGeometry(other, fan, camber);
+  }
+
+  @Override
   public boolean fanned() {
     return true;
   }
 
+  /** Always: feet go to the nearest tick, so stones called even may differ by one. */
   @Override
-  public long[] divided(Lines lines, End end, int count, long step) {
-    long[] feet = new long[count - 1];
-    long run = end.foot() - lines.start();
-    for (int i = 1; i < count; i++) {
-      feet[i - 1] =
-          fan.byAngle() && step == 0
-              ? byAngle(lines, end, (double) i / count)
-              : lines.start()
-                  + Math.floorDiv(
-                      2L * i * run + step * i * (count - i) * count + count, 2L * count);
+  public boolean divides(Lines lines, End end, int count, long step) {
+    return true;
+  }
+
+  @Override
+  public long divided(Lines lines, End end, int count, long step, int index) {
+    if (fan.byAngle() && step == 0) {
+      return byAngle(lines, end, (double) index / count);
     }
-    return feet;
+    long run = end.foot() - lines.start();
+    long twice = 2L * index * run + step * index * (count - index) * count;
+    return lines.start() + Math.floorDiv(twice + count, 2L * count);
   }
 
   private long byAngle(Lines lines, End end, double part) {

@@ -37,6 +37,11 @@ record FanLines(
   }
 
   @Override
+  public double dividing(double soffit) {
+    return onTop ? (soffit + joint / 2.0) * growth - joint / 2.0 : soffit;
+  }
+
+  @Override
   public int regularFrom() {
     return 1;
   }

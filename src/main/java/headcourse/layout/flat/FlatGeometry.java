@@ -12,15 +12,18 @@ interface FlatGeometry {
    */
   List<SideCase> cases(FlatTerms.SideTerms side, double striking);
 
+  /** The same stones on other terms. */
+  FlatGeometry over(FlatTerms other);
+
   /** Whether the joints fan out from a striking point. */
   boolean fanned();
 
   /** Rise of the soffit in the middle, mm. */
   double camber();
 
-  /**
-   * Feet that divide a side into stones equal, or changing by a constant step; null where feet on
-   * the grid can't do it.
-   */
-  long[] divided(Lines lines, End end, int count, long step);
+  /** Whether stones equal, or changing by a constant step, can fill a side up to an end. */
+  boolean divides(Lines lines, End end, int count, long step);
+
+  /** Foot of joint {@code index} on the dividing line when they do. */
+  long divided(Lines lines, End end, int count, long step, int index);
 }

@@ -14,16 +14,22 @@ import java.util.Map;
  */
 final class MixedSolver implements SideSolver {
   /** Stones tried for one candidate before the table is asked. */
-  private static final long PATIENCE = 3000;
+  private static final long PATIENCE = 300;
 
   private final FlatTerms terms;
   private final boolean fan;
   private final Map<SideCase, SumTable> tables = new IdentityHashMap<>();
   private long steps;
+  private long effort;
 
   MixedSolver(FlatTerms terms, FlatGeometry geometry) {
     this.terms = terms;
     this.fan = geometry.fanned();
+  }
+
+  @Override
+  public long effort() {
+    return effort;
   }
 
   private record Candidate(SideCase sides, End end, SideCost cost, long tie) {}
@@ -83,25 +89,20 @@ final class MixedSolver implements SideSolver {
     int count = c.cost().count();
     SumTable table = tables.get(c.sides());
     if (table == null) {
-      SequenceSearch first = sequence(c, seed, PATIENCE);
+      SequenceSearch first =
+          new SequenceSearch(terms, c.sides(), c.end(), count, fan, seed, PATIENCE);
       Choice choice = first.find();
       steps += first.nodes();
+      effort += first.nodes() * 100;
       if (choice != null || !first.gaveUp()) {
         return choice;
       }
       table = new SumTable(terms, c.sides(), fan);
       tables.put(c.sides(), table);
     }
-    if (!table.reaches(count, c.end())) {
-      return null;
-    }
-    SequenceSearch sure = sequence(c, seed, Long.MAX_VALUE);
-    Choice choice = sure.find();
-    steps += sure.nodes();
+    long before = table.effort();
+    Choice choice = table.trace(count, c.end(), seed);
+    effort += table.effort() - before + terms.max() - terms.min();
     return choice;
-  }
-
-  private SequenceSearch sequence(Candidate c, long seed, long limit) {
-    return new SequenceSearch(terms, c.sides(), c.end(), c.cost().count(), fan, seed, limit);
   }
 }

@@ -15,6 +15,7 @@ final class SequenceSearch {
   private final int count;
   private final long joint;
   private final Neighbours rule;
+  private final Reach reach;
   private final SplitMix random;
   private final long limit;
   private final long[] feet;
@@ -29,6 +30,7 @@ final class SequenceSearch {
     this.count = count;
     this.joint = terms.joint();
     this.rule = Neighbours.of(terms);
+    this.reach = new Reach(terms, check, lines, end, count);
     this.random = new SplitMix(seed);
     this.limit = limit;
     this.feet = new long[count - 1];
@@ -36,7 +38,9 @@ final class SequenceSearch {
 
   /** The choice, or null. */
   Choice find() {
-    return place(0, lines.start(), -1, 0) ? new Choice(lines, end, feet) : null;
+    return reach.may(count, lines.start()) && place(0, lines.start(), -1, 0)
+        ? new Choice(lines, end, feet)
+        : null;
   }
 
   /** How many stones were tried. */
@@ -68,6 +72,9 @@ final class SequenceSearch {
       }
       long next = foot + joint + width;
       int nextRun = width == previous ? run + 1 : 1;
+      if (!reach.may(left - 1, next)) {
+        continue;
+      }
       if (!check.jointStands(placed + 1, next) || !check.stoneFits(placed + 1, foot, next)) {
         continue;
       }

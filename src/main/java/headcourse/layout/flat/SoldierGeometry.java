@@ -18,6 +18,11 @@ record SoldierGeometry(FlatTerms terms, KeySize key, int ease) implements FlatGe
   }
 
   @Override
+  public FlatGeometry over(FlatTerms other) {
+    return new SoldierGeometry(other, key, ease);
+  }
+
+  @Override
   public boolean fanned() {
     return false;
   }
@@ -28,18 +33,19 @@ record SoldierGeometry(FlatTerms terms, KeySize key, int ease) implements FlatGe
   }
 
   @Override
-  public long[] divided(Lines lines, End end, int count, long step) {
+  public boolean divides(Lines lines, End end, int count, long step) {
+    return twiceFirst(lines, end, count, step) % (2L * count) == 0;
+  }
+
+  @Override
+  public long divided(Lines lines, End end, int count, long step, int index) {
+    long first = twiceFirst(lines, end, count, step) / (2L * count);
+    return lines.start() + index * (first + terms.joint()) - step * index * (index - 1) / 2;
+  }
+
+  /** The first stone's width, times twice their number. */
+  private long twiceFirst(Lines lines, End end, int count, long step) {
     long widths = end.foot() - lines.start() - count * terms.joint();
-    long first = widths + step * count * (count - 1) / 2;
-    if (first % count != 0) {
-      return null;
-    }
-    long[] feet = new long[count - 1];
-    long at = lines.start();
-    for (int i = 1; i < count; i++) {
-      at += first / count - (i - 1) * step + terms.joint();
-      feet[i - 1] = at;
-    }
-    return feet;
+    return 2 * widths + step * count * (count - 1);
   }
 }

@@ -39,6 +39,11 @@ record SoldierLines(long startSoffit, long startTop, long[] offsets) implements 
   }
 
   @Override
+  public double dividing(double soffit) {
+    return soffit;
+  }
+
+  @Override
   public int regularFrom() {
     return offsets.length + 1;
   }

@@ -1,79 +1,100 @@
 package headcourse.layout.flat;
 
-import java.util.IdentityHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
  * Every foot that mixed widths can reach, by number of stones and last width: a bit a tick, so that
- * a whole level is a few shifts and ors. Exact.
+ * a whole level is a few shifts and ors. Exact; what it says can be reached it can also trace back,
+ * stone by stone, without a wrong turn.
  */
 final class SumTable {
+  /**
+   * Feet reached after a number of stones, by last width less the least.
+   *
+   * @param once where the last width stands for the first time running
+   * @param twice where it stands for the second; null where neighbours always differ
+   */
+  private record Level(long[][] once, long[][] twice) {}
+
   private final FlatTerms terms;
-  private final SideCase sides;
   private final SideCheck check;
+  private final Lines lines;
+  private final Neighbours rule;
   private final long start;
   private final int widths;
   private final int words;
   private final long joint;
-  private final Map<End, boolean[]> reached = new IdentityHashMap<>();
+  private final List<Level> levels = new ArrayList<>();
+  private StoneMasks masks;
+  private boolean full;
+  private long effort;
+  private final Map<Integer, long[][]> before = new HashMap<>();
 
   SumTable(FlatTerms terms, SideCase sides, boolean fan) {
     this.terms = terms;
-    this.sides = sides;
     this.check = new SideCheck(terms, sides.lines(), fan);
+    this.lines = sides.lines();
+    this.rule = Neighbours.of(terms);
     this.start = sides.lines().start();
     this.widths = (int) (terms.max() - terms.min() + 1);
     this.joint = terms.joint();
     long span = sides.ends().get(sides.ends().size() - 1).foot() - start;
     this.words = (int) (span / 64 + 1);
-    int levels = (int) (span / (terms.min() + joint)) + 2;
-    for (End e : sides.ends()) {
-      boolean[] counts = new boolean[levels];
-      counts[1] = check.endFits(1, start, e);
-      reached.put(e, counts);
+  }
+
+  /** Adds levels until there are so many, or until nothing can be reached any more. */
+  private void fill(int most) {
+    while (levels.size() < most && !full) {
+      int index = levels.size() + 1;
+      if (index <= lines.regularFrom() + 1) {
+        masks = new StoneMasks(terms, check, start, words, index);
+      }
+      effort += (long) widths * words;
+      Level next = index == 1 ? first() : after(levels.get(index - 2));
+      if (next == null) {
+        full = true;
+      } else {
+        levels.add(next);
+      }
     }
-    fill(levels);
   }
 
-  /** Whether so many stones can end there. */
-  boolean reaches(int count, End end) {
-    return reached.get(end)[count];
+  /** Words looked at so far. */
+  long effort() {
+    return effort;
   }
 
-  private void fill(int levels) {
-    Neighbours rule = Neighbours.of(terms);
-    long apart = Math.max(1, rule.step());
-    boolean twin = rule.step() <= 0;
-    long[][] once = new long[widths][words];
-    long[][] twice = new long[widths][words];
+  private Level first() {
     long[] origin = new long[words];
     origin[0] = 1;
-    Masks masks = new Masks(1);
+    long[][] once = new long[widths][words];
+    boolean any = false;
     for (int w = 0; w < widths; w++) {
-      masks.place(origin, w, once[w]);
+      any |= masks.place(origin, w, once[w]);
     }
-    for (int level = 1; level + 1 < levels; level++) {
-      long[][] all = twin ? union(once, twice) : once;
-      long[][] before = SlidingOr.around(all, apart, rule.jump());
-      markEnds(level + 1, before);
-      if (twin) {
-        markEnds(level + 1, once);
-      }
-      masks = masks.at(level + 1);
-      long[][] next = new long[widths][words];
-      boolean any = false;
-      for (int w = 0; w < widths; w++) {
-        if (twin) {
-          twice[w] = new long[words];
-          any |= masks.place(once[w], w, twice[w]);
-        }
-        any |= masks.place(before[w], w, next[w]);
-      }
-      once = next;
-      if (!any) {
-        return;
-      }
+    return any ? new Level(once, rule.step() <= 0 ? new long[widths][words] : null) : null;
+  }
+
+  private Level after(Level last) {
+    boolean twin = last.twice != null;
+    long[][] leads = leads(last);
+    long[][] next = new long[widths][words];
+    long[][] again = twin ? new long[widths][words] : null;
+    boolean any = false;
+    for (int w = 0; w < widths; w++) {
+      any |= masks.place(leads[w], w, next[w]);
+      any |= twin && masks.place(last.once[w], w, again[w]);
     }
+    return any ? new Level(next, again) : null;
+  }
+
+  /** By width, the feet where a stone of another width may begin after a level. */
+  private long[][] leads(Level level) {
+    long[][] all = level.twice == null ? level.once : union(level.once, level.twice);
+    return SlidingOr.around(all, Math.max(1, rule.step()), rule.jump());
   }
 
   private long[][] union(long[][] a, long[][] b) {
@@ -86,79 +107,90 @@ final class SumTable {
     return sum;
   }
 
-  private void markEnds(int count, long[][] before) {
-    for (End e : sides.ends()) {
-      for (int w = 0; w < widths && !reached.get(e)[count]; w++) {
-        long at = e.foot() - start - joint - terms.min() - w;
-        if (at >= 0
-            && (before[w][(int) (at >> 6)] >>> (at & 63) & 1) != 0
-            && check.endFits(count, start + at, e)) {
-          reached.get(e)[count] = true;
-        }
-      }
+  /** Widths that lead to an end with so many stones, the seed deciding which; or null. */
+  Choice trace(int count, End end, long seed) {
+    if (count == 1) {
+      return check.endFits(1, start, end) ? new Choice(lines, end, new long[0]) : null;
     }
+    fill(count - 1);
+    if (count - 1 > levels.size()) {
+      return null;
+    }
+    SplitMix random = new SplitMix(seed);
+    long mean = (end.foot() - start) / count - joint;
+    long[] feet = new long[count - 1];
+    long outer = end.foot();
+    long after = -1;
+    int runAfter = 0;
+    for (int i = count; i >= 1; i--) {
+      Step step = step(i, count, end, outer, after, runAfter, mean, random);
+      if (step == null) {
+        return null;
+      }
+      outer = outer - joint - step.width;
+      if (i > 1) {
+        feet[i - 2] = outer;
+      }
+      after = step.width;
+      runAfter = step.run;
+    }
+    return new Choice(lines, end, feet);
   }
 
-  /** Where the joint after stone {@code index} may stand, and how far out each width fits. */
-  private final class Masks {
-    private final int index;
-    private final long[] stands = new long[words];
-    private final long[] reach = new long[widths];
+  private record Step(long width, int run) {}
 
-    Masks(int index) {
-      this.index = index;
-      for (long at = 0; at < words * 64L; at++) {
-        if (check.jointStands(index, start + at)) {
-          stands[(int) (at >> 6)] |= 1L << (at & 63);
+  /**
+   * The width of stone {@code i} that ends at {@code outer}, when the next is {@code after} wide
+   * and has to stand for the {@code runAfter}-th time running.
+   */
+  private Step step(
+      int i, int count, End end, long outer, long after, int runAfter, long mean, SplitMix random) {
+    Step found = null;
+    long best = 0;
+    for (int w = 0; w < widths; w++) {
+      long width = terms.min() + w;
+      for (int run = 1; run <= 2; run++) {
+        if (i == count ? !last(count, end, width, run) : !reached(i, outer, w, run)) {
+          continue;
+        }
+        boolean same = width == after;
+        if (i < count && !(same ? runAfter == 2 && run == 1 : fits(width, after, runAfter))) {
+          continue;
+        }
+        // Near the mean first, but by no rule that the eye could find.
+        long rank = Math.abs(width - mean) / 2 + random.below(widths);
+        if (found == null || rank < best) {
+          found = new Step(width, run);
+          best = rank;
         }
       }
-      for (int w = 0; w < widths; w++) {
-        reach[w] = reach(joint + terms.min() + w);
-      }
     }
+    return found;
+  }
 
-    /** Fanned stones grow outwards, so what fits does so up to some foot; upright ones anywhere. */
-    private long reach(long pitch) {
-      if (index == 1) {
-        return check.stoneFits(1, start, start + pitch) ? 0 : -1;
-      }
-      long good = -1;
-      long bad = words * 64L;
-      while (bad - good > 1) {
-        long mid = (good + bad) >>> 1;
-        if (check.stoneFits(index, start + mid, start + mid + pitch)) {
-          good = mid;
-        } else {
-          bad = mid;
-        }
-      }
-      return good;
-    }
+  private boolean fits(long width, long after, int runAfter) {
+    return runAfter == 1 && rule.follow(width, 1, after);
+  }
 
-    Masks at(int next) {
-      return next <= sides.lines().regularFrom() + 1 ? new Masks(next) : this;
-    }
+  private boolean reached(int count, long foot, int w, int run) {
+    long at = foot - start;
+    Level level = levels.get(count - 1);
+    long[][] rows = run == 1 ? level.once : level.twice;
+    return at >= 0 && rows != null && (rows[w][(int) (at >> 6)] >>> (at & 63) & 1) != 0;
+  }
 
-    /** Moves feet out by one stone; keeps what stands and fits. */
-    boolean place(long[] from, int width, long[] to) {
-      long pitch = joint + terms.min() + width;
-      int word = (int) (pitch >> 6);
-      int bit = (int) (pitch & 63);
-      long last = reach[width] + pitch;
-      long any = 0;
-      for (int k = words - 1; k >= word && last >= 0; k--) {
-        long moved = from[k - word] << bit;
-        if (bit > 0 && k > word) {
-          moved |= from[k - word - 1] >>> (64 - bit);
-        }
-        moved &= stands[k];
-        if (last < k * 64L + 63) {
-          moved &= last < k * 64L ? 0 : -1L >>> (63 - (last - k * 64L));
-        }
-        to[k] = moved;
-        any |= moved;
-      }
-      return any != 0;
+  /** Whether the last stone may be so wide, for the first or second time running. */
+  private boolean last(int count, End end, long width, int run) {
+    long inner = end.foot() - joint - width;
+    if (!check.endFits(count, inner, end)) {
+      return false;
     }
+    int w = (int) (width - terms.min());
+    if (run == 2) {
+      return rule.step() <= 0 && reached(count - 1, inner, w, 1);
+    }
+    long at = inner - start;
+    long[][] leads = before.computeIfAbsent(count, c -> leads(levels.get(c - 2)));
+    return at >= 0 && (leads[w][(int) (at >> 6)] >>> (at & 63) & 1) != 0;
   }
 }

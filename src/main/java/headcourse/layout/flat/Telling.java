@@ -9,6 +9,7 @@ import headcourse.layout.Side;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.Comparator;
+import java.util.stream.Stream;
 
 /** Says in the mason's words how a head that could be set out falls short of what was asked. */
 final class Telling {
@@ -120,7 +121,7 @@ final class Telling {
         + size(head.stones().min());
   }
 
-  private java.util.stream.Stream<Length> widths(HeadLayout h) {
+  private Stream<Length> widths(HeadLayout h) {
     boolean top =
         head.shape().equals("jack") && head.params().word("divide").orElse("soffit").equals("top");
     return h.stones().stream()

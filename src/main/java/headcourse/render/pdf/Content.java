@@ -73,6 +73,13 @@ final class Content {
     put('0' + (int) (n % 10));
   }
 
+  /** A factor, to eight decimals: with four it would be off by 0.02 mm over a metre. */
+  Content exact(double factor) {
+    long n = Math.round(Math.abs(factor) * 1e8);
+    String decimals = Long.toString(100_000_000 + n % 100_000_000).substring(1);
+    return word((factor < 0 ? "-" : "") + n / 100_000_000 + "." + decimals);
+  }
+
   Content point(Point p) {
     return number(p.x()).number(p.y());
   }

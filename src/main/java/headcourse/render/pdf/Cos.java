@@ -18,8 +18,6 @@ import org.apache.pdfbox.cos.COSString;
 final class Cos {
   private Cos() {}
 
-  static final double POINTS_PER_MM = 72 / 25.4;
-
   static COSName name(String s) {
     return COSName.getPDFName(s);
   }
@@ -54,11 +52,6 @@ final class Cos {
       return COSInteger.get(n / 10000);
     }
     return new COSFloat(n / 10000f);
-  }
-
-  /** Millimetres as points. */
-  static COSNumber points(double mm) {
-    return number(mm * POINTS_PER_MM);
   }
 
   /** A stream; packed here, since the library's filters take long to get going. */

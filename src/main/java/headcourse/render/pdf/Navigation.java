@@ -18,18 +18,22 @@ final class Navigation {
   private final List<COSDictionary> objects;
   private final Map<String, COSArray> anchors = new HashMap<>();
 
+  /** What stands at an anchor, for those who have links read out. */
+  private final Map<String, String> names = new HashMap<>();
+
   Navigation(List<Page> pages, List<COSDictionary> objects) {
     this.pages = pages;
     this.objects = objects;
     for (int i = 0; i < pages.size(); i++) {
       for (Page.Bookmark b : pages.get(i).bookmarks()) {
         anchors.putIfAbsent(b.anchor(), place(i, b));
+        names.putIfAbsent(b.anchor(), b.text());
       }
     }
   }
 
   private COSArray place(int index, Page.Bookmark b) {
-    COSBase top = Cos.points(pages.get(index).height() - b.y());
+    COSBase top = PaperSpace.of(pages.get(index)).y(b.y());
     return Cos.array(objects.get(index), Cos.name("XYZ"), Cos.integer(0), top, COSNull.NULL);
   }
 
@@ -105,7 +109,7 @@ final class Navigation {
   void link(int index, List<Mark.Link> links, Structure structure, COSDictionary section) {
     COSArray annotations = new COSArray();
     COSDictionary page = objects.get(index);
-    double height = pages.get(index).height();
+    PaperSpace space = PaperSpace.of(pages.get(index));
     for (Mark.Link l : links) {
       COSArray target = anchors.get(l.target());
       if (target == null) {
@@ -113,17 +117,11 @@ final class Navigation {
       }
       COSDictionary a = Cos.dictionary("Annot");
       a.setItem(COSName.SUBTYPE, Cos.name("Link"));
-      a.setItem(
-          COSName.RECT,
-          Cos.array(
-              Cos.points(l.box().minX()),
-              Cos.points(height - l.box().maxY()),
-              Cos.points(l.box().maxX()),
-              Cos.points(height - l.box().minY())));
+      a.setItem(COSName.RECT, space.box(l.box()));
       a.setItem(COSName.BORDER, Cos.array(Cos.integer(0), Cos.integer(0), Cos.integer(0)));
       a.setInt(COSName.F, 4);
       a.setItem(COSName.DEST, target);
-      a.setItem(COSName.CONTENTS, Cos.text(l.target()));
+      a.setItem(COSName.CONTENTS, Cos.text(names.get(l.target())));
       COSDictionary element = Structure.child("Link", section);
       COSDictionary reference = Cos.dictionary("OBJR");
       reference.setItem(Cos.name("Obj"), a);

@@ -24,6 +24,7 @@ final class PagePainter {
   private final Map<Face, Lettered> fonts;
   private final Tags tags;
   private final Page page;
+  private final PaperSpace space;
   private final List<Mark.Link> links = new ArrayList<>();
   private final List<COSStream> pictures = new ArrayList<>();
   private Pen pen;
@@ -34,14 +35,14 @@ final class PagePainter {
   PagePainter(Page page, Map<Face, Lettered> fonts, COSDictionary section, COSDictionary object) {
     this.page = page;
     this.fonts = fonts;
-    this.tags = new Tags(out, section, object, page.height());
+    this.space = PaperSpace.of(page);
+    this.tags = new Tags(out, section, object, space);
   }
 
   /** Paints everything; gives the content stream. */
   byte[] paint() throws IOException {
-    double k = Cos.POINTS_PER_MM;
-    // Seven decimals: four would be off by 0.02 mm over a metre.
-    out.word("2.8346457 0 0 -2.8346457 0").number(page.height() * k).op("cm");
+    out.exact(space.scale()).number(0).number(0).exact(-space.scale());
+    out.number(0).number(page.height() * space.scale()).op("cm");
     out.op("1 j");
     state();
     for (Mark m : page.marks()) {

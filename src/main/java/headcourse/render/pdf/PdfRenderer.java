@@ -2,6 +2,7 @@ package headcourse.render.pdf;
 
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
+import headcourse.geom.Box;
 import headcourse.text.Face;
 import headcourse.text.Words;
 import java.io.IOException;
@@ -105,8 +106,11 @@ public final class PdfRenderer {
       section.setItem(COSName.T, Cos.text(p.title()));
       PagePainter painter = new PagePainter(p, fonts, section, object);
       object.setItem(COSName.CONTENTS, Cos.stream(painter.paint(), true));
-      COSArray box =
-          Cos.array(Cos.integer(0), Cos.integer(0), Cos.points(p.width()), Cos.points(p.height()));
+      PaperSpace space = PaperSpace.of(p);
+      COSArray box = space.box(Box.of(0, 0, p.width(), p.height()));
+      if (space.unit() > 1) {
+        object.setInt(Cos.name("UserUnit"), space.unit());
+      }
       object.setItem(COSName.MEDIA_BOX, box);
       object.setItem(COSName.CROP_BOX, box);
       object.setItem(COSName.TRIM_BOX, box);

@@ -19,7 +19,7 @@ final class Tags {
   private final Content out;
   private final COSDictionary section;
   private final COSDictionary page;
-  private final double pageHeight;
+  private final PaperSpace space;
   private final COSArray parents = new COSArray();
   private final Deque<Context> contexts = new ArrayDeque<>();
   private boolean headed;
@@ -42,11 +42,11 @@ final class Tags {
     boolean lines;
   }
 
-  Tags(Content out, COSDictionary section, COSDictionary page, double pageHeight) {
+  Tags(Content out, COSDictionary section, COSDictionary page, PaperSpace space) {
     this.out = out;
     this.section = section;
     this.page = page;
-    this.pageHeight = pageHeight;
+    this.space = space;
     contexts.push(new Context());
     contexts.peek().lines = true;
   }
@@ -88,13 +88,7 @@ final class Tags {
   private COSDictionary layout(Box box) {
     COSDictionary a = new COSDictionary();
     a.setItem(COSName.O, Cos.name("Layout"));
-    a.setItem(
-        COSName.BBOX,
-        Cos.array(
-            Cos.points(box.minX()),
-            Cos.points(pageHeight - box.maxY()),
-            Cos.points(box.maxX()),
-            Cos.points(pageHeight - box.minY())));
+    a.setItem(COSName.BBOX, space.box(box));
     a.setItem(Cos.name("Placement"), Cos.name("Block"));
     return a;
   }

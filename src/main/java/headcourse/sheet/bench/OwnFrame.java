@@ -17,8 +17,6 @@ final class OwnFrame {
   static Similarity of(PlacedStone stone) {
     List<Edge> soffit = stone.edges(Where.SOFFIT);
     Vec along = soffit.get(soffit.size() - 1).to().minus(soffit.get(0).from());
-    return Math.abs(along.angle()) < LEVEL
-        ? Similarity.IDENTITY
-        : Similarity.turn(-along.angle());
+    return Math.abs(along.angle()) < LEVEL ? Similarity.IDENTITY : Similarity.turn(-along.angle());
   }
 }

@@ -151,7 +151,10 @@ final class TicketFace {
                 new Size(ll, lr, -8.5 * k - low, bottom, fitting(bottom, ll, lr)),
                 new Size(ul, ur, 6 * k + high, top, fitting(top, ul, ur)),
                 new Size(
-                    ll, ul, type.aside() + beyond(view, ul, ll), f.tape(piece.leftEdge()),
+                    ll,
+                    ul,
+                    type.aside() + beyond(view, ul, ll),
+                    f.tape(piece.leftEdge()),
                     type.edge()),
                 new Size(
                     lr,
@@ -284,8 +287,7 @@ final class TicketFace {
         List.of(
             new Mark.Label(new Point(tail.x() + 1.6, tail.y()), text, type.note(), Align.START, 0),
             new Mark.Label(new Point(tail.x() - 1.6, tail.y()), text, type.note(), Align.END, 0),
-            new Mark.Label(
-                new Point(foot.x(), foot.y() + h), text, type.note(), Align.MIDDLE, 0)),
+            new Mark.Label(new Point(foot.x(), foot.y() + h), text, type.note(), Align.MIDDLE, 0)),
         0.2);
   }
 }

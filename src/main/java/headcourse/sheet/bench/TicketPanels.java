@@ -67,8 +67,7 @@ record TicketPanels(SheetContext c, Ticket ticket, TicketType type) {
     boxes.draw(board, new Box(box.minX(), strip, right, box.maxY()));
     new TicketFace(c, ticket, type).draw(board, new Box(left, box.minY(), right, strip));
     new TicketSection(c, ticket, type).draw(board, new Box(right, box.minY(), middle, split));
-    new TicketNotch(c, ticket, type)
-        .draw(board, new Box(middle, box.minY(), box.maxX(), split));
+    new TicketNotch(c, ticket, type).draw(board, new Box(middle, box.minY(), box.maxX(), split));
     new TicketCuts(c, ticket, type).draw(board, new Box(right, split, box.maxX(), box.maxY()));
   }
 }

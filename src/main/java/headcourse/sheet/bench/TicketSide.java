@@ -38,10 +38,8 @@ final class TicketSide {
   void draw(Board board, Box box) {
     board.group(Role.HEADING, "", ticket.piece().mark(), b -> marks(b, box));
     double[] y = {0};
-    board.group(
-        Role.NOTES, "", "", b -> y[0] = rest(b, box.minX(), box.minY(), box.width()));
-    new TicketView(c, ticket, type)
-        .draw(board, new Box(box.minX(), y[0], box.maxX(), box.maxY()));
+    board.group(Role.NOTES, "", "", b -> y[0] = rest(b, box.minX(), box.minY(), box.width()));
+    new TicketView(c, ticket, type).draw(board, new Box(box.minX(), y[0], box.maxX(), box.maxY()));
   }
 
   private double opening() {
@@ -61,8 +59,7 @@ final class TicketSide {
     double h = 7 * type.factor();
     b.text(mid, box.minY() + opening(), opening, fit(opening, h, box, true), Align.MIDDLE);
     String own = p.stone().mark();
-    b.text(
-        mid, box.minY() + big(), own, fit(own, type.mark().height(), box, true), Align.MIDDLE);
+    b.text(mid, box.minY() + big(), own, fit(own, type.mark().height(), box, true), Align.MIDDLE);
   }
 
   private static Lettering fit(String text, double height, Box box, boolean bold) {

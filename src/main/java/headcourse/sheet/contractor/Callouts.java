@@ -23,8 +23,9 @@ final class Callouts {
   private final List<Name> names = new ArrayList<>();
   private final Lettering lettering;
 
-  Callouts(Lettering lettering) {
-    this.lettering = lettering;
+  /** Names in a column of so much width, mm. */
+  Callouts(double width) {
+    this.lettering = new Lettering(width >= 105 ? 3.5 : 2.5, false);
   }
 
   /** Names a place on paper. */
@@ -53,11 +54,13 @@ final class Callouts {
     order.sort(Comparator.comparingDouble(n -> n.at.y()));
     double[] y = places(order, width, top, bottom);
     for (int i = 0; i < order.size(); i++) {
+      TextFlow.paragraph(board, x, y[i], width, order.get(i).text, lettering);
+    }
+    for (int i = 0; i < order.size(); i++) {
       Name n = order.get(i);
-      TextFlow.paragraph(board, x, y[i], width, n.text, lettering);
       double middle = y[i] + lettering.height() / 2;
-      board.line(n.at, new Point(elbow, n.at.y()), Pen.FINE);
-      board.line(new Point(elbow, n.at.y()), new Point(x - 1, middle), Pen.FINE);
+      board.lineAround(n.at, new Point(elbow, n.at.y()), Pen.FINE);
+      board.lineAround(new Point(elbow, n.at.y()), new Point(x - 1, middle), Pen.FINE);
       board.fill(Path.circle(n.at, 0.6), Shade.BLACK);
     }
   }

@@ -5,6 +5,7 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Label;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
@@ -19,6 +20,7 @@ import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.LayerChain;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -65,7 +67,7 @@ final class HeadSection {
 
   /** Paper beyond the true size that the dimensions take, below and above. */
   static double margins() {
-    return 34;
+    return 38;
   }
 
   /** Draws it; returns its lower end. */
@@ -78,10 +80,13 @@ final class HeadSection {
     layers(board, view);
     chain.draw(board, view, layers.depths(), height + ABOVE);
     sizes(board, view);
-    double bottom = origin.y() + BELOW * f + 14;
-    Callouts names = names(view);
-    double elbow = view.apply(new Point(depth(), 0)).x() + 2;
+    double bottom = origin.y() + BELOW * f + 18;
+    String deep = context.format().withUnit(headcourse.units.Length.mm(returned()));
+    double over = Dimensions.overshoot(deep, SIZE, returned() * f);
+    double clear = view.apply(new Point(returned(), 0)).x() + over;
+    double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 2, clear);
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double need = names.height(column);
     bottom = Math.max(bottom, top + above + need + 2);
     names.draw(board, elbow, elbow + 10, column, top + above, bottom);
@@ -221,17 +226,26 @@ final class HeadSection {
       Point e = view.apply(new Point(s, 0));
       d.aligned(a, e, -9, context.format().withUnit(headcourse.units.Length.mm(s)), SIZE);
     }
-    Point out = view.apply(new Point(-proud(), height + ABOVE * 0.5));
-    b.text(
-        new Point(out.x() - 4, out.y()),
-        context.say("contractor.outside"),
-        new Lettering(2.5, true),
-        Align.MIDDLE,
-        90);
+    outside(b, view);
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private void outside(Board b, Similarity view) {
+    String text = context.say("contractor.outside");
+    Lettering small = new Lettering(2.5, true);
+    List<Label> places = new ArrayList<>();
+    for (double up : new double[] {0.5, 0.6, 0.7, 0.8}) {
+      Point at = view.apply(new Point(-proud(), height + ABOVE * up));
+      for (double away : new double[] {4, 8, 14}) {
+        places.add(new Label(new Point(at.x() - away, at.y()), text, small, Align.MIDDLE, 90));
+      }
+    }
+    Point low = view.apply(new Point(-proud(), -BELOW));
+    places.add(new Label(new Point(low.x() - LEFT + 1, low.y() + 16), text, small, Align.START, 0));
+    b.firstFree(places, 0.5);
+  }
+
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     double top = height + ABOVE;
     var f = context.format();
     String name = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();

@@ -21,6 +21,7 @@ import java.util.List;
 final class JambSection {
   private static final double LENGTH = 170;
   private static final double LEFT = 20;
+  private static final Lettering SIZE = new Lettering(3.5, true);
 
   private final SheetContext context;
   private final Job job;
@@ -48,17 +49,15 @@ final class JambSection {
 
   double draw(Board b, Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    Point origin = new Point(x + LEFT, top + trueHeight() * f);
+    String deep = context.format().withUnit(Length.mm(reveal));
+    double over = returned() ? Dimensions.overshoot(deep, SIZE, reveal * f) : 0;
+    double high = Math.max(trueHeight() * f, reveal * f + over);
+    Point origin = new Point(x + LEFT, top + high);
     Similarity view = Similarity.toPaper(f, origin);
     layers(b, view);
     if (returned()) {
       new Dimensions(b)
-          .aligned(
-              view.apply(Point.ORIGIN),
-              view.apply(new Point(0, reveal)),
-              9,
-              context.format().withUnit(Length.mm(reveal)),
-              new Lettering(3.5, true));
+          .aligned(view.apply(Point.ORIGIN), view.apply(new Point(0, reveal)), 9, deep, SIZE);
     }
     b.text(
         view.apply(new Point(LENGTH / 2, 0)).x(),
@@ -66,9 +65,9 @@ final class JambSection {
         context.say("contractor.outside"),
         new Lettering(2.5, true),
         Align.MIDDLE);
-    Callouts names = names(view);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double bottom = Math.max(origin.y() + 7, top + names.height(column) + 2);
     names.draw(b, elbow, elbow + 10, column, top, bottom);
     return bottom;
@@ -115,8 +114,8 @@ final class JambSection {
     }
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     double[] d = layers.depths();
     var f = context.format();
     String stone = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();

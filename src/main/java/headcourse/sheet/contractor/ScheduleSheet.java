@@ -45,7 +45,7 @@ public final class ScheduleSheet implements SheetComposer {
         List.of(
             column(context, "mark", 17, true),
             column(context, "opening", 34, false),
-            new Column(context.say("contractor.count"), 11, Align.END, true),
+            new Column(context.say("contractor.count"), 14, Align.END, true),
             column(context, "clear", 24, true),
             column(context, "height", 20, false),
             column(context, "head", 30, false),

@@ -19,6 +19,7 @@ import headcourse.units.LengthFormat;
 final class ScrewSection {
   private static final double LENGTH = 110;
   private static final double LEFT = 24;
+  private static final Lettering SIZE = new Lettering(2.5, true);
 
   private final SheetContext context;
   private final Notch notch;
@@ -40,7 +41,10 @@ final class ScrewSection {
 
   double draw(Board b, Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    Point origin = new Point(x + LEFT, top + trueHeight() * f);
+    String deepText = context.format().withUnit(notch.penetration());
+    double over = Dimensions.overshoot(deepText, SIZE, notch.penetration().mm() * f);
+    double reach = (layers.bed() + notch.penetration().mm()) * f + over;
+    Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach));
     Similarity view = Similarity.toPaper(f, origin);
     double[] d = layers.depths();
     double deep = trueHeight();
@@ -57,9 +61,9 @@ final class ScrewSection {
     b.outline(JambSection.rect(stone), Shade.KEY, Pen.OUTLINE);
     Hatch.lines(b, stone, 2);
     screw(b, view);
-    Callouts names = names(view);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     double column = x + width - elbow - 10;
+    Callouts names = names(view, column);
     double bottom = Math.max(origin.y() + 9, top + names.height(column) + 2);
     names.draw(b, elbow, elbow + 10, column, top, bottom);
     return bottom;
@@ -87,17 +91,16 @@ final class ScrewSection {
     b.fill(Path.circle(view.apply(mouth()), 1.2), Shade.BLACK);
     LengthFormat f = context.format();
     Dimensions dims = new Dimensions(b);
-    Lettering size = new Lettering(2.5, true);
     dims.aligned(
         view.apply(new Point(0, layers.bed())),
         view.apply(new Point(0, layers.bed() + notch.penetration().mm())),
         9,
         f.withUnit(notch.penetration()),
-        size);
+        SIZE);
   }
 
-  private Callouts names(Similarity view) {
-    Callouts c = new Callouts(new Lettering(2.5, false));
+  private Callouts names(Similarity view, double column) {
+    Callouts c = new Callouts(column);
     LengthFormat f = context.format();
     Point middle = mouth().plus(direction().times(notch.screw().mm() * 0.7));
     c.add(

@@ -66,6 +66,7 @@ public final class SectionSheet implements SheetComposer {
           s.trueWidth(),
           s.trueHeight(),
           HeadSection.margins(),
+          230,
           s::draw);
     }
     List<Length> reveals =
@@ -73,7 +74,7 @@ public final class SectionSheet implements SheetComposer {
     for (Length reveal : reveals) {
       JambSection j = new JambSection(context, reveal);
       String name = context.say("contractor.section-jamb");
-      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, j::draw);
+      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, 120, j::draw);
     }
     Optional<Notch> notch =
         context.work().heads().stream()
@@ -84,7 +85,7 @@ public final class SectionSheet implements SheetComposer {
     if (notch.isPresent()) {
       ScrewSection s = new ScrewSection(context, notch.get());
       String name = context.say("contractor.section-screw");
-      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, s::draw);
+      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, 75, s::draw);
     }
     return flow.pages();
   }
@@ -97,6 +98,7 @@ public final class SectionSheet implements SheetComposer {
       double trueWidth,
       double trueHeight,
       double margins,
+      double tallest,
       Section section) {
     double words = 24;
     Scale scale =
@@ -105,7 +107,7 @@ public final class SectionSheet implements SheetComposer {
             trueWidth,
             trueHeight,
             flow.width() - NAMES - LEFT,
-            Math.min(flow.tallest() - words, 230) - margins);
+            Math.min(flow.tallest() - words, tallest) - margins);
     double height = section.draw(new Board(), scale, 0, 0, flow.width());
     flow.heading(name, height + 9);
     flow.paragraph(scale.name(), TEXT);

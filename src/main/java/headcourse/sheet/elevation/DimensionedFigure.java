@@ -20,8 +20,8 @@ import java.util.Optional;
 /** A head to scale with chained widths, height, bearing, opening and overall, for a desk. */
 public final class DimensionedFigure {
   private static final Lettering DIMENSION = new Lettering(3.5, true);
-  private static final double SIDE = 15;
-  private static final double TOP = 7;
+  private static final double SIDE = 16;
+  private static final double LEAST_TOP = 7;
   private static final double JAMB = 10;
 
   private final HeadFigures figures;
@@ -61,6 +61,20 @@ public final class DimensionedFigure {
     return widths.leftOut();
   }
 
+  private double shownHeight() {
+    return figures.curved() ? figures.box().maxY() : headHeight();
+  }
+
+  private String heightText() {
+    return figures.format().withUnit(Length.mm(shownHeight()));
+  }
+
+  // The height may stand over its dimension where the head is low.
+  private double top() {
+    double over = Dimensions.overshoot(heightText(), DIMENSION, shownHeight() * scale.factor());
+    return LEAST_TOP + Math.max(0, over - (figures.box().maxY() - shownHeight()) * scale.factor());
+  }
+
   private double low() {
     return Math.min(figures.box().minY(), 0);
   }
@@ -68,7 +82,7 @@ public final class DimensionedFigure {
   /** How much height it takes, mm. */
   public double height() {
     Box b = figures.box();
-    return TOP
+    return top()
         + (b.maxY() - low()) * scale.factor()
         + 1
         + widths.height()
@@ -79,7 +93,7 @@ public final class DimensionedFigure {
   /** Draws it with its upper left corner at a place. */
   public void draw(Board board, double left, double top) {
     Box b = figures.box();
-    double y0 = top + TOP + b.maxY() * scale.factor();
+    double y0 = top + top() + b.maxY() * scale.factor();
     Similarity view = flat.then(Similarity.move(left, y0));
     new ElevationDrawer(figures)
         .stones(board, view, part.stones(), new ElevationDrawer.Detail(false, true, 5));
@@ -90,7 +104,8 @@ public final class DimensionedFigure {
         "",
         "",
         d -> {
-          widths.draw(d, left, y0, under, view);
+          String sizes = words.say("wall.sizes");
+          d.group(Role.DIMENSIONS, "", sizes, w -> widths.draw(w, left, y0, under, view));
           chain.draw(d, left, chainTop, view);
           height(d, view);
         });
@@ -98,13 +113,11 @@ public final class DimensionedFigure {
   }
 
   private void height(Board board, Similarity view) {
-    double top = figures.curved() ? figures.box().maxY() : headHeight();
     double x = figures.curved() ? figures.box().maxX() : figures.topEnd(Side.RIGHT).mm();
     x = Math.max(x, figures.box().maxX());
     Point a = view.apply(new Point(x, 0));
-    Point b = view.apply(new Point(x, top));
-    String text = figures.format().withUnit(Length.mm(top));
-    new Dimensions(board).aligned(a, b, -7, text, DIMENSION);
+    Point b = view.apply(new Point(x, shownHeight()));
+    new Dimensions(board).aligned(a, b, -8.5, heightText(), DIMENSION);
   }
 
   private double headHeight() {

@@ -87,6 +87,12 @@ public final class ElevationDrawer {
     return labels;
   }
 
+  /** Whether every stone has room for its mark and its setting number. */
+  boolean labelled(Similarity view, List<PlacedStone> stones, Detail detail) {
+    return labels(view, stones, detail).stream()
+        .allMatch(l -> l.stream().filter(m -> m instanceof Mark.Label).count() == 2);
+  }
+
   private StoneLabels.Text text(Similarity view, PlacedStone s, Detail detail) {
     String order = detail.order ? figures.work().piece(s.mark()).setOrder() + "" : "";
     return new StoneLabels.Text(s.outline().transformed(view), s.mark(), order);
@@ -110,7 +116,10 @@ public final class ElevationDrawer {
     for (Notch n : piece.notches()) {
       Point at = view.apply(n.at());
       double run = n.screw() == null ? 0 : n.screw().mm() * Math.cos(n.slant().radians());
-      double length = Math.min(run, 0.42 * face.width()) * view.scale();
+      double width = face.width() * view.scale();
+      // On a narrow stone the line gives way to the mark.
+      double most = Math.min(0.42 * width, Math.max(1.2, width - 6.5));
+      double length = Math.min(run * view.scale(), most);
       double way = face.centre().x() >= n.at().x() ? 1 : -1;
       double r = Math.max(0.5, Math.min(1.1, 5 * view.scale()));
       marks.add(

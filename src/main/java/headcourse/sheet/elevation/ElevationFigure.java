@@ -1,5 +1,6 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Label;
@@ -91,7 +92,7 @@ public final class ElevationFigure {
   private MarkBand band(List<RunMark> marks, boolean soffit) {
     List<MarkBand.Item> items = new ArrayList<>();
     for (RunMark m : marks) {
-      if (part.holds(m.x())) {
+      if (part.holds(m)) {
         Point foot = flat.apply(new Point(m.x(), m.y()));
         // Beside a key that leans outwards the leader leaves clear of the key's corner.
         double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();
@@ -157,10 +158,15 @@ public final class ElevationFigure {
     return room;
   }
 
-  /** Whether every stone is wide enough on paper for its mark. */
+  /** Whether every stone has room on paper for its mark and its setting number. */
   boolean readable() {
     return part.stones().stream()
-        .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST);
+            .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST)
+        && new ElevationDrawer(figures).labelled(flat, part.stones(), detail());
+  }
+
+  private ElevationDrawer.Detail detail() {
+    return new ElevationDrawer.Detail(true, true, Math.max(7, largest));
   }
 
   private double topDepth() {
@@ -197,8 +203,7 @@ public final class ElevationFigure {
     double underside = y0 - low * scale.factor() + 2.5;
     double upperside = top + topDepth() - 2;
     ElevationDrawer drawer = new ElevationDrawer(figures);
-    drawer.stones(
-        board, view, part.stones(), new ElevationDrawer.Detail(true, true, Math.max(7, largest)));
+    drawer.stones(board, view, part.stones(), detail());
     board.group(
         Role.DIMENSIONS,
         "",
@@ -212,16 +217,16 @@ public final class ElevationFigure {
     double chainTop = underside + belowPlan.depth() + 2;
     double bottom = chainTop + chain.height(scale.factor());
     board.group(Role.DIMENSIONS, "", "", d -> chain.draw(d, left, chainTop, view));
-    board.group(Role.LINES, "", "", d -> lines(d, view, top, chainTop));
+    board.group(Role.LINES, "", "", d -> lines(d, view, left, top, chainTop));
     return bottom;
   }
 
-  private void lines(Board board, Similarity view, double top, double chainTop) {
+  private void lines(Board board, Similarity view, double left, double top, double chainTop) {
     if (part.holds(0)) {
       double x = view.apply(Point.ORIGIN).x();
       String name = words.say("wall.centre-line");
       double base = top + SMALL.height();
-      board.firstFree(centreNames(x, base, name), 0.5);
+      board.firstFree(centreNames(x, base, name, left), 0.5);
       board.lineAround(
           new Point(x, top + SMALL.height() + 1.5), new Point(x, chainTop - 1), Pen.CENTRE);
     }
@@ -231,17 +236,21 @@ public final class ElevationFigure {
         Point foot = view.apply(new Point(jamb, 0));
         Point head = view.apply(new Point(jamb, topAt(jamb)));
         board.lineAround(foot, new Point(foot.x(), chainTop + 2), Pen.OUTLINE);
-        board.lineAround(head, foot, Pen.HIDDEN);
+        if (!figures.curved()) {
+          board.lineAround(head, foot, Pen.HIDDEN);
+        }
         jambName(board, foot, chainTop, side);
         wallLine(board, view, side);
       }
     }
   }
 
-  private static List<Label> centreNames(double x, double base, String name) {
+  private List<Label> centreNames(double x, double base, String name, double left) {
     List<Label> labels = new ArrayList<>();
     for (Lettering l : List.of(SMALL, new Lettering(2.5, true))) {
-      labels.add(new Label(new Point(x, base), name, l, Align.MIDDLE, 0));
+      double half = LabelShape.width(name, l) / 2;
+      double at = Math.max(left + half, Math.min(left + room - half, x));
+      labels.add(new Label(new Point(at, base), name, l, Align.MIDDLE, 0));
     }
     return labels;
   }

@@ -70,7 +70,24 @@ final class OpeningChain {
   }
 
   private boolean fits(Span span, double scale) {
-    return LabelShape.width(text(span), FIGURE) + 1.5 <= (span.to - span.from) * scale;
+    return Dimensions.fits(text(span), FIGURE, (span.to - span.from) * scale);
+  }
+
+  // Whether a figure too wide for its place has to go under the line.
+  private boolean under(Span span, double scale) {
+    return !fits(span, scale) && !beside(span, scale);
+  }
+
+  private boolean beside(Span span, double scale) {
+    double reach = LabelShape.width(text(span), FIGURE) + 1.8;
+    double middle = part.box().centre().x();
+    double left = room / 2 + (span.from - middle) * scale - reach;
+    double right = room / 2 + (span.to - middle) * scale + reach;
+    return span.side == Side.LEFT ? left >= 0 : span.side == Side.RIGHT && right <= room;
+  }
+
+  private double out(double scale) {
+    return spans.stream().noneMatch(s -> under(s, scale)) ? 0 : ABOVE + BELOW;
   }
 
   private boolean overallShown() {
@@ -82,8 +99,7 @@ final class OpeningChain {
     if (spans.isEmpty()) {
       return 2;
     }
-    double out = spans.stream().allMatch(s -> fits(s, scale)) ? 0 : ABOVE + BELOW;
-    return ABOVE + BELOW + out + (overallShown() ? ABOVE + BELOW : 0);
+    return ABOVE + BELOW + out(scale) + (overallShown() ? ABOVE + BELOW : 0);
   }
 
   /** Draws it; {@code left} is the left end of the room. */
@@ -92,8 +108,7 @@ final class OpeningChain {
       return;
     }
     double line = top + ABOVE;
-    double out = spans.stream().allMatch(s -> fits(s, view.scale())) ? 0 : ABOVE + BELOW;
-    double overall = line + BELOW + out + ABOVE;
+    double overall = line + BELOW + out(view.scale()) + ABOVE;
     for (Span s : spans) {
       double a = view.apply(new Point(s.from, 0)).x();
       double b = view.apply(new Point(s.to, 0)).x();
@@ -154,19 +169,18 @@ final class OpeningChain {
       write(board, middle, line, text);
       return;
     }
+    double scale = (b - a) / (s.to - s.from);
     double width = LabelShape.width(text, FIGURE);
-    double base = line - 1 - LabelShape.below(text, FIGURE);
-    List<Label> places = new ArrayList<>();
-    double outer = s.side == Side.LEFT ? a - 1.8 : b + 1.8;
-    Align align = s.side == Side.LEFT ? Align.END : Align.START;
-    double reach = s.side == Side.LEFT ? outer - width : outer + width;
-    if (reach >= left && reach <= left + room) {
-      places.add(new Label(new Point(outer, base), text, FIGURE, align, 0));
+    if (beside(s, scale)) {
+      boolean toLeft = s.side == Side.LEFT;
+      double base = line - 1 - LabelShape.below(text, FIGURE);
+      double outer = toLeft ? a - 1.8 : b + 1.8;
+      board.text(outer, base, text, FIGURE, toLeft ? Align.END : Align.START);
+      return;
     }
     double low = line + BELOW + LabelShape.above(text, FIGURE);
     double x = Math.max(left + width / 2, Math.min(left + room - width / 2, middle));
-    places.add(new Label(new Point(x, low), text, FIGURE, Align.MIDDLE, 0));
-    board.firstFree(places, 0.3);
+    board.text(x, low, text, FIGURE, Align.MIDDLE);
   }
 
   private void word(Board board, String word, double a, double b, double line, double left) {

@@ -1,6 +1,5 @@
 package headcourse.sheet.elevation;
 
-import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
@@ -43,7 +42,7 @@ final class WidthChain {
 
   private boolean fits(WidthRuns.Run r, Lettering l) {
     double room = r.to().minus(r.from()).mm() * flat.scale();
-    return LabelShape.width(r.text(format), l) + 1.5 <= room;
+    return Dimensions.fits(r.text(format), l, room);
   }
 
   private void turned(double room) {

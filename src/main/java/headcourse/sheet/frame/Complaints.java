@@ -13,12 +13,16 @@ final class Complaints {
   private static final int MOST = 50;
 
   private final String text;
-  private final Source source;
+  private final String name;
+
+  /** Split into lines only when there is something to say. */
+  private Source source;
+
   private final List<Diagnostic> list = new ArrayList<>();
 
   Complaints(String name, String text) {
     this.text = text;
-    this.source = Source.of(name, text);
+    this.name = name;
   }
 
   void error(int offset, String message, String... hints) {
@@ -36,7 +40,12 @@ final class Complaints {
   }
 
   boolean failed() {
-    return list.stream().anyMatch(d -> d.severity() == Severity.ERROR);
+    for (Diagnostic d : list) {
+      if (d.severity() == Severity.ERROR) {
+        return true;
+      }
+    }
+    return false;
   }
 
   List<Diagnostic> all() {
@@ -44,6 +53,7 @@ final class Complaints {
   }
 
   private Span span(int offset) {
+    source = source == null ? Source.of(name, text) : source;
     int end = Math.max(0, Math.min(offset, text.length()));
     int line = 1;
     int start = 0;

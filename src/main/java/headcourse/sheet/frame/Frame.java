@@ -14,8 +14,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * A sheet's frame: border, title block with named fields, room for the drawing. One file serves
@@ -25,6 +27,9 @@ import java.util.Map;
 public final class Frame implements SheetFrame {
   /** The least room for a drawing that is worth a sheet, mm. */
   private static final double LEAST_ROOM = 80;
+
+  /** Fields that hold words of the program and not of the job. */
+  private static final Set<String> OURS = ours();
 
   private final double width;
   private final double height;
@@ -47,6 +52,14 @@ public final class Frame implements SheetFrame {
     this.items = List.copyOf(items);
     this.area = area;
     this.border = border;
+  }
+
+  private static Set<String> ours() {
+    Set<String> ours = new HashSet<>(List.of("sheet", "bundle"));
+    for (String field : FieldNames.ALL) {
+      ours.add("caption-" + field);
+    }
+    return ours;
   }
 
   /** The plain frame that the program carries. */
@@ -163,8 +176,8 @@ public final class Frame implements SheetFrame {
       return;
     }
     int both = text.indexOf(" / ");
-    if (t.lines() == 1 && both > 0 && t.field() != null && t.field().startsWith("caption-")) {
-      // A caption in two languages keeps the first alone where there is no room for both.
+    if (both > 0 && t.lines() == 1 && OURS.contains(t.field() == null ? "" : t.field())) {
+      // Our own words in two languages: the first alone where there is no room for both.
       Face face = Face.of(t.lettering().bold());
       text = face.width(text, t.lettering().height()) > t.width() ? text.substring(0, both) : text;
     }

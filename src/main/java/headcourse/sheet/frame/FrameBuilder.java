@@ -54,10 +54,10 @@ final class FrameBuilder {
   }
 
   private double[] viewBox(Node root) {
-    String[] parts = root.get("viewBox", "").strip().split("[ ,]+");
+    List<String> parts = Quantity.list(root.get("viewBox", ""));
     double[] view = new double[4];
     for (int i = 0; i < 4; i++) {
-      Double v = parts.length == 4 ? Quantity.parse(parts[i]) : null;
+      Double v = parts.size() == 4 ? Quantity.parse(parts.get(i)) : null;
       if (v == null || i > 1 && v <= 0) {
         complaints.error(
             root.at("viewBox"), "no viewBox in millimetres", "viewBox=\"0 0 420 297\"");

@@ -1,5 +1,8 @@
 package headcourse.sheet.frame;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Reads a number of a frame file, in user units; refuses what no page is large enough for. */
 final class Quantity {
   private static final double LARGEST = 10000;
@@ -44,5 +47,37 @@ final class Quantity {
     } catch (NumberFormatException e) {
       return null;
     }
+  }
+
+  /** The parts of a list, at white space and commas. */
+  static List<String> list(String text) {
+    List<String> parts = new ArrayList<>();
+    int from = -1;
+    for (int i = 0; i <= text.length(); i++) {
+      boolean gap = i == text.length() || text.charAt(i) <= ' ' || text.charAt(i) == ',';
+      if (gap && from >= 0) {
+        parts.add(text.substring(from, i));
+        from = -1;
+      } else if (!gap && from < 0) {
+        from = i;
+      }
+    }
+    return parts;
+  }
+
+  /** A text with its white space reduced to single spaces between words. */
+  static String joined(CharSequence text) {
+    StringBuilder s = new StringBuilder();
+    boolean gap = false;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c <= ' ') {
+        gap = s.length() > 0;
+      } else {
+        s.append(gap ? " " : "").append(c);
+        gap = false;
+      }
+    }
+    return s.toString();
   }
 }

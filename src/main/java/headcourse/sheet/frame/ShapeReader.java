@@ -96,17 +96,17 @@ final class ShapeReader {
   }
 
   private void points(Node node, Outlines out) {
-    String[] list = node.get("points", "").strip().split("[\\s,]+");
-    if (list.length < 4 || list.length % 2 != 0) {
+    List<String> list = Quantity.list(node.get("points", ""));
+    if (list.size() < 4 || list.size() % 2 != 0) {
       complaints.error(node.at("points"), "not a list of points", "points=\"0,0 10,0 10,5\"");
       return;
     }
-    for (int i = 0; i < list.length; i += 2) {
-      Double x = Quantity.parse(list[i]);
-      Double y = Quantity.parse(list[i + 1]);
+    for (int i = 0; i < list.size(); i += 2) {
+      Double x = Quantity.parse(list.get(i));
+      Double y = Quantity.parse(list.get(i + 1));
       if (x == null || y == null) {
         complaints.error(
-            node.at("points"), "not a point: " + list[i] + "," + list[i + 1], "10,12.5");
+            node.at("points"), "not a point: " + list.get(i) + "," + list.get(i + 1), "10,12.5");
         return;
       }
       if (i == 0) {

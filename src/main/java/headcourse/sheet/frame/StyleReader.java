@@ -96,7 +96,7 @@ final class StyleReader {
     if (s.equals("none") || s.isEmpty()) {
       return Pen.Pattern.SOLID;
     }
-    return s.replace(',', ' ').split(" +").length > 2 ? Pen.Pattern.CHAIN : Pen.Pattern.DASHED;
+    return Quantity.list(s).size() > 2 ? Pen.Pattern.CHAIN : Pen.Pattern.DASHED;
   }
 
   private static boolean bold(Node.Attribute a, boolean otherwise) {

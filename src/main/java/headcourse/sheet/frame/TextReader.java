@@ -93,7 +93,7 @@ final class TextReader {
     }
 
     void end(List<Item> items) {
-      String text = String.join(" ", words.toString().strip().split("\\s+"));
+      String text = Quantity.joined(words);
       words.setLength(0);
       if (!text.isEmpty() && (field == null || placed == 0)) {
         place(text, items);

@@ -36,12 +36,12 @@ final class StackUpTables {
 
   List<Column> endColumns() {
     return List.of(
-        new Column(context.say("wall.side"), 24, Align.START, true),
-        new Column(context.say("wall.stones"), 18, Align.END, false),
+        new Column(context.say("wall.side"), 30, Align.START, true),
+        new Column(context.say("wall.stones"), 22, Align.END, false),
         new Column(context.say("wall.at-worst"), 24, Align.START, false),
-        new Column(context.say("wall.likely"), 24, Align.START, false),
-        new Column(context.say("wall.on-wall-between"), 52, Align.START, true),
-        new Column(context.say("wall.jamb-clear"), 40, Align.START, true));
+        new Column(context.say("wall.likely"), 28, Align.START, false),
+        new Column(context.say("wall.on-wall-between"), 50, Align.START, true),
+        new Column(context.say("wall.jamb-clear"), 36, Align.START, true));
   }
 
   List<List<String>> ends() {

@@ -174,6 +174,41 @@ class CheckValuesTest {
     }
   }
 
+  /** The length along slim ellipses against the arithmetic-geometric mean. */
+  @ParameterizedTest
+  @CsvSource({"100, 10", "10, 100", "2500, 260", "60, 60"})
+  void lengthAlongEllipses(double a, double b) {
+    double expected = halfPerimeter(a, b);
+    assertEquals(expected, 2 * new EllipseRun(a, b).length(), 1e-11 * expected);
+  }
+
+  /** The extrados over an ellipse lies at the ring's depth from it, to 0.002 mm. */
+  @ParameterizedTest
+  @CsvSource({"24, 8", "40, 12", "20, 6"})
+  void parallelToTheEllipse(double rise, double depth) {
+    JobMaker m = CurvedJobs.of("elliptical", 96, depth);
+    m.first().params.put("rise", Length.inches(rise));
+    Path extrados = CurvedJobs.head(m).curve().extrados();
+    EllipseRun ellipse = new EllipseRun(48 * 25.4, rise * 25.4);
+    for (Edge e : extrados.edges()) {
+      for (int k = 0; k <= 8; k++) {
+        Point p = e.at(k / 8.0);
+        double lo = 0;
+        double hi = ellipse.length();
+        // The foot of the perpendicular: where the curve turns from nearing to leaving the place.
+        for (int i = 0; i < 80; i++) {
+          double mid = (lo + hi) / 2;
+          Run.Frame f = ellipse.frame(mid);
+          boolean nearing = new Point(Math.abs(p.x()), p.y()).minus(f.at()).dot(f.along()) > 0;
+          lo = nearing ? mid : lo;
+          hi = nearing ? hi : mid;
+        }
+        double distance = new Point(Math.abs(p.x()), p.y()).distance(ellipse.frame(lo).at());
+        assertEquals(depth * 25.4, distance, 0.002);
+      }
+    }
+  }
+
   /** Half the perimeter of an ellipse by the arithmetic-geometric mean (Gauss's method). */
   private static double halfPerimeter(double a, double b) {
     double x = a;

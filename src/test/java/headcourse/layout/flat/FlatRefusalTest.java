@@ -130,6 +130,25 @@ class FlatRefusalTest {
     assertEquals(List.of("1/8", "1/4"), refused(m).changes().stream().map(Change::value).toList());
   }
 
+  /** A key whose two widths are not those of one fan: 4 in at the bottom makes 4 · 60/48 = 5. */
+  @Test
+  void keyAgainstTheFan() {
+    JobMaker m = JobMaker.one();
+    m.first().shape = "jack";
+    m.first().key =
+        new HeadSpec.Key(Length.inches(4), Length.inches(8), Length.ZERO, Length.ZERO, Length.ZERO);
+    Solution.Refused refused = refused(m);
+    says(refused, "4\" at the bottom makes 5\" at the top, not 8\"");
+    for (Change change : refused.changes()) {
+      JobMaker then = JobMaker.one();
+      then.first().shape = "jack";
+      then.first().key = m.first().key;
+      ChangeWriter.write(then, change);
+      assertInstanceOf(Solution.Solved.class, solve(then), change.toString());
+    }
+    assertEquals(2, refused.changes().size());
+  }
+
   @Test
   void fromStockIsForTheYard() {
     JobMaker m = JobMaker.one();

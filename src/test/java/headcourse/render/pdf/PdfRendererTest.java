@@ -15,6 +15,7 @@ import headcourse.geom.Point;
 import headcourse.job.Bundle;
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
+import headcourse.testing.PdfChecker;
 import headcourse.testing.SamplePages;
 import headcourse.text.Face;
 import java.io.ByteArrayOutputStream;
@@ -46,6 +47,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** The finished PDF, read back by the library's own parser. */
 class PdfRendererTest {
@@ -125,6 +127,22 @@ class PdfRendererTest {
       double inches = (points.get(1)[0] - points.get(0)[0]) / 72;
       assertEquals(paper / 25.4, inches, 0.0002);
       assertEquals((914.4 - 300) / 25.4, points.get(0)[1] / 72, 0.0002);
+    }
+  }
+
+  /** A roll of 12 m: more units than a page may have, so the unit is larger. */
+  @Test
+  void aVeryLongPageKeepsItsScale() throws Exception {
+    Path line = Path.through(new Point(20, 300), new Point(20 + 11000, 300));
+    byte[] file = bytes(one(12000, 609.6, new Mark.Stroke(line, Pen.EDGE)), "seed");
+    assertEquals(List.of(), PdfChecker.failures(file, PDFAFlavour.PDFA_2_B));
+    try (PDDocument d = Loader.loadPDF(file)) {
+      PDPage page = d.getPage(0);
+      double point = page.getUserUnit() * 25.4 / 72;
+      assertEquals(3, page.getUserUnit());
+      assertEquals(12000, page.getMediaBox().getWidth() * point, 0.01);
+      List<double[]> points = pathPoints(page);
+      assertEquals(11000, (points.get(1)[0] - points.get(0)[0]) * point, 0.01);
     }
   }
 

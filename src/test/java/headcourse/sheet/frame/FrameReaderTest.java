@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
+import headcourse.drawing.Mark;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -90,9 +91,24 @@ class FrameReaderTest {
         Arguments.of(
             "no view box", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>", "no viewBox", "1:1"),
         Arguments.of("other root", "<html/>", "not an SVG file", "1:1"),
+        Arguments.of(
+            "other encoding",
+            "<?xml version='1.0' encoding='UTF-16'?>" + file(""),
+            "not in UTF-8",
+            "1:1"),
+        Arguments.of("crossed", file("<g><text></g></text>"), "<text> is not closed", "3:12"),
+        Arguments.of("twice", file("<g id='a' id='b'/>"), "id stands twice", "3:11"),
+        Arguments.of("prefix", file("<x:g/>"), "the prefix x is not declared", "3:1"),
+        Arguments.of("control", file("<text>\u0001</text>"), "a control character", "3:7"),
+        Arguments.of(
+            "no such character", file("<text>&#xD800;</text>"), "no such character", "3:7"),
+        Arguments.of("after the end", file("") + "<g/>", "something after the end", "4:7"),
+        Arguments.of("tag in a value", file("<g id=\"<\"/>"), "< within a value", "3:8"),
+        Arguments.of("no quotes", file("<g id=a/>"), "expected a value in quotes", "3:7"),
+        Arguments.of("open comment", file("<!-- a -- b -->"), "a comment", "3:5"),
         Arguments.of("empty", "", "not well-formed", "1:1"),
         Arguments.of("cut off", HEAD + "<g>", "not well-formed", "2:4"),
-        Arguments.of("binary", "\u0000\u0001", "not well-formed", "1:3"),
+        Arguments.of("binary", "\u0000\u0001", "not well-formed", "1:1"),
         Arguments.of(
             "huge number", file("<line x1=\"1e300\"/>"), "not a number up to 10000: 1e300", "3:7"),
         Arguments.of("no number", file("<line x1=\"NaN\"/>"), "not a number", "3:7"),
@@ -138,6 +154,17 @@ class FrameReaderTest {
     Diagnostic first = outcome.diagnostics().get(0);
     assertTrue(first.message().contains(reason), first.message());
     assertEquals("my.svg:" + place, first.span().place(), first.message());
+  }
+
+  @Test
+  void referencesAndSectionsAreRead() {
+    String text = "<text x='1' y='9'>&lt;a&gt; &amp;&#38;&#x26; <![CDATA[<b> & ]]>\n c</text>";
+    Frame f =
+        read("\uFEFF<?xml version='1.0' encoding='utf-8'?><!-- a -->" + file(text))
+            .value()
+            .orElseThrow();
+    Mark.Group g = (Mark.Group) f.place(420, 297, Map.of()).get(0);
+    assertEquals("<a> &&& <b> & c", ((Mark.Label) g.marks().get(0)).text());
   }
 
   @Test

@@ -99,6 +99,18 @@ class FrameTest {
   }
 
   @Test
+  void theFirstLanguageStandsAloneWhereThereIsNoRoom() {
+    Frame f =
+        frame(
+            "<text id=\"field-sheet\" x=\"30\" y=\"40\" data-width=\"20\"/>"
+                + "<text id=\"caption-date\" x=\"30\" y=\"50\" data-width=\"40\">Date</text>");
+    assertEquals(
+        List.of("3.5 1 of 4", "3.5 Date / Fecha"),
+        labels(f, Map.of("sheet", "1 of 4 / 1 de 4", "caption-date", "Date / Fecha")));
+    assertEquals(List.of("3.5 Date"), labels(f, Map.of()));
+  }
+
+  @Test
   void coloursHolesAndTurnedTextSurvive() {
     Frame f =
         frame(
@@ -149,6 +161,7 @@ class FrameTest {
     assertTrue(f.fits(w, h));
     Map<String, String> fields = new HashMap<>();
     for (String name : FieldNames.ALL) {
+      fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
       fields.put(name, "Words enough to fill whatever room there is, and then more of them");
       fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
     }

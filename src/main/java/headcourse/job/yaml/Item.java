@@ -1,0 +1,146 @@
+package headcourse.job.yaml;
+
+import headcourse.diag.Span;
+import headcourse.units.Angle;
+import headcourse.units.AngleParser;
+import headcourse.units.Length;
+import headcourse.units.NotationException;
+import headcourse.units.NumberParser;
+import java.util.ArrayList;
+import java.util.List;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.Node;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+import org.yaml.snakeyaml.nodes.SequenceNode;
+
+/** A value of the file with its path. What can't be read as asked is a problem and gives null. */
+record Item(Reading in, String path, Node node) {
+  Item {
+    in.spans.put(path, in.text.of(node));
+  }
+
+  Span span() {
+    return in.text.of(node);
+  }
+
+  boolean isMap() {
+    return node instanceof MappingNode;
+  }
+
+  boolean isList() {
+    return node instanceof SequenceNode;
+  }
+
+  void error(String message, String... hints) {
+    in.error(path, span(), message, hints);
+  }
+
+  /** The text of a scalar as written; may be empty. */
+  String raw(String expected) {
+    if (node instanceof ScalarNode s) {
+      return s.getValue().strip();
+    }
+    error((isMap() ? "keys" : "a list") + " where one value belongs; expected " + expected);
+    return null;
+  }
+
+  /** A text for paper: one line, no more than 200 characters. */
+  String text() {
+    String s = raw("a text");
+    if (s == null || s.equals("~")) {
+      return s == null ? null : "";
+    }
+    String one = s.replaceAll("\\s+", " ");
+    if (one.length() > 200) {
+      error("a text of " + one.length() + " characters; at most 200 fit on a sheet");
+      return null;
+    }
+    return one;
+  }
+
+  String word(List<String> words) {
+    String s = raw("one of " + String.join(", ", words));
+    if (s == null || words.contains(s)) {
+      return s;
+    }
+    error(
+        Reading.quoted(s) + " is not known here; expected " + String.join(", ", words),
+        Nearest.to(s, words)
+            .map(w -> new String[] {"did you mean " + w + "?"})
+            .orElseGet(() -> new String[0]));
+    return null;
+  }
+
+  Length length(Range range) {
+    String s = raw("a length");
+    return s == null ? null : Lengths.read(s, range, in, this::error);
+  }
+
+  Angle angle() {
+    String s = raw("an angle");
+    return s == null ? null : parsed(s, t -> AngleParser.parse(t, in.units));
+  }
+
+  Double number(double min, double max) {
+    String s = raw("a number");
+    Double v = s == null ? null : parsed(s, NumberParser::parse);
+    if (v != null && (v < min || v > max)) {
+      error(Reading.quoted(s) + " is out of range; expected " + say(min) + " to " + say(max));
+      return null;
+    }
+    return v;
+  }
+
+  Long whole(long min, long max) {
+    String s = raw("a whole number");
+    if (s == null) {
+      return null;
+    }
+    if (!s.matches("[+-]?[0-9]{1,18}") || Long.parseLong(s) < min || Long.parseLong(s) > max) {
+      error(Reading.quoted(s) + " will not do; expected a whole number from " + min + " to " + max);
+      return null;
+    }
+    return Long.parseLong(s);
+  }
+
+  /** Reads a text by a parser that says what is wrong. */
+  <T> T parsed(String s, Parser<T> parser) {
+    try {
+      return parser.parse(s);
+    } catch (NotationException e) {
+      error(Reading.quoted(s) + ": " + e.getMessage());
+      return null;
+    }
+  }
+
+  /** The items of a list. */
+  List<Item> list() {
+    List<Item> items = new ArrayList<>();
+    if (node instanceof SequenceNode s) {
+      for (int i = 0; i < s.getValue().size(); i++) {
+        items.add(new Item(in, path + "[" + i + "]", s.getValue().get(i)));
+      }
+    } else {
+      error("expected a list, as [a, b] or lines that begin with -");
+    }
+    return items;
+  }
+
+  /** The keys of a mapping; none where it is something else. */
+  Section section() {
+    if (node instanceof MappingNode m) {
+      return new Section(in, path, m);
+    }
+    error("expected keys with values, as {key: value}");
+    return new Section(in, path, null);
+  }
+
+  private static String say(double d) {
+    return d == Math.rint(d) && Math.abs(d) < 1e9 ? Long.toString((long) d) : Double.toString(d);
+  }
+
+  /** A way to read a text. */
+  interface Parser<T> {
+    T parse(String text) throws NotationException;
+  }
+}

@@ -1,0 +1,50 @@
+package headcourse.job.yaml;
+
+import headcourse.job.JobInfo;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads {@code job:}, the title block. */
+final class JobInfoReader {
+  private JobInfoReader() {}
+
+  static JobInfo read(Section s) {
+    List<JobInfo.Revision> revisions = new ArrayList<>();
+    String number = s.text("number");
+    String title = s.text("title");
+    String site = s.text("site");
+    String client = s.text("client");
+    String mason = s.text("mason");
+    String drawnBy = s.text("drawn-by");
+    String date = s.get("date", "", JobInfoReader::date);
+    String revision = s.text("revision");
+    for (Item i : s.list("revisions")) {
+      Section r = i.section();
+      revisions.add(
+          new JobInfo.Revision(
+              r.text("mark"), r.get("date", "", JobInfoReader::date), r.text("note")));
+      r.done();
+    }
+    String revisionOf = s.text("revision-of");
+    s.done();
+    return new JobInfo(
+        number, title, site, client, mason, drawnBy, date, revision, revisions, revisionOf);
+  }
+
+  private static String date(Item item) {
+    String s = item.raw("a date");
+    try {
+      if (s != null && s.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+        return LocalDate.parse(s).toString();
+      }
+    } catch (DateTimeParseException e) {
+      // Told below, with all that is no date.
+    }
+    if (s != null && !s.isEmpty()) {
+      item.error(Reading.quoted(s) + " is no date; expected year-month-day, as 2026-05-04");
+    }
+    return null;
+  }
+}

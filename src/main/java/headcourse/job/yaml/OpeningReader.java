@@ -1,0 +1,85 @@
+package headcourse.job.yaml;
+
+import headcourse.job.HeadSpec;
+import headcourse.job.Measured;
+import headcourse.job.Opening;
+import headcourse.job.ShapeDef;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads {@code openings:}. */
+final class OpeningReader {
+  private static final String MARK = "[A-Za-z0-9][A-Za-z0-9_-]{0,15}";
+
+  /** Narrower or wider than this is a slip of the pen. */
+  private static final Range WIDTH = Range.of(6, 720);
+
+  private OpeningReader() {}
+
+  static List<Opening> read(Section root, List<ShapeDef> shapes) {
+    List<Opening> openings = new ArrayList<>();
+    List<Item> items = root.list("openings");
+    if (items.isEmpty() && root.in.sound("openings")) {
+      root.in.error("openings", "no opening; expected openings: with at least one, as - width: 8'");
+    }
+    if (items.size() > 500) {
+      root.in.error("openings", "more than 500 openings in one job; expected fewer");
+      return openings;
+    }
+    for (Item item : items) {
+      Opening o = opening(item, openings.size() + 1, shapes);
+      for (Opening before : openings) {
+        if (before.mark().equalsIgnoreCase(o.mark()) && item.in().sound(o.path() + ".mark")) {
+          item.in()
+              .error(
+                  o.path() + ".mark",
+                  "mark " + o.mark() + " is taken; expected one that no other opening has",
+                  "the first is in line " + item.in().place(before.path() + ".mark").line());
+        }
+      }
+      openings.add(o);
+    }
+    return openings;
+  }
+
+  private static Opening opening(Item item, int number, List<ShapeDef> shapes) {
+    Reading in = item.in();
+    Section s = item.section();
+    String mark = s.get("mark", "D" + number, OpeningReader::mark);
+    String label = s.text("label");
+    int count = (int) s.whole("count", 1, 1000, 1);
+    Measured measured = MeasuredReader.read(s);
+    Length width = s.length("width", WIDTH, null);
+    if (width == null && !s.has("width")) {
+      // What was measured takes its place; the head is set out on the narrowest.
+      width = MeasuredReader.narrowest(measured);
+      if (width == null) {
+        in.error(s.path, "the opening's width is missing; expected width: with a length");
+      }
+    }
+    width = width == null ? Length.inches(96) : width;
+    Length height = s.length("height", Range.POSITIVE, null);
+    Length reveal = s.length("reveal", Range.POSITIVE, in.or(4, 100));
+    Length left = s.length("wall-left", Range.NOT_NEGATIVE, null);
+    Length right = s.length("wall-right", Range.NOT_NEGATIVE, null);
+    HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);
+    s.done();
+    return new Opening(
+        s.path, mark, label, count, width, height, reveal, left, right, measured, head);
+  }
+
+  private static String mark(Item item) {
+    String s = item.raw("a mark");
+    if (s != null && s.matches(MARK)) {
+      return s;
+    }
+    if (s != null) {
+      item.error(
+          Reading.quoted(s)
+              + " can't be a mark, because files are named by it; expected 1 to 16 letters, digits,"
+              + " - or _, beginning with a letter or digit");
+    }
+    return null;
+  }
+}

@@ -1,0 +1,50 @@
+package headcourse.job.yaml;
+
+import headcourse.job.Bundle;
+import headcourse.job.Paper;
+import headcourse.job.PaperSizes;
+import headcourse.job.Papers;
+import headcourse.units.Length;
+import headcourse.units.Units;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads {@code paper:}: a word for all bundles, or one for each. */
+final class PaperReader {
+  private static final Range ROLL = Range.of(8, 60);
+
+  private PaperReader() {}
+
+  static Papers read(Section root) {
+    Paper usual = PaperSizes.named(root.in.units == Units.INCH ? "letter" : "a4").orElseThrow();
+    Map<Bundle, Paper> map = new EnumMap<>(Bundle.class);
+    Item item = root.item("paper");
+    if (item == null || !item.isMap()) {
+      Paper all = item == null ? null : paper(item);
+      for (Bundle b : Bundle.values()) {
+        map.put(b, all == null ? usual : all);
+      }
+      return new Papers(map);
+    }
+    Section s = item.section();
+    for (Bundle b : Bundle.values()) {
+      map.put(b, s.get(b.word(), usual, PaperReader::paper));
+    }
+    s.done();
+    return new Papers(map);
+  }
+
+  private static Paper paper(Item item) {
+    String s = item.raw("a paper size");
+    if (s != null && s.startsWith("roll ")) {
+      Length width = Lengths.read(s.substring(5).strip(), ROLL, item.in(), item::error);
+      return width == null ? null : PaperSizes.roll(width, item.in().units);
+    }
+    List<String> words = new ArrayList<>(PaperSizes.all().stream().map(Paper::name).toList());
+    words.add("roll 24in");
+    String word = s == null ? null : item.word(words);
+    return word == null ? null : PaperSizes.named(word).orElseThrow();
+  }
+}

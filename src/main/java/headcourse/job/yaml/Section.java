@@ -1,0 +1,144 @@
+package headcourse.job.yaml;
+
+import headcourse.units.Angle;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.yaml.snakeyaml.nodes.MappingNode;
+import org.yaml.snakeyaml.nodes.NodeTuple;
+import org.yaml.snakeyaml.nodes.ScalarNode;
+
+/**
+ * The keys of one mapping. Every key asked for is known; {@link #done} refuses the rest. A value
+ * that was refused is replaced by its default, so that reading goes on.
+ */
+final class Section {
+  final Reading in;
+  final String path;
+  private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
+  private final List<String> known = new ArrayList<>();
+
+  Section(Reading in, String path, MappingNode node) {
+    this.in = in;
+    this.path = path;
+    if (node != null) {
+      for (NodeTuple t : node.getValue()) {
+        if (t.getKeyNode() instanceof ScalarNode s) {
+          tuples.putIfAbsent(s.getValue(), t);
+        }
+      }
+    }
+  }
+
+  String at(String key) {
+    return path.isEmpty() ? key : path + "." + key;
+  }
+
+  /** The value of a key, or null where the file does not give it. */
+  Item item(String key) {
+    known.add(key);
+    NodeTuple t = tuples.get(key);
+    return t == null ? null : new Item(in, at(key), t.getValueNode());
+  }
+
+  /** A value read in some way, or the default. */
+  <T> T get(String key, T otherwise, Function<Item, T> reader) {
+    Item item = item(key);
+    T value = item == null ? null : reader.apply(item);
+    return value == null ? otherwise : value;
+  }
+
+  String text(String key) {
+    return get(key, "", Item::text);
+  }
+
+  Length length(String key, Range range, Length otherwise) {
+    return get(key, otherwise, i -> i.length(range));
+  }
+
+  /** A length that must be there. */
+  Length needed(String key, Range range, String what, Length otherwise) {
+    Length v = length(key, range, null);
+    if (v == null && !tuples.containsKey(key)) {
+      in.error(at(key), what + " is missing; expected " + key + ": with a length");
+    }
+    return v == null ? otherwise : v;
+  }
+
+  Angle angle(String key, Angle otherwise) {
+    return get(key, otherwise, Item::angle);
+  }
+
+  long whole(String key, long min, long max, long otherwise) {
+    return get(key, otherwise, i -> i.whole(min, max));
+  }
+
+  String word(String key, List<String> words, String otherwise) {
+    return get(key, otherwise, i -> i.word(words));
+  }
+
+  boolean flag(String key, boolean otherwise) {
+    return word(key, List.of("true", "false"), Boolean.toString(otherwise)).equals("true");
+  }
+
+  /** The keys of an inner mapping; an empty one where it is not given. */
+  Section section(String key) {
+    Item item = item(key);
+    return item == null ? new Section(in, at(key), null) : item.section();
+  }
+
+  List<Item> list(String key) {
+    Item item = item(key);
+    return item == null ? List.of() : item.list();
+  }
+
+  boolean has(String key) {
+    return tuples.containsKey(key);
+  }
+
+  /** The plain text of a key's value, or null; not read, only looked at. */
+  String scalar(String key) {
+    NodeTuple t = tuples.get(key);
+    return t != null && t.getValueNode() instanceof ScalarNode n ? n.getValue().strip() : null;
+  }
+
+  /** The keys as the file has them. */
+  List<String> keys() {
+    return List.copyOf(tuples.keySet());
+  }
+
+  /** Refuses every key that nobody asked for. */
+  void done() {
+    done(key -> null);
+  }
+
+  /** The same, with words of its own for some keys; null for the usual ones. */
+  void done(Function<String, String> instead) {
+    for (Map.Entry<String, NodeTuple> e : tuples.entrySet()) {
+      String key = e.getKey();
+      if (known.contains(key)) {
+        continue;
+      }
+      var span = in.text.of(e.getValue().getKeyNode());
+      String own = instead.apply(key);
+      String where = path.isEmpty() ? "a job" : path;
+      String message =
+          own != null
+              ? own
+              : "unknown key "
+                  + Reading.quoted(key)
+                  + " in "
+                  + where
+                  + "; expected "
+                  + String.join(", ", known);
+      if (own == null && Nearest.to(key, known).isPresent()) {
+        in.error(at(key), span, message, "did you mean " + Nearest.to(key, known).get() + "?");
+      } else {
+        in.error(at(key), span, message);
+      }
+    }
+  }
+}

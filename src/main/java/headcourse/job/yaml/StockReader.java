@@ -1,0 +1,126 @@
+package headcourse.job.yaml;
+
+import headcourse.job.Stock;
+import headcourse.units.Length;
+import headcourse.units.NumberParser;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads {@code stock:}, the yard. */
+final class StockReader {
+  static final String MARK = "[A-Za-z0-9][A-Za-z0-9_.-]{0,15}";
+  static final int MOST = 10_000;
+
+  private StockReader() {}
+
+  static Stock read(Section root, Length thickness) {
+    Item item = root.item("stock");
+    if (item == null) {
+      return Stock.UNSAID;
+    }
+    Section s = item.section();
+    List<Stock.Item> items = new ArrayList<>();
+    for (Item i : s.list("corners")) {
+      items.add(blank(i.section(), Stock.Kind.CORNER, false, thickness));
+    }
+    for (Item i : s.list("flats")) {
+      items.add(blank(i.section(), Stock.Kind.FLAT, false, thickness));
+    }
+    for (Item i : s.list("order")) {
+      Section o = i.section();
+      boolean flat = o.has("length") || o.has("height");
+      items.add(blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness));
+    }
+    Item file = s.item("file");
+    if (file != null) {
+      items.addAll(file(file, thickness));
+    }
+    double spare = s.get("spare", Stock.UNSAID.spare(), StockReader::spare);
+    s.done();
+    Map<String, String> taken = new HashMap<>();
+    for (Stock.Item i : items) {
+      String before = taken.putIfAbsent(i.mark(), i.path());
+      if (before != null && !i.mark().isEmpty()) {
+        s.in.error(
+            i.path() + ".mark",
+            "stock mark " + i.mark() + " is taken; expected one for each kind of blank",
+            "the first is at " + s.in.place(before + ".mark").place());
+      }
+    }
+    return new Stock(items, spare);
+  }
+
+  private static List<Stock.Item> file(Item item, Length thickness) {
+    String path = item.raw("the path of a CSV file");
+    if (path == null) {
+      return List.of();
+    }
+    if (path.isEmpty()
+        || path.startsWith("/")
+        || path.matches("(?s)[A-Za-z]:.*|.*\\\\.*|.*\0.*")
+        || List.of(path.split("/")).contains("..")) {
+      item.error(Reading.quoted(path) + " will not do; expected a file beside the job file");
+      return List.of();
+    }
+    var bytes = item.in().files.bytes(path);
+    if (bytes.isEmpty()) {
+      item.error(
+          "there is no file " + Reading.quoted(path) + "; expected a CSV file beside the job");
+      return List.of();
+    }
+    return new StockSheet(item.in(), path, thickness).read(bytes.get());
+  }
+
+  private static Stock.Item blank(Section s, Stock.Kind kind, boolean order, Length thickness) {
+    boolean corner = kind == Stock.Kind.CORNER;
+    Length inch = Length.inches(1);
+    String mark = s.get("mark", "", StockReader::mark);
+    if (!s.has("mark")) {
+      s.in.error(s.path, "the blank's mark is missing; expected mark: as C1");
+    }
+    String length = corner ? "arris" : "length";
+    String face = corner ? "face" : "height";
+    Stock.Item item =
+        new Stock.Item(
+            s.path,
+            mark,
+            kind,
+            s.needed(length, Range.POSITIVE, "the blank's " + length, inch),
+            s.needed(face, Range.POSITIVE, "the blank's " + face, inch),
+            corner ? s.needed("return", Range.POSITIVE, "the blank's return", inch) : Length.ZERO,
+            s.length("thickness", Range.POSITIVE, thickness),
+            (int) s.whole("count", 0, MOST, 1),
+            order,
+            s.get("price", 0.0, i -> i.number(0, 1e9)));
+    s.done();
+    return item;
+  }
+
+  private static String mark(Item item) {
+    String s = item.raw("a mark");
+    if (s != null && !s.matches(MARK)) {
+      item.error(
+          Reading.quoted(s) + " can't be a mark; expected 1 to 16 letters, digits, . - or _");
+      return null;
+    }
+    return s;
+  }
+
+  private static Double spare(Item item) {
+    String s = item.raw("a share, as 10 %");
+    if (s == null) {
+      return null;
+    }
+    boolean percent = s.endsWith("%");
+    Double v =
+        item.parsed(percent ? s.substring(0, s.length() - 1).strip() : s, NumberParser::parse);
+    double share = v == null ? 0 : percent ? v / 100 : v;
+    if (share < 0 || share > 1) {
+      item.error(Reading.quoted(s) + " is out of range; expected 0 % to 100 %, as 10 %");
+      return null;
+    }
+    return v == null ? null : (Double) share;
+  }
+}

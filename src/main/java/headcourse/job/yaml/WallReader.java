@@ -1,0 +1,54 @@
+package headcourse.job.yaml;
+
+import headcourse.job.Setting;
+import headcourse.job.Wall;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads {@code wall:} and {@code setting:}. */
+final class WallReader {
+  private WallReader() {}
+
+  static Wall wall(Section s) {
+    Reading in = s.in;
+    Length bed = s.length("bed", Range.NOT_NEGATIVE, in.or(0.5, 12));
+    Length scratch = s.length("scratch", Range.NOT_NEGATIVE, in.or(0.5, 12));
+    Length sheathing = s.length("sheathing", Range.NOT_NEGATIVE, in.or(0.5, 12));
+    Length framing = s.length("framing", Range.NOT_NEGATIVE, in.or(3.5, 90));
+    boolean plain = s.word("jambs", List.of("returned", "plain"), "returned").equals("plain");
+    List<Length> courses = new ArrayList<>();
+    for (Item i : s.list("courses")) {
+      Length c = i.length(Range.SIGNED);
+      if (c != null && !courses.isEmpty() && c.compareTo(courses.get(courses.size() - 1)) <= 0) {
+        i.error("courses must rise; expected more than " + in.say(courses.get(courses.size() - 1)));
+      } else if (c != null) {
+        courses.add(c);
+      }
+    }
+    s.done();
+    return new Wall(
+        bed, scratch, sheathing, framing, plain ? Wall.Jambs.PLAIN : Wall.Jambs.RETURNED, courses);
+  }
+
+  static Setting setting(Section s) {
+    Reading in = s.in;
+    boolean mortar = s.word("joints", List.of("dry", "mortar"), "dry").equals("mortar");
+    Range width = new Range(Length.ZERO, Length.inches(2), true);
+    Length joint = s.length("joint", width, mortar ? in.or(0.375, 10) : Length.ZERO);
+    if (mortar) {
+      joint = in.grid.snap(joint);
+    }
+    if (in.sound("setting.joint") && mortar == joint.isZero()) {
+      in.error(
+          "setting.joint",
+          mortar
+              ? "a mortar joint has a width; expected more than 0"
+              : "a dry joint has no width; expected 0, or joints: mortar");
+    }
+    Length opens = s.length("opens", Range.of(0, 0.5), mortar ? Length.ZERO : in.or(1 / 64.0, 0.4));
+    Length cut = s.length("cut-tolerance", Range.of(0, 0.5), in.or(1 / 32.0, 1));
+    s.done();
+    return new Setting(mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut);
+  }
+}

@@ -1,0 +1,110 @@
+package headcourse.stock;
+
+import headcourse.job.Job;
+import headcourse.job.Stock;
+import headcourse.stock.StockPlan.Cut;
+import headcourse.stock.StockPlan.CutBlank;
+import headcourse.units.Length;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Turns a packing by types into parts on numbered blanks. */
+final class Filling {
+  private final Job job;
+  private final Yard yard;
+  private final CuttingProblem problem;
+  private final List<String> home;
+  private final Map<String, CutBlank> blanks;
+  private final Set<String> unavailable;
+  private final List<Deque<Integer>> waiting = new ArrayList<>();
+  private final Sequencer sequencer;
+
+  /**
+   * @param home by part: its blank; those without one get theirs here
+   * @param blanks the blanks so far; new ones are added
+   * @param unavailable pieces that must not be taken
+   */
+  Filling(
+      Job job,
+      Yard yard,
+      CuttingProblem problem,
+      List<String> home,
+      Map<String, CutBlank> blanks,
+      Set<String> unavailable) {
+    this.job = job;
+    this.yard = yard;
+    this.problem = problem;
+    this.home = home;
+    this.blanks = blanks;
+    this.unavailable = unavailable;
+    this.sequencer = new Sequencer(problem.nesting());
+    for (int t = 0; t < problem.demand().length; t++) {
+      waiting.add(new ArrayDeque<>());
+    }
+    for (int i = 0; i < home.size(); i++) {
+      if (home.get(i).isEmpty()) {
+        waiting.get(yard.type(i)).add(i);
+      }
+    }
+  }
+
+  /**
+   * Adds what was packed.
+   *
+   * @param loads the packing
+   * @param open blanks whose leftovers come after the yard's items in the problem
+   */
+  void add(List<Packing.Load> loads, List<CutBlank> open) {
+    List<Packing.Load> sorted = new ArrayList<>(loads);
+    sorted.sort(
+        Comparator.comparingInt((Packing.Load l) -> problem.bins().get(l.bin()).index())
+            .thenComparing(Packing.Load::counts, (a, b) -> Arrays.compare(b, a)));
+    int[] numbers = new int[job.stock().items().size()];
+    for (Packing.Load load : sorted) {
+      int index = problem.bins().get(load.bin()).index();
+      if (index >= numbers.length) {
+        CutBlank on = open.get(index - numbers.length);
+        List<Cut> cuts = new ArrayList<>(on.cuts());
+        double used = cut(on.id(), load, yard.end(on), cuts);
+        put(on.id(), on.stock(), on.length(), cuts, on.waste().minus(Length.mm(used)));
+        continue;
+      }
+      Stock.Item item = job.stock().items().get(index);
+      String id;
+      do {
+        id = item.mark() + "#" + ++numbers[index];
+      } while (unavailable.contains(id));
+      List<Cut> cuts = new ArrayList<>();
+      double used = cut(id, load, Length.ZERO, cuts);
+      put(id, item.mark(), item.length(), cuts, item.length().minus(Length.mm(used)));
+    }
+  }
+
+  private void put(String id, String stock, Length length, List<Cut> cuts, Length waste) {
+    blanks.put(id, new CutBlank(id, stock, length, cuts, waste));
+  }
+
+  /** Lays parts side by side from a place on; gives the length that ends up in stones, mm. */
+  private double cut(String id, Packing.Load load, Length from, List<Cut> cuts) {
+    List<Integer> order = sequencer.best(load.counts());
+    long[] starts = sequencer.starts(order);
+    Length clean = job.tools().saw().cleanCut();
+    double used = 0;
+    for (int i = 0; i < starts.length; i++) {
+      int node = order.get(i);
+      int n = waiting.get(problem.nesting().typeOf[node]).remove();
+      home.set(n, id);
+      Part p = yard.part(n);
+      Length at = from.plus(clean).plus(new Length(starts[i] * 1000));
+      cuts.add(new Cut(p.stone(), p.of(), at, p.extent(), problem.nesting().turned[node]));
+      used += p.profile().meanWidth();
+    }
+    return used;
+  }
+}

@@ -1,0 +1,125 @@
+package headcourse.stock;
+
+import headcourse.layout.flat.Choice;
+import headcourse.layout.flat.End;
+import headcourse.layout.flat.Lines;
+import headcourse.layout.flat.SideCase;
+import headcourse.layout.flat.SideCheck;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One side of an upright head, as the choice from a pile sees it. */
+final class FlatSide implements PileSide {
+  private final Lines lines;
+  private final SideCheck check;
+  private final List<End> ends;
+  private final long joint;
+  private final long first;
+  private final long[] off;
+
+  /**
+   * @param one its joint lines and ends
+   * @param check its hard constraints
+   * @param joint width of a joint, ticks
+   * @param target bearing to aim at
+   */
+  FlatSide(SideCase one, SideCheck check, long joint, Length target) {
+    this.lines = one.lines();
+    this.check = check;
+    this.ends = one.ends();
+    this.joint = joint;
+    this.first = ends.get(0).foot();
+    this.off = new long[(int) (ends.get(ends.size() - 1).foot() - first + 1)];
+    java.util.Arrays.fill(off, -1);
+    for (End e : ends) {
+      off[(int) (e.foot() - first)] = Math.abs(e.bearing() - target.picometres());
+    }
+  }
+
+  @Override
+  public long start() {
+    return lines.start();
+  }
+
+  @Override
+  public long joint() {
+    return joint;
+  }
+
+  @Override
+  public long firstEnd() {
+    return first;
+  }
+
+  @Override
+  public long lastEnd() {
+    return first + off.length - 1;
+  }
+
+  @Override
+  public long bearingOff(long foot) {
+    return foot < firstEnd() || foot > lastEnd() ? -1 : off[(int) (foot - first)];
+  }
+
+  @Override
+  public boolean jointStands(int index, long foot) {
+    return check.jointStands(index, foot);
+  }
+
+  @Override
+  public boolean stoneFits(int index, long inner, long outer) {
+    return check.stoneFits(index, inner, outer);
+  }
+
+  @Override
+  public boolean endFits(int index, long inner, long end) {
+    return bearingOff(end) >= 0 && check.endFits(index, inner, end(end));
+  }
+
+  private End end(long foot) {
+    return ends.stream().filter(e -> e.foot() == foot).findFirst().orElseThrow();
+  }
+
+  /**
+   * What the outer edge leans out above and the inner edge leans in. The end is plumb, so that of
+   * an end stone under the key's rake is a little less.
+   */
+  @Override
+  public long extra(int index) {
+    return Math.max(0, lean(index)) + Math.max(0, 0 - lean(index - 1));
+  }
+
+  private long lean(int index) {
+    return index == 0
+        ? lines.startTop() - lines.startSoffit()
+        : lines.top(index, start()) - lines.soffit(index, start());
+  }
+
+  /** The side set out with the stones chosen. */
+  Choice choice(List<Pile.Picked> stones) {
+    List<Long> feet = new ArrayList<>();
+    long at = start();
+    for (Pile.Picked p : stones) {
+      at += joint + p.width();
+      feet.add(at);
+    }
+    long[] inner = feet.stream().limit(feet.size() - 1).mapToLong(f -> f).toArray();
+    return new Choice(lines, end(at), inner);
+  }
+
+  /** Two sides with the same joint lines and ends are alike. */
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof FlatSide f
+        && f.ends.equals(ends)
+        && f.joint == joint
+        && f.start() == start()
+        && java.util.Arrays.equals(f.off, off);
+  }
+
+  @Override
+  public int hashCode() {
+    return ends.hashCode();
+  }
+}

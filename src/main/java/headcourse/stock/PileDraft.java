@@ -1,0 +1,43 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * A choice by types of piece.
+ *
+ * @param heads by head and side, outwards: the stones
+ * @param cost what it costs
+ */
+record PileDraft(List<List<List<Slot>>> heads, Pile.Cost cost) {
+  /**
+   * A stone.
+   *
+   * @param width its width
+   * @param types the types of its pieces, one for each copy
+   */
+  record Slot(long width, int[] types) {}
+
+  /** The choice with pieces handed out. */
+  List<Pile.Chosen> chosen(PileTypes types) {
+    List<Deque<Integer>> pieces = types.pieces();
+    List<Pile.Chosen> out = new ArrayList<>();
+    for (List<List<Slot>> head : heads) {
+      List<List<Pile.Picked>> sides = new ArrayList<>();
+      for (List<Slot> side : head) {
+        List<Pile.Picked> picked = new ArrayList<>();
+        for (Slot s : side) {
+          List<Integer> of = new ArrayList<>();
+          for (int t : s.types) {
+            of.add(pieces.get(t).remove());
+          }
+          picked.add(new Pile.Picked(s.width, of));
+        }
+        sides.add(picked);
+      }
+      out.add(new Pile.Chosen(sides.get(0), sides.get(1)));
+    }
+    return out;
+  }
+}

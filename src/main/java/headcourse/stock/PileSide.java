@@ -1,0 +1,37 @@
+package headcourse.stock;
+
+/**
+ * What one side of a head allows, whatever its shape: feet are ticks from the centre line, those of
+ * the edge of a joint towards the centre.
+ */
+public interface PileSide {
+  /** Foot of the key's joint. */
+  long start();
+
+  /** Width of a joint. */
+  long joint();
+
+  /** The least foot where it may end. */
+  long firstEnd();
+
+  /** The greatest foot where it may end; less than the least where it may end nowhere. */
+  long lastEnd();
+
+  /** How far the bearing of an end is from its target, pm; negative where it may not end there. */
+  long bearingOff(long foot);
+
+  /** Whether joint {@code index}, from 1 outwards, may stand at a foot. */
+  boolean jointStands(int index, long foot);
+
+  /** Whether stone {@code index} may reach from a joint to a joint. */
+  boolean stoneFits(int index, long inner, long outer);
+
+  /** Whether stone {@code index} may reach from a joint to the end. */
+  boolean endFits(int index, long inner, long end);
+
+  /**
+   * How much longer stone {@code index} is along the blank than it is wide, where only its place in
+   * the row decides that.
+   */
+  long extra(int index);
+}

@@ -1,0 +1,121 @@
+package headcourse.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The demo jobs draw, and what out/ keeps of them is not stale. */
+class DemoJobsTest {
+  private static final Path JOBS = Path.of("jobs");
+  private static final Path KEPT = Path.of("out");
+  private static final boolean REFRESH = Boolean.getBoolean("headcourse.refresh");
+
+  @TempDir Path folder;
+
+  static Stream<String> jobs() throws IOException {
+    try (Stream<Path> files = Files.list(JOBS)) {
+      return files
+          .map(p -> p.getFileName().toString())
+          .filter(n -> n.endsWith(".yaml"))
+          .sorted()
+          .toList()
+          .stream();
+    }
+  }
+
+  private static boolean kept(String name) {
+    return name.endsWith(".svg") || name.endsWith(".csv") || name.endsWith(".json");
+  }
+
+  private Map<String, byte[]> draw(String job) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int status =
+        Main.run(
+            List.of("draw", JOBS.resolve(job).toString(), "--out", folder.toString()),
+            Path.of(""),
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    assertEquals(Main.DONE, status, () -> err.toString(StandardCharsets.UTF_8));
+    Map<String, byte[]> files = new TreeMap<>();
+    Path target = folder.resolve(job.replace(".yaml", ""));
+    try (Stream<Path> list = Files.list(target)) {
+      for (Path p : list.sorted().toList()) {
+        files.put(p.getFileName().toString(), Files.readAllBytes(p));
+      }
+    }
+    return files;
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void drawsAndIsNotStale(String job) throws IOException {
+    Map<String, byte[]> drawn = draw(job);
+    for (String name : List.of("bench.pdf", "wall.pdf", "contractor.pdf", "full-size.pdf")) {
+      assertTrue(drawn.containsKey(name), name);
+    }
+    Path target = KEPT.resolve(job.replace(".yaml", ""));
+    if (REFRESH) {
+      assertNull(System.getenv("CI"), "goldens are not refreshed where CI is set");
+      Files.createDirectories(target);
+      for (var e : drawn.entrySet()) {
+        if (kept(e.getKey())) {
+          Files.write(target.resolve(e.getKey()), e.getValue());
+        }
+      }
+    }
+    List<String> wanted = drawn.keySet().stream().filter(DemoJobsTest::kept).toList();
+    List<String> there;
+    try (Stream<Path> list = Files.list(target)) {
+      there =
+          list.map(p -> p.getFileName().toString())
+              .filter(DemoJobsTest::kept)
+              .sorted()
+              .collect(Collectors.toList());
+    }
+    assertEquals(wanted, there, "missing or orphan files in " + target);
+    for (String name : wanted) {
+      assertEquals(
+          new String(drawn.get(name), StandardCharsets.UTF_8),
+          Files.readString(target.resolve(name)),
+          target.resolve(name) + " is stale: mvn -B verify -Dheadcourse.refresh=true");
+    }
+  }
+
+  @Test
+  void everyKeptFolderHasAJob() throws IOException {
+    List<String> names = jobs().map(n -> n.replace(".yaml", "")).toList();
+    try (Stream<Path> folders = Files.list(KEPT)) {
+      folders
+          .filter(Files::isDirectory)
+          .forEach(p -> assertTrue(names.contains(p.getFileName().toString()), p + " has no job"));
+    }
+    assertFalse(names.isEmpty());
+  }
+
+  @Test
+  void sameBytesTwice() throws IOException {
+    Map<String, byte[]> first = draw("cart-door.yaml");
+    Map<String, byte[]> second = draw("cart-door.yaml");
+    assertEquals(first.keySet(), second.keySet());
+    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
+  }
+}

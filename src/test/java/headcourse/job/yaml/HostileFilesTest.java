@@ -1,0 +1,108 @@
+package headcourse.job.yaml;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.diag.Outcome;
+import headcourse.job.Job;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What an enemy, or an accident, may put into a job file. */
+class HostileFilesTest {
+  static Stream<byte[]> hostile() {
+    StringBuilder bomb = new StringBuilder("a0: &a0 [x, x]\n");
+    for (int i = 1; i < 30; i++) {
+      bomb.append("a%d: &a%d [*a%d, *a%d]\n".formatted(i, i, i - 1, i - 1));
+    }
+    Stream<String> texts =
+        Stream.of(
+            "",
+            "# nothing\n",
+            "just words",
+            "- a\n- list\n",
+            "a: !!javax.script.ScriptEngineManager [x]\n",
+            "openings: !custom {a: b}\n",
+            "a: !!binary AAAA\n",
+            bomb.toString(),
+            "a: " + "[".repeat(10_000),
+            "a: " + "{a: ".repeat(5_000),
+            "- ".repeat(20_000),
+            "a: &a [*a]\n",
+            "a: &a {b: *a}\n",
+            "? [x, y]\n: z\n",
+            "stone: {thickness: 1}\nstone: {thickness: 2}\n",
+            "a: 1\n---\nb: 2\n",
+            "a: \u0000\n",
+            "a: \"\\UFFFFFFFF\"\n",
+            "a: '" + "x".repeat(300_000) + "'",
+            "k".repeat(200_000),
+            "a: " + "\"\\x41\"".repeat(10_000),
+            "a: &b\n".repeat(20_000),
+            "stone: {thickness: 1e300}\nopenings: [{width: NaN}]\n",
+            "stone: {thickness: 1}\nopenings: [{width: 96, mark: ../../etc}]\n",
+            "stone: {thickness: 1}\nopenings: [{width: 96}]\nstock: {file: ../secret.csv}\n",
+            "%TAG ! tag:x,2000:\n---\na: !b c\n",
+            "\uFEFF");
+    return Stream.concat(
+        texts.map(s -> s.getBytes(StandardCharsets.UTF_8)),
+        Stream.of(
+            new byte[] {'a', ':', ' ', (byte) 0xFF, (byte) 0xFE},
+            new byte[4 << 20],
+            new byte[100]));
+  }
+
+  @ParameterizedTest
+  @MethodSource("hostile")
+  void refusedInUnderASecond(byte[] bytes) {
+    Outcome<Job> outcome = bounded(bytes);
+    assertTrue(outcome.value().isEmpty());
+    assertFalse(outcome.diagnostics().isEmpty());
+    assertTrue(outcome.diagnostics().stream().allMatch(d -> d.span() != null));
+  }
+
+  @Test
+  void mutatedFilesNeverThrow() throws IOException {
+    byte[] good = Files.readAllBytes(Path.of("src/main/resources/headcourse/new-job.yaml"));
+    byte[] full = Files.readAllBytes(Path.of("jobs/courtyard-windows.yaml"));
+    byte[] odd = "[]{}:,&*!|>'\"%@`#-?\n\t 0/\u00bd".getBytes(StandardCharsets.UTF_8);
+    for (long seed = 0; seed < 1000; seed++) {
+      Random random = new Random(seed);
+      byte[] b = (random.nextBoolean() ? good : full).clone();
+      for (int n = 1 + random.nextInt(4); n > 0; n--) {
+        int at = random.nextInt(b.length);
+        switch (random.nextInt(3)) {
+          case 0 -> b[at] = odd[random.nextInt(odd.length)];
+          case 1 -> b[at] = (byte) random.nextInt(256);
+          default -> {
+            int from = random.nextInt(b.length);
+            int length = Math.min(random.nextInt(60), b.length - Math.max(at, from));
+            System.arraycopy(b.clone(), from, b, at, length);
+          }
+        }
+      }
+      try {
+        Outcome<Job> o = ReaderCase.read("job.yaml", b, p -> Optional.empty());
+        assertTrue(o.value().isPresent() || !o.diagnostics().isEmpty(), "seed " + seed);
+        ReaderCase.said(o);
+      } catch (RuntimeException | StackOverflowError e) {
+        throw new AssertionError("seed " + seed, e);
+      }
+    }
+  }
+
+  private static Outcome<Job> bounded(byte[] bytes) {
+    return assertTimeoutPreemptively(
+        Duration.ofSeconds(1), () -> ReaderCase.read("job.yaml", bytes, p -> Optional.empty()));
+  }
+}

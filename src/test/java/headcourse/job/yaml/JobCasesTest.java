@@ -1,0 +1,104 @@
+package headcourse.job.yaml;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.diag.Outcome;
+import headcourse.job.Job;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Job files with what is said of them: {@code x.yaml} beside {@code x.txt}, empty for a good one.
+ */
+class JobCasesTest {
+  private static final Path FOLDER = Path.of("src/test/resources/headcourse/job-cases");
+
+  private static List<String> stems(String end) throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return List.copyOf(
+          new TreeSet<>(
+              files
+                  .map(p -> p.getFileName().toString())
+                  .filter(n -> n.endsWith(end))
+                  .map(n -> n.substring(0, n.length() - end.length()))
+                  .toList()));
+    }
+  }
+
+  private static Optional<byte[]> beside(String path) {
+    try {
+      Path p = FOLDER.resolve(path);
+      return Files.exists(p) ? Optional.of(Files.readAllBytes(p)) : Optional.empty();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void everyCaseSaysWhatIsExpected() throws IOException {
+    boolean refresh = Boolean.getBoolean("headcourse.refresh") && System.getenv("CI") == null;
+    Locale before = Locale.getDefault();
+    try {
+      for (String tag : List.of("en-US", "tr-TR", "de-DE")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        for (String stem : stems(".yaml")) {
+          byte[] bytes = Files.readAllBytes(FOLDER.resolve(stem + ".yaml"));
+          Outcome<Job> o = ReaderCase.read(stem + ".yaml", bytes, JobCasesTest::beside);
+          Path golden = FOLDER.resolve(stem + ".txt");
+          if (refresh) {
+            Files.writeString(golden, ReaderCase.said(o));
+          }
+          assertEquals(Files.readString(golden), ReaderCase.said(o), stem);
+          assertEquals(o.diagnostics().isEmpty(), o.value().isPresent(), stem);
+        }
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+    assertEquals(stems(".yaml"), stems(".txt"), "a case without its pair");
+  }
+
+  @Test
+  void whatIsWrittenForANewJobReadsCleanly() throws IOException {
+    byte[] b = Files.readAllBytes(Path.of("src/main/resources/headcourse/new-job.yaml"));
+    assertEquals("", ReaderCase.said(ReaderCase.read("new.yaml", b, p -> Optional.empty())));
+  }
+
+  @Test
+  void aMinimalJobIsSolvedInBothUnits() {
+    for (int feet = 3; feet <= 16; feet++) {
+      for (String text :
+          List.of(
+              "stone: {thickness: 1 1/4}\nopenings: [{width: " + feet + "'}]\n",
+              "units: mm\nstone: {thickness: 30}\nopenings: [{width: " + feet * 305 + "}]\n")) {
+        Job job = ReaderCase.read(text).value().orElseThrow();
+        var shape = headcourse.layout.shapes.Shapes.named("soldier").orElseThrow();
+        var solution = shape.setOut(job, job.openings().get(0));
+        assertTrue(solution instanceof headcourse.layout.Solution.Solved, text);
+      }
+    }
+  }
+
+  @Test
+  void everySectionComesThrough() throws IOException {
+    byte[] b = Files.readAllBytes(FOLDER.resolve("good-full.yaml"));
+    Job job = ReaderCase.read("good-full.yaml", b, JobCasesTest::beside).value().orElseThrow();
+    assertEquals(4, job.stock().items().size());
+    assertEquals(0.15, job.stock().spare(), 1e-12);
+    assertEquals(List.of("C2#3"), job.spoiled());
+    assertEquals(3, job.openings().get(0).measured().soffit().size());
+    assertEquals(2022, job.limits().edition());
+    // 12 lb/ft2 by the international pound and foot (0.45359237 kg, 0.3048 m).
+    assertEquals(58.5891, (Double) job.limits().values().get("veneer-weight"), 1e-4);
+    assertTrue(job.spans().given("openings[0].head.stones.max"));
+    assertEquals(2, job.fitted().size());
+  }
+}
