@@ -70,8 +70,7 @@ record CheckCommand(Path folder, Console console) {
         + f.message()
         + " ("
         + f.source()
-        + "; "
-        + f.status().words()
+        + (f.source().equals(f.status().words()) ? "" : "; " + f.status().words())
         + ")"
         + (f.accepted() == null ? "" : " -- accepted: " + f.accepted());
   }

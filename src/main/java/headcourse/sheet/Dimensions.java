@@ -46,75 +46,128 @@ public final class Dimensions {
    * @param lettering how
    */
   public void aligned(Point a, Point b, double offset, String text, Lettering lettering) {
-    Vec along = b.minus(a).unit();
+    all(List.of(new Size(a, b, offset, text, lettering)));
+  }
+
+  /**
+   * A distance to be dimensioned; see {@link #aligned}.
+   *
+   * @param a one point on paper
+   * @param b the other
+   * @param offset of the dimension line to the left of the way from a to b, negative to the right
+   * @param text what it says
+   * @param lettering how
+   */
+  public record Size(Point a, Point b, double offset, String text, Lettering lettering) {
+    private Vec along() {
+      return b.minus(a).unit();
+    }
+
     // Paper's y runs down, so "left as seen" is the negative normal.
-    Vec out = along.normal().times(-1);
-    Point p = a.plus(out.times(offset));
-    Point q = b.plus(out.times(offset));
-    double sign = Math.signum(offset);
-    if (Math.abs(offset) > GAP) {
-      board.line(a.plus(out.times(sign * GAP)), p.plus(out.times(sign * PAST)), Pen.FINE);
-      board.line(b.plus(out.times(sign * GAP)), q.plus(out.times(sign * PAST)), Pen.FINE);
+    private Vec out() {
+      return along().normal().times(-1);
     }
-    double room = p.distance(q);
-    double width = LabelShape.width(text, lettering);
-    double degrees = reading(along);
-    boolean fits = width + TIGHT <= room;
-    if (fits) {
-      dimensionLine(p, q);
-      Point mid = p.towards(q, 0.5);
-      double rad = Math.toRadians(degrees);
-      Vec up = new Vec(-Math.sin(rad), -Math.cos(rad));
-      double needed = LabelShape.above(text, lettering) + 2 * AIR + GAP;
-      if (up.dot(out.times(sign)) < 0 && Math.abs(offset) < needed) {
-        // No room between the object and the line: under the line as it is read.
-        double drop = AIR + LabelShape.above(text, lettering);
-        board.text(mid.plus(up.times(-drop)), text, lettering, Align.MIDDLE, degrees);
-      } else {
-        label(mid, degrees, text, lettering, Align.MIDDLE);
+
+    private Point p() {
+      return a.plus(out().times(offset));
+    }
+
+    private Point q() {
+      return b.plus(out().times(offset));
+    }
+
+    private boolean fits() {
+      return LabelShape.width(text, lettering) + TIGHT <= a.distance(b);
+    }
+  }
+
+  /**
+   * Several distances of one object: all their lines first, then the texts, where none of them is.
+   */
+  public void all(List<Size> sizes) {
+    for (Size s : sizes) {
+      Vec along = s.along();
+      Vec out = s.out();
+      double sign = Math.signum(s.offset);
+      if (Math.abs(s.offset) > GAP) {
+        board.line(s.a.plus(out.times(sign * GAP)), s.p().plus(out.times(sign * PAST)), Pen.FINE);
+        board.line(s.b.plus(out.times(sign * GAP)), s.q().plus(out.times(sign * PAST)), Pen.FINE);
       }
-      return;
+      tick(s.p(), along);
+      tick(s.q(), along);
+      board.line(s.p().plus(along.times(-TICK)), s.q().plus(along.times(TICK)), Pen.DIMENSION);
     }
-    tick(p, along);
-    tick(q, along);
-    board.line(p.plus(along.times(-TICK)), q.plus(along.times(TICK)), Pen.DIMENSION);
-    beside(p, q, out.times(sign), text, lettering);
+    sizes.stream().filter(Size::fits).forEach(this::over);
+    sizes.stream().filter(s -> !s.fits()).forEach(this::beside);
+  }
+
+  // The text over its line; under it where the object leaves no room above, or something is there.
+  private void over(Size s) {
+    double degrees = reading(s.along());
+    Vec up = up(degrees);
+    Point mid = s.p().towards(s.q(), 0.5);
+    double above = LabelShape.above(s.text, s.lettering);
+    double needed = above + 2 * AIR + GAP;
+    double lift = AIR + LabelShape.below(s.text, s.lettering);
+    Mark.Label on = label(mid.plus(up.times(lift)), s, degrees, Align.MIDDLE);
+    Mark.Label under = label(mid.plus(up.times(-AIR - above)), s, degrees, Align.MIDDLE);
+    boolean tight = up.dot(s.out().times(Math.signum(s.offset))) < 0 && Math.abs(s.offset) < needed;
+    List<Mark.Label> tries = tight ? List.of(under, on) : List.of(on, under);
+    if (!board.firstFree(tries, 0.1)) {
+      beside(s);
+    }
+  }
+
+  private static Vec up(double degrees) {
+    double rad = Math.toRadians(degrees);
+    return new Vec(-Math.sin(rad), -Math.cos(rad));
+  }
+
+  private static Mark.Label label(Point at, Size s, double degrees, Align align) {
+    return new Mark.Label(at, s.text, s.lettering, align, degrees);
   }
 
   // Too narrow for its text: the line runs on past one end with the text over the run, or the text
-  // stands upright beside the line; the first place that is free of ink.
-  private void beside(Point p, Point q, Vec out, String text, Lettering lettering) {
-    double width = LabelShape.width(text, lettering);
-    Vec along = q.minus(p).unit();
-    double degrees = reading(along);
+  // stands upright beside the line, farther and farther out; the first place that is free of ink.
+  private void beside(Size s) {
+    double width = LabelShape.width(s.text, s.lettering);
+    double degrees = reading(s.along());
     double rad = Math.toRadians(degrees);
     Vec read = new Vec(Math.cos(rad), -Math.sin(rad));
-    Point end = read.dot(q.minus(p)) >= 0 ? q : p;
-    Point start = end == q ? p : q;
-    double lift = AIR + LabelShape.below(text, lettering);
-    Vec up = new Vec(-Math.sin(rad) * lift, -Math.cos(rad) * lift);
-    Mark.Label past =
-        new Mark.Label(end.plus(read.times(2)).plus(up), text, lettering, Align.START, degrees);
-    if (board.ink().free(LabelShape.corners(past), 0.3)) {
-      board.line(end, end.plus(read.times(width + 3)), Pen.DIMENSION);
+    Point end = read.dot(s.q().minus(s.p())) >= 0 ? s.q() : s.p();
+    Point start = end.equals(s.q()) ? s.p() : s.q();
+    Vec up = up(degrees).times(AIR + LabelShape.below(s.text, s.lettering));
+    Mark.Label past = label(end.plus(read.times(2.6)).plus(up), s, degrees, Align.START);
+    Mark.Label before = label(start.plus(read.times(-2.6)).plus(up), s, degrees, Align.END);
+    Point pastEnd = end.plus(read.times(width + 3.4));
+    Point beforeEnd = start.plus(read.times(-width - 3.4));
+    if (free(past) && free(end.plus(read.times(1.6)), pastEnd)) {
+      board.line(end, pastEnd, Pen.DIMENSION);
       board.add(past);
       return;
     }
-    Mark.Label before =
-        new Mark.Label(start.plus(read.times(-2)).plus(up), text, lettering, Align.END, degrees);
-    if (board.ink().free(LabelShape.corners(before), 0.3)) {
-      board.line(start, start.plus(read.times(-width - 3)), Pen.DIMENSION);
+    if (free(before) && free(start.plus(read.times(-1.6)), beforeEnd)) {
+      board.line(start, beforeEnd, Pen.DIMENSION);
       board.add(before);
       return;
     }
+    Vec out = s.out().times(Math.signum(s.offset));
     Align align = out.x() < -0.2 ? Align.END : out.x() > 0.2 ? Align.START : Align.MIDDLE;
-    double half = LabelShape.above(text, lettering) / 2;
-    for (double far = 2.2; far < 40; far += 1.5) {
-      Point at = p.towards(q, 0.5).plus(out.times(far));
-      Mark.Label label = new Mark.Label(at.plus(new Vec(0, half)), text, lettering, align, 0);
-      if (board.ink().free(LabelShape.corners(label), 0.3)) {
-        board.add(label);
-        return;
+    double half = LabelShape.above(s.text, s.lettering) / 2;
+    Point mid = s.p().towards(s.q(), 0.5);
+    for (double far = 2.2; far < 60; far += 1) {
+      for (double aside : new double[] {0, 0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2}) {
+        Point at = mid.plus(out.times(far)).plus(s.along().times(aside * width));
+        Mark.Label l = label(at.plus(new Vec(0, half)), s, 0, align);
+        Point leader = mid.towards(at, Math.max(0, 1 - 1.2 / Math.max(1.2, mid.distance(at))));
+        boolean near = far < 3 && aside == 0;
+        if (free(l) && (near || free(mid.towards(leader, 0.02), leader))) {
+          if (!near && align != Align.MIDDLE) {
+            board.line(mid, leader, Pen.FINE);
+          }
+          board.add(l);
+          return;
+        }
       }
     }
     board.add(past);
@@ -128,6 +181,18 @@ public final class Dimensions {
   /** How far an aligned text runs past the upper, or right, end of so short a dimension, mm. */
   public static double overshoot(String text, Lettering lettering, double room) {
     return fits(text, lettering, room) ? 0 : LabelShape.width(text, lettering) + 4;
+  }
+
+  private boolean free(Mark.Label l) {
+    return board.ink().free(LabelShape.corners(l), 0.3);
+  }
+
+  // Whether a line from a place to another crosses no text.
+  private boolean free(Point from, Point to) {
+    return from.distance(to) < 0.1
+        || board.ink().clearOfText(from, to, 0.2).size() == 1
+            && board.ink().clearOfText(from, to, 0.2).get(0)[0].distance(from) < 1e-9
+            && board.ink().clearOfText(from, to, 0.2).get(0)[1].distance(to) < 1e-9;
   }
 
   /**
@@ -157,7 +222,7 @@ public final class Dimensions {
         continue;
       }
       double width = LabelShape.width(text, lettering);
-      if (width + TIGHT <= xs[i + 1] - xs[i]) {
+      if (width + 2.4 <= xs[i + 1] - xs[i]) {
         label(new Point(mid, y), 0, text, lettering, Align.MIDDLE);
         continue;
       }
@@ -193,13 +258,6 @@ public final class Dimensions {
     double e = 0.05;
     return List.of(
         new Point(x1 - e, y1), new Point(x1 + e, y1), new Point(x2 + e, y2), new Point(x2 - e, y2));
-  }
-
-  private void dimensionLine(Point p, Point q) {
-    Vec along = q.minus(p).unit();
-    board.line(p.plus(along.times(-TICK)), q.plus(along.times(TICK)), Pen.DIMENSION);
-    tick(p, along);
-    tick(q, along);
   }
 
   private void tick(Point at, Vec along) {

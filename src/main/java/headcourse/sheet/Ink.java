@@ -10,7 +10,9 @@ import headcourse.geom.Tolerance;
 import headcourse.geom.Vec;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Where ink lies on a page: the boxes of texts, and the lines. Fills do not count. */
 public final class Ink {
@@ -18,8 +20,11 @@ public final class Ink {
 
   private record Line(Box bounds, Point from, Point to, double half) {}
 
+  private static final double CELL = 8;
+
   private final List<Text> texts = new ArrayList<>();
-  private final List<Line> lines = new ArrayList<>();
+  private final Map<Long, List<Text>> textsIn = new HashMap<>();
+  private final Map<Long, List<Line>> linesIn = new HashMap<>();
 
   /** An empty page. */
   public Ink() {}
@@ -27,13 +32,16 @@ public final class Ink {
   void learn(Mark mark) {
     if (mark instanceof Mark.Label label) {
       List<Point> corners = LabelShape.corners(label);
-      texts.add(new Text(Box.around(corners), corners));
+      Text t = new Text(Box.around(corners), corners);
+      texts.add(t);
+      file(textsIn, t.bounds, t);
     } else if (mark instanceof Mark.Stroke stroke) {
       Point last = stroke.path().start();
       double half = stroke.pen().width() / 2;
       for (var edge : stroke.path().edges()) {
         for (Point p : edge.flattened(Tolerance.PAPER)) {
-          lines.add(new Line(Box.around(List.of(last, p)), last, p, half));
+          Line l = new Line(Box.around(List.of(last, p)).grown(half + 1e-9), last, p, half);
+          file(linesIn, l.bounds, l);
           last = p;
         }
       }
@@ -44,18 +52,41 @@ public final class Ink {
     }
   }
 
+  // A coarse grid over the page: only its cells' lists are read, by key, never their order.
+  private static <T> void file(Map<Long, List<T>> grid, Box box, T what) {
+    for (long key : cells(box)) {
+      grid.computeIfAbsent(key, k -> new ArrayList<>()).add(what);
+    }
+  }
+
+  private static long[] cells(Box box) {
+    long x0 = (long) Math.floor(box.minX() / CELL);
+    long x1 = (long) Math.floor(box.maxX() / CELL);
+    long y0 = (long) Math.floor(box.minY() / CELL);
+    long y1 = (long) Math.floor(box.maxY() / CELL);
+    long[] keys = new long[(int) ((x1 - x0 + 1) * (y1 - y0 + 1))];
+    int n = 0;
+    for (long x = x0; x <= x1; x++) {
+      for (long y = y0; y <= y1; y++) {
+        keys[n++] = (x << 32) ^ (y & 0xffffffffL);
+      }
+    }
+    return keys;
+  }
+
   /** Whether a convex quadrilateral and a margin around it hold neither text nor line. */
   public boolean free(List<Point> quad, double margin) {
     Box box = Box.around(quad).grown(margin);
-    for (Text t : texts) {
-      if (t.bounds.overlaps(box) && Overlap.depth(quad, t.corners) > -margin) {
-        return false;
+    for (long key : cells(box)) {
+      for (Text t : textsIn.getOrDefault(key, List.of())) {
+        if (t.bounds.overlaps(box) && Overlap.depth(quad, t.corners) > -margin) {
+          return false;
+        }
       }
-    }
-    for (Line l : lines) {
-      if (l.bounds.grown(l.half + 1e-9).overlaps(box)
-          && Overlap.depth(quad, l.from, l.to) > -margin - l.half) {
-        return false;
+      for (Line l : linesIn.getOrDefault(key, List.of())) {
+        if (l.bounds.overlaps(box) && Overlap.depth(quad, l.from, l.to) > -margin - l.half) {
+          return false;
+        }
       }
     }
     return true;

@@ -2,6 +2,10 @@ package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /** Finds the most valuable way to fill one blank, each part having a value. */
 final class PatternPricer {
@@ -11,6 +15,8 @@ final class PatternPricer {
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
+
+  private final Map<Integer, Optional<List<int[]>>> listed = new TreeMap<>();
 
   private Bin bin;
   private long[] values;
@@ -38,6 +44,16 @@ final class PatternPricer {
 
   /** The best filling of a kind of blank, by branch and bound with the fractional bound. */
   Priced price(Bin kind, long[] worth) {
+    if (!problem.nesting().square) {
+      List<int[]> all =
+          listed
+              .computeIfAbsent(
+                  kind.index(), k -> Optional.ofNullable(PatternList.of(problem, sequencer, kind)))
+              .orElse(null);
+      if (all != null) {
+        return best(all, worth);
+      }
+    }
     this.bin = kind;
     this.values = worth;
     Nesting nesting = problem.nesting();
@@ -70,6 +86,26 @@ final class PatternPricer {
   /** Whether it has worked so long that the fractions had better stop where they are. */
   boolean tired() {
     return allSteps > TIRED;
+  }
+
+  private static Priced best(List<int[]> all, long[] worth) {
+    long most = 0;
+    int[] of = {};
+    for (int[] pattern : all) {
+      long value = 0;
+      for (int t : pattern) {
+        value += worth[t];
+      }
+      if (value > most) {
+        most = value;
+        of = pattern;
+      }
+    }
+    int[] counts = new int[worth.length];
+    for (int t : of) {
+      counts[t]++;
+    }
+    return new Priced(counts, most, most);
   }
 
   private long capacity() {

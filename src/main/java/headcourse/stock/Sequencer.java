@@ -18,6 +18,8 @@ final class Sequencer {
   /** Whether some order was left undecided, so that nothing built on it is proved. */
   private boolean undecided;
 
+  private long work;
+
   Sequencer(Nesting nesting) {
     this.nesting = nesting;
     Integer[] by = new Integer[nesting.typeOf.length];
@@ -45,6 +47,11 @@ final class Sequencer {
     }
   }
 
+  /** Orders looked at so far, in parts of a search step. */
+  long work() {
+    return work;
+  }
+
   boolean undecided() {
     return undecided;
   }
@@ -70,6 +77,7 @@ final class Sequencer {
       Walk walk = new Walk(counts, usable + 1, usable);
       walk.go();
       undecided |= walk.tired();
+      work += walk.steps;
       if (walk.best == null) {
         range[1] = usable;
       } else {
@@ -103,6 +111,7 @@ final class Sequencer {
     while (better) {
       better = false;
       for (int i = 0; i < best.size(); i++) {
+        work += best.size();
         for (int j = 0; j < best.size(); j++) {
           List<Integer> moved = new ArrayList<>(best);
           moved.add(j, moved.remove(i));

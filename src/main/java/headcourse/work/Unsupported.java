@@ -2,6 +2,7 @@ package headcourse.work;
 
 import headcourse.diag.Diagnostic;
 import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import java.util.ArrayList;
@@ -14,22 +15,15 @@ final class Unsupported {
   static List<Diagnostic> in(Job job) {
     List<Diagnostic> said = new ArrayList<>();
     for (Opening o : job.openings()) {
-      if (o.measured() != null) {
+      boolean fitted = job.fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
+      if (fitted && o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
         said.add(
             refuse(
                 job,
-                o.path() + ".measured",
-                "measured: can't be set out on yet",
-                "write the measured width as width: and leave measured: out"));
+                "fitted." + o.mark(),
+                "stones that are cut can't be solved around with the rhythm from-stock",
+                "write rhythm: mixed for " + o.mark() + ", with the widths of the pieces left"));
       }
-    }
-    if (!job.fitted().isEmpty()) {
-      said.add(
-          refuse(
-              job,
-              "fitted",
-              "fitted: can't be solved around yet",
-              "leave fitted: out and trim on the wall"));
     }
     if (!job.spoiled().isEmpty()) {
       said.add(

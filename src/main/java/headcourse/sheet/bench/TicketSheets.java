@@ -1,12 +1,7 @@
 package headcourse.sheet.bench;
 
-import headcourse.drawing.Mark.Role;
-import headcourse.drawing.Pen;
 import headcourse.geom.Box;
-import headcourse.geom.Path;
 import headcourse.job.Bundle;
-import headcourse.job.Language;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -17,99 +12,117 @@ import java.util.List;
 /** A ticket for every stone that is cut, as many to a page as the paper holds. */
 public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
-  private static final double LEAST_HEIGHT = 116;
-
-  /** Two languages take more lines. */
-  private static final double LEAST_HEIGHT_TWO = 150;
-
   private static final double GAP = 4;
-  private static final double STRIP = 7;
-  private static final double STRIP_TWO = 11;
+
+  /** Taller than this for its width, a ticket is mostly empty. */
+  private static final double TALLEST = 0.8;
 
   @Override
   public Bundle bundle() {
     return Bundle.BENCH;
   }
 
+  /**
+   * Tickets in rows.
+   *
+   * @param turn how the pages lie
+   * @param columns tickets side by side
+   * @param type lettering
+   * @param pages rows of each page, the least height of each row
+   */
+  private record Plan(Turn turn, int columns, TicketType type, List<List<Double>> pages) {
+    boolean better(Plan o) {
+      if (pages.size() != o.pages.size()) {
+        return pages.size() < o.pages.size();
+      }
+      if (type != o.type) {
+        return type == TicketType.LARGE;
+      }
+      // As many pages: the fewer columns, the larger the tickets.
+      return columns < o.columns;
+    }
+  }
+
   @Override
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
-    Turn turn =
-        perPage(c, Turn.LANDSCAPE) > perPage(c, Turn.PORTRAIT) ? Turn.LANDSCAPE : Turn.PORTRAIT;
-    int columns = columns(c.area(turn));
-    int perPage = perPage(c, turn);
-    int rows = perPage / columns;
-    List<PageDraft> pages = new ArrayList<>();
-    for (int first = 0; first < tickets.size(); first += perPage) {
-      List<Ticket> some = tickets.subList(first, Math.min(tickets.size(), first + perPage));
-      String marks =
-          some.size() == 1
-              ? some.get(0).piece().mark()
-              : some.get(0).piece().mark() + " … " + some.get(some.size() - 1).piece().mark();
-      PageDraft page = c.page(turn, marks, c.say("ticket.title"));
-      Box area = page.area();
-      double w = (area.width() - GAP * (columns - 1)) / columns;
-      double h = (area.height() - GAP * (rows - 1)) / rows;
-      for (int i = 0; i < some.size(); i++) {
-        double x = area.minX() + (i % columns) * (w + GAP);
-        double y = area.minY() + (i / columns) * (h + GAP);
-        Box box = Box.of(x, y, w, h);
-        Ticket t = some.get(i);
-        String anchor = "ticket-" + t.piece().mark();
-        page.bookmark(2, t.piece().mark(), anchor, y);
-        draw(c, page.board(), t, box);
+    Plan plan = null;
+    for (Turn turn : Turn.values()) {
+      double width = c.area(turn).width();
+      int most = Math.max(1, (int) Math.floor((width + GAP) / (LEAST_WIDTH + GAP)));
+      for (int columns = 1; columns <= most; columns++) {
+        double w = (width - GAP * (columns - 1)) / columns;
+        for (TicketType type : List.of(TicketType.SMALL, TicketType.LARGE)) {
+          if (type == TicketType.LARGE && w < LEAST_WIDTH * type.factor()) {
+            continue;
+          }
+          Plan p = plan(c, tickets, turn, columns, w, type);
+          if (p != null && (plan == null || p.better(plan))) {
+            plan = p;
+          }
+        }
       }
-      pages.add(page);
     }
-    return pages;
+    if (plan == null) {
+      throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
+    }
+    return pages(c, tickets, plan);
   }
 
-  private static int columns(Box area) {
-    return Math.max(1, (int) Math.floor((area.width() + GAP) / (LEAST_WIDTH + GAP)));
+  private static Plan plan(
+      SheetContext c, List<Ticket> tickets, Turn turn, int columns, double w, TicketType type) {
+    double room = c.area(turn).height();
+    List<List<Double>> pages = new ArrayList<>();
+    List<Double> page = new ArrayList<>();
+    double used = 0;
+    for (int i = 0; i < tickets.size(); i += columns) {
+      double row = 0;
+      for (Ticket t : tickets.subList(i, Math.min(tickets.size(), i + columns))) {
+        row = Math.max(row, new TicketPanels(c, t, type).height(w));
+      }
+      if (row > room) {
+        return null;
+      }
+      if (!page.isEmpty() && used + GAP + row > room) {
+        pages.add(page);
+        page = new ArrayList<>();
+        used = 0;
+      }
+      used += (page.isEmpty() ? 0 : GAP) + row;
+      page.add(row);
+    }
+    pages.add(page);
+    return new Plan(turn, columns, type, pages);
   }
 
-  private static int perPage(SheetContext c, Turn turn) {
-    Box area = c.area(turn);
-    int rows = Math.max(1, (int) Math.floor((area.height() + GAP) / (least(c) + GAP)));
-    boolean holds = area.width() >= LEAST_WIDTH && area.height() >= least(c);
-    return holds || turn == Turn.PORTRAIT ? columns(area) * rows : 0;
-  }
-
-  private static double least(SheetContext c) {
-    return c.job().language() == Language.EN_ES ? LEAST_HEIGHT_TWO : LEAST_HEIGHT;
-  }
-
-  private static void draw(SheetContext c, Board board, Ticket t, Box box) {
-    double left = box.minX() + Math.min(42, box.width() * 0.17);
-    double right = box.maxX() - Math.min(108, box.width() * 0.475);
-    double middle = right + (box.maxX() - right) * 0.4;
-    // The notch is at 1:1, so the stone's thickness sets how deep its panel is.
-    double notch = t.piece().thickness().mm() + (c.job().language() == Language.EN_ES ? 36 : 25.5);
-    double figures = box.minY() + Math.min(notch, box.height() * 0.56);
-    double split = figures + 14;
-    double strip = box.maxY() - (c.job().language() == Language.EN_ES ? STRIP_TWO : STRIP);
-    board.group(
-        Role.TABLE,
-        "",
-        "",
-        b -> {
-          b.stroke(Path.rect(box.minX(), box.minY(), box.width(), box.height()), Pen.CUT);
-          b.line(left, box.minY(), left, strip, Pen.EDGE);
-          b.line(box.minX(), strip, right, strip, Pen.EDGE);
-          b.line(right, box.minY(), right, box.maxY(), Pen.EDGE);
-          b.line(right, split, box.maxX(), split, Pen.EDGE);
-          b.line(right, figures, box.maxX(), figures, Pen.FINE);
-          b.line(middle, box.minY(), middle, figures, Pen.FINE);
-        });
-    new TicketSide(c, t).draw(board, new Box(box.minX(), box.minY(), left, strip));
-    new TicketBoxes(c).draw(board, new Box(box.minX(), strip, right, box.maxY()));
-    new TicketFace(c, t).draw(board, new Box(left, box.minY(), right, strip));
-    new TicketSection(c, t).draw(board, new Box(right, box.minY(), middle, figures));
-    new TicketNotch(c, t)
-        .draw(
-            board,
-            new Box(middle, box.minY(), box.maxX(), figures),
-            new Box(right, figures, box.maxX(), split));
-    new TicketCuts(c, t).draw(board, new Box(right, split, box.maxX(), box.maxY()));
+  private static List<PageDraft> pages(SheetContext c, List<Ticket> tickets, Plan plan) {
+    List<PageDraft> drafts = new ArrayList<>();
+    int next = 0;
+    for (List<Double> rows : plan.pages) {
+      int here = Math.min(tickets.size() - next, rows.size() * plan.columns);
+      String first = tickets.get(next).piece().mark();
+      String last = tickets.get(next + here - 1).piece().mark();
+      String marks = here == 1 ? first : first + " … " + last;
+      PageDraft page = c.page(plan.turn, marks, c.say("ticket.title"));
+      Box area = page.area();
+      double w = (area.width() - GAP * (plan.columns - 1)) / plan.columns;
+      double spare = area.height() - GAP * (rows.size() - 1);
+      for (double row : rows) {
+        spare -= row;
+      }
+      double y = area.minY();
+      for (double row : rows) {
+        double h = Math.max(row, Math.min(row + spare / rows.size(), w * TALLEST));
+        for (int i = 0; i < plan.columns && next < tickets.size(); i++) {
+          Ticket t = tickets.get(next++);
+          Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
+          page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
+          new TicketPanels(c, t, plan.type).draw(page.board(), box);
+        }
+        y += h + GAP;
+      }
+      drafts.add(page);
+    }
+    return drafts;
   }
 }

@@ -8,90 +8,96 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
+import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
-import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** The ticket's left column: which stone it is, how many, where it comes from, what was done. */
+/** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
 final class TicketSide {
   private static final double PAD = 2.2;
+
+  /** A smaller view does not tell left from right, mm. */
+  private static final double VIEW = 36;
+
   private final SheetContext c;
   private final Ticket ticket;
+  private final TicketType type;
 
-  TicketSide(SheetContext c, Ticket ticket) {
+  TicketSide(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
     this.ticket = ticket;
+    this.type = type;
+  }
+
+  double height(double width) {
+    return rest(new Board(), 0, 0, width) + VIEW * type.factor();
   }
 
   void draw(Board board, Box box) {
     board.group(Role.HEADING, "", ticket.piece().mark(), b -> marks(b, box));
-    board.group(Role.NOTES, "", "", b -> rest(b, box));
+    double[] y = {0};
+    board.group(Role.NOTES, "", "", b -> y[0] = rest(b, box.minX(), box.minY(), box.width()));
+    new TicketView(c, ticket, type).draw(board, new Box(box.minX(), y[0], box.maxX(), box.maxY()));
+  }
+
+  private double opening() {
+    return 5 + 8.5 * type.factor();
+  }
+
+  private double big() {
+    return opening() + type.mark().height() + 3.5;
   }
 
   private void marks(Board b, Box box) {
     double mid = (box.minX() + box.maxX()) / 2;
     Piece p = ticket.piece();
     String opening = ticket.head().layout().opening().mark();
-    b.text(mid, box.minY() + 5, c.say("ticket.opening"), Lettering.NOTE, Align.MIDDLE);
-    b.text(mid, box.minY() + 13.5, opening, fit(opening, 7, box), Align.MIDDLE);
-    b.text(mid, box.minY() + 31, p.stone().mark(), fit(p.stone().mark(), 14, box), Align.MIDDLE);
+    Lettering caption = fit(c.say("ticket.opening"), Lettering.LEAST, box, false);
+    b.text(mid, box.minY() + 5, c.say("ticket.opening"), caption, Align.MIDDLE);
+    double h = 7 * type.factor();
+    b.text(mid, box.minY() + opening(), opening, fit(opening, h, box, true), Align.MIDDLE);
+    String own = p.stone().mark();
+    b.text(mid, box.minY() + big(), own, fit(own, type.mark().height(), box, true), Align.MIDDLE);
   }
 
-  private static Lettering fit(String text, double height, Box box) {
+  private static Lettering fit(String text, double height, Box box, boolean bold) {
     for (double h : new double[] {20, 14, 10, 7, 5, 3.5, 2.5}) {
-      if (h <= height && LabelShape.width(text, new Lettering(h, true)) <= box.width() - 3) {
-        return new Lettering(h, true);
+      if (h <= height && LabelShape.width(text, new Lettering(h, bold)) <= box.width() - 3) {
+        return new Lettering(h, bold);
       }
     }
-    return new Lettering(Lettering.LEAST, true);
+    return new Lettering(Lettering.LEAST, bold);
   }
 
-  private void rest(Board b, Box box) {
-    double x = box.minX() + PAD;
-    double w = box.width() - 2 * PAD;
-    double y = box.minY() + 35;
-    y = TextFlow.paragraph(b, x, y, w, place(), Lettering.NOTE);
+  private double rest(Board b, double left, double top, double width) {
+    double x = left + PAD;
+    double w = width - 2 * PAD;
+    double y = top + big() + 4;
+    y = TextFlow.paragraph(b, x, y, w, place(), type.note());
     int count = ticket.count(c.work());
     String cut = count == 1 ? c.say("ticket.cut-one") : c.say("ticket.cut-many", count);
-    y = TextFlow.paragraph(b, x, y + 0.5, w, cut, new Lettering(3.5, true));
-    b.line(box.minX(), y + 0.5, box.maxX(), y + 0.5, Pen.FINE);
-    y += 3;
-    y =
-        TextFlow.paragraph(
-            b, x, y, w, c.say("ticket.mass", mass(ticket.piece().massKg())), Lettering.NOTE);
+    y = TextFlow.paragraph(b, x, y + 0.5, w, cut, type.body().inBold());
+    if (ticket.pieces().size() > 1) {
+      String alike = MarkRuns.of(ticket.pieces());
+      y = TextFlow.paragraph(b, x, y - 0.5, w, alike, type.note().inBold());
+    }
+    b.line(left, y, left + width, y, Pen.FINE);
+    y += 2.5;
+    String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
+    y = TextFlow.paragraph(b, x, y, w, c.say("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
-      y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), new Lettering(3.5, true));
+      y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
     }
-    String order =
-        ticket.setOrders().stream().map(String::valueOf).collect(Collectors.joining(", "));
-    y = limited(b, x, y, w, c.say("ticket.set-order", order), y + 9);
-    String blanks =
-        ticket.blanks().stream()
-            .filter(s -> !s.isEmpty())
-            .distinct()
-            .collect(Collectors.joining(", "));
+    String order = MarkRuns.of(ticket.setOrders());
+    y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
+    List<String> blanks = ticket.blanks().stream().filter(s -> !s.isEmpty()).distinct().toList();
     if (!blanks.isEmpty()) {
-      y = limited(b, x, y, w, c.say("ticket.from", blanks), y + 9);
+      String from = c.say("ticket.from", MarkRuns.ofIds(blanks));
+      y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
-    new TicketView(c, ticket).draw(b, new Box(box.minX(), y, box.maxX(), box.maxY()));
-  }
-
-  // Long lists end in a dot-dot rather than run into what is below.
-  private double limited(Board b, double x, double y, double w, String text, double limit) {
-    List<String> lines = TextFlow.lines(text, w, Lettering.NOTE);
-    int fit = Math.max(1, (int) Math.floor((limit - y) / (2.5 * TextFlow.LEADING)));
-    double at = y;
-    for (int i = 0; i < Math.min(fit, lines.size()); i++) {
-      boolean more = i == fit - 1 && lines.size() > fit;
-      String line = more ? lines.get(i) + " " + lines.get(i + 1) : lines.get(i);
-      FitLine.draw(b, x, at + 2.5, w, line, Lettering.NOTE);
-      at += 2.5 * TextFlow.LEADING;
-    }
-    return at;
+    return y;
   }
 
   private String place() {
@@ -101,13 +107,6 @@ final class TicketSide {
       case END -> c.say(s.side() == Side.LEFT ? "ticket.role-end-left" : "ticket.role-end-right");
       case STONE ->
           c.say(s.side() == Side.LEFT ? "ticket.role-left" : "ticket.role-right", s.index());
-    };
-  }
-
-  private String mass(double kg) {
-    return switch (c.job().units()) {
-      case INCH -> String.format(Locale.ROOT, "%.1f lb", kg / 0.45359237);
-      case MILLIMETRE -> String.format(Locale.ROOT, "%.1f kg", kg);
     };
   }
 

@@ -1,57 +1,61 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
-import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
+import headcourse.geom.HalfPlane;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
-import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The ticket's view of the whole piece, from below and from the right, so that left- and
  * right-handed pieces can't be taken for one another.
  *
  * <p>Oblique projection: a depth d behind the face moves a point by (0.5 d, 0.36 d) to the right
- * and down. Planes are painted from back to front with white, which takes out hidden lines.
+ * and down. The body is two prisms, face slab and return, the second wholly behind the first; of
+ * each the sides that look at the eye are painted, then its front, from back to front, which takes
+ * out hidden lines.
  */
 final class TicketView {
   private static final double RIGHT = 0.5;
   private static final double DOWN = 0.36;
 
-  /** A smaller picture tells nothing, mm. */
-  private static final double LEAST = 6;
-
   private final SheetContext c;
   private final Piece piece;
+  private final TicketType type;
 
-  TicketView(SheetContext c, Ticket ticket) {
+  TicketView(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
     this.piece = ticket.piece();
+    this.type = type;
   }
 
   void draw(Board board, Box box) {
-    Box face = piece.stone().outline().bounds();
+    Path whole = piece.stone().outline();
+    Similarity turn = OwnFrame.of(piece.stone());
+    Path outline = whole.transformed(turn);
+    Box face = outline.bounds();
     double t = piece.thickness().mm();
     double s = Math.max(t, piece.returnDepth().mm());
+    double foot = 3 + type.note().height();
     double w = face.width() + RIGHT * s;
     double h = face.height() + DOWN * s;
-    double k = Math.min((box.width() - 6) / w, (box.height() - 8) / h);
-    if (k * w < LEAST) {
-      return;
-    }
+    double k = Math.min((box.width() - 5) / w, (box.height() - foot - 3) / h);
     double x = box.minX() + (box.width() - w * k) / 2;
-    double y = box.minY() + 1.5 + (box.height() - 8 - h * k) / 2;
+    double y = box.minY() + 1.5 + (box.height() - foot - 3 - h * k) / 2;
     Placing on = new Placing(face.minX(), face.maxY(), k, x, y);
     board.group(
         Role.FIGURE,
@@ -59,84 +63,63 @@ final class TicketView {
         c.say("ticket.view-alt", piece.mark()),
         g -> {
           if (s > t) {
-            returnLeg(g, on, t, s);
+            returnLeg(whole, t)
+                .ifPresent(leg -> prism(g, on, leg.transformed(turn), t, s, Shade.KEY));
           }
-          run(g, on, piece.stone().edges(Where.SOFFIT), 0, t);
-          run(g, on, piece.stone().edges(Where.RIGHT), 0, t);
-          g.outline(on.path(piece.stone().outline(), 0), Shade.STONE, Pen.CUT);
+          prism(g, on, outline, 0, t, Shade.STONE);
         });
     FitLine.draw(
         board,
         box.minX() + 2.2,
-        box.maxY() - 1.6,
+        box.maxY() - 1.8,
         box.width() - 4,
         c.say("ticket.view"),
-        Lettering.NOTE);
+        type.note());
   }
 
-  // The strip swept by edges between two depths.
-  private static void run(Board g, Placing on, List<Edge> edges, double from, double to) {
-    if (edges.isEmpty()) {
-      return;
-    }
-    List<Point> front = new ArrayList<>();
-    List<Point> back = new ArrayList<>();
-    front.add(edges.get(0).from());
-    for (Edge e : edges) {
-      front.addAll(e.flattened(0.2));
-    }
-    front.forEach(p -> back.add(on.at(p, to)));
-    Collections.reverse(back);
-    List<Point> all = new ArrayList<>();
-    front.forEach(p -> all.add(on.at(p, from)));
-    all.addAll(back);
-    g.outline(Path.polygon(all), Shade.WHITE, Pen.EDGE);
-  }
-
-  // What the return shows from below and from the right: its end, then its underside.
-  private void returnLeg(Board g, Placing on, double t, double s) {
+  // What of the outline the return lies behind: the lowest thickness over its soffit's chord, less
+  // what is cut away past the seat.
+  private Optional<Path> returnLeg(Path outline, double t) {
     List<Edge> soffit = piece.stone().edges(Where.SOFFIT);
-    Point a = soffit.get(0).from();
-    Point b = soffit.get(soffit.size() - 1).to();
-    double left = a.x();
-    double right = b.x();
-    if (piece.relief().isPositive()) {
-      if (piece.stone().side() == Side.LEFT) {
-        left = piece.seatFrom();
-      } else {
-        right = piece.seatFrom();
+    Point low = soffit.get(0).from();
+    Vec along = soffit.get(soffit.size() - 1).to().minus(low).unit();
+    Vec up = along.normal();
+    Optional<Path> leg = new HalfPlane(low.plus(up.times(t)), up.times(-1)).clip(outline);
+    if (!piece.relief().isPositive()) {
+      return leg;
+    }
+    Vec in = new Vec(-piece.stone().side().sign(), 0);
+    return leg.flatMap(l -> new HalfPlane(new Point(piece.seatFrom(), 0), in).clip(l));
+  }
+
+  private static void prism(
+      Board g, Placing on, Path outline, double from, double to, Shade front) {
+    for (Edge e : outline.edges()) {
+      List<Point> strip = new ArrayList<>();
+      Point last = e.from();
+      List<Point> seen = new ArrayList<>();
+      for (Point p : e.flattened(0.3)) {
+        // Counter-clockwise outlines have their outside on the right of the way.
+        Vec out = p.minus(last).normal().times(-1);
+        if (out.x() * RIGHT - out.y() * DOWN > 1e-9) {
+          if (seen.isEmpty()) {
+            seen.add(last);
+          }
+          seen.add(p);
+        } else if (!seen.isEmpty()) {
+          break;
+        }
+        last = p;
       }
+      if (seen.isEmpty()) {
+        continue;
+      }
+      seen.forEach(p -> strip.add(on.at(p, from)));
+      Collections.reverse(seen);
+      seen.forEach(p -> strip.add(on.at(p, to)));
+      g.outline(Path.polygon(strip), Shade.WHITE, Pen.EDGE);
     }
-    boolean cut = right < b.x() - 1e-6;
-    double top = rakeShift(t);
-    Point low = cut ? new Point(right, lift(a, b, right)) : b;
-    Point high = new Point(low.x() + (cut ? 0 : top), low.y() + t);
-    g.outline(
-        Path.polygon(on.at(low, t), on.at(low, s), on.at(high, s), on.at(high, t)),
-        Shade.WHITE,
-        Pen.EDGE);
-    Point from = new Point(left, lift(a, b, left));
-    g.outline(
-        Path.polygon(on.at(from, t), on.at(low, t), on.at(low, s), on.at(from, s)),
-        Shade.KEY,
-        Pen.EDGE);
-  }
-
-  // The soffit taken as its chord; the curve's height over it is too small to show here.
-  private static double lift(Point a, Point b, double x) {
-    double run = b.x() - a.x();
-    return run <= 0 ? a.y() : a.y() + (b.y() - a.y()) * (x - a.x()) / run;
-  }
-
-  private double rakeShift(double height) {
-    List<Edge> right = piece.stone().edges(Where.RIGHT);
-    if (right.isEmpty()) {
-      return 0;
-    }
-    Point low = right.get(0).from();
-    Point high = right.get(right.size() - 1).to();
-    double rise = high.y() - low.y();
-    return rise <= 0 ? 0 : (high.x() - low.x()) * height / rise;
+    g.outline(on.path(outline, from), front, Pen.CUT);
   }
 
   /** Model places, and depths behind the face, to paper. */
@@ -148,7 +131,7 @@ final class TicketView {
 
     Path path(Path model, double depth) {
       return model.transformed(
-          new headcourse.geom.Similarity(
+          new Similarity(
               scale,
               0,
               true,

@@ -106,7 +106,7 @@ public final class NotesSheet implements SheetComposer {
               context.say("contractor.severity-" + f.severity().word()),
               where(context, f),
               f.message(),
-              f.source() + " (" + status(context, f) + ")",
+              source(context, f),
               f.accepted() == null ? "" : f.accepted()));
     }
     if (rows.isEmpty()) {
@@ -129,6 +129,13 @@ public final class NotesSheet implements SheetComposer {
       return f.stone();
     }
     return f.opening() != null ? f.opening() : context.say("contractor.f-job");
+  }
+
+  private static String source(SheetContext context, Finding f) {
+    // What is common practice has no other source to name.
+    return f.status() == Finding.SourceStatus.PRACTICE
+        ? status(context, f)
+        : f.source() + " (" + status(context, f) + ")";
   }
 
   private static String status(SheetContext context, Finding f) {

@@ -32,15 +32,22 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
    *
    * @param turn how the page is turned
    * @param width mm
-   * @param height mm
+   * @param height mm, for a head shown whole
+   * @param inParts mm, for a head in parts, whose pages say which
    */
-  public record Room(Turn turn, double width, double height) {}
+  public record Room(Turn turn, double width, double height, double inParts) {
+    double height(int parts) {
+      return parts == 1 ? height : inParts;
+    }
+  }
 
   /** The best way to show a head in one of some rooms. */
   public static ElevationChoice choose(
       HeadFigures figures, Units units, Words words, List<Room> rooms) {
-    return choose(figures, units, words, rooms, true)
-        .or(() -> choose(figures, units, words, rooms, false))
+    int most = figures.curved() ? 1 : MOST_PARTS;
+    return choose(figures, units, words, rooms, true, most)
+        .or(() -> choose(figures, units, words, rooms, false, most))
+        .or(() -> choose(figures, units, words, rooms, false, MOST_PARTS))
         .orElseThrow(
             () ->
                 new IllegalStateException(
@@ -49,13 +56,16 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   }
 
   private static Optional<ElevationChoice> choose(
-      HeadFigures figures, Units units, Words words, List<Room> rooms, boolean labelled) {
+      HeadFigures figures, Units units, Words words, List<Room> rooms, boolean labelled, int most) {
     Optional<ElevationChoice> best = Optional.empty();
     for (double least : WANTED) {
-      for (int parts = 1; parts <= MOST_PARTS && best.isEmpty(); parts++) {
+      for (int parts = 1; parts <= most && best.isEmpty(); parts++) {
         best = inParts(figures, units, words, rooms, parts, least, labelled);
-        if (least == 10 || figures.curved() && least >= 3.5) {
-          // Ten millimetres are worth a smaller scale, not a page more; nor is an arch cut up.
+        if (least == 10 && best.isPresent()) {
+          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7, labelled), rooms);
+        }
+        if (least == 10) {
+          // Ten millimetres are worth a smaller scale, not a page more.
           break;
         }
       }
@@ -64,6 +74,17 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       }
     }
     return best;
+  }
+
+  // On small paper letters of ten millimetres are not worth half the size of the drawing.
+  private static Optional<ElevationChoice> orLarger(
+      ElevationChoice ten, Optional<ElevationChoice> seven, List<Room> rooms) {
+    boolean small = rooms.stream().allMatch(r -> Math.min(r.width, r.height) < 215);
+    boolean larger =
+        seven.isPresent()
+            && seven.get().figures.get(0).scale().factor()
+                >= 1.9 * ten.figures.get(0).scale().factor();
+    return small && larger ? seven : Optional.of(ten);
   }
 
   private static Optional<ElevationChoice> inParts(
@@ -122,7 +143,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       List<ElevationFigure> all = new ArrayList<>();
       for (HeadPart part : parts) {
         ElevationFigure.of(figures, part, scale, words, room.width, cap)
-            .filter(f -> f.lettering() >= least - 1e-9 && f.height() <= room.height)
+            .filter(f -> f.lettering() >= least - 1e-9 && f.height() <= room.height(parts.size()))
             .ifPresent(all::add);
       }
       if (all.size() == parts.size()) {

@@ -92,7 +92,7 @@ public final class ElevationFigure {
   private MarkBand band(List<RunMark> marks, boolean soffit) {
     List<MarkBand.Item> items = new ArrayList<>();
     for (RunMark m : marks) {
-      if (part.holds(m.x())) {
+      if (part.holds(m)) {
         Point foot = flat.apply(new Point(m.x(), m.y()));
         // Beside a key that leans outwards the leader leaves clear of the key's corner.
         double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();

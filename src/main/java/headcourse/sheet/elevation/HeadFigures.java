@@ -134,6 +134,11 @@ public final class HeadFigures {
 
   private RunMark mark(JointLine j, Length length, double y) {
     return new RunMark(
-        j.side().sign() * length.mm(), y, format.tape(length), j.index() == 0 && keyed());
+        j.side().sign() * length.mm(),
+        y,
+        format.tape(length),
+        j.index() == 0 && keyed(),
+        j.inner(),
+        j.outer());
   }
 }

@@ -28,6 +28,12 @@ public record HeadPart(int number, int of, List<PlacedStone> stones) {
     return of == 1;
   }
 
+  /** Whether a mark belongs to one of the stones. */
+  boolean holds(RunMark mark) {
+    return stones.stream()
+        .anyMatch(s -> s.mark().equals(mark.inner()) || s.mark().equals(mark.outer()));
+  }
+
   /** Whether a distance from the centre line lies within the part, ends included. */
   boolean holds(double x) {
     Box b = box();

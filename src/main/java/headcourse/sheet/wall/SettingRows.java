@@ -4,17 +4,21 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.job.Job;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The rows of the setting table, one a stone in the order in which they go up. */
 final class SettingRows {
@@ -66,19 +70,21 @@ final class SettingRows {
     return marks.stream().distinct().reduce((a, b) -> a + " | " + b).orElse("");
   }
 
+  // Edges that take the same screw at the same height share a line.
   private String screws(Piece p) {
-    List<String> all = new ArrayList<>();
+    Map<String, List<String>> edges = new LinkedHashMap<>();
     for (Notch n : p.notches()) {
       String edge = context.say("wall.edge-" + n.edge().word());
-      if (!n.reachable()) {
-        all.add(context.say("wall.not-reachable", edge));
-      } else if (n.screw() == null) {
-        all.add(context.say("wall.no-screw", edge));
-      } else {
-        String length = format.withUnit(n.screw());
-        all.add(context.say("wall.screw-at", edge, length, format.withUnit(n.height())));
-      }
+      String rest =
+          !n.reachable()
+              ? context.say("wall.not-reachable")
+              : n.screw() == null
+                  ? context.say("wall.no-screw")
+                  : context.say("wall.screw-at", format.tape(n.screw()), format.tape(n.height()));
+      edges.computeIfAbsent(rest, r -> new ArrayList<>()).add(edge);
     }
+    List<String> all = new ArrayList<>();
+    edges.forEach((rest, names) -> all.add(String.join(" + ", names) + ": " + rest));
     return all.isEmpty() ? context.say("wall.no-notch") : String.join("\n", all);
   }
 
@@ -109,6 +115,14 @@ final class SettingRows {
         : context.say("wall.wedge", format.tape(left), format.tape(right));
   }
 
+  private Length bearing(Side side) {
+    HeadLayout layout = head.layout();
+    if (new HeadFigures(head, format).curved()) {
+      return side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
+    }
+    return side == Side.LEFT ? layout.bearingLeft() : layout.bearingRight();
+  }
+
   private String checks(Piece p, boolean third) {
     List<String> all = new ArrayList<>();
     PlacedStone s = p.stone();
@@ -116,9 +130,7 @@ final class SettingRows {
       all.add(context.say("wall.check-key", edge(s)));
     }
     if (s.role() == Role.END) {
-      Length bears =
-          s.side() == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
-      all.add(context.say("wall.check-end", format.withUnit(bears)));
+      all.add(context.say("wall.check-end", format.withUnit(bearing(s.side()))));
     }
     if (p.liftingKg() >= twoPeople(context.job())) {
       String mass = new Amounts(context.job().units()).mass(p.liftingKg());

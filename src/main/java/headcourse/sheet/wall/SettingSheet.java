@@ -14,6 +14,7 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.SheetFlow;
 import headcourse.sheet.Table.Column;
+import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,16 +60,17 @@ public final class SettingSheet implements SheetComposer {
     Job job = context.job();
     SettingRows rows = new SettingRows(context, head);
     Bed bed = Bed.of(job, head.layout().opening());
+    String screws = job.units() == Units.INCH ? "wall.screws" : "wall.screws-mm";
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(context.say("wall.order"), 11, Align.END, true));
+    columns.add(new Column(context.say("wall.order"), 10, Align.END, true));
     columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
     columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
-    columns.add(new Column(context.say("wall.screws"), 48, Align.START, false));
-    columns.add(new Column(context.say("wall.covered-by"), 26, Align.START, false));
+    columns.add(new Column(context.say(screws), 49, Align.START, false));
+    columns.add(new Column(context.say("wall.covered-by"), 30, Align.START, false));
     if (!bed.level()) {
       columns.add(new Column(context.say("wall.bed"), 30, Align.START, false));
     }
-    columns.add(new Column(context.say("wall.then-check"), 56, Align.START, true));
+    columns.add(new Column(context.say("wall.then-check"), 55, Align.START, true));
     flow.table(columns, rows.all(), TEXT);
     String least = context.format().withUnit(job.wall().bed());
     flow.say(bed.level() ? "wall.bed-level" : "wall.bed-measured", TEXT, least);

@@ -39,7 +39,7 @@ final class StackUpTables {
         new Column(context.say("wall.side"), 30, Align.START, true),
         new Column(context.say("wall.stones"), 22, Align.END, false),
         new Column(context.say("wall.at-worst"), 24, Align.START, false),
-        new Column(context.say("wall.likely"), 24, Align.START, false),
+        new Column(context.say("wall.likely"), 28, Align.START, false),
         new Column(context.say("wall.on-wall-between"), 50, Align.START, true),
         new Column(context.say("wall.jamb-clear"), 36, Align.START, true));
   }

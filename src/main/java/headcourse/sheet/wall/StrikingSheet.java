@@ -41,13 +41,14 @@ public final class StrikingSheet implements SheetComposer {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
       if (new HeadFigures(head, context.format()).curved()) {
-        pages.addAll(pages(context, head.layout()));
+        pages.addAll(pages(context, head));
       }
     }
     return pages;
   }
 
-  private static List<PageDraft> pages(SheetContext context, HeadLayout layout) {
+  private static List<PageDraft> pages(SheetContext context, HeadWork head) {
+    HeadLayout layout = head.layout();
     Opening opening = layout.opening();
     String title = context.say("wall.striking-out");
     SheetFlow flow =
@@ -66,7 +67,7 @@ public final class StrikingSheet implements SheetComposer {
             b.group(Role.FIGURE, "", title, f -> figure.draw(f, scale, x, y, flow.width())));
     centres(flow, context, layout, points);
     points(flow, context, points);
-    joints(flow, context, layout);
+    joints(flow, context, head);
     return flow.pages();
   }
 
@@ -148,23 +149,35 @@ public final class StrikingSheet implements SheetComposer {
         FIGURES);
   }
 
-  private static void joints(SheetFlow flow, SheetContext context, HeadLayout layout) {
+  private static List<String> row(SheetContext context, JointLine j, String name) {
+    return List.of(
+        name,
+        across(context, j.foot().x()),
+        up(context, j.foot().y()),
+        across(context, j.head().x()),
+        up(context, j.head().y()));
+  }
+
+  private static void joints(SheetFlow flow, SheetContext context, HeadWork work) {
+    HeadLayout layout = work.layout();
     flow.heading(context.say("wall.joint-points"), 25);
     List<List<String>> rows = new ArrayList<>();
     List<JointLine> all = new ArrayList<>(layout.joints());
     all.sort(Comparator.comparingDouble(j -> j.head().x()));
+    boolean keyed = new HeadFigures(work, context.format()).keyed();
     for (JointLine j : all) {
+      if (!keyed && j.index() == 0) {
+        // The joint on the centre line belongs to both sides; it is said once.
+        if (j.side() == Side.RIGHT) {
+          rows.add(row(context, j, "L1 | R1"));
+        }
+        continue;
+      }
       String name = j.inner() + (j.outer().isEmpty() ? " |" : " | " + j.outer());
       if (j.side() == Side.LEFT) {
         name = (j.outer().isEmpty() ? "" : j.outer() + " ") + "| " + j.inner();
       }
-      rows.add(
-          List.of(
-              name.strip(),
-              across(context, j.foot().x()),
-              up(context, j.foot().y()),
-              across(context, j.head().x()),
-              up(context, j.head().y())));
+      rows.add(row(context, j, name.strip()));
     }
     flow.table(
         List.of(

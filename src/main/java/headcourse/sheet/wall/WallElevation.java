@@ -52,8 +52,11 @@ public final class WallElevation implements SheetComposer {
     List<ElevationChoice.Room> rooms = new ArrayList<>();
     for (Turn turn : List.of(Turn.LANDSCAPE, Turn.PORTRAIT)) {
       Box area = context.area(turn);
-      double header = header(new Board(), context, figures, area, Scale.FULL, null) - area.minY();
-      rooms.add(new ElevationChoice.Room(turn, area.width(), area.height() - header - 3));
+      HeadPart whole = new HeadPart(1, 1, head.layout().stones());
+      double bare = area.maxY() - 3;
+      double high = bare - tallest(context, figures, area, whole);
+      double less = bare - tallest(context, figures, area, null);
+      rooms.add(new ElevationChoice.Room(turn, area.width(), high, less));
     }
     ElevationChoice choice =
         ElevationChoice.choose(figures, context.job().units(), context.words(), rooms);
@@ -72,6 +75,16 @@ public final class WallElevation implements SheetComposer {
       pages.add(page);
     }
     return pages;
+  }
+
+  // Where the header ends at the worst: what it says of the scale may take one line more.
+  private static double tallest(
+      SheetContext context, HeadFigures figures, Box area, HeadPart part) {
+    double most = 0;
+    for (Scale scale : Scale.ladder(context.job().units())) {
+      most = Math.max(most, header(new Board(), context, figures, area, scale, part));
+    }
+    return most;
   }
 
   private static void draw(
@@ -111,7 +124,7 @@ public final class WallElevation implements SheetComposer {
     Opening opening = figures.layout().opening();
     boolean wide = area.width() > 235;
     Lettering small = area.width() > 350 ? LINE : SMALL;
-    double right = wide ? area.width() * 0.36 : 0;
+    double right = wide ? Math.max(area.width() * 0.36, 96) : 0;
     double cap = area.width() > 350 ? 20 : 14;
     Lettering big = new Lettering(cap, true);
     double x = area.minX();
@@ -130,7 +143,6 @@ public final class WallElevation implements SheetComposer {
       int of = part == null ? 8 : part.of();
       String first = part == null ? "L88" : part.stones().get(0).mark();
       String last = part == null ? "R88" : part.stones().get(part.stones().size() - 1).mark();
-      // Planned for as if there were parts, so that a head that needs them has the room.
       if (part != null) {
         String text = context.say("wall.part", number, of, first, last);
         line = TextFlow.paragraph(b, at, line, width, text, LINE.inBold());
@@ -160,7 +172,9 @@ public final class WallElevation implements SheetComposer {
 
   private static double orders(
       Board b, SheetContext context, double x, double y, double width, Lettering small) {
-    double line = TextFlow.paragraph(b, x, y, width, context.say("wall.set-in-order"), TITLE);
+    String title = context.say("wall.set-in-order");
+    Lettering set = TextFlow.lines(title, width, TITLE).size() > 1 ? LINE.inBold() : TITLE;
+    double line = TextFlow.paragraph(b, x, y, width, title, set);
     String screw =
         context.say(context.job().setting().dry() ? "wall.screw-dry" : "wall.screw-mortar");
     line = TextFlow.paragraph(b, x, line - 1, width, screw, small);

@@ -1,0 +1,136 @@
+package headcourse.sheet.bench;
+
+import headcourse.bench.ExposedEdge;
+import headcourse.bench.Piece;
+import headcourse.bench.Rake;
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.layout.ChordOffsets;
+import headcourse.layout.Side;
+import headcourse.sheet.Board;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What is written under a ticket's face: the key's side, rakes, long points, height,
+ * chords, edges to dress.
+ */
+record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
+  private static final double PAD = 2;
+
+  double height(double width, List<String> loose) {
+    return flow(new Board(), 0, 0, width, loose);
+  }
+
+  void draw(Board b, Box box, List<String> loose) {
+    flow(b, box.minX(), box.minY(), box.width(), loose);
+  }
+
+  private double flow(Board b, double left, double top, double width, List<String> loose) {
+    double x = left + PAD;
+    double w = width - 2 * PAD;
+    double y = keySide(b, x, top, w);
+    b.line(left, y, left + width, y, Pen.FINE);
+    y += 2;
+    Side side = piece.stone().side();
+    String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
+    String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
+    y = TextFlow.paragraph(b, x, y, w, rake(l, piece.left()), fitting(rake(l, piece.left()), w));
+    y = TextFlow.paragraph(b, x, y, w, rake(r, piece.right()), fitting(rake(r, piece.right()), w));
+    String height = c.say("ticket.height", c.format().withUnit(piece.stone().height()));
+    y = TextFlow.paragraph(b, x, y, w, height, type.note());
+    if (!loose.isEmpty()) {
+      String diagonals = c.say("ticket.diagonals", String.join(" / ", loose));
+      y = TextFlow.paragraph(b, x, y, w, diagonals, type.note());
+    }
+    for (ChordOffsets o : ChordOffsets.of(piece.stone())) {
+      if (o.greatest() * 2 >= c.job().grid().tick().mm()) {
+        y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
+      }
+    }
+    if (!piece.exposed().isEmpty()) {
+      y += 0.4;
+      b.line(left, y, left + width, y, Pen.FINE);
+      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
+    }
+    return y;
+  }
+
+  private String dress() {
+    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
+    String join = " ";
+    for (ExposedEdge e : piece.exposed()) {
+      dress
+          .append(join)
+          .append(
+              c.say(
+                  "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
+                  c.say("ticket.edge-short-" + e.edge().word()),
+                  c.format().withUnit(e.length())));
+      join = "; ";
+    }
+    return dress.toString();
+  }
+
+  private String chord(ChordOffsets o) {
+    LengthFormat f = c.format();
+    return c.say(
+        "ticket.chord",
+        f.withUnit(Length.mm(o.chord())),
+        f.tape(Length.mm(o.quarter())),
+        f.tape(Length.mm(o.half())),
+        f.tape(Length.mm(o.threeQuarters())));
+  }
+
+  private Lettering fitting(String text, double width) {
+    return LabelShape.width(text, type.body()) <= width ? type.body() : type.note();
+  }
+
+  private double keySide(Board b, double x, double top, double w) {
+    Side side = piece.stone().side();
+    double y = top;
+    if (side == Side.CENTRE) {
+      return y;
+    }
+    boolean left = side == Side.LEFT;
+    Lettering bold = type.body().inBold();
+    for (String word : c.words().each("ticket.key-side")) {
+      String text = left ? word + " →" : "← " + word;
+      y += bold.height();
+      b.text(left ? x + w : x, y, text, bold, left ? Align.END : Align.START);
+      y += bold.height() * 0.6;
+    }
+    return y;
+  }
+
+  private String rake(String edge, Rake rake) {
+    String key =
+        switch (rake.longPoint()) {
+          case NEITHER -> "ticket.rake-square";
+          case TOP -> "ticket.rake-long-top";
+          case BOTTOM -> "ticket.rake-long-bottom";
+        };
+    List<String> each =
+        c.words()
+            .each(
+                key,
+                "{edge}",
+                LengthFormat.degrees(rake.offSquare()),
+                c.format().tape(rake.offset()),
+                c.format().tape(rake.over()));
+    List<String> names = c.words().each("ticket.edge-" + edge);
+    StringBuilder all = new StringBuilder();
+    for (int i = 0; i < each.size(); i++) {
+      String name = names.get(Math.min(i, names.size() - 1));
+      all.append(i == 0 ? "" : " / ").append(each.get(i).replace("{edge}", name));
+    }
+    return all.toString();
+  }
+}

@@ -1,0 +1,48 @@
+package headcourse.sheet.bench;
+
+import headcourse.drawing.Lettering;
+
+/**
+ * The sizes of a ticket's lettering.
+ *
+ * @param note what is read once
+ * @param body what is read at the saw
+ * @param edge lengths of edges
+ * @param size widths
+ * @param mark the stone's mark
+ * @param aside how far an edge's dimension line stands off, mm
+ */
+record TicketType(
+    Lettering note, Lettering body, Lettering edge, Lettering size, Lettering mark, double aside) {
+  /** Two tickets to a sheet of letter or A4. */
+  static final TicketType SMALL = of(2.5, 3.5, 3.5, 5, 14, 5.5);
+
+  /** Tickets with plenty of paper. */
+  static final TicketType LARGE = of(3.5, 5, 5, 7, 20, 7.5);
+
+  private static TicketType of(
+      double note, double body, double edge, double size, double mark, double aside) {
+    return new TicketType(
+        new Lettering(note, false),
+        new Lettering(body, false),
+        new Lettering(edge, true),
+        new Lettering(size, true),
+        new Lettering(mark, true),
+        aside);
+  }
+
+  /** How much larger than the small one. */
+  double factor() {
+    return note.height() / SMALL.note.height();
+  }
+
+  /** Distance of base lines of notes, mm. */
+  double pitch() {
+    return note.height() * headcourse.sheet.TextFlow.LEADING;
+  }
+
+  /** Distance of base lines of body text, mm. */
+  double bodyPitch() {
+    return body.height() * 1.4;
+  }
+}

@@ -1,0 +1,66 @@
+package headcourse.stock;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Random cutting plans: proved up to forty stones, within one blank beyond. */
+class RandomCuttingTest {
+  private static CuttingSolver.Result solved(CuttingProblem p, String what) {
+    CuttingSolver.Result r = new CuttingSolver(500_000).solve(p);
+    Checker.check(p, r);
+    assertEquals(0, r.packing().cost().missing(), what);
+    return r;
+  }
+
+  @Test
+  void soldiersUpToFortyAreProved() {
+    for (long seed = 0; seed < 60; seed++) {
+      Random r = new Random(seed);
+      CuttingProblem p = RandomCutting.soldiers(r, 5 + r.nextInt(36), 1 + r.nextInt(3));
+      assertTrue(solved(p, "seed " + seed).proved(), "seed " + seed);
+    }
+  }
+
+  @Test
+  void smallFansAreProved() {
+    for (long seed = 0; seed < 25; seed++) {
+      Random r = new Random(seed);
+      CuttingProblem p = RandomCutting.fan(r, 2 + r.nextInt(6), 1, seed % 5 == 0);
+      assertTrue(solved(p, "seed " + seed).proved(), "seed " + seed);
+    }
+  }
+
+  @Test
+  void beyondFortyTheBoundIsWithinOneBlank() {
+    for (long seed = 0; seed < 40; seed++) {
+      Random r = new Random(seed);
+      CuttingProblem p = RandomCutting.soldiers(r, 41 + r.nextInt(500), 1);
+      CuttingSolver.Result result = solved(p, "seed " + seed);
+      assertTrue(result.packing().cost().lead() - result.bound().lead() <= 1, "seed " + seed);
+    }
+  }
+
+  /** Never worse than the hand that it starts from, and the same again. */
+  @Test
+  void notWorseThanTheHandAndTheSameAgain() {
+    for (long seed = 0; seed < 40; seed++) {
+      CuttingProblem p = RandomCutting.soldiers(new Random(seed), 30, 2);
+      Packing hand = new FirstFit(p, new Sequencer(p.nesting())).solve();
+      CuttingSolver.Result one = new CuttingSolver(100_000).solve(p);
+      CuttingSolver.Result two = new CuttingSolver(100_000).solve(p);
+      assertTrue(one.packing().cost().compareTo(hand.cost()) <= 0, "seed " + seed);
+      assertEquals(told(one), told(two), "seed " + seed);
+    }
+  }
+
+  private static String told(CuttingSolver.Result r) {
+    StringBuilder s = new StringBuilder(r.packing().cost() + " " + r.bound() + " " + r.steps());
+    for (Packing.Load l : r.packing().loads()) {
+      s.append(' ').append(l.bin()).append(java.util.Arrays.toString(l.counts()));
+    }
+    return s.toString();
+  }
+}
