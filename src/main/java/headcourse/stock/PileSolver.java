@@ -33,17 +33,24 @@ public final class PileSolver {
         return new Pile.Answer(quick.chosen(types), quick.cost(), quick.cost(), true, 1);
       }
     }
-    PileSweep sweep = new PileSweep(pile, types, limit / 2);
+    PileSweep sweep = new PileSweep(pile, types);
     long least = sweep.leastImbalance();
     // A stone without a partner counts whole.
     long lone = pile.heads().stream().mapToLong(Pile.Head::min).min().orElse(0);
     long known = 0;
     boolean sure = true;
-    for (long cap = least; cap < lone && sure && sweep.best() == null; cap++) {
-      known = cap;
-      sweep.run(cap);
-      sure = sweep.sure();
-      if (!paired) {
+    // A level that is cut off leaves the proof open; the next may still hold a good choice.
+    for (long cap = least; cap < lone && sweep.best() == null; cap++) {
+      known = sure ? cap : known;
+      long rest = limit * 3 / 4 - sweep.steps();
+      sweep.run(cap, Math.min(rest, limit / 8), false);
+      if (!sweep.sure()) {
+        // With a choice in hand this is the level that matters.
+        sweep.run(cap, sweep.best() == null ? Math.min(rest, limit / 8) : rest, true);
+      }
+      sure &= sweep.sure();
+      if (!paired || rest <= 0) {
+        sure &= rest > 0;
         break;
       }
     }

@@ -79,6 +79,19 @@ final class SweepSums {
   }
 
   /**
+   * Whether any stone no longer than this may be the last, the joint before it clear of the jamb.
+   */
+  boolean ends(int n, long sum, long longest) {
+    long e = end(n, sum);
+    for (long w = Math.min(head.max(), longest - side.extra(n)); n > 1 && w >= head.min(); w--) {
+      if (side.jointStands(n - 1, e - w - side.joint())) {
+        return true;
+      }
+    }
+    return n == 1;
+  }
+
+  /**
    * How many more stones a side with so many of such a sum needs at least; −1 where it can't come
    * out.
    *

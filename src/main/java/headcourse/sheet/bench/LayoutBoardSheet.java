@@ -31,7 +31,7 @@ import java.util.TreeMap;
 /** The layout board: the head as a strip with running marks, and the same as a table. */
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
-  private static final double SPACING = 4.75;
+  private static final double SPACING = 5.2;
   private static final double INDENT = 7;
 
   @Override
@@ -120,7 +120,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     double room = page.area().width() - 2 * INDENT;
     int parts = Math.max(1, (int) Math.ceil((marks.size() + 1) * SPACING / room));
     double length = all.width() / parts;
-    double y = top;
+    double y = top + 2;
     for (int i = 0; i < parts; i++) {
       double from = all.minX() + i * length;
       Box part = new Box(from, all.minY(), from + length, all.maxY());

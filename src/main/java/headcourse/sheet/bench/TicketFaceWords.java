@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.ExposedEdge;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.drawing.LabelShape;
@@ -15,8 +16,12 @@ import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.List;
+import java.util.Locale;
 
-/** What is written under a ticket's face: the key's side, rakes, long points, height, chords. */
+/**
+ * What is written under a ticket's face: the key's side, rakes, long points, height,
+ * chords, edges to dress.
+ */
 record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   private static final double PAD = 2;
 
@@ -50,7 +55,28 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
         y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
       }
     }
+    if (!piece.exposed().isEmpty()) {
+      y += 0.4;
+      b.line(left, y, left + width, y, Pen.FINE);
+      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
+    }
     return y;
+  }
+
+  private String dress() {
+    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
+    String join = " ";
+    for (ExposedEdge e : piece.exposed()) {
+      dress
+          .append(join)
+          .append(
+              c.say(
+                  "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
+                  c.say("ticket.edge-short-" + e.edge().word()),
+                  c.format().withUnit(e.length())));
+      join = "; ";
+    }
+    return dress.toString();
   }
 
   private String chord(ChordOffsets o) {
