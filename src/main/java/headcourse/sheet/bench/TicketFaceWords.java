@@ -73,8 +73,7 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
     for (ExposedEdge e : piece.exposed()) {
       edges
           .computeIfAbsent(
-              List.of(
-                  e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
+              List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
               k -> new LinkedHashSet<>())
           .add(c.say("ticket.edge-short-" + e.edge().word()));
     }
