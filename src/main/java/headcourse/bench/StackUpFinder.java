@@ -43,7 +43,7 @@ final class StackUpFinder {
     Length near = joint.soffitMark().minus(off);
     Length far = joint.soffitMark().plus(job.setting().joint()).plus(off);
     Length clear = head.opening().head().clear();
-    return far.compareTo(head.halfWidth().minus(clear)) <= 0
-        || near.compareTo(head.halfWidth().plus(clear)) >= 0;
+    return far.compareTo(head.jamb(joint.side()).minus(clear)) <= 0
+        || near.compareTo(head.jamb(joint.side()).plus(clear)) >= 0;
   }
 }

@@ -87,6 +87,8 @@ public final class LayoutJson {
     json.key("radiusMm").nullable(layout.curve() == null ? null : layout.curve().radius());
     json.key("strikingMm").nullable(layout.curve() == null ? null : layout.curve().striking());
     json.end();
+    length("jambLeftMm", layout.jamb(Side.LEFT));
+    length("jambRightMm", layout.jamb(Side.RIGHT));
     length("bearingLeftMm", layout.bearingLeft());
     length("bearingRightMm", layout.bearingRight());
     json.key("proof").object();

@@ -144,7 +144,8 @@ public final class LayoutBoardSheet implements SheetComposer {
     double ky = tall / part.height();
     double bottom = top + 8 + tall;
     Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
-    double half = head.layout().halfWidth().mm();
+    double left = 0 - head.layout().jamb(Side.LEFT).mm();
+    double right = head.layout().jamb(Side.RIGHT).mm();
     page.board()
         .group(
             Role.FIGURE,
@@ -158,14 +159,17 @@ public final class LayoutBoardSheet implements SheetComposer {
                 }
                 Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
               }
-              for (double at : new double[] {-half, half}) {
+              for (double at : new double[] {left, right}) {
                 if (at > part.minX() && at < part.maxX()) {
                   g.line(x0 + at * k, top + 2, x0 + at * k, bottom + 4, Pen.OUTLINE);
                 }
               }
               if (part.minX() <= 0 && part.maxX() >= 0) {
                 g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
-                g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+                String centre = c.say("board.centre");
+                double wide = LabelShape.width(centre, Lettering.NOTE) / 2 + 0.5;
+                double at = Math.max(a.minX() + wide, Math.min(a.maxX() - wide, x0));
+                g.text(at, top, centre, Lettering.NOTE, Align.MIDDLE);
               }
               for (PlacedStone s : head.layout().stones()) {
                 Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
@@ -248,8 +252,10 @@ public final class LayoutBoardSheet implements SheetComposer {
       row.addAll(cells(c, right, i, false));
       rows.add(row);
     }
-    String jamb = c.format().tape(head.layout().halfWidth());
-    rows.add(List.of(c.say("board.jamb"), "", jamb, "", c.say("board.jamb"), "", jamb, ""));
+    String jamb = c.say("board.jamb");
+    String onLeft = c.format().tape(head.layout().jamb(Side.LEFT));
+    String onRight = c.format().tape(head.layout().jamb(Side.RIGHT));
+    rows.add(List.of(jamb, "", onLeft, "", jamb, "", onRight, ""));
     double w = room / 8;
     return new Table(
         List.of(
