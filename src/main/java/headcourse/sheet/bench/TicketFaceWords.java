@@ -23,8 +23,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What is written under a ticket's face: the key's side, rakes, long points, height,
- * chords, edges to dress.
+ * What is written under a ticket's face: the key's side, rakes, long points, height, chords, edges
+ * to dress.
  */
 record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   private static final double PAD = 2;
@@ -73,8 +73,7 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
     for (ExposedEdge e : piece.exposed()) {
       edges
           .computeIfAbsent(
-              List.of(
-                  e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
+              List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
               k -> new LinkedHashSet<>())
           .add(c.say("ticket.edge-short-" + e.edge().word()));
     }
