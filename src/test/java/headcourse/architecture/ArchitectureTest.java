@@ -39,7 +39,7 @@ class ArchitectureTest {
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
     TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
     TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
-    TABLE.put("revision", Set.of("diag", "job", "layout", "bench", "stock"));
+    TABLE.put("revision", Set.of("units", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",
         Set.of(
