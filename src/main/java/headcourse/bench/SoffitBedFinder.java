@@ -21,10 +21,7 @@ final class SoffitBedFinder {
     this.least = least;
     this.levels = levels;
     this.low =
-        levels.stream()
-            .map(Measured.Level::up)
-            .min(Comparator.naturalOrder())
-            .orElse(Length.ZERO);
+        levels.stream().map(Measured.Level::up).min(Comparator.naturalOrder()).orElse(Length.ZERO);
   }
 
   /**
@@ -57,9 +54,7 @@ final class SoffitBedFinder {
     double[] all =
         DoubleStream.concat(
                 DoubleStream.of(left, right),
-                levels.stream()
-                    .mapToDouble(l -> l.at().mm())
-                    .filter(x -> x > left && x < right))
+                levels.stream().mapToDouble(l -> l.at().mm()).filter(x -> x > left && x < right))
             .map(x -> at(x) + hangs)
             .toArray();
     return new BedUnder(

@@ -9,7 +9,6 @@ import headcourse.geom.Tolerance;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.layout.Side;
 import headcourse.rules.Finding;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;

@@ -67,8 +67,7 @@ final class MeasuredReader {
    * The levels; {@code off} is how far the centre line lies right of the middle at the soffit, so
    * that what is measured at the jambs lies as much to the left of where it would.
    */
-  private static List<Measured.Level> levels(
-      Item item, Length head, Length off, Section opening) {
+  private static List<Measured.Level> levels(Item item, Length head, Length off, Section opening) {
     List<Measured.Level> levels = new ArrayList<>();
     if (item == null) {
       return levels;

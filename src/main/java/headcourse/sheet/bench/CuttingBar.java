@@ -117,7 +117,8 @@ final class CuttingBar {
           new Mark.Label(
               new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
       tries.add(
-          new Mark.Label(new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
+          new Mark.Label(
+              new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
     }
     g.firstFree(tries, 0.4);
   }
@@ -127,7 +128,8 @@ final class CuttingBar {
     double[] at = Spread.along(wanted, widest + 1.6);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2.4, Pen.FINE);
-      g.text(at[i], y + 3.4 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
+      g.text(
+          at[i], y + 3.4 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
     }
   }
 

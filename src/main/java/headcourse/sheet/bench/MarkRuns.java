@@ -80,7 +80,8 @@ final class MarkRuns {
       } else if (step == 1) {
         runs.add(letter + all.get(i) + "–" + letter + all.get(j));
       } else {
-        runs.add(letter + all.get(i) + ", " + letter + all.get(i + 1) + " … " + letter + all.get(j));
+        runs.add(
+            letter + all.get(i) + ", " + letter + all.get(i + 1) + " … " + letter + all.get(j));
       }
       i = j + 1;
     }

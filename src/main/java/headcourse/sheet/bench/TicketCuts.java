@@ -169,7 +169,8 @@ final class TicketCuts {
       b.text(x + indent, y, edge, type.note(), Align.START);
       b.text(x + w, y, setting, big, Align.END);
       // Depths stand in a column where the longest usual setting leaves room.
-      double column = Math.max(x + indent + edgeWide + 2, x + Math.min(w - wide - 2.5 - depthWide, w * 0.36));
+      double column =
+          Math.max(x + indent + edgeWide + 2, x + Math.min(w - wide - 2.5 - depthWide, w * 0.36));
       b.text(column, y, depth, type.note(), Align.START);
       return y + pitch;
     }

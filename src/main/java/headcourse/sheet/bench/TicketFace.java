@@ -50,9 +50,7 @@ final class TicketFace {
   double height(double width) {
     TicketFaceWords words = new TicketFaceWords(c, piece, type);
     double f = type.factor();
-    return titleHeight(width)
-        + (ABOVE + FIGURE + BELOW) * f
-        + words.height(width, diagonals());
+    return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
   }
 
   // Room for the diagonals in words, should they find no place in the figure.

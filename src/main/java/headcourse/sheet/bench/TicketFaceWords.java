@@ -19,8 +19,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What is written under a ticket's face: the key's side, rakes, long points, height,
- * chords, edges to dress.
+ * What is written under a ticket's face: the key's side, rakes, long points, height, chords, edges
+ * to dress.
  */
 record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   private static final double PAD = 2;

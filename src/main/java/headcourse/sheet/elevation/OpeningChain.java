@@ -42,11 +42,13 @@ final class OpeningChain {
     bearing(Side.LEFT);
     if (part.whole()) {
       Length width = figures.layout().halfWidth().times(2);
-      spans.add(new Span(
+      spans.add(
+          new Span(
               -figures.jamb(Side.LEFT),
               figures.jamb(Side.RIGHT),
               width,
-               words.say("wall.clear-opening"), Side.CENTRE));
+              words.say("wall.clear-opening"),
+              Side.CENTRE));
     }
     bearing(Side.RIGHT);
   }
