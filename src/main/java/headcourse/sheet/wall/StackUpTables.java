@@ -1,9 +1,9 @@
 package headcourse.sheet.wall;
 
+import headcourse.bench.Drift;
 import headcourse.bench.HeadWork;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
-import headcourse.job.Setting;
 import headcourse.layout.JointLine;
 import headcourse.layout.Side;
 import headcourse.sheet.SheetContext;
@@ -12,6 +12,7 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Where the ends may land, and how far out every third stone may be on the way there. */
@@ -65,7 +66,7 @@ final class StackUpTables {
         new Column(context.say("wall.must-stand-at"), 40, Align.START, true),
         new Column(context.say("wall.out-at-most"), 36, Align.START, false),
         new Column(context.say("wall.likely-out"), 36, Align.START, false),
-        new Column(context.say("wall.left-to-go"), 40, Align.END, false));
+        new Column(context.say("wall.trim-next"), 48, Align.START, true));
   }
 
   /** Every third stone outwards; both sides in one row where they are alike. */
@@ -92,28 +93,27 @@ final class StackUpTables {
     return rows;
   }
 
-  // n stones off by up to ±τ with dry joints that open by up to f: at most n(τ + f), typically
-  // √n·τ + n·f/2.
+  /** The key, then every third stone, and what the next one is trimmed to at the worst. */
   private List<List<String>> side(Side side) {
-    Setting setting = context.job().setting();
-    double opens = setting.dry() ? setting.opens().mm() : 0;
-    double cut = setting.cutTolerance().mm();
     List<JointLine> joints =
         head.layout().joints().stream()
-            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.inner().equals("K"))
-            .sorted(java.util.Comparator.comparingInt(JointLine::index))
+            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.outer().isEmpty())
+            .sorted(Comparator.comparingInt(JointLine::index))
             .toList();
     List<List<String>> rows = new ArrayList<>();
-    for (int i = 2; i < joints.size() - 1; i += 3) {
-      JointLine j = joints.get(i);
-      int n = i + 1;
+    for (JointLine j : joints) {
+      if (j.index() % 3 != 0) {
+        continue;
+      }
+      Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
+      Length next = head.layout().stone(j.outer()).bottom();
       rows.add(
           List.of(
               j.inner(),
               context.format().tape(j.soffitMark()),
-              "± " + fine(Length.mm(n * (cut + opens))),
-              "± " + fine(Length.mm(Math.sqrt(n) * cut + n * opens / 2)),
-              Integer.toString(joints.size() - n)));
+              "± " + fine(drift.worst()),
+              "± " + fine(drift.likely()),
+              context.say("wall.trim-to", j.outer(), fine(next.minus(drift.worst())))));
     }
     return rows;
   }
