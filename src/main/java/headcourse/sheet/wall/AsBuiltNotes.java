@@ -34,10 +34,7 @@ final class AsBuiltNotes {
   static void write(SheetFlow flow, SheetContext context, HeadWork head, Lettering text) {
     AsBuiltNotes notes = new AsBuiltNotes(context, head.layout());
     List<String> fitted =
-        head.layout().stones().stream()
-            .filter(PlacedStone::fitted)
-            .map(PlacedStone::mark)
-            .toList();
+        head.layout().stones().stream().filter(PlacedStone::fitted).map(PlacedStone::mark).toList();
     boolean measured = head.layout().opening().measured() != null;
     if (!measured && fitted.isEmpty()) {
       return;

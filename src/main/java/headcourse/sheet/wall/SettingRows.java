@@ -112,9 +112,7 @@ final class SettingRows {
   private String bed(BedUnder b) {
     String left = format.tape(b.left());
     String right = format.tape(b.right());
-    return left.equals(right)
-        ? format.withUnit(b.left())
-        : context.say("wall.wedge", left, right);
+    return left.equals(right) ? format.withUnit(b.left()) : context.say("wall.wedge", left, right);
   }
 
   private Length bearing(Side side) {

@@ -64,7 +64,7 @@ public final class SettingSheet implements SheetComposer {
     boolean wedges = head.bed().outOfLevel();
     String screws = job.units() == Units.INCH ? "wall.screws" : "wall.screws-mm";
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(context.say("wall.order"), 10, Align.END, true));
+    columns.add(new Column(context.say("wall.order"), wedges ? 13 : 10, Align.END, true));
     columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
     columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
     columns.add(new Column(context.say(screws), 49, Align.START, false));

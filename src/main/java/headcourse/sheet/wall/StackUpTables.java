@@ -5,6 +5,7 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
 import headcourse.layout.JointLine;
+import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Table.Column;
@@ -79,7 +80,9 @@ final class StackUpTables {
       boolean r = i < right.size();
       if (l && r && left.get(i).subList(1, 5).equals(right.get(i).subList(1, 5))) {
         List<String> both = new ArrayList<>(left.get(i));
-        both.set(0, left.get(i).get(0) + ", " + right.get(i).get(0));
+        String one = left.get(i).get(0);
+        String other = right.get(i).get(0);
+        both.set(0, one.equals(other) ? one : one + ", " + other);
         rows.add(both);
         continue;
       }
@@ -106,14 +109,15 @@ final class StackUpTables {
         continue;
       }
       Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
-      Length next = head.layout().stone(j.outer()).bottom();
+      PlacedStone next = head.layout().stone(j.outer());
+      Length trimmed = next.bottom().minus(drift.worst());
       rows.add(
           List.of(
               j.inner(),
               context.format().tape(j.soffitMark()),
               "± " + fine(drift.worst()),
               "± " + fine(drift.likely()),
-              context.say("wall.trim-to", j.outer(), fine(next.minus(drift.worst())))));
+              next.fitted() ? "" : context.format().withUnit(trimmed)));
     }
     return rows;
   }
