@@ -6,7 +6,6 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.Jambs;
-import headcourse.layout.flat.FlatShape;
 import headcourse.layout.shapes.Shapes;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +17,7 @@ final class Unsupported {
   static List<Diagnostic> in(Job job) {
     List<Diagnostic> said = new ArrayList<>();
     for (Opening o : job.openings()) {
-      boolean flat = Shapes.named(o.head().shape()).orElseThrow() instanceof FlatShape;
+      boolean flat = Shapes.named(o.head().shape()).orElseThrow().flat();
       if (!flat && !Jambs.of(o).even()) {
         said.add(
             refuse(

@@ -68,6 +68,7 @@ class ArchitectureTest {
             "sheet.fullsize"));
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
+    TABLE.put("overview", with(forSheets, "render.svg"));
     TABLE.put(
         "export",
         Set.of("diag", "units", "geom", "job", "layout", "bench", "stock", "rules", "work"));

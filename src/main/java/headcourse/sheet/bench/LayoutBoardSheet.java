@@ -166,7 +166,10 @@ public final class LayoutBoardSheet implements SheetComposer {
               }
               if (part.minX() <= 0 && part.maxX() >= 0) {
                 g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
-                g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+                String centre = c.say("board.centre");
+                double wide = LabelShape.width(centre, Lettering.NOTE) / 2 + 0.5;
+                double at = Math.max(a.minX() + wide, Math.min(a.maxX() - wide, x0));
+                g.text(at, top, centre, Lettering.NOTE, Align.MIDDLE);
               }
               for (PlacedStone s : head.layout().stones()) {
                 Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();

@@ -239,7 +239,7 @@ public final class ElevationFigure {
         if (!figures.curved()) {
           board.lineAround(head, foot, Pen.HIDDEN);
         }
-        jambName(board, foot, chainTop, side);
+        jambName(board, foot, chainTop, side, left);
         wallLine(board, view, side);
       }
     }
@@ -265,7 +265,7 @@ public final class ElevationFigure {
         .orElse(0);
   }
 
-  private void jambName(Board board, Point foot, double chainTop, Side side) {
+  private void jambName(Board board, Point foot, double chainTop, Side side, double left) {
     String name = words.say("wall.jamb");
     List<Label> places = new ArrayList<>();
     for (double y : new double[] {chainTop - 1, chainTop - 6, (foot.y() + chainTop) / 2}) {
@@ -276,6 +276,8 @@ public final class ElevationFigure {
                 new Point(foot.x() + way * 1.5, y), name, new Lettering(2.5, false), align, 0));
       }
     }
+    places.removeIf(
+        l -> LabelShape.bounds(l).minX() < left || LabelShape.bounds(l).maxX() > left + room);
     board.firstFree(places, 0.5);
   }
 
