@@ -5,6 +5,8 @@ import headcourse.job.Bundle;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Jambs;
+import headcourse.layout.shapes.Shapes;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,6 +17,25 @@ final class Unsupported {
   static List<Diagnostic> in(Job job) {
     List<Diagnostic> said = new ArrayList<>();
     for (Opening o : job.openings()) {
+      boolean flat = Shapes.named(o.head().shape()).orElseThrow().flat();
+      if (!flat && !Jambs.of(o).even()) {
+        said.add(
+            refuse(
+                job,
+                o.path() + ".measured",
+                "a curved head is struck from the middle between the jambs at its springing, but"
+                    + " here the centre mark, plumbed up, is off it",
+                "mark the middle at the springing, and leave centre-off and plumb out"));
+      }
+      if (!flat && o.measured() != null && !o.measured().soffit().isEmpty()) {
+        said.add(
+            refuse(
+                job,
+                o.path() + ".measured.soffit",
+                "levels are taken of a level rough head; this one is curved",
+                "leave soffit out of measured, and check the centring against the full-size"
+                    + " template"));
+      }
       boolean fitted = job.fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
       if (fitted && o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
         said.add(
@@ -32,14 +53,6 @@ final class Unsupported {
               "spoiled",
               "spoiled: can't be solved around yet",
               "lower the count of that stock by one and leave spoiled: out"));
-    }
-    if (!job.info().revisionOf().isEmpty()) {
-      said.add(
-          refuse(
-              job,
-              "job.revision-of",
-              "revision-of: can't be compared with yet",
-              "say what changed under revisions: and leave revision-of: out"));
     }
     for (Bundle b : Bundle.values()) {
       if (job.papers().of(b).roll()) {

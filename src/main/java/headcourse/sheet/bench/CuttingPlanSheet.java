@@ -111,9 +111,7 @@ public final class CuttingPlanSheet implements SheetComposer {
         String key = plan.proved() ? "plan.summary-proved" : "plan.summary";
         String waste = String.format(Locale.ROOT, "%.0f", 100 * plan.wasteShare());
         paragraph(
-            Role.NOTES,
-            c.say(key, plan.blanks().size(), plan.lowerBound(), waste),
-            Lettering.BODY);
+            Role.NOTES, c.say(key, plan.blanks().size(), plan.lowerBound(), waste), Lettering.BODY);
         paragraph(
             Role.NOTES,
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
@@ -221,9 +219,7 @@ public final class CuttingPlanSheet implements SheetComposer {
               .map(
                   m ->
                       List.of(
-                          m.stone(),
-                          m.from(),
-                          m.to().isEmpty() ? c.say("plan.to-order") : m.to()))
+                          m.stone(), m.from(), m.to().isEmpty() ? c.say("plan.to-order") : m.to()))
               .toList();
       table(
           c.say("plan.moved"),

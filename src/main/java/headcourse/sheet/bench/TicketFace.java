@@ -32,8 +32,8 @@ import java.util.List;
 final class TicketFace {
   private static final double SIDE = 13.5;
   private static final double ABOVE = 14;
-  private static final double BELOW = 16;
-  private static final double FIGURE = 35;
+  private static final double BELOW = 12;
+  private static final double FIGURE = 37;
   private static final double PAD = 2;
 
   private final SheetContext c;
@@ -50,9 +50,7 @@ final class TicketFace {
   double height(double width) {
     TicketFaceWords words = new TicketFaceWords(c, piece, type);
     double f = type.factor();
-    return titleHeight(width)
-        + (ABOVE + FIGURE + BELOW) * f
-        + words.height(width, diagonals());
+    return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
   }
 
   // Room for the diagonals in words, should they find no place in the figure.
