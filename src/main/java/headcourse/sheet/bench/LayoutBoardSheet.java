@@ -149,7 +149,8 @@ public final class LayoutBoardSheet implements SheetComposer {
     double ky = tall / part.height();
     double bottom = top + 8 + tall;
     Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
-    double half = head.layout().halfWidth().mm();
+    double left = 0 - head.layout().jamb(Side.LEFT).mm();
+    double right = head.layout().jamb(Side.RIGHT).mm();
     page.board()
         .group(
             Role.FIGURE,
@@ -163,7 +164,7 @@ public final class LayoutBoardSheet implements SheetComposer {
                 }
                 Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
               }
-              for (double at : new double[] {-half, half}) {
+              for (double at : new double[] {left, right}) {
                 if (at > part.minX() && at < part.maxX()) {
                   g.line(x0 + at * k, top + 2, x0 + at * k, bottom + 4, Pen.OUTLINE);
                 }
@@ -263,8 +264,10 @@ public final class LayoutBoardSheet implements SheetComposer {
       row.addAll(cells(c, right, i, false));
       rows.add(row);
     }
-    String jamb = c.format().tape(head.layout().halfWidth());
-    rows.add(List.of(c.say("board.jamb"), "", jamb, "", c.say("board.jamb"), "", jamb, ""));
+    String jamb = c.say("board.jamb");
+    String onLeft = c.format().tape(head.layout().jamb(Side.LEFT));
+    String onRight = c.format().tape(head.layout().jamb(Side.RIGHT));
+    rows.add(List.of(jamb, "", onLeft, "", jamb, "", onRight, ""));
     double w = room / 8;
     return new Table(
         List.of(

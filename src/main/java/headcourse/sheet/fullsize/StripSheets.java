@@ -182,10 +182,9 @@ public final class StripSheets implements SheetComposer {
   private static List<Tick> ticks(SheetContext c, HeadWork head) {
     List<Tick> ticks = new ArrayList<>();
     Pen jamb = Pen.OUTLINE;
-    double half = head.layout().halfWidth().mm();
     ticks.add(new Tick(0, "", true, Pen.CENTRE));
-    ticks.add(new Tick(-half, "", true, jamb));
-    ticks.add(new Tick(half, "", true, jamb));
+    ticks.add(new Tick(0 - head.layout().jamb(Side.LEFT).mm(), "", true, jamb));
+    ticks.add(new Tick(head.layout().jamb(Side.RIGHT).mm(), "", true, jamb));
     for (PlacedStone s : head.layout().stones()) {
       var f = s.feet();
       if (s.side() != Side.RIGHT) {
