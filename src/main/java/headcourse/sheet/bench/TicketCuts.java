@@ -46,7 +46,9 @@ final class TicketCuts {
     double x = left + PAD;
     double w = width - 2 * PAD;
     double y = notches(b, left, x, top, width);
-    y = saw(b, x, y, w);
+    if (!piece.saw().isEmpty()) {
+      y = saw(b, x, y, w);
+    }
     return y;
   }
 
