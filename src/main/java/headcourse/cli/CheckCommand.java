@@ -38,7 +38,10 @@ record CheckCommand(Path folder, Console console) {
       return Main.WRONG;
     }
     ShopWork work = done.value().get();
-    work.heads().forEach(h -> console.say(summary(work, h)));
+    for (HeadWork h : work.heads()) {
+      console.say(summary(work, h));
+      ChangeLines.of(work.job(), h).forEach(console::say);
+    }
     RuleBook.summary(work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
   }

@@ -9,6 +9,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
 import headcourse.rules.Finding;
@@ -96,6 +97,8 @@ public final class LayoutJson {
     json.key("radiusMm").nullable(layout.curve() == null ? null : layout.curve().radius());
     json.key("strikingMm").nullable(layout.curve() == null ? null : layout.curve().striking());
     json.end();
+    length("jambLeftMm", layout.jamb(Side.LEFT));
+    length("jambRightMm", layout.jamb(Side.RIGHT));
     length("bearingLeftMm", layout.bearingLeft());
     length("bearingRightMm", layout.bearingRight());
     json.key("proof").object();

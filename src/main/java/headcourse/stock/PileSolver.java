@@ -57,6 +57,9 @@ public final class PileSolver {
     PileDraft best = sweep.best();
     boolean proved = best != null && sure && !(copies(pile) && types.twins());
     long steps = sweep.steps();
+    if (best == null) {
+      best = new PileTrim(pile, types).find();
+    }
     if (!proved) {
       PileSearch search = new PileSearch(pile, types, best, limit - steps);
       proved = search.run();
@@ -66,13 +69,38 @@ public final class PileSolver {
     Pile.Cost bound =
         proved && best != null
             ? best.cost()
-            : new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing());
+            : bound(pile, types, new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing()));
     return new Pile.Answer(
         best == null ? List.of() : best.chosen(types),
         best == null ? null : best.cost(),
         bound,
         proved,
         steps);
+  }
+
+  /** Or, where that is more, what must be sawn off pieces longer than any stone may be. */
+  private static Pile.Cost bound(Pile pile, PileTypes types, Pile.Cost otherwise) {
+    int stones = 0;
+    for (Pile.Head head : pile.heads()) {
+      for (int s = 0; s < 2; s++) {
+        long run = head.side(s).firstEnd() - head.side(s).start();
+        long each = head.max() + head.side(s).joint();
+        stones += head.copies() * (int) Math.max(1, -Math.floorDiv(-run, each));
+      }
+    }
+    long widest = 0;
+    for (int h = 0; h < pile.heads().size(); h++) {
+      widest = Math.max(widest, pile.heads().get(h).max() + types.extra(h));
+    }
+    long sawn = 0;
+    int n = 0;
+    // Types go from the shortest to the longest, and so does what is too much of them.
+    for (int t = 0; t < types.size(); t++) {
+      for (int k = 0; k < types.count[t] && n < stones; k++, n++) {
+        sawn += Math.max(0, types.usable[t] - widest);
+      }
+    }
+    return sawn == 0 ? otherwise : new Pile.Cost(sawn, 0, otherwise.bearing());
   }
 
   private static boolean copies(Pile pile) {

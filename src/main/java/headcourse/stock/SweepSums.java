@@ -56,7 +56,7 @@ final class SweepSums {
   }
 
   /** The end that a sum comes to. */
-  private long end(int n, long sum) {
+  long end(int n, long sum) {
     long extras = 0;
     for (int i = 1; i <= n; i++) {
       extras += side.extra(i);

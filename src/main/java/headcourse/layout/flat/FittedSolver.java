@@ -14,8 +14,10 @@ import java.util.stream.IntStream;
 
 /**
  * Solves a head around stones that are cut already. They stand as they were measured, from the key
- * outwards; what is left of each side is solved by the same rhythm and the same constraints. A side
- * on which nothing differs from the drawing stays as drawn.
+ * outwards. A side on which nothing differs from the drawing stays as drawn. Elsewhere fewest
+ * stones are cut otherwise than drawn: if all that are left may keep their widths and stand a
+ * little farther out or in, they do; else what is left is solved by the same rhythm and the same
+ * constraints.
  */
 final class FittedSolver {
   private final FlatHead head;
@@ -187,6 +189,13 @@ final class FittedSolver {
       if (!ends.isEmpty()) {
         cases.add(new SideCase(lines, ends));
         cuts.add(cut);
+      }
+    }
+    for (int i = 0; i < cases.size(); i++) {
+      Choice moved = ShiftedSide.of(own, cases.get(i), drawn == null ? null : drawn.on(side), n);
+      if (moved != null) {
+        double cost = SideCost.of(own.terms(), moved.lines(), moved.end(), moved.count()).meanMm();
+        return new SideResult(moved.after(cuts.get(i)), cost, 1);
       }
     }
     SideSolver solver = SidesSolver.solverOf(own.over(own.terms().after(n)));

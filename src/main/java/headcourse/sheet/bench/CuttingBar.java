@@ -28,10 +28,10 @@ import java.util.Map;
  */
 final class CuttingBar {
   /** Height of the bar, mm. */
-  private static final double BAR = 12;
+  private static final double BAR = 11;
 
   /** Distance of bars, mm. */
-  static final double PITCH = 22;
+  static final double PITCH = 19.8;
 
   private static final Lettering FROM = new Lettering(3.5, true);
 
@@ -127,9 +127,9 @@ final class CuttingBar {
     double widest = texts.stream().mapToDouble(t -> LabelShape.width(t, FROM)).max().orElse(0);
     double[] at = Spread.along(wanted, widest + 1.6);
     for (int i = 0; i < at.length; i++) {
-      g.line(wanted[i], y + 0.6, at[i], y + 2.4, Pen.FINE);
+      g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
       g.text(
-          at[i], y + 3.4 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
+          at[i], y + 2.8 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
     }
   }
 

@@ -114,9 +114,9 @@ final class TicketCuts {
     double cell = (w - beside) / 2;
     double at = top;
     for (int i = 0; i < lies.size(); i += 2) {
-      double low = lie(b, x + beside, at, cell - 1, i, lies);
+      double low = lie(b, x + beside, at, cell - 0.5, i, lies);
       if (i + 1 < lies.size()) {
-        low = Math.max(low, lie(b, x + beside + cell, at, cell - 1, i + 1, lies));
+        low = Math.max(low, lie(b, x + beside + cell, at, cell - 0.5, i + 1, lies));
       }
       at = low + 1;
     }
@@ -134,11 +134,11 @@ final class TicketCuts {
   private double lie(Board b, double x, double y, double w, int i, List<Lie> lies) {
     Lie lie = lies.get(i);
     double f = type.factor();
-    LayPicture.draw(b, Box.of(x, y, 13 * f, 10 * f), piece, lie.lay, lie.part);
+    LayPicture.draw(b, Box.of(x, y, 12 * f, 9.5 * f), piece, lie.lay, lie.part);
     Lettering bold = type.body().inBold();
-    double at = x + 14 * f;
+    double at = x + 12.8 * f;
     b.text(at, y + bold.height(), letter(i), bold, Align.START);
-    at += LabelShape.width(letter(i), bold) + 1;
+    at += LabelShape.width(letter(i), bold) + 0.8;
     double low = y + 0.6;
     for (String key :
         List.of(
@@ -146,7 +146,7 @@ final class TicketCuts {
             "ticket.part-" + lie.part.name().toLowerCase(Locale.ROOT))) {
       low = TextFlow.paragraph(b, at, low, x + w - at, c.say(key), type.note());
     }
-    return Math.max(low, y + 10.5 * f);
+    return Math.max(low, y + 10 * f);
   }
 
   // Number, lie, edge; depth and setting to the right, on a line of their own where they must.

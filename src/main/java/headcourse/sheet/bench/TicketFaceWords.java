@@ -15,8 +15,12 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * What is written under a ticket's face: the key's side, rakes, long points, height, chords, edges
@@ -64,16 +68,21 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   }
 
   private String dress() {
+    // Edges that show alike share an entry.
+    Map<List<String>, Set<String>> edges = new LinkedHashMap<>();
+    for (ExposedEdge e : piece.exposed()) {
+      edges
+          .computeIfAbsent(
+              List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
+              k -> new LinkedHashSet<>())
+          .add(c.say("ticket.edge-short-" + e.edge().word()));
+    }
     StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
     String join = " ";
-    for (ExposedEdge e : piece.exposed()) {
-      dress
-          .append(join)
-          .append(
-              c.say(
-                  "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
-                  c.say("ticket.edge-short-" + e.edge().word()),
-                  c.format().withUnit(e.length())));
+    for (var e : edges.entrySet()) {
+      String which = String.join(" + ", e.getValue());
+      dress.append(join);
+      dress.append(c.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
       join = "; ";
     }
     return dress.toString();

@@ -56,7 +56,7 @@ final class TicketSection {
 
   // Room above and below the L for a size each.
   private double above() {
-    return type.edge().height() + 4;
+    return type.edge().height() * 1.4 + 5.2;
   }
 
   private double below() {

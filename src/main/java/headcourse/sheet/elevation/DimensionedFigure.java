@@ -139,7 +139,7 @@ public final class DimensionedFigure {
         List.of(new Label(new Point(x, top + 2.5), name, Lettering.NOTE, Align.MIDDLE, 0)), 0.3);
     board.lineAround(new Point(x, top + 3.5), new Point(x, chainTop - 1), Pen.CENTRE);
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-      Point jamb = view.apply(new Point(side.sign() * figures.half(), 0));
+      Point jamb = view.apply(new Point(side.sign() * figures.jamb(side), 0));
       board.lineAround(jamb, new Point(jamb.x(), chainTop + 2), Pen.CUT);
     }
   }
