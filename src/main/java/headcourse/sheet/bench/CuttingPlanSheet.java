@@ -24,10 +24,10 @@ import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
 import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
+import headcourse.units.Decimals;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -100,7 +100,7 @@ public final class CuttingPlanSheet implements SheetComposer {
                 plan.proved() ? "plan.summary-proved" : "plan.summary",
                 plan.blanks().size(),
                 plan.lowerBound(),
-                String.format(Locale.ROOT, "%.0f", all == 0 ? 0 : 100 * waste / all));
+                Decimals.fixed(all == 0 ? 0 : 100 * waste / all, 0));
     page.board()
         .group(
             Role.NOTES,
