@@ -8,15 +8,17 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
+import headcourse.job.yaml.JobReader;
 import headcourse.render.pdf.PdfRenderer;
-import headcourse.rules.RuleBook;
 import headcourse.sheet.book.SheetBook;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Loads what every drawing needs while the job is still being read and worked out: the rules, the
+ * Loads what every drawing needs while the job is still being read and worked out: the reader, the
  * sheets, and fonts and PDF writer by way of a trial page. Nothing of it shows.
  */
 final class HeadStart {
@@ -32,7 +34,14 @@ final class HeadStart {
   }
 
   private static void load() {
-    RuleBook.limits();
+    // A job of one line takes as many parts of the reader as a long one; the main thread loads the
+    // rules meanwhile.
+    JobReader.read(
+        "",
+        "units: mm".getBytes(StandardCharsets.UTF_8),
+        List.of(),
+        List.of(),
+        name -> Optional.empty());
     trial();
     SheetBook.prepare();
   }

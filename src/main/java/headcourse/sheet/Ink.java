@@ -68,7 +68,12 @@ public final class Ink {
   // A coarse grid over the page: only its cells' lists are read, by key, never their order.
   private static <T> void file(Map<Long, List<T>> grid, Box box, T what) {
     for (long key : cells(box)) {
-      grid.computeIfAbsent(key, k -> new ArrayList<>()).add(what);
+      List<T> there = grid.get(key);
+      if (there == null) {
+        there = new ArrayList<>();
+        grid.put(key, there);
+      }
+      there.add(what);
     }
   }
 
