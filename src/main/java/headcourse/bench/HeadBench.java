@@ -69,7 +69,8 @@ public final class HeadBench {
         pieces,
         List.of(
             StackUpFinder.find(job, layout, Side.LEFT),
-            StackUpFinder.find(job, layout, Side.RIGHT)));
+            StackUpFinder.find(job, layout, Side.RIGHT)),
+        SoffitBedFinder.find(job, layout, pieces));
   }
 
   private Piece piece(int i) {

@@ -10,12 +10,19 @@ import java.util.List;
  * @param layout the head set out
  * @param pieces from left to right
  * @param stackUps left and right
+ * @param bed the mortar between the returns and the rough head
  */
-public record HeadWork(HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps) {
+public record HeadWork(
+    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed) {
   /** Copies the lists. */
   public HeadWork {
     pieces = List.copyOf(pieces);
     stackUps = List.copyOf(stackUps);
+  }
+
+  /** A head whose bed nobody asks about. */
+  public HeadWork(HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps) {
+    this(layout, pieces, stackUps, SoffitBed.UNKNOWN);
   }
 
   /** The piece of a stone by its mark in the opening. */

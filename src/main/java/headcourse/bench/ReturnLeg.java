@@ -36,7 +36,7 @@ record ReturnLeg(Length depth, Length relief, double seatFrom) {
     if (frame.stone().side() == Side.CENTRE || frame.along().x() < LEVEL) {
       return new ReturnLeg(deep, Length.ZERO, outer);
     }
-    double seatEnd = head.halfWidth().plus(head.opening().head().seat()).mm();
+    double seatEnd = head.jamb(frame.stone().side()).plus(head.opening().head().seat()).mm();
     double inner = sign * frame.low(frame.inner()).x();
     if (inner >= seatEnd - Tolerance.SAME) {
       return new ReturnLeg(Length.ZERO, Length.ZERO, sign * inner);

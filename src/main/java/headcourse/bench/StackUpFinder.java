@@ -11,24 +11,19 @@ import headcourse.units.Length;
 final class StackUpFinder {
   private StackUpFinder() {}
 
-  /**
-   * At most {@code n(τ + f)}, likely {@code √n·τ + n·f/2}: n stones with the key's half as one, τ
-   * cutting tolerance, f what a dry joint opens by (nothing in mortar, which takes errors up).
-   */
+  /** The key's half counts as a stone. */
   static StackUp find(Job job, HeadLayout head, Side side) {
     boolean key = head.stones().stream().anyMatch(s -> s.role() == Role.KEY);
     int own = (int) head.stones().stream().filter(s -> s.side() == side).count();
     int n = own + (key ? 1 : 0);
-    Length cut = job.setting().cutTolerance();
-    Length opens = job.setting().dry() ? job.setting().opens() : Length.ZERO;
-    Length each = cut.plus(opens);
-    Length worst = each.times(n);
-    Length likely = Length.mm(Math.sqrt(n) * cut.mm() + n * opens.mm() / 2);
+    Drift end = Drift.at(job, head, side, own);
+    Length worst = end.worst();
+    Length likely = end.likely();
     Length bearing = side == Side.LEFT ? head.bearingLeft() : head.bearingRight();
     boolean clear = true;
     for (JointLine joint : head.joints()) {
       if (joint.side() == side && !joint.outer().isEmpty()) {
-        clear &= clear(job, head, joint, each.times(joint.index() + (key ? 1 : 0)));
+        clear &= clear(job, head, joint, Drift.at(job, head, side, joint.index()).worst());
       }
     }
     return new StackUp(side, n, worst, likely, bearing.minus(worst), bearing.plus(worst), clear);
@@ -43,7 +38,7 @@ final class StackUpFinder {
     Length near = joint.soffitMark().minus(off);
     Length far = joint.soffitMark().plus(job.setting().joint()).plus(off);
     Length clear = head.opening().head().clear();
-    return far.compareTo(head.halfWidth().minus(clear)) <= 0
-        || near.compareTo(head.halfWidth().plus(clear)) >= 0;
+    return far.compareTo(head.jamb(joint.side()).minus(clear)) <= 0
+        || near.compareTo(head.jamb(joint.side()).plus(clear)) >= 0;
   }
 }

@@ -26,18 +26,22 @@ record CheckCommand(Path folder, Console console) {
   }
 
   private int one(String name) {
-    Outcome<Job> read = new JobFile(folder, name).read();
+    JobFile file = new JobFile(folder, name);
+    Outcome<Job> read = file.read();
     read.diagnostics().forEach(console::tell);
     if (read.value().isEmpty()) {
       return Main.WRONG;
     }
-    Outcome<ShopWork> done = WorkUp.of(read.value().get());
+    Outcome<ShopWork> done = WorkUp.of(read.value().get(), file::beside);
     done.diagnostics().forEach(console::tell);
     if (done.value().isEmpty()) {
       return Main.WRONG;
     }
     ShopWork work = done.value().get();
-    work.heads().forEach(h -> console.say(summary(work, h)));
+    for (HeadWork h : work.heads()) {
+      console.say(summary(work, h));
+      ChangeLines.of(work.job(), h).forEach(console::say);
+    }
     RuleBook.summary(work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
   }

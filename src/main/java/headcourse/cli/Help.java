@@ -16,6 +16,7 @@ final class Help {
             contractor.pdf  schedule, elevations, sections, materials, findings, notes
             full-size.pdf   outlines and layout-board strip to trace, at 1:1
             elevation-*.svg, cut-list.csv, order-list.csv, layout.json
+            index.html      all of it as pictures, for a telephone
           All of them appear together or, if the job can't be done, none.
 
             --out FOLDER    write to FOLDER/JOB/ instead of out/JOB/

@@ -7,6 +7,8 @@ import headcourse.export.CutListCsv;
 import headcourse.export.LayoutJson;
 import headcourse.export.OrderListCsv;
 import headcourse.job.Bundle;
+import headcourse.overview.BundlePictures;
+import headcourse.overview.Overview;
 import headcourse.render.pdf.PdfRenderer;
 import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.SheetFrame;
@@ -16,9 +18,12 @@ import headcourse.work.ShopWork;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,17 +32,33 @@ import java.util.function.Predicate;
 
 /** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
 record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
+  /** The file that shows all others. */
+  private static final String OVERVIEW = "index.html";
+
   private interface Printing {
     byte[] print() throws IOException;
   }
 
-  /** The outputs wanted, by file name. */
+  /**
+   * The outputs wanted, by file name; where all are, the overview of them too. Each bundle is
+   * composed once, for its file and for its pictures.
+   */
   Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
+    boolean everything = Arrays.stream(Output.values()).allMatch(wanted);
+    Map<Bundle, String> pictures = new ConcurrentHashMap<>();
     Map<String, Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
     for (Bundle bundle : Bundle.values()) {
       if (wanted.test(Output.valueOf(bundle.name()))) {
-        jobs.put(bundle.word() + ".pdf", () -> pdf(bundle, seed));
+        jobs.put(
+            bundle.word() + ".pdf",
+            () -> {
+              PageSet set = SheetBook.compose(work, bundle, frame);
+              if (everything) {
+                pictures.put(bundle, BundlePictures.of(set));
+              }
+              return pdf(set, seed);
+            });
       }
     }
     if (wanted.test(Output.SVG)) {
@@ -53,7 +74,12 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
     if (wanted.test(Output.JSON)) {
       jobs.put("layout.json", () -> utf8(LayoutJson.write(work)));
     }
-    return all(jobs);
+    Map<String, byte[]> done = all(jobs);
+    if (everything) {
+      List<String> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
+      done.put(OVERVIEW, utf8(Overview.write(work, List.copyOf(done.keySet()), parts)));
+    }
+    return done;
   }
 
   private static Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
@@ -84,10 +110,9 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
     }
   }
 
-  private byte[] pdf(Bundle bundle, String seed) throws IOException {
-    PageSet set = SheetBook.compose(work, bundle, frame);
+  private static byte[] pdf(PageSet set, String seed) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
-    PdfRenderer.render(set, seed + bundle.word(), out);
+    PdfRenderer.render(set, seed + set.bundle().word(), out);
     return out.toByteArray();
   }
 

@@ -9,7 +9,7 @@ import headcourse.units.Length;
  * @param opening the opening's mark
  * @param stone the stone's mark in the opening, as in L1
  * @param bottom measured width at the bottom
- * @param top measured width at the top, or null where it is as the bottom
+ * @param top measured width at the top, or null where the outer edge leans as drawn
  * @param height measured height, or null
  */
 public record Fitted(

@@ -21,6 +21,7 @@ import java.util.List;
  * @param proof how good it is known to be
  * @param remarks what the solver did on its own account, for the sheets: roundings, sides that
  *     could not be alike
+ * @param asBuilt where the jambs stand, and what fitted stones changed
  */
 public record HeadLayout(
     Opening opening,
@@ -33,12 +34,65 @@ public record HeadLayout(
     Length bearingTopRight,
     Curve curve,
     Proof proof,
-    List<Remark> remarks) {
+    List<Remark> remarks,
+    AsBuilt asBuilt) {
   /** Copies the lists. */
   public HeadLayout {
     stones = List.copyOf(stones);
     joints = List.copyOf(joints);
     remarks = List.copyOf(remarks);
+  }
+
+  /** A head with its centre line midway between the jambs, without fitted stones. */
+  public HeadLayout(
+      Opening opening,
+      Length halfWidth,
+      List<PlacedStone> stones,
+      List<JointLine> joints,
+      Length bearingLeft,
+      Length bearingRight,
+      Length bearingTopLeft,
+      Length bearingTopRight,
+      Curve curve,
+      Proof proof,
+      List<Remark> remarks) {
+    this(
+        opening,
+        halfWidth,
+        stones,
+        joints,
+        bearingLeft,
+        bearingRight,
+        bearingTopLeft,
+        bearingTopRight,
+        curve,
+        proof,
+        remarks,
+        new AsBuilt(new Jambs(halfWidth, halfWidth), List.of()));
+  }
+
+  /**
+   * What the head was set out on.
+   *
+   * @param jambs where the jamb lines meet the soffit line
+   * @param changes stones that differ from the head without its fitted stones, in the order in
+   *     which they stand, those that are gone last
+   */
+  public record AsBuilt(Jambs jambs, List<StoneChange> changes) {
+    /** Copies the list. */
+    public AsBuilt {
+      changes = List.copyOf(changes);
+    }
+  }
+
+  /** Distance of a side's jamb line from the centre line, on the soffit line. */
+  public Length jamb(Side side) {
+    return asBuilt.jambs().on(side);
+  }
+
+  /** How far the end of a side passes its jamb on the soffit line. */
+  public Length bearing(Side side) {
+    return side == Side.LEFT ? bearingLeft : bearingRight;
   }
 
   /**

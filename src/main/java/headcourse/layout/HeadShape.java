@@ -14,4 +14,9 @@ public interface HeadShape {
 
   /** Sets out the head over an opening whose {@code head.shape} is this one. */
   Solution setOut(Job job, Opening opening);
+
+  /** Whether its soffit is straight or cambered, so that it is set out from the jambs as built. */
+  default boolean flat() {
+    return false;
+  }
 }

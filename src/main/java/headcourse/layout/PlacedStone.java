@@ -52,6 +52,17 @@ public record PlacedStone(
    */
   public record Feet(Length leftSoffit, Length rightSoffit, Length leftTop, Length rightTop) {}
 
+  /** The same, measured and found as drawn. */
+  public PlacedStone asFitted() {
+    return measured(bottom, top, height);
+  }
+
+  /** The same with sizes that were measured. */
+  public PlacedStone measured(Length lower, Length upper, Length high) {
+    return new PlacedStone(
+        mark, role, side, index, face, feet, lower, upper, high, proud, chordDeviation, true);
+  }
+
   /** The face as a closed path. */
   public Path outline() {
     List<Edge> edges = new ArrayList<>(face.size());

@@ -56,7 +56,7 @@ public final class CourseClosers {
     }
     Length begins = from.max(low);
     Length stops = to.min(high);
-    double jamb = head.layout().halfWidth().mm();
+    double jamb = head.layout().jamb(side).mm();
     return Optional.of(
         new Closer(
             side,

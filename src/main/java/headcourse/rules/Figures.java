@@ -49,7 +49,9 @@ final class Figures {
     }
     Length rounded = format.grid().snap(length);
     long feet = rounded.picometres() / foot.picometres();
-    return feet + "'-" + format.plain(rounded.minus(foot.times(feet))) + "\"";
+    Length rest = rounded.minus(foot.times(feet));
+    String nought = rest.isZero() || rest.compareTo(Length.inches(1)) >= 0 ? "" : "0 ";
+    return feet + "'-" + nought + format.plain(rest) + "\"";
   }
 
   /** The first length, with a word where it would read like the limit that it breaks. */

@@ -43,7 +43,7 @@ final class JointAtJambRule implements Rule {
    * a hair wider along the soffit than square to itself, and marks don't show that.
    */
   private static Length off(RuleContext c, HeadWork head, JointLine joint) {
-    Point jamb = new Point(joint.side().sign() * head.layout().halfWidth().mm(), 0);
+    Point jamb = new Point(joint.side().sign() * head.layout().jamb(joint.side()).mm(), 0);
     double half = joint.outer().isEmpty() ? 0 : c.job().setting().joint().mm() / 2;
     double gap =
         Shape.of(head) == Shape.CURVED

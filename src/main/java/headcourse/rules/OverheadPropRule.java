@@ -5,6 +5,7 @@ import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
+import headcourse.layout.Side;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,11 +27,10 @@ final class OverheadPropRule implements HeadRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
     double from = c.number("overhead-prop", 0);
-    double half = head.layout().halfWidth().mm();
     int hanging = 0;
     double kg = 0;
     for (Piece p : head.pieces()) {
-      if (p.liftingKg() >= from && Math.abs(p.centreOfMass().x()) < half) {
+      if (p.liftingKg() >= from && over(head, p)) {
         hanging++;
         kg += p.liftingKg();
       }
@@ -43,5 +43,11 @@ final class OverheadPropRule implements HeadRule {
             + ", "
             + c.say().mass(kg)
             + " in all, over the opening: prop them until the mortar has set for a day");
+  }
+
+  /** Whether its weight is over the opening rather than on the wall. */
+  private static boolean over(HeadWork head, Piece p) {
+    double x = p.centreOfMass().x();
+    return Math.abs(x) < head.layout().jamb(x < 0 ? Side.LEFT : Side.RIGHT).mm();
   }
 }

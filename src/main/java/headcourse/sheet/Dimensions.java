@@ -159,7 +159,10 @@ public final class Dimensions {
       for (double aside : new double[] {0, 0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2}) {
         Point at = mid.plus(out.times(far)).plus(s.along().times(aside * width));
         Mark.Label l = label(at.plus(new Vec(0, half)), s, 0, align);
-        Point leader = mid.towards(at, Math.max(0, 1 - 1.2 / Math.max(1.2, mid.distance(at))));
+        double reach = Math.max(1e-6, mid.distance(at));
+        double down = Math.abs(at.y() - mid.y()) / reach;
+        double shorter = 1.2 + down * (half + LabelShape.below(s.text, s.lettering));
+        Point leader = mid.towards(at, Math.max(0, 1 - shorter / reach));
         boolean near = far < 3 && aside == 0;
         if (free(l) && (near || free(mid.towards(leader, 0.02), leader))) {
           if (!near && align != Align.MIDDLE) {

@@ -90,6 +90,11 @@ final class KeySearch {
     return Optional.of(new KeyedPile(best.sides(), told, best.taken()));
   }
 
+  /** Whether all was looked at, so that no choice means that there is none. */
+  boolean ruledOut() {
+    return proved;
+  }
+
   private void keys(
       int i, List<Opening> keyed, List<FromStock.Taken> taken, Set<String> gone, long sawn) {
     if (i == openings.size()) {

@@ -61,7 +61,7 @@ public final class PileChooser {
       Optional<KeyedPile> best = out.best();
       for (int k = 0; k < open.size(); k++) {
         Opening o = openings.get(k);
-        solutions[open.get(k)] = best.isEmpty() ? none(o) : built(best.get(), k);
+        solutions[open.get(k)] = best.isEmpty() ? none(o, out.ruledOut()) : built(best.get(), k);
       }
       best.ifPresent(b -> taken.addAll(b.taken()));
       changes.addAll(out.changes());
@@ -124,7 +124,7 @@ public final class PileChooser {
     return Optional.of(new Solution.Refused(List.of(d), List.of()));
   }
 
-  private Solution none(Opening opening) {
+  private Solution none(Opening opening, boolean ruledOut) {
     PileReader reader = new PileReader(job);
     Set<String> gone = new LinkedHashSet<>(job.spoiled());
     long fitting =
@@ -136,7 +136,11 @@ public final class PileChooser {
         List.of(
             error(
                 opening,
-                "no choice of the yard's pieces makes this head; "
+                (ruledOut
+                        ? "no choice of the yard's pieces makes this head; "
+                        : "no choice of the yard's pieces was found for this head in "
+                            + job.steps()
+                            + " steps; ")
                     + fitting
                     + " of them are large enough for a stone of it",
                 "add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones")),

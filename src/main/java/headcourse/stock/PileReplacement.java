@@ -33,12 +33,19 @@ final class PileReplacement {
     this.yard = new PileReader(job);
   }
 
-  /** The choice, if there is one, and what moved. */
-  record Outcome(Optional<KeyedPile> best, List<Moved> changes) {}
+  /**
+   * What it came to.
+   *
+   * @param best the choice, if one was found
+   * @param ruledOut where none was, whether there is none
+   * @param changes what moved
+   */
+  record Outcome(Optional<KeyedPile> best, boolean ruledOut, List<Moved> changes) {}
 
   Outcome run() {
     Set<String> gone = new LinkedHashSet<>();
-    Optional<KeyedPile> best = new KeySearch(job, openings, read).best(gone);
+    KeySearch search = new KeySearch(job, openings, read);
+    Optional<KeyedPile> best = search.best(gone);
     List<Moved> changes = new ArrayList<>();
     for (String id : job.spoiled()) {
       gone.add(id);
@@ -46,12 +53,13 @@ final class PileReplacement {
         KeyedPile before = best.get();
         best = replaced(before, id, gone);
         if (best.isEmpty()) {
-          best = new KeySearch(job, openings, read).best(gone);
+          search = new KeySearch(job, openings, read);
+          best = search.best(gone);
         }
         best.ifPresent(b -> changes.addAll(changes(before.taken(), b.taken())));
       }
     }
-    return new Outcome(best, changes);
+    return new Outcome(best, search.ruledOut(), changes);
   }
 
   private Optional<KeyedPile> replaced(KeyedPile before, String id, Set<String> gone) {

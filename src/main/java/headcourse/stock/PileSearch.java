@@ -15,7 +15,7 @@ import java.util.Map;
  * left, so a place reached dearer than before is left again.
  */
 final class PileSearch {
-  private static final int MEMORY = 250_000;
+  private static final int MEMORY = 150_000;
 
   private final Pile pile;
   private final PileTypes types;

@@ -33,23 +33,33 @@ public final class PileSolver {
         return new Pile.Answer(quick.chosen(types), quick.cost(), quick.cost(), true, 1);
       }
     }
-    PileSweep sweep = new PileSweep(pile, types, limit / 2);
+    PileSweep sweep = new PileSweep(pile, types);
     long least = sweep.leastImbalance();
     // A stone without a partner counts whole.
     long lone = pile.heads().stream().mapToLong(Pile.Head::min).min().orElse(0);
     long known = 0;
     boolean sure = true;
-    for (long cap = least; cap < lone && sure && sweep.best() == null; cap++) {
-      known = cap;
-      sweep.run(cap);
-      sure = sweep.sure();
-      if (!paired) {
+    // A level that is cut off leaves the proof open; the next may still hold a good choice.
+    for (long cap = least; cap < lone && sweep.best() == null; cap++) {
+      known = sure ? cap : known;
+      long rest = limit * 3 / 4 - sweep.steps();
+      sweep.run(cap, Math.min(rest, limit / 8), false);
+      if (!sweep.sure()) {
+        // With a choice in hand this is the level that matters.
+        sweep.run(cap, sweep.best() == null ? Math.min(rest, limit / 8) : rest, true);
+      }
+      sure &= sweep.sure();
+      if (!paired || rest <= 0) {
+        sure &= rest > 0;
         break;
       }
     }
     PileDraft best = sweep.best();
     boolean proved = best != null && sure && !(copies(pile) && types.twins());
     long steps = sweep.steps();
+    if (best == null) {
+      best = new PileTrim(pile, types).find();
+    }
     if (!proved) {
       PileSearch search = new PileSearch(pile, types, best, limit - steps);
       proved = search.run();
@@ -59,13 +69,38 @@ public final class PileSolver {
     Pile.Cost bound =
         proved && best != null
             ? best.cost()
-            : new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing());
+            : bound(pile, types, new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing()));
     return new Pile.Answer(
         best == null ? List.of() : best.chosen(types),
         best == null ? null : best.cost(),
         bound,
         proved,
         steps);
+  }
+
+  /** Or, where that is more, what must be sawn off pieces longer than any stone may be. */
+  private static Pile.Cost bound(Pile pile, PileTypes types, Pile.Cost otherwise) {
+    int stones = 0;
+    for (Pile.Head head : pile.heads()) {
+      for (int s = 0; s < 2; s++) {
+        long run = head.side(s).firstEnd() - head.side(s).start();
+        long each = head.max() + head.side(s).joint();
+        stones += head.copies() * (int) Math.max(1, -Math.floorDiv(-run, each));
+      }
+    }
+    long widest = 0;
+    for (int h = 0; h < pile.heads().size(); h++) {
+      widest = Math.max(widest, pile.heads().get(h).max() + types.extra(h));
+    }
+    long sawn = 0;
+    int n = 0;
+    // Types go from the shortest to the longest, and so does what is too much of them.
+    for (int t = 0; t < types.size(); t++) {
+      for (int k = 0; k < types.count[t] && n < stones; k++, n++) {
+        sawn += Math.max(0, types.usable[t] - widest);
+      }
+    }
+    return sawn == 0 ? otherwise : new Pile.Cost(sawn, 0, otherwise.bearing());
   }
 
   private static boolean copies(Pile pile) {

@@ -21,11 +21,11 @@ final class PileSweep {
 
   private final Pile pile;
   private final PileTypes types;
-  private final long limit;
   private final SweepSums[][] sums;
   private final int heads;
   private final int[][] n;
   private final long[][] sum;
+  private final long[][] widest;
   private final long[] open;
   private final int[] openSide;
   private final List<List<long[]>> taken = new ArrayList<>();
@@ -36,16 +36,19 @@ final class PileSweep {
   private long imbalanceCap;
   private PileDraft best;
   private long steps;
-  private boolean orderFailed;
+  private long limit;
+  private long orderFailures;
+  private boolean cutOff;
+  private boolean thorough;
 
-  PileSweep(Pile pile, PileTypes types, long limit) {
+  PileSweep(Pile pile, PileTypes types) {
     this.pile = pile;
     this.types = types;
-    this.limit = limit;
     this.heads = pile.heads().size();
     this.sums = new SweepSums[heads][2];
     this.n = new int[heads][2];
     this.sum = new long[heads][2];
+    this.widest = new long[heads][2];
     this.open = new long[heads];
     this.openSide = new int[heads];
     long off = 0;
@@ -112,18 +115,29 @@ final class PileSweep {
     return steps;
   }
 
-  /** Whether everything below the answer's cost was looked at and could not come out. */
+  /** Whether the last run looked at all that is better than its answer. */
   boolean sure() {
-    return steps <= limit && !orderFailed;
+    return !cutOff && (thorough || orderFailures == 0) || best != null && atBound();
+  }
+
+  private boolean atBound() {
+    return best.cost().bearing() <= leastBearing;
   }
 
   /**
    * Searches for choices whose sides differ by no more than so much.
    *
+   * @param most how many steps it may take
+   * @param thoroughly whether stones that can't be ordered are no reason to pass over others of the
+   *     same sums
    * @return whether one was found
    */
-  boolean run(long imbalance) {
+  boolean run(long imbalance, long most, boolean thoroughly) {
     imbalanceCap = imbalance;
+    thorough = thoroughly;
+    orderFailures = 0;
+    cutOff = false;
+    limit = steps + most;
     seen.clear();
     go(0, 0, 0, 0);
     return best != null;
@@ -139,7 +153,8 @@ final class PileSweep {
   }
 
   private boolean done() {
-    return steps > limit || best != null && best.cost().bearing() <= leastBearing;
+    cutOff |= steps > limit;
+    return steps > limit || best != null && atBound();
   }
 
   private void go(int t, int used, int firstHead, long imbalance) {
@@ -151,9 +166,23 @@ final class PileSweep {
       finish(imbalance);
       return;
     }
-    if (again(t, used, firstHead, imbalance)) {
+    State state = state(t, used, firstHead);
+    Long before = seen.get(state);
+    if (before != null && before <= imbalance) {
       return;
     }
+    long failed = orderFailures;
+    spread(t, used, firstHead, imbalance);
+    // Other stones of the same sums may stand where these can't; thoroughly, only what fails by its
+    // sums is remembered.
+    if ((!thorough || failed == orderFailures)
+        && !done()
+        && (before != null || seen.size() < MEMORY)) {
+      seen.put(state, imbalance);
+    }
+  }
+
+  private void spread(int t, int used, int firstHead, long imbalance) {
     for (int h = firstHead; h < heads; h++) {
       int c = pile.heads().get(h).copies();
       if (used + c > types.count[t] || !types.whole(pile.heads().get(h), h, t)) {
@@ -186,12 +215,20 @@ final class PileSweep {
   }
 
   private void give(int h, int s, int t, int used, long imbalance) {
+    // In the order of their lengths neighbours differ least; what is too far apart there always is.
+    long gap = types.usable[t] - widest[h][s];
+    if (n[h][s] > 0 && gap - types.extra(h) > pile.heads().get(h).jump()) {
+      return;
+    }
     n[h][s]++;
     sum[h][s] += types.usable[t];
     taken.get(h).add(new long[] {s, t});
     int side = openSide[h];
+    long was = widest[h][s];
+    widest[h][s] = types.usable[t];
     go(t, used + pile.heads().get(h).copies(), h, imbalance);
     openSide[h] = side;
+    widest[h][s] = was;
     taken.get(h).remove(taken.get(h).size() - 1);
     sum[h][s] -= types.usable[t];
     n[h][s]--;
@@ -230,7 +267,7 @@ final class PileSweep {
       }
       for (int s = 0; s < 2; s++) {
         long off = sums[h][s].off(n[h][s], sum[h][s]);
-        if (off < 0) {
+        if (off < 0 || !sums[h][s].ends(n[h][s], sum[h][s], widest[h][s])) {
           return;
         }
         bearing += pile.heads().get(h).copies() * off;
@@ -244,7 +281,7 @@ final class PileSweep {
     for (int h = 0; h < heads; h++) {
       List<List<Slot>> row = ordered(h);
       if (row == null) {
-        orderFailed = true;
+        orderFailures++;
         return;
       }
       rows.add(row);
@@ -272,18 +309,26 @@ final class PileSweep {
         long[] r = bySide.get(1).get(i);
         pairs.add(new long[] {l[0], r[0], l[1], r[1]});
       }
-      List<long[]> row = new StoneOrder(head, new int[] {0, 1}, pairs, h + 1).find();
+      List<long[]> row = arranged(new StoneOrder(head, new int[] {0, 1}, pairs, h + 1));
       return row == null ? null : List.of(slots(head, row, 0, 0, 2), slots(head, row, 1, 1, 3));
     }
     List<List<Slot>> out = new ArrayList<>();
     for (int s = 0; s < 2; s++) {
-      List<long[]> row = new StoneOrder(head, new int[] {s}, bySide.get(s), 2L * h + s + 1).find();
+      List<long[]> row =
+          arranged(new StoneOrder(head, new int[] {s}, bySide.get(s), 2L * h + s + 1));
       if (row == null) {
         return null;
       }
       out.add(slots(head, row, s, 0, 1));
     }
     return out;
+  }
+
+  private List<long[]> arranged(StoneOrder order) {
+    List<long[]> row = order.find();
+    steps += order.steps();
+    cutOff |= thorough && row == null && order.cutOff();
+    return row;
   }
 
   static List<Slot> slots(Pile.Head head, List<long[]> row, int s, int lengthAt, int typeAt) {
@@ -296,28 +341,22 @@ final class PileSweep {
     return out;
   }
 
-  private boolean again(int t, int used, int firstHead, long imbalance) {
-    long[] key = new long[3 + 6 * heads];
+  private State state(int t, int used, int firstHead) {
+    long[] key = new long[3 + 8 * heads];
     key[0] = t;
     key[1] = used;
     key[2] = firstHead;
     for (int h = 0; h < heads; h++) {
-      int k = 3 + 6 * h;
+      int k = 3 + 8 * h;
       key[k] = n[h][0];
       key[k + 1] = n[h][1];
       key[k + 2] = sum[h][0];
       key[k + 3] = sum[h][1];
       key[k + 4] = open[h];
       key[k + 5] = open[h] > 0 ? openSide[h] : 0;
+      key[k + 6] = widest[h][0];
+      key[k + 7] = widest[h][1];
     }
-    State state = new State(key);
-    Long before = seen.get(state);
-    if (before != null && before <= imbalance) {
-      return true;
-    }
-    if (before != null || seen.size() < MEMORY) {
-      seen.put(state, imbalance);
-    }
-    return false;
+    return new State(key);
   }
 }

@@ -53,6 +53,11 @@ final class PileTypes {
     return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
   }
 
+  /** The most that a stone of a head is longer along its blank than it is wide. */
+  long extra(int h) {
+    return extra[h];
+  }
+
   int size() {
     return usable.length;
   }

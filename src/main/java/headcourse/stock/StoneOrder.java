@@ -8,9 +8,9 @@ import java.util.List;
  * whose stones go in pairs.
  */
 final class StoneOrder {
-  private static final int TRY = 2_000;
-  private static final int ALL = 60_000;
-  private static final int SHUFFLES = 12;
+  private static final int TRY = 1_000;
+  private static final int ALL = 30_000;
+  private static final int SHUFFLES = 6;
 
   private final Pile.Head head;
   private final int[] sides;
@@ -20,6 +20,7 @@ final class StoneOrder {
   private final boolean[] used;
   private long mix;
   private int steps;
+  private long all;
   private int limit;
 
   /**
@@ -39,6 +40,11 @@ final class StoneOrder {
   /** Whether the search was cut off, so that no order found does not mean that there is none. */
   boolean cutOff() {
     return steps > limit;
+  }
+
+  /** How many steps it took in all. */
+  long steps() {
+    return all + steps;
   }
 
   /** The stones outwards, or null. */
@@ -72,6 +78,7 @@ final class StoneOrder {
   }
 
   private boolean go(int most) {
+    all += steps;
     steps = 0;
     limit = most;
     row.clear();

@@ -56,7 +56,7 @@ final class SweepSums {
   }
 
   /** The end that a sum comes to. */
-  private long end(int n, long sum) {
+  long end(int n, long sum) {
     long extras = 0;
     for (int i = 1; i <= n; i++) {
       extras += side.extra(i);
@@ -76,6 +76,19 @@ final class SweepSums {
     }
     long e = end(n, sum);
     return e < side.firstEnd() || e > side.lastEnd() ? -1 : side.bearingOff(e);
+  }
+
+  /**
+   * Whether any stone no longer than this may be the last, the joint before it clear of the jamb.
+   */
+  boolean ends(int n, long sum, long longest) {
+    long e = end(n, sum);
+    for (long w = Math.min(head.max(), longest - side.extra(n)); n > 1 && w >= head.min(); w--) {
+      if (side.jointStands(n - 1, e - w - side.joint())) {
+        return true;
+      }
+    }
+    return n == 1;
   }
 
   /**

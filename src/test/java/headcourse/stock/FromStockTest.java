@@ -9,6 +9,7 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
+import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
@@ -23,6 +24,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Heads set from a pile, from the job to the cutting plan. */
 class FromStockTest {
@@ -191,5 +194,29 @@ class FromStockTest {
     assertEquals(id, after.plan.changes().get(0).from());
     assertTrue(after.plan.blanks().stream().noneMatch(b -> b.id().equals(id)));
     assertEquals(before.heads.get(0).layout().joints(), after.heads.get(0).layout().joints());
+  }
+
+  /** Tapers either way, mortar, an easing of several stones: each piece still holds its stone. */
+  @ParameterizedTest
+  @CsvSource({
+    "8, 11, 0, 1",
+    "8, 11, 0.25, 1",
+    "11, 8, 0, 1",
+    "11, 8, 0.25, 3",
+    "8, 11, 0, 3",
+    "8, 11, 0.25, 2"
+  })
+  void everyPieceHoldsItsStone(double bottom, double top, double joint, int ease) {
+    JobMaker m = maker(7, 45, 8.5);
+    List<Stock.Item> items = new ArrayList<>(m.stock.items());
+    items.add(piece("K2", 12, 14));
+    m.stock = new Stock(items, 0.1);
+    m.joints = joint > 0 ? Setting.Joints.MORTAR : Setting.Joints.DRY;
+    m.joint = in(joint);
+    m.first().params.put("ease", ease);
+    m.first().key = new HeadSpec.Key(in(bottom), in(top), in(1), Length.ZERO, Length.ZERO);
+    Worked w = work(m);
+    consistent(w);
+    assertEquals(Proof.Status.OPTIMAL, w.heads.get(0).layout().proof().status());
   }
 }

@@ -103,4 +103,23 @@ class PileSolverTest {
     }
     assertTrue(few.steps() <= 2_010);
   }
+
+  /** Where every piece is too long, the least too long are taken and cut to fit. */
+  @Test
+  void piecesThatAreTooLongAreCutDown() {
+    PlainSide side = new PlainSide(4, 0, 44, 1, 4, 7, 5);
+    List<Pile.Piece> pieces = new java.util.ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      pieces.add(new Pile.Piece("P#" + i, 20 + i, List.of(true)));
+    }
+    Pile pile =
+        new Pile(pieces, List.of(new Pile.Head(1, true, 0, 5, 9, Long.MAX_VALUE, side, side)));
+    Pile.Answer a = PileSolver.solve(pile, 200_000);
+    PileChecker.check(pile, a);
+    long hand = new GreedyHand(pile).sawn();
+    assertTrue(hand < 0 || a.cost().sawn() <= hand);
+    // Five of at most nine reach from 4 to 49 at most; the ten shortest make 245, less twice 45.
+    assertEquals(155, a.cost().sawn());
+    assertEquals(155, a.bound().sawn());
+  }
 }

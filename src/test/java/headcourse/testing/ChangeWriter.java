@@ -1,5 +1,6 @@
 package headcourse.testing;
 
+import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.layout.Change;
@@ -19,6 +20,10 @@ public final class ChangeWriter {
     HeadSpec.Key k = o.key;
     HeadSpec.Bearing b = o.bearing;
     String v = change.value();
+    if (change.path().startsWith("fitted.")) {
+      maker.fitted.replaceAll(f -> f.path().equals(change.path()) ? fitted(maker, f, v) : f);
+      return;
+    }
     switch (change.path()) {
       case "setting.joint" -> maker.joint = length(maker, v);
       case "openings[0].head.stones.min" -> o.min = length(maker, v);
@@ -40,6 +45,19 @@ public final class ChangeWriter {
       case "stock.corners[0].arris" -> maker.stock = corners(maker.stock, length(maker, v));
       default -> throw new IllegalArgumentException("no such place: " + change.path());
     }
+  }
+
+  /** A width alone, or a map of bottom, top and height. */
+  private static Fitted fitted(JobMaker maker, Fitted f, String v) {
+    if (!v.startsWith("{")) {
+      return new Fitted(f.path(), f.opening(), f.stone(), length(maker, v), null, null);
+    }
+    Length[] sizes = new Length[3];
+    for (String part : v.substring(1, v.length() - 1).split(", ")) {
+      String[] keyValue = part.split(": ");
+      sizes[List.of("bottom", "top", "height").indexOf(keyValue[0])] = length(maker, keyValue[1]);
+    }
+    return new Fitted(f.path(), f.opening(), f.stone(), sizes[0], sizes[1], sizes[2]);
   }
 
   private static Stock corners(Stock stock, Length arris) {

@@ -35,12 +35,20 @@ final class MeasuredReader {
     } else if (width != null) {
       head = width.length(WIDTH);
     }
-    List<Measured.Level> levels = levels(s.item("soffit"), head, opening);
     Section plumb = s.section("plumb");
     Length left = plumb.length("left", OFF, null);
     Length right = plumb.length("right", OFF, null);
     plumb.done();
     Length centre = s.length("centre-off", OFF, null);
+    boolean known = head != null || middle == null && sill == null;
+    Item soffit = s.item("soffit");
+    if (soffit != null && !soffit.isList() && !known) {
+      soffit.error(
+          "left and right stand at the jambs, but the width at the head was not measured; expected"
+              + " width: {head: ...}, or a list of levels with at: and up:");
+    }
+    Length lean = orZero(left).minus(orZero(right)).half().plus(orZero(centre));
+    List<Measured.Level> levels = levels(soffit, head, lean, opening);
     s.done();
     return new Measured(head, middle, sill, levels, left, right, centre);
   }
@@ -55,7 +63,11 @@ final class MeasuredReader {
             .orElse(null);
   }
 
-  private static List<Measured.Level> levels(Item item, Length head, Section opening) {
+  /**
+   * The levels; {@code off} is how far the centre line lies right of the middle at the soffit, so
+   * that what is measured at the jambs lies as much to the left of where it would.
+   */
+  private static List<Measured.Level> levels(Item item, Length head, Length off, Section opening) {
     List<Measured.Level> levels = new ArrayList<>();
     if (item == null) {
       return levels;
@@ -77,11 +89,16 @@ final class MeasuredReader {
     }
     Length half = span == null ? Length.ZERO : span.half();
     Section s = item.section();
-    add(levels, half.negated(), s.length("left", OFF, null));
+    add(levels, half.plus(off).negated(), s.length("left", OFF, null));
     add(levels, Length.ZERO, s.length("centre", OFF, null));
-    add(levels, half, s.length("right", OFF, null));
+    add(levels, half.minus(off), s.length("right", OFF, null));
     s.done();
+    levels.sort(Comparator.comparing(Measured.Level::at));
     return levels;
+  }
+
+  private static Length orZero(Length length) {
+    return length == null ? Length.ZERO : length;
   }
 
   // The width itself is read, and refused, once by the opening's reader.

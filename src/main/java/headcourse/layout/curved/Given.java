@@ -7,6 +7,7 @@ import headcourse.job.Opening;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -43,8 +44,7 @@ final class Given {
 
   /** Half the clear width at the head, as measured where it was. */
   Length half() {
-    boolean built = opening.measured() != null && opening.measured().widthHead() != null;
-    return (built ? opening.measured().widthHead() : opening.width()).half();
+    return Jambs.of(opening).width().half();
   }
 
   /** Half the clear width, mm. */

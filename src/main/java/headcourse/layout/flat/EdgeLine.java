@@ -1,44 +1,58 @@
 package headcourse.layout.flat;
 
+import headcourse.units.Length;
+
 /**
  * A straight edge across the head, millimetres.
  *
  * @param foot its x on the soffit line
  * @param head its x on the top line
  * @param height height of the top line above the soffit line
+ * @param exact whether it follows from a stone that was cut off the grid, so that it is not rounded
  */
-record EdgeLine(double foot, double head, double height) {
-  /** The joint line itself: half a joint outside its feet. */
+record EdgeLine(double foot, double head, double height, boolean exact) {
+  /** The joint line itself: half a joint outside its feet, which are given in pm. */
   static EdgeLine joint(FlatTerms terms, long soffit, long top) {
     double half = terms.mm(terms.joint()) / 2;
-    return new EdgeLine(terms.mm(soffit) + half, terms.mm(top) + half, terms.mm(terms.height()));
+    return at(terms, soffit, top, half);
   }
 
   /** The edge of the stone on the inner side: half a joint back from the line, at right angles. */
   static EdgeLine inner(FlatTerms terms, long soffit, long top) {
     double more = extra(terms, soffit, top);
-    return new EdgeLine(terms.mm(soffit) - more, terms.mm(top) - more, terms.mm(terms.height()));
+    return at(terms, soffit, top, 0 - more);
   }
 
   /** The edge of the stone on the outer side. */
   static EdgeLine outer(FlatTerms terms, long soffit, long top) {
     double more = extra(terms, soffit, top);
-    return new EdgeLine(
-        terms.mm(soffit + terms.joint()) + more,
-        terms.mm(top + terms.joint()) + more,
-        terms.mm(terms.height()));
+    long joint = terms.joint() * terms.tick();
+    return at(terms, soffit + joint, top + joint, more);
   }
 
   /** An end: no joint beyond it. */
   static EdgeLine end(FlatTerms terms, long soffit, long top) {
-    return new EdgeLine(terms.mm(soffit), terms.mm(top), terms.mm(terms.height()));
+    return at(terms, soffit, top, 0);
+  }
+
+  private static EdgeLine at(FlatTerms terms, long soffit, long top, double more) {
+    boolean exact = soffit % terms.tick() != 0 || top % terms.tick() != 0;
+    return new EdgeLine(
+        new Length(soffit).mm() + more,
+        new Length(top).mm() + more,
+        terms.mm(terms.height()),
+        exact);
+  }
+
+  private static double extra(FlatTerms terms, long soffit, long top) {
+    return extra(terms, (double) (top - soffit) / (terms.height() * terms.tick()));
   }
 
   /**
-   * What half a joint at right angles takes more along x than along a plumb joint: j/2·(1/cos − 1).
+   * What half a joint at right angles takes more along x than along a plumb joint, mm: j/2·(1/cos −
+   * 1), for a line that leans so much over its height.
    */
-  private static double extra(FlatTerms terms, long soffit, long top) {
-    double slope = (double) (top - soffit) / terms.height();
+  static double extra(FlatTerms terms, double slope) {
     return terms.mm(terms.joint()) / 2 * (Math.sqrt(1 + slope * slope) - 1);
   }
 
@@ -48,6 +62,6 @@ record EdgeLine(double foot, double head, double height) {
   }
 
   EdgeLine mirrored() {
-    return new EdgeLine(0 - foot, 0 - head, height);
+    return new EdgeLine(0 - foot, 0 - head, height, exact);
   }
 }

@@ -1,5 +1,6 @@
 package headcourse.layout.flat;
 
+import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
@@ -143,7 +144,17 @@ final class Edits {
     return job(j, j.grid(), j.setting(), new Stock(items, j.stock().spare()));
   }
 
+  static Job fitted(Job j, Fitted one, Fitted other) {
+    List<Fitted> all = new ArrayList<>(j.fitted());
+    all.replaceAll(f -> f == one ? other : f);
+    return job(j, j.grid(), j.setting(), j.stock(), all);
+  }
+
   private static Job job(Job j, Grid grid, Setting setting, Stock stock) {
+    return job(j, grid, setting, stock, j.fitted());
+  }
+
+  private static Job job(Job j, Grid grid, Setting setting, Stock stock, List<Fitted> fitted) {
     return new Job(
         j.name(),
         j.info(),
@@ -159,7 +170,7 @@ final class Edits {
         j.fastener(),
         j.openings(),
         stock,
-        j.fitted(),
+        fitted,
         j.spoiled(),
         j.accepted(),
         j.limits(),

@@ -11,7 +11,7 @@ record EndRange(long first, long last) {
     long least = terms.bearing().min().picometres();
     long most = Math.min(terms.bearing().max().picometres(), side.wall());
     return new EndRange(
-        -Math.floorDiv(-terms.half() - least, terms.tick()),
-        Math.floorDiv(terms.half() + most, terms.tick()));
+        -Math.floorDiv(-terms.far() - least, terms.tick()),
+        Math.floorDiv(terms.near() + most, terms.tick()));
   }
 }

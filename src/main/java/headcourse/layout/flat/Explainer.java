@@ -47,6 +47,7 @@ final class Explainer {
       }
     }
     found.sort(Comparator.comparingDouble(Knob.Turned::size));
+    recutFirst(found);
     List<Change> changes = new ArrayList<>();
     List<String> hints = new ArrayList<>();
     for (Knob.Turned t : found) {
@@ -76,12 +77,24 @@ final class Explainer {
     return new Solution.Refused(problems, changes);
   }
 
+  /** A stone that is cut already is named before all else. */
+  private static void recutFirst(List<Knob.Turned> found) {
+    found.stream()
+        .filter(t -> FittedKnobs.is(t.knob()))
+        .findFirst()
+        .ifPresent(
+            t -> {
+              found.remove(t);
+              found.add(0, t);
+            });
+  }
+
   private HeadLayout tried(Knob.Asked asked) {
     FlatReading reading = shape.read(asked.job(), asked.opening());
     if (reading.head() == null || effort > PATIENCE) {
       return null;
     }
-    SidesSolver solver = new SidesSolver(reading.head());
+    HeadSolver solver = new HeadSolver(reading.head());
     HeadLayout head = solver.solve();
     effort += solver.effort();
     return head;
@@ -130,7 +143,7 @@ final class Explainer {
     }
     wall(terms.left(), "left");
     wall(terms.right(), "right");
-    FlatTerms.SideTerms ample = new FlatTerms.SideTerms(Long.MAX_VALUE, 0);
+    FlatTerms.SideTerms ample = new FlatTerms.SideTerms(Long.MAX_VALUE, 0, terms.half());
     EndRange range = EndRange.of(terms, ample);
     if (range.first() > range.last()) {
       note(

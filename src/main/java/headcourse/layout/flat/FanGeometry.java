@@ -42,13 +42,18 @@ record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeome
     }
     for (long e = first; e <= last; e++) {
       // A skewback may spring from the jamb itself; else the end keeps clear of it.
-      boolean springs = terms.past(e) >= 0 && terms.past(e) < terms.tick();
+      boolean springs = terms.pastFar(e) >= 0 && terms.pastNear(e) < terms.tick();
       long top = FanLines.nearest(e * lines.growth());
-      if ((springs || e >= check.after()) && terms.past(top) <= side.wall()) {
+      if ((springs || e >= check.after()) && terms.pastNear(top) <= side.wall()) {
         ends.add(new End(e, top, lines.onTop() ? top : e, terms.past(e)));
       }
     }
     return ends;
+  }
+
+  @Override
+  public FlatGeometry over(FlatTerms other) {
+    return new FanGeometry(other, fan, camber);
   }
 
   @Override

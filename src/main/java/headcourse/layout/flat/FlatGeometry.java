@@ -12,6 +12,9 @@ interface FlatGeometry {
    */
   List<SideCase> cases(FlatTerms.SideTerms side, double striking);
 
+  /** The same stones on other terms. */
+  FlatGeometry over(FlatTerms other);
+
   /** Whether the joints fan out from a striking point. */
   boolean fanned();
 

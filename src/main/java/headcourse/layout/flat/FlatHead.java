@@ -5,6 +5,7 @@ import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
+import headcourse.layout.StoneChange;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
@@ -44,6 +45,16 @@ public final class FlatHead {
     return geometry.cases(side, striking);
   }
 
+  /** The same head as one side sees it, whose own jamb line alone counts. */
+  FlatHead alone(FlatTerms.SideTerms side) {
+    return terms.lopsided() ? over(terms.alone(side)) : this;
+  }
+
+  /** The same stones on other terms. */
+  FlatHead over(FlatTerms other) {
+    return new FlatHead(other, geometry.over(other), remarks);
+  }
+
   /** The hard constraints for a set of joint lines. */
   public SideCheck check(Lines lines) {
     return new SideCheck(terms, lines, geometry.fanned());
@@ -51,16 +62,21 @@ public final class FlatHead {
 
   /** The head with its stones; both sides have joint lines of one striking point. */
   public HeadLayout build(Choice left, Choice right, Proof proof, List<Remark> more) {
+    return build(left, right, proof, more, List.of());
+  }
+
+  HeadLayout build(
+      Choice left, Choice right, Proof proof, List<Remark> more, List<StoneChange> changes) {
     List<Remark> all = new ArrayList<>(remarks);
     all.addAll(more);
     HeadBuilder builder = new HeadBuilder(terms, geometry);
     HeadSpec.Key asked = terms.head().key();
-    if (asked != null) {
-      PlacedStone key = builder.key(left.lines());
+    if (asked != null && (left.cut() == null || left.cut().key() == null)) {
+      PlacedStone key = builder.key(left);
       rounded("lower", asked.bottom(), key.bottom(), all);
       rounded("upper", asked.top(), key.top(), all);
     }
-    return builder.build(left, right, proof, all);
+    return builder.build(left, right, proof, all, changes);
   }
 
   /** A key is twice its half, and its half is cut to the grid where it crosses the two lines. */

@@ -14,4 +14,9 @@ public interface FlatShape extends HeadShape {
   default Solution setOut(Job job, Opening opening) {
     return FlatSolver.solve(this, job, opening);
   }
+
+  @Override
+  default boolean flat() {
+    return true;
+  }
 }

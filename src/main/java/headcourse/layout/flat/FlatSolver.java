@@ -27,7 +27,11 @@ final class FlatSolver {
     if (reading.head() == null) {
       return reading.refused();
     }
-    HeadLayout head = new SidesSolver(reading.head()).solve();
+    FittedReading fitted = new FittedReading(job, opening);
+    if (!fitted.problems().isEmpty()) {
+      return new Solution.Refused(fitted.problems(), List.of());
+    }
+    HeadLayout head = new HeadSolver(reading.head()).solve();
     if (head != null) {
       return new Solution.Solved(head);
     }

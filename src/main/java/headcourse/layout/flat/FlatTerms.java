@@ -11,7 +11,10 @@ import headcourse.units.Length;
  * @param job the job
  * @param opening the opening
  * @param tick one tick, pm
- * @param half half the clear width, pm; may be off the grid
+ * @param half distance of the jamb lines from the centre line, pm; may be off the grid; where they
+ *     differ, the mean of the two
+ * @param near distance of the nearer jamb line, pm
+ * @param far distance of the farther jamb line, pm
  * @param height height of the ordinary stones
  * @param rise how far the key stands up
  * @param drop how far the key hangs down
@@ -31,6 +34,8 @@ public record FlatTerms(
     Opening opening,
     long tick,
     long half,
+    long near,
+    long far,
     long height,
     long rise,
     long drop,
@@ -49,8 +54,9 @@ public record FlatTerms(
    *
    * @param wall wall beside the opening, pm; {@link Long#MAX_VALUE} where ample
    * @param seed what decides among equals on this side
+   * @param jamb distance of its jamb line from the centre line, pm
    */
-  public record SideTerms(long wall, long seed) {}
+  public record SideTerms(long wall, long seed, long jamb) {}
 
   /** What the job asks of the head. */
   public HeadSpec head() {
@@ -69,12 +75,51 @@ public record FlatTerms(
 
   /** Both sides at once: the shorter of the two walls. */
   SideTerms both() {
-    return new SideTerms(Math.min(left.wall, right.wall), left.seed);
+    return new SideTerms(Math.min(left.wall, right.wall), left.seed, half);
   }
 
-  /** How far a foot passes the jamb line, pm. */
+  /** Whether the jamb lines stand at different distances. */
+  boolean lopsided() {
+    return near != far;
+  }
+
+  /** The terms for one side by itself: its own jamb line alone counts. */
+  FlatTerms alone(SideTerms side) {
+    return new FlatTerms(
+        job, opening, tick, side.jamb, side.jamb, side.jamb, height, rise, drop, joint, min, max,
+        target, step, jump, usable, left, right);
+  }
+
+  /**
+   * The terms for what is left of a side when its first stones are there. Their number counts
+   * towards {@code each-side}, and a grade goes on where it stands.
+   */
+  FlatTerms after(int stones) {
+    if (stones == 0) {
+      return this;
+    }
+    Integer each = stones().eachSide();
+    Opening rest = each == null ? opening : Edits.rhythm(opening, stones().rhythm(), each - stones);
+    boolean graded = stones().rhythm() == HeadSpec.Rhythm.GRADED;
+    long aim = graded ? target - step * tick * stones / 2 : target;
+    return new FlatTerms(
+        job, rest, tick, half, near, far, height, rise, drop, joint, min, max, aim, step, jump,
+        usable, left, right);
+  }
+
+  /** How far a foot passes the jamb line, pm; the mean of both sides where they differ. */
   public long past(long foot) {
     return foot * tick - half;
+  }
+
+  /** How far a foot passes the nearer jamb line, pm. */
+  long pastNear(long foot) {
+    return foot * tick - near;
+  }
+
+  /** How far a foot passes the farther jamb line, pm. */
+  long pastFar(long foot) {
+    return foot * tick - far;
   }
 
   /** So many ticks. */

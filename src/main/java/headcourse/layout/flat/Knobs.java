@@ -45,6 +45,7 @@ final class Knobs {
     k.key();
     k.count();
     k.wholeJob();
+    FittedKnobs.addTo(k.knobs, terms, format);
     return k.knobs;
   }
 

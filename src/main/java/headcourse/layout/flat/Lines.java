@@ -15,6 +15,31 @@ public interface Lines {
   /** Foot of the key's joint on the top line. */
   long startTop();
 
+  /** Where the line before the first stone really crosses the soffit line, ticks. */
+  default double trueSoffit() {
+    return startSoffit();
+  }
+
+  /** Where it really crosses the top line, ticks. */
+  default double trueTop() {
+    return startTop();
+  }
+
+  /** Where it crosses the dividing line, ticks. */
+  default double trueStart() {
+    return start();
+  }
+
+  /** Whether the dividing line is the top line. */
+  default boolean onTop() {
+    return false;
+  }
+
+  /** Width of the stone before the first, ticks; NaN where it is the key. */
+  default double previous() {
+    return Double.NaN;
+  }
+
   /** Where joint {@code index} (from 1 outwards) meets the soffit line. */
   long soffit(int index, long foot);
 

@@ -1,7 +1,12 @@
 package headcourse.layout.flat;
 
+import headcourse.job.HeadSpec;
+
 /** The hard constraints on one side, but for those that decide where it may end. */
 public final class SideCheck {
+  /** What arithmetic leaves of nothing, ticks. */
+  private static final double NOTHING = 1e-9;
+
   private final FlatTerms terms;
   private final Lines lines;
   private final boolean fan;
@@ -14,9 +19,9 @@ public final class SideCheck {
     this.lines = lines;
     this.fan = fan;
     long clear = terms.head().clear().picometres();
-    before = (double) (terms.half() - clear) / terms.tick();
-    beyond = (double) (terms.half() + clear) / terms.tick();
-    after = -Math.floorDiv(-terms.half() - clear, terms.tick());
+    before = (double) (terms.near() - clear) / terms.tick();
+    beyond = (double) (terms.far() + clear) / terms.tick();
+    after = -Math.floorDiv(-terms.far() - clear, terms.tick());
   }
 
   /** The farthest tick this side of the jamb line that is clear of it. */
@@ -45,16 +50,27 @@ public final class SideCheck {
         || (fan ? s : Math.min(s, t)) - extra >= beyond;
   }
 
+  /** Whether a joint that lies off the grid may stand where it does; feet in ticks. */
+  boolean stands(double s, double t) {
+    double extra = slant(s, t);
+    return (fan ? s : Math.max(s, t)) + terms.joint() + extra <= before + NOTHING
+        || (fan ? s : Math.min(s, t)) - extra >= beyond - NOTHING;
+  }
+
   private double outerEdge(long foot, double extra) {
     return foot + terms.joint() + extra;
   }
 
   /** What a raked joint takes more along x on either side than a plumb one, ticks. */
   private double extra(long soffit, long top) {
+    return slant(soffit, top);
+  }
+
+  private double slant(double soffit, double top) {
     if (terms.joint() == 0 || soffit == top) {
       return 0;
     }
-    double slope = (double) (top - soffit) / terms.height();
+    double slope = (top - soffit) / terms.height();
     return terms.joint() / 2.0 * (Math.sqrt(1 + slope * slope) - 1);
   }
 
@@ -71,17 +87,29 @@ public final class SideCheck {
   }
 
   private boolean fits(int index, long inner, long outer, long soffit, long top, double extra) {
-    long width = outer - inner - terms.joint();
-    if (width < terms.min() || width > terms.max()) {
+    double from = index == 1 ? lines.trueStart() : inner;
+    double width = outer - from - terms.joint();
+    if (width < terms.min() - NOTHING || width > terms.max() + NOTHING) {
       return false;
     }
-    long s0 = index == 1 ? lines.startSoffit() : lines.soffit(index - 1, inner);
-    long t0 = index == 1 ? lines.startTop() : lines.top(index - 1, inner);
+    if (index == 1 && !follows(width)) {
+      return false;
+    }
+    double s0 = index == 1 ? lines.trueSoffit() : lines.soffit(index - 1, inner);
+    double t0 = index == 1 ? lines.trueTop() : lines.top(index - 1, inner);
     // Raked edges beside mortar leave the stone itself a little narrower than its feet say.
-    double lost = extra + extra(s0, t0);
+    double lost = extra + slant(s0, t0);
     return (lost == 0 || Math.round(width - lost) >= terms.min())
         && soffit - s0 - lost > terms.joint()
         && top - t0 - lost > terms.joint()
         && Math.max(soffit, top) - Math.min(s0, t0) - terms.joint() <= terms.usable();
+  }
+
+  /** Mixed widths differ from that of the stone before, where that was cut already. */
+  private boolean follows(double width) {
+    double off = Math.abs(width - lines.previous());
+    return Double.isNaN(off)
+        || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED
+        || off >= terms.step() - NOTHING && off <= terms.jump() + NOTHING;
   }
 }

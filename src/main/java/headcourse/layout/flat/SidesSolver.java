@@ -1,7 +1,6 @@
 package headcourse.layout.flat;
 
 import headcourse.job.HeadSpec;
-import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,38 +10,54 @@ import java.util.List;
 final class SidesSolver {
   private final FlatHead head;
   private final FlatTerms terms;
-  private final SideSolver solver;
+  private final OneSide middle;
+  private final OneSide left;
+  private final OneSide right;
 
   SidesSolver(FlatHead head) {
     this.head = head;
     this.terms = head.terms();
-    this.solver =
-        terms.stones().rhythm() == HeadSpec.Rhythm.MIXED
-            ? new MixedSolver(terms, head.geometry())
-            : new DividedSolver(terms, head.geometry(), terms.step());
+    this.middle = OneSide.of(head);
+    this.left = terms.lopsided() ? OneSide.of(head.alone(terms.left())) : middle;
+    this.right = terms.lopsided() ? OneSide.of(head.alone(terms.right())) : middle;
   }
 
   /** What solving took; see {@link SideSolver#effort}. */
   long effort() {
-    return solver.effort();
+    return middle.solver().effort()
+        + (terms.lopsided() ? left.solver().effort() + right.solver().effort() : 0);
   }
 
-  private record Pair(SideResult left, SideResult right) {}
-
-  /** The head, or null where there is none. */
-  HeadLayout solve() {
-    if (terms.stones().mirror() || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED) {
-      // The sides differ by their walls alone, so what the shorter allows serves both, and where
-      // it allows nothing there is no head.
-      SideResult both = side(terms.both(), Double.NaN);
-      return both.choice() == null ? null : built(new Pair(both, both));
+  /**
+   * Both sides as solved.
+   *
+   * @param left the left
+   * @param right the right; the very same where they are alike
+   */
+  record Pair(SideResult left, SideResult right) {
+    Proof proof() {
+      double cost = Math.max(left.cost(), right.cost());
+      long steps = left.steps() + (left == right ? 0 : right.steps());
+      return new Proof(Proof.Status.OPTIMAL, cost, cost, steps);
     }
-    Pair pair = apart();
-    return pair == null ? null : built(pair);
   }
 
-  private SideResult side(FlatTerms.SideTerms side, double striking) {
-    return solver.solve(head.cases(side, striking), side.seed());
+  /** Both sides, or null where there is no head. */
+  Pair pair() {
+    if (alike(terms)) {
+      // The sides differ by their walls alone, so what the shorter allows serves both, and where
+      // it allows nothing there is no head, but where one jamb stands nearer than the other.
+      SideResult both = middle.side(terms.both(), Double.NaN);
+      if (both.choice() != null || !terms.lopsided()) {
+        return both.choice() == null ? null : new Pair(both, both);
+      }
+    }
+    return apart();
+  }
+
+  /** Whether both sides are alike where they can be. */
+  static boolean alike(FlatTerms terms) {
+    return terms.stones().mirror() || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED;
   }
 
   /**
@@ -51,10 +66,11 @@ final class SidesSolver {
    */
   private Pair apart() {
     boolean leftFirst = terms.left().wall() <= terms.right().wall();
+    OneSide one = leftFirst ? left : right;
     FlatTerms.SideTerms first = leftFirst ? terms.left() : terms.right();
     FlatTerms.SideTerms second = leftFirst ? terms.right() : terms.left();
-    List<SideCase> cases = head.cases(first, Double.NaN);
-    Pair pair = pair(solver.solve(cases, first.seed()), second, leftFirst);
+    List<SideCase> cases = one.head().cases(first, Double.NaN);
+    Pair pair = pair(one.solver().solve(cases, first.seed()), second, leftFirst);
     if (pair != null || cases.size() < 2) {
       return pair;
     }
@@ -62,7 +78,7 @@ final class SidesSolver {
     List<SideCase> nearest = new ArrayList<>(cases);
     nearest.sort(Comparator.comparingLong(c -> Math.abs(c.ends().get(0).bearing() - target)));
     for (SideCase c : nearest) {
-      pair = pair(solver.solve(List.of(c), first.seed()), second, leftFirst);
+      pair = pair(one.solver().solve(List.of(c), first.seed()), second, leftFirst);
       if (pair != null) {
         return pair;
       }
@@ -75,17 +91,28 @@ final class SidesSolver {
       return null;
     }
     double striking = one.choice().lines().striking();
-    SideResult two = side(second, head.geometry().fanned() ? striking : Double.NaN);
+    OneSide other = leftFirst ? right : left;
+    SideResult two = other.side(second, head.geometry().fanned() ? striking : Double.NaN);
     if (two.choice() == null) {
       return null;
     }
     return leftFirst ? new Pair(one, two) : new Pair(two, one);
   }
 
-  private HeadLayout built(Pair pair) {
-    double cost = Math.max(pair.left().cost(), pair.right().cost());
-    long steps = pair.left().steps() + (pair.left() == pair.right() ? 0 : pair.right().steps());
-    Proof proof = new Proof(Proof.Status.OPTIMAL, cost, cost, steps);
-    return head.build(pair.left().choice(), pair.right().choice(), proof, List.of());
+  private record OneSide(FlatHead head, SideSolver solver) {
+    static OneSide of(FlatHead head) {
+      return new OneSide(head, solverOf(head));
+    }
+
+    SideResult side(FlatTerms.SideTerms side, double striking) {
+      return solver.solve(head.cases(side, striking), side.seed());
+    }
+  }
+
+  /** What chooses the stones of one side of a head. */
+  static SideSolver solverOf(FlatHead head) {
+    return head.terms().stones().rhythm() == HeadSpec.Rhythm.MIXED
+        ? new MixedSolver(head.terms(), head.geometry())
+        : new DividedSolver(head.terms(), head.geometry(), head.terms().step());
   }
 }

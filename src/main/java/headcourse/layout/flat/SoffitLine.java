@@ -28,7 +28,11 @@ record SoffitLine(double half, double camber) {
     return new Point(0, camber - radius());
   }
 
-  private double y(double x) {
+  /** Its height at a place. */
+  double y(double x) {
+    if (level()) {
+      return 0;
+    }
     double r = radius();
     return Math.abs(x) >= half ? 0 : Math.max(0, Math.sqrt(r * r - x * x) - (r - camber));
   }

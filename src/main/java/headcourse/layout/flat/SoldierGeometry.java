@@ -18,6 +18,11 @@ record SoldierGeometry(FlatTerms terms, KeySize key, int ease) implements FlatGe
   }
 
   @Override
+  public FlatGeometry over(FlatTerms other) {
+    return new SoldierGeometry(other, key, ease);
+  }
+
+  @Override
   public boolean fanned() {
     return false;
   }

@@ -37,11 +37,11 @@ final class Telling {
   }
 
   String tooNear(HeadLayout h) {
-    Length half = h.halfWidth();
     String best = "";
     Length least = null;
     for (JointLine j : h.joints()) {
       boolean end = j.outer().isEmpty();
+      Length half = h.jamb(j.side());
       if (end && j.soffitMark().minus(half).compareTo(terms.length(1)) < 0) {
         // A skewback that springs from the jamb itself.
         continue;

@@ -7,6 +7,7 @@ import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -37,12 +38,18 @@ final class TermsReader {
     HeadSpec.Stones stones = head.stones();
     HeadSpec.Key key = head.key();
     long seed = stones.seed();
+    Jambs jambs = Jambs.of(opening);
+    boolean even = jambs.even();
+    long left = even ? halfWidth(opening).picometres() : jambs.left().picometres();
+    long right = even ? left : jambs.right().picometres();
     boolean mixed = stones.rhythm() == HeadSpec.Rhythm.MIXED;
     return new FlatTerms(
         job,
         opening,
         grid.tick().picometres(),
         halfWidth(opening).picometres(),
+        Math.min(left, right),
+        Math.max(left, right),
         Math.max(1, snapped("head.height", "height of the head", head.height())),
         key == null ? 0 : snapped("head.key.rise", "rise of the key", key.rise()),
         key == null ? 0 : snapped("head.key.drop", "drop of the key", key.drop()),
@@ -53,9 +60,9 @@ final class TermsReader {
         mixed ? grid.ceil(stones.step().abs()) : step(stones),
         stones.jump() == null ? Long.MAX_VALUE : grid.floor(stones.jump()),
         usable(),
-        new FlatTerms.SideTerms(wall(opening.wallLeft()), seed),
+        new FlatTerms.SideTerms(wall(opening.wallLeft()), seed, left),
         new FlatTerms.SideTerms(
-            wall(opening.wallRight()), stones.mirror() ? seed : new SplitMix(seed).next()));
+            wall(opening.wallRight()), stones.mirror() ? seed : new SplitMix(seed).next(), right));
   }
 
   /** Adds a problem at a place of the opening. */
@@ -95,8 +102,7 @@ final class TermsReader {
 
   /** Half of the width at the head as measured, else as drawn. */
   static Length halfWidth(Opening opening) {
-    boolean measured = opening.measured() != null && opening.measured().widthHead() != null;
-    return (measured ? opening.measured().widthHead() : opening.width()).half();
+    return Jambs.of(opening).width().half();
   }
 
   private static long wall(Length wall) {

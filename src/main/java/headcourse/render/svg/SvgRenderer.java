@@ -17,10 +17,14 @@ import java.util.Locale;
 public final class SvgRenderer {
   private static final int NO_COLOUR = -1;
 
-  private final Xml xml = new Xml();
+  private final Xml xml;
   private final Ids ids = new Ids();
+  private final boolean inline;
 
-  private SvgRenderer() {}
+  private SvgRenderer(boolean inline) {
+    this.inline = inline;
+    this.xml = new Xml(!inline);
+  }
 
   /**
    * The file's text.
@@ -29,7 +33,26 @@ public final class SvgRenderer {
    * @param title what the file is called by a browser
    */
   public static String render(Page page, String title) {
-    return new SvgRenderer().file(page, title);
+    return new SvgRenderer(false).file(page, title);
+  }
+
+  /**
+   * The page as an element to stand among others in an HTML file, as wide as its place: without
+   * ids, titles and classes, so that nothing clashes.
+   *
+   * @param page what to draw
+   * @param label what it shows, for those who have it read out
+   */
+  public static String inline(Page page, String label) {
+    SvgRenderer r = new SvgRenderer(true);
+    r.xml.open("svg").attribute("viewBox", box(page)).attribute("role", "img");
+    r.xml.attribute("aria-label", label);
+    r.marks(page);
+    return r.xml.close().toString();
+  }
+
+  private static String box(Page page) {
+    return "0 0 " + Numbers.of(page.width()) + " " + Numbers.of(page.height());
   }
 
   private String file(Page page, String title) {
@@ -39,11 +62,17 @@ public final class SvgRenderer {
     xml.open("svg").attribute("xmlns", "http://www.w3.org/2000/svg");
     xml.attribute("xmlns:xlink", "http://www.w3.org/1999/xlink").attribute("version", "1.1");
     xml.attribute("width", w + "mm").attribute("height", h + "mm");
-    xml.attribute("viewBox", "0 0 " + w + " " + h);
+    xml.attribute("viewBox", box(page));
     words("title", title);
     words("desc", page.title());
     xml.open("rect").attribute("width", w).attribute("height", h).attribute("fill", "#fff");
     xml.close();
+    marks(page);
+    xml.close();
+    return xml.toString();
+  }
+
+  private void marks(Page page) {
     xml.open("g").attribute("fill", "none").attribute("stroke", "#000");
     xml.attribute("stroke-linejoin", "round");
     xml.attribute(
@@ -52,8 +81,6 @@ public final class SvgRenderer {
       write(m, NO_COLOUR);
     }
     xml.close();
-    xml.close();
-    return xml.toString();
   }
 
   private void words(String element, String text) {
@@ -81,6 +108,10 @@ public final class SvgRenderer {
   }
 
   private void group(Mark.Group g, int rgb) {
+    if (inline) {
+      g.marks().forEach(m -> write(m, rgb));
+      return;
+    }
     xml.open("g").attribute("class", g.role().name().toLowerCase(Locale.ROOT));
     if (!g.id().isBlank()) {
       xml.attribute("id", ids.unique(g.id()));

@@ -3,16 +3,23 @@ package headcourse.render.svg;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
-/** An XML file in the making, indented, everything escaped. */
+/** An XML file in the making, everything escaped. */
 final class Xml {
   private final StringBuilder out = new StringBuilder(16384);
   private final Deque<String> open = new ArrayDeque<>();
+
+  /** Whether every element stands on a line of its own, indented. */
+  private final boolean indented;
 
   /** Whether the start tag is not ended yet. */
   private boolean inTag;
 
   /** Whether the element has text, so that no white space may be added to it. */
   private boolean inline;
+
+  Xml(boolean indented) {
+    this.indented = indented;
+  }
 
   Xml raw(String s) {
     out.append(s);
@@ -71,6 +78,9 @@ final class Xml {
   }
 
   private void newLine() {
+    if (!indented) {
+      return;
+    }
     out.append('\n').append(" ".repeat(Math.min(open.size(), 20)));
   }
 

@@ -22,7 +22,8 @@ final class LayPicture {
     double t = piece.thickness().mm();
     double s = Math.max(t, piece.returnDepth().mm());
     // Tall faces are shown short: the lie is told by which leg lies down, not by its length.
-    double h = Math.min(piece.stone().height().mm(), Math.max(2 * s, 4 * t));
+    double most = lay == Lay.RETURN_DOWN ? Math.max(1.1 * s, 2.5 * t) : Math.max(2 * s, 4 * t);
+    double h = Math.min(piece.stone().height().mm(), most);
     boolean legs = s > t && part != Part.SOFFIT_PIECE && lay != Lay.FACE_UP;
     double wide = lay == Lay.RETURN_DOWN ? s : part == Part.SOFFIT_PIECE ? s : h;
     double high = lay == Lay.RETURN_DOWN ? h : legs ? s : t;

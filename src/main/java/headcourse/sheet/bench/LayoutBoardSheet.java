@@ -31,7 +31,8 @@ import java.util.TreeMap;
 /** The layout board: the head as a strip with running marks, and the same as a table. */
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
-  private static final double SPACING = 4.75;
+  private static final Lettering CELL = new Lettering(3.5, false);
+  private static final double SPACING = 5.2;
   private static final double INDENT = 7;
 
   @Override
@@ -61,12 +62,16 @@ public final class LayoutBoardSheet implements SheetComposer {
           y = heading(c, page, mark, y);
           y = strip(c, page, head, y + 4);
         }
-        Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
         pages.add(page);
-        if (drawn.nextRow() == row) {
-          break;
+        // Where the strip leaves no room for a row, the table begins on the next page.
+        Table one = new Table(table.columns(), table.rows().subList(row, row + 1), CELL);
+        if (part > 1 || y + one.height() <= a.maxY() - 1) {
+          Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
+          if (drawn.nextRow() == row) {
+            throw new IllegalStateException("the paper is too small for a row of " + mark);
+          }
+          row = drawn.nextRow();
         }
-        row = drawn.nextRow();
       } while (row < table.rows().size());
     }
     return pages;
@@ -120,7 +125,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     double room = page.area().width() - 2 * INDENT;
     int parts = Math.max(1, (int) Math.ceil((marks.size() + 1) * SPACING / room));
     double length = all.width() / parts;
-    double y = top;
+    double y = top + 2;
     for (int i = 0; i < parts; i++) {
       double from = all.minX() + i * length;
       Box part = new Box(from, all.minY(), from + length, all.maxY());
@@ -144,7 +149,8 @@ public final class LayoutBoardSheet implements SheetComposer {
     double ky = tall / part.height();
     double bottom = top + 8 + tall;
     Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
-    double half = head.layout().halfWidth().mm();
+    double left = 0 - head.layout().jamb(Side.LEFT).mm();
+    double right = head.layout().jamb(Side.RIGHT).mm();
     page.board()
         .group(
             Role.FIGURE,
@@ -158,14 +164,17 @@ public final class LayoutBoardSheet implements SheetComposer {
                 }
                 Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
               }
-              for (double at : new double[] {-half, half}) {
+              for (double at : new double[] {left, right}) {
                 if (at > part.minX() && at < part.maxX()) {
                   g.line(x0 + at * k, top + 2, x0 + at * k, bottom + 4, Pen.OUTLINE);
                 }
               }
               if (part.minX() <= 0 && part.maxX() >= 0) {
                 g.line(x0, top + 1, x0, bottom + 5, Pen.CENTRE);
-                g.text(x0, top, c.say("board.centre"), Lettering.NOTE, Align.MIDDLE);
+                String centre = c.say("board.centre");
+                double wide = LabelShape.width(centre, Lettering.NOTE) / 2 + 0.5;
+                double at = Math.max(a.minX() + wide, Math.min(a.maxX() - wide, x0));
+                g.text(at, top, centre, Lettering.NOTE, Align.MIDDLE);
               }
               for (PlacedStone s : head.layout().stones()) {
                 Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
@@ -248,8 +257,10 @@ public final class LayoutBoardSheet implements SheetComposer {
       row.addAll(cells(c, right, i, false));
       rows.add(row);
     }
-    String jamb = c.format().tape(head.layout().halfWidth());
-    rows.add(List.of(c.say("board.jamb"), "", jamb, "", c.say("board.jamb"), "", jamb, ""));
+    String jamb = c.say("board.jamb");
+    String onLeft = c.format().tape(head.layout().jamb(Side.LEFT));
+    String onRight = c.format().tape(head.layout().jamb(Side.RIGHT));
+    rows.add(List.of(jamb, "", onLeft, "", jamb, "", onRight, ""));
     double w = room / 8;
     return new Table(
         List.of(
@@ -262,7 +273,7 @@ public final class LayoutBoardSheet implements SheetComposer {
             new Table.Column(c.say("board.to"), w, Align.END, true),
             new Table.Column(c.say("board.top"), w, Align.END, false)),
         rows,
-        new Lettering(3.5, false));
+        CELL);
   }
 
   private static List<PlacedStone> side(HeadWork head, Side side) {

@@ -1,6 +1,5 @@
 package headcourse.sheet.bench;
 
-import headcourse.bench.ExposedEdge;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
@@ -15,11 +14,15 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 
-/** The ticket's work, step by step: saw passes with how the piece lies, notches, edges to dress. */
+/** The ticket's work, step by step: saw passes with how the piece lies and notches. */
 final class TicketCuts {
   private static final double PAD = 2;
   private final SheetContext c;
@@ -45,11 +48,6 @@ final class TicketCuts {
     double w = width - 2 * PAD;
     double y = notches(b, left, x, top, width);
     y = saw(b, x, y, w);
-    if (!piece.exposed().isEmpty()) {
-      y += 0.8;
-      b.line(left, y, left + width, y, Pen.FINE);
-      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
-    }
     return y;
   }
 
@@ -58,12 +56,22 @@ final class TicketCuts {
     double w = width - 2 * PAD;
     LengthFormat f = c.format();
     Lettering bold = type.body().inBold();
-    List<String> edges = piece.notches().stream().map(n -> n.edge().word()).distinct().toList();
-    for (String edge : edges) {
-      List<Notch> here =
-          piece.notches().stream().filter(n -> n.edge().word().equals(edge)).toList();
-      String at = String.join(" + ", here.stream().map(n -> f.tape(n.height())).toList());
-      String text = c.say("ticket.notch-where", c.say("ticket.edge-short-" + edge), at);
+    // Edges with slots at the same heights share a line.
+    Map<String, Set<String>> edges = new LinkedHashMap<>();
+    for (Notch n : piece.notches()) {
+      String at =
+          String.join(
+              " + ",
+              piece.notches().stream()
+                  .filter(o -> o.edge() == n.edge())
+                  .map(o -> f.tape(o.height()))
+                  .toList());
+      edges
+          .computeIfAbsent(at, k -> new LinkedHashSet<>())
+          .add(c.say("ticket.edge-short-" + n.edge().word()));
+    }
+    for (var e : edges.entrySet()) {
+      String text = c.say("ticket.notch-where", String.join(" + ", e.getValue()), e.getKey());
       y = TextFlow.paragraph(b, x, y, w, text, bold);
     }
     List<String> told = new ArrayList<>();
@@ -106,16 +114,25 @@ final class TicketCuts {
 
   private double saw(Board b, double x, double top, double w) {
     Lettering head = type.body().inBold();
-    double y = TextFlow.paragraph(b, x, top, w, c.say("ticket.saw"), head) - head.height() * 0.4;
-    List<Lie> lies = piece.saw().stream().map(p -> new Lie(p.lay(), p.part())).distinct().toList();
-    double cell = w / 2;
-    for (int i = 0; i < lies.size(); i += 2) {
-      double low = lie(b, x, y, cell - 2, i, lies);
-      if (i + 1 < lies.size()) {
-        low = Math.max(low, lie(b, x + cell, y, cell - 2, i + 1, lies));
-      }
-      y = low + 1;
+    List<String> words = c.words().each("ticket.saw");
+    double beside = 2.5;
+    double y = top;
+    for (String word : words) {
+      b.text(x, y + head.height(), word, head, Align.START);
+      beside = Math.max(beside, LabelShape.width(word, head) + 2);
+      y += head.height() * 1.5;
     }
+    List<Lie> lies = piece.saw().stream().map(p -> new Lie(p.lay(), p.part())).distinct().toList();
+    double cell = (w - beside) / 2;
+    double at = top;
+    for (int i = 0; i < lies.size(); i += 2) {
+      double low = lie(b, x + beside, at, cell - 0.5, i, lies);
+      if (i + 1 < lies.size()) {
+        low = Math.max(low, lie(b, x + beside + cell, at, cell - 0.5, i + 1, lies));
+      }
+      at = low + 1;
+    }
+    y = Math.max(y, at);
     for (SawPass p : piece.saw()) {
       y = pass(b, x, y, w, p, letter(lies.indexOf(new Lie(p.lay(), p.part()))));
     }
@@ -129,16 +146,19 @@ final class TicketCuts {
   private double lie(Board b, double x, double y, double w, int i, List<Lie> lies) {
     Lie lie = lies.get(i);
     double f = type.factor();
-    LayPicture.draw(b, Box.of(x, y, 17 * f, 10 * f), piece, lie.lay, lie.part);
-    String text =
-        c.say("ticket.lay-" + lie.lay.word())
-            + ", "
-            + c.say("ticket.part-" + lie.part.name().toLowerCase(Locale.ROOT));
+    LayPicture.draw(b, Box.of(x, y, 12 * f, 9.5 * f), piece, lie.lay, lie.part);
     Lettering bold = type.body().inBold();
-    b.text(x + 18.5 * f, y + bold.height(), letter(i), bold, Align.START);
-    double beside = 19.5 * f + LabelShape.width(letter(i), bold);
-    double low = TextFlow.paragraph(b, x + beside, y + 0.6, w - beside, text, type.note());
-    return Math.max(low, y + 11 * f);
+    double at = x + 12.8 * f;
+    b.text(at, y + bold.height(), letter(i), bold, Align.START);
+    at += LabelShape.width(letter(i), bold) + 0.8;
+    double low = y + 0.6;
+    for (String key :
+        List.of(
+            "ticket.lay-" + lie.lay.word(),
+            "ticket.part-" + lie.part.name().toLowerCase(Locale.ROOT))) {
+      low = TextFlow.paragraph(b, at, low, x + w - at, c.say(key), type.note());
+    }
+    return Math.max(low, y + 10 * f);
   }
 
   // Number, lie, edge; depth and setting to the right, on a line of their own where they must.
@@ -181,21 +201,5 @@ final class TicketCuts {
     return fence
         ? c.say("ticket.fence", mitre)
         : tilt ? c.say("ticket.tilt", blade) : c.say("ticket.square");
-  }
-
-  private String dress() {
-    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
-    String join = " ";
-    for (ExposedEdge e : piece.exposed()) {
-      dress
-          .append(join)
-          .append(
-              c.say(
-                  "ticket.dress-" + e.why().name().toLowerCase(Locale.ROOT),
-                  c.say("ticket.edge-short-" + e.edge().word()),
-                  c.format().withUnit(e.length())));
-      join = "; ";
-    }
-    return dress.toString();
   }
 }

@@ -31,9 +31,9 @@ import java.util.List;
 /** The ticket's face: the outline to scale with every size that the saw and the rule need. */
 final class TicketFace {
   private static final double SIDE = 13.5;
-  private static final double ABOVE = 15;
-  private static final double BELOW = 17;
-  private static final double FIGURE = 42;
+  private static final double ABOVE = 14;
+  private static final double BELOW = 12;
+  private static final double FIGURE = 37;
   private static final double PAD = 2;
 
   private final SheetContext c;
@@ -50,9 +50,13 @@ final class TicketFace {
   double height(double width) {
     TicketFaceWords words = new TicketFaceWords(c, piece, type);
     double f = type.factor();
-    return titleHeight(width)
-        + (ABOVE + FIGURE + BELOW) * f
-        + words.height(width, List.of("0", "0"));
+    return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
+  }
+
+  // Room for the diagonals in words, should they find no place in the figure.
+  private List<String> diagonals() {
+    return List.of(
+        c.format().tape(piece.diagonalRising()), c.format().tape(piece.diagonalFalling()));
   }
 
   // The longest name of a scale stands for the one that is chosen later.
@@ -65,7 +69,7 @@ final class TicketFace {
   void draw(Board board, Box box) {
     double f = type.factor();
     TicketFaceWords words = new TicketFaceWords(c, piece, type);
-    double bottom = box.maxY() - words.height(box.width(), List.of("0", "0"));
+    double bottom = box.maxY() - words.height(box.width(), diagonals());
     double title = titleHeight(box.width());
     Box room =
         new Box(

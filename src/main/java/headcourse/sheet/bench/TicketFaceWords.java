@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.ExposedEdge;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.drawing.LabelShape;
@@ -14,9 +15,17 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
-/** What is written under a ticket's face: the key's side, rakes, long points, height, chords. */
+/**
+ * What is written under a ticket's face: the key's side, rakes, long points, height, chords, edges
+ * to dress.
+ */
 record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   private static final double PAD = 2;
 
@@ -50,7 +59,33 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
         y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
       }
     }
+    if (!piece.exposed().isEmpty()) {
+      y += 0.4;
+      b.line(left, y, left + width, y, Pen.FINE);
+      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
+    }
     return y;
+  }
+
+  private String dress() {
+    // Edges that show alike share an entry.
+    Map<List<String>, Set<String>> edges = new LinkedHashMap<>();
+    for (ExposedEdge e : piece.exposed()) {
+      edges
+          .computeIfAbsent(
+              List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
+              k -> new LinkedHashSet<>())
+          .add(c.say("ticket.edge-short-" + e.edge().word()));
+    }
+    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
+    String join = " ";
+    for (var e : edges.entrySet()) {
+      String which = String.join(" + ", e.getValue());
+      dress.append(join);
+      dress.append(c.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
+      join = "; ";
+    }
+    return dress.toString();
   }
 
   private String chord(ChordOffsets o) {

@@ -19,6 +19,7 @@ import headcourse.geom.Vec;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,7 +28,10 @@ final class TicketNotch {
   private static final double PAD = 2;
 
   /** How much of the wall behind the bed is shown, mm. */
-  private static final double WALL = 4;
+  private static final double WALL = 3;
+
+  /** A thicker bed than this is broken off, mm. */
+  private static final double BED = 13;
 
   private final SheetContext c;
   private final Piece piece;
@@ -44,6 +48,10 @@ final class TicketNotch {
     return c.job().wall().bed().mm() + proud;
   }
 
+  private double shown() {
+    return Math.min(bed(), BED);
+  }
+
   private String title() {
     return piece.notches().isEmpty() ? c.say("ticket.no-notch") : c.say("ticket.notch");
   }
@@ -56,8 +64,8 @@ final class TicketNotch {
     if (piece.notches().isEmpty()) {
       return top(width);
     }
-    double figure = WALL + bed() + piece.thickness().mm();
-    return top(width) + figure + type.edge().height() + 7;
+    double figure = WALL + shown() + piece.thickness().mm();
+    return top(width) + figure + type.edge().height() * 1.4 + 5.6;
   }
 
   void draw(Board board, Box box) {
@@ -89,7 +97,7 @@ final class TicketNotch {
     double mouthWide = LabelShape.width(c.format().tape(n.mouth()), type.edge());
     double x0 = box.minX() + Math.max(13, mouthWide + 7.5);
     double wall = box.minY() + top(box.width()) + WALL;
-    double back = wall + bed();
+    double back = wall + shown();
     double wide = box.maxX() - 3 - x0;
     List<Point> body =
         List.of(
@@ -100,7 +108,9 @@ final class TicketNotch {
             new Point(x0 + wide, back + t),
             new Point(x0, back + t));
     g.outline(Path.polygon(body), Shade.STONE, Pen.CUT);
-    g.line(x0 - 5, wall, x0 + wide, wall, Pen.CUT);
+    if (bed() <= BED) {
+      g.line(x0 - 5, wall, x0 + wide, wall, Pen.CUT);
+    }
     Point mouth = new Point(x0, back + n.mouth().mm());
     Point far = new Point(x0 + n.run().mm(), back);
     g.outline(slot(mouth, far), Shade.WHITE, Pen.EDGE);
@@ -114,13 +124,13 @@ final class TicketNotch {
 
   private void words(Board g, double x0, double wide, double wall, double back, double t) {
     double h = type.note().height();
-    word(g, x0 + wide - 2.4, back + t - 1.4, "ticket.face-word");
-    word(g, x0 + wide - 2.4, back + h + 1.4, "ticket.back");
-    word(g, x0 + wide - 1.4, (wall + back + h) / 2, "ticket.bed");
+    word(g, x0 + wide - 2.4, back + t - 1.4, c.words().each("ticket.face-word").get(0));
+    word(g, x0 + wide - 2.4, back + h + 1.4, c.words().each("ticket.back").get(0));
+    String bed = c.words().each("ticket.bed", c.format().tape(Length.mm(bed()))).get(0);
+    word(g, x0 + wide - 1.4, (wall + back + h) / 2, bed);
   }
 
-  private void word(Board g, double x, double y, String key) {
-    String text = c.words().each(key).get(0);
+  private void word(Board g, double x, double y, String text) {
     g.firstFree(List.of(new Mark.Label(new Point(x, y), text, type.note(), Align.END, 0)), 0.3);
   }
 

@@ -56,15 +56,15 @@ final class TicketSection {
 
   // Room above and below the L for a size each.
   private double above() {
-    return type.edge().height() + 4;
+    return type.edge().height() * 1.4 + 5.2;
   }
 
   private double below() {
-    return returns() ? type.edge().height() + 7 : 2;
+    return returns() ? type.edge().height() * 1.4 + 5.6 : 2;
   }
 
   private double fixed(double width) {
-    double plan = relieved() ? PLAN * type.factor() + type.edge().height() + 8 : 0;
+    double plan = relieved() ? PLAN * type.factor() + type.edge().height() * 1.4 + 6.5 : 0;
     return 2.4
         + noteHeight(longestTitle(), width)
         + above()

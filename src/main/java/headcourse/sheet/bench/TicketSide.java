@@ -10,6 +10,7 @@ import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
+import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import java.util.List;
@@ -19,7 +20,7 @@ final class TicketSide {
   private static final double PAD = 2.2;
 
   /** A smaller view does not tell left from right, mm. */
-  private static final double VIEW = 38;
+  private static final double VIEW = 36;
 
   private final SheetContext c;
   private final Ticket ticket;
@@ -94,7 +95,7 @@ final class TicketSide {
     y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
     List<String> blanks = ticket.blanks().stream().filter(s -> !s.isEmpty()).distinct().toList();
     if (!blanks.isEmpty()) {
-      String from = c.say("ticket.from", String.join(", ", blanks));
+      String from = c.say("ticket.from", MarkRuns.ofIds(blanks));
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
     return y;

@@ -43,6 +43,6 @@ record TicketType(
 
   /** Distance of base lines of body text, mm. */
   double bodyPitch() {
-    return body.height() * 1.5;
+    return body.height() * 1.4;
   }
 }

@@ -101,9 +101,9 @@ public final class ElevationFigure {
     }
     List<MarkBand.Wall> walls = new ArrayList<>();
     if (soffit) {
-      wall(walls, -figures.half(), true, false);
+      wall(walls, -figures.jamb(Side.LEFT), true, false);
       wall(walls, 0, true, true);
-      wall(walls, figures.half(), false, false);
+      wall(walls, figures.jamb(Side.RIGHT), false, false);
     }
     return new MarkBand(items, walls, 0, room);
   }
@@ -231,7 +231,7 @@ public final class ElevationFigure {
           new Point(x, top + SMALL.height() + 1.5), new Point(x, chainTop - 1), Pen.CENTRE);
     }
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-      double jamb = side.sign() * figures.half();
+      double jamb = side.sign() * figures.jamb(side);
       if (part.holds(jamb)) {
         Point foot = view.apply(new Point(jamb, 0));
         Point head = view.apply(new Point(jamb, topAt(jamb)));
@@ -239,7 +239,7 @@ public final class ElevationFigure {
         if (!figures.curved()) {
           board.lineAround(head, foot, Pen.HIDDEN);
         }
-        jambName(board, foot, chainTop, side);
+        jambName(board, foot, chainTop, side, left);
         wallLine(board, view, side);
       }
     }
@@ -265,7 +265,7 @@ public final class ElevationFigure {
         .orElse(0);
   }
 
-  private void jambName(Board board, Point foot, double chainTop, Side side) {
+  private void jambName(Board board, Point foot, double chainTop, Side side, double left) {
     String name = words.say("wall.jamb");
     List<Label> places = new ArrayList<>();
     for (double y : new double[] {chainTop - 1, chainTop - 6, (foot.y() + chainTop) / 2}) {
@@ -276,13 +276,15 @@ public final class ElevationFigure {
                 new Point(foot.x() + way * 1.5, y), name, new Lettering(2.5, false), align, 0));
       }
     }
+    places.removeIf(
+        l -> LabelShape.bounds(l).minX() < left || LabelShape.bounds(l).maxX() > left + room);
     board.firstFree(places, 0.5);
   }
 
   // The bed that the end stone sits on, run out a little past the end.
   private void wallLine(Board board, Similarity view, Side side) {
     double end = side.sign() * figures.end(side).mm();
-    if (figures.curved() || Math.abs(end) < figures.half() + 0.01) {
+    if (figures.curved() || Math.abs(end) < figures.jamb(side) + 0.01) {
       return;
     }
     Point from = view.apply(new Point(end, 0));

@@ -63,9 +63,9 @@ public final class HeadFigures {
     return layout().curve() != null && layout().curve().striking() == null;
   }
 
-  /** Half the clear width, mm. */
-  public double half() {
-    return layout().halfWidth().mm();
+  /** Distance of a side's jamb line from the centre line, mm. */
+  public double jamb(Side side) {
+    return layout().jamb(side).mm();
   }
 
   /** Whether a stone stands on the centre line. */

@@ -39,11 +39,16 @@ final class OpeningChain {
     this.part = part;
     this.words = words;
     this.room = room;
-    double half = figures.half();
     bearing(Side.LEFT);
     if (part.whole()) {
       Length width = figures.layout().halfWidth().times(2);
-      spans.add(new Span(-half, half, width, words.say("wall.clear-opening"), Side.CENTRE));
+      spans.add(
+          new Span(
+              -figures.jamb(Side.LEFT),
+              figures.jamb(Side.RIGHT),
+              width,
+              words.say("wall.clear-opening"),
+              Side.CENTRE));
     }
     bearing(Side.RIGHT);
   }
@@ -53,11 +58,11 @@ final class OpeningChain {
   }
 
   private void bearing(Side side) {
-    double jamb = side.sign() * figures.half();
+    double jamb = side.sign() * figures.jamb(side);
     Length end = end(side);
     double x = side.sign() * end.mm();
-    if (part.holds(jamb) && end.mm() > figures.half() + 0.01) {
-      Length length = end.minus(figures.snapped(figures.layout().halfWidth()));
+    if (part.holds(jamb) && end.mm() > figures.jamb(side) + 0.01) {
+      Length length = end.minus(figures.snapped(figures.layout().jamb(side)));
       String word = words.say(figures.curved() ? "wall.on-the-wall-top" : "wall.on-the-wall");
       spans.add(new Span(Math.min(jamb, x), Math.max(jamb, x), length, word, side));
     }
@@ -134,13 +139,13 @@ final class OpeningChain {
     }
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       double end = side.sign() * end(side).mm();
-      if (part.holds(end) && end(side).mm() > figures.half() + 0.01) {
+      if (part.holds(end) && end(side).mm() > figures.jamb(side) + 0.01) {
         Point from = view.apply(new Point(end, endFoot(side)));
         double to = (overallShown() ? overall : line) + 1.5;
         board.lineAround(new Point(from.x(), from.y() + 1.2), new Point(from.x(), to), Pen.FINE);
       }
-      double jamb = view.apply(new Point(side.sign() * figures.half(), 0)).x();
-      if (part.holds(side.sign() * figures.half())) {
+      double jamb = view.apply(new Point(side.sign() * figures.jamb(side), 0)).x();
+      if (part.holds(side.sign() * figures.jamb(side))) {
         board.lineAround(new Point(jamb, top), new Point(jamb, line + 1.5), Pen.FINE);
       }
     }

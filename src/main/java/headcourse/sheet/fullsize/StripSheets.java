@@ -55,7 +55,11 @@ public final class StripSheets implements SheetComposer {
     Box box = extent(head);
     double from = box.minX() - BEYOND;
     double to = box.maxX() + BEYOND;
-    Box room = TilePage.window(c.page(Turn.LANDSCAPE, "", ""));
+    // Off a roll the strip is one length, along the paper.
+    PageDraft trial = c.page(Turn.LANDSCAPE, "", "");
+    double around = trial.width() - TilePage.window(trial).width();
+    double width = c.paper().roll() ? to - from + around + 1 : trial.width();
+    Box room = TilePage.window(c.page(width, trial.height(), "", ""));
     double step = room.width() - Tiling.OVERLAP;
     int lengths = Tiling.count(to - from, room.width());
     int perPage = Math.max(1, (int) Math.floor((room.height() + PITCH - BAND - 4) / PITCH));
@@ -64,7 +68,10 @@ public final class StripSheets implements SheetComposer {
     for (int first = 0; first < lengths; first += perPage) {
       PageDraft page =
           c.page(
-              Turn.LANDSCAPE, mark + "-strip-" + (pages.size() + 1), c.say("fullsize.strip", mark));
+              width,
+              trial.height(),
+              mark + "-strip-" + (pages.size() + 1),
+              c.say("fullsize.strip", mark));
       if (first == 0) {
         page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());
       }
@@ -175,10 +182,9 @@ public final class StripSheets implements SheetComposer {
   private static List<Tick> ticks(SheetContext c, HeadWork head) {
     List<Tick> ticks = new ArrayList<>();
     Pen jamb = Pen.OUTLINE;
-    double half = head.layout().halfWidth().mm();
     ticks.add(new Tick(0, "", true, Pen.CENTRE));
-    ticks.add(new Tick(-half, "", true, jamb));
-    ticks.add(new Tick(half, "", true, jamb));
+    ticks.add(new Tick(0 - head.layout().jamb(Side.LEFT).mm(), "", true, jamb));
+    ticks.add(new Tick(head.layout().jamb(Side.RIGHT).mm(), "", true, jamb));
     for (PlacedStone s : head.layout().stones()) {
       var f = s.feet();
       if (s.side() != Side.RIGHT) {

@@ -1,8 +1,10 @@
 package headcourse.sheet.wall;
 
+import headcourse.bench.BedUnder;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitBed;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
@@ -25,13 +27,13 @@ final class SettingRows {
   private final SheetContext context;
   private final HeadWork head;
   private final LengthFormat format;
-  private final Bed bed;
+  private final SoffitBed bed;
 
   SettingRows(SheetContext context, HeadWork head) {
     this.context = context;
     this.head = head;
     this.format = context.format();
-    this.bed = Bed.of(context.job(), head.layout().opening());
+    this.bed = head.bed();
   }
 
   /** From this mass on a stone takes two people, kg; common practice, no source. */
@@ -51,7 +53,7 @@ final class SettingRows {
       row.add(edge(p.stone()));
       row.add(screws(p));
       row.add(covers(p));
-      if (!bed.level()) {
+      if (bed.outOfLevel()) {
         row.add(bed(p));
       }
       row.add(checks(p, third));
@@ -104,15 +106,13 @@ final class SettingRows {
   }
 
   private String bed(Piece p) {
-    if (p.returnDepth().isZero()) {
-      return "";
-    }
-    var box = p.stone().outline().bounds();
-    Length left = bed.printed(box.minX(), format.grid());
-    Length right = bed.printed(box.maxX(), format.grid());
-    return left.equals(right)
-        ? format.withUnit(left)
-        : context.say("wall.wedge", format.tape(left), format.tape(right));
+    return bed.of(p.stone().mark()).map(this::bed).orElse("");
+  }
+
+  private String bed(BedUnder b) {
+    String left = format.tape(b.left());
+    String right = format.tape(b.right());
+    return left.equals(right) ? format.withUnit(b.left()) : context.say("wall.wedge", left, right);
   }
 
   private Length bearing(Side side) {

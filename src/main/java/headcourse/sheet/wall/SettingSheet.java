@@ -47,7 +47,9 @@ public final class SettingSheet implements SheetComposer {
     String title = context.say("wall.setting-sheet");
     SheetFlow flow = new SheetFlow(context, turn, opening.mark() + "-S", title, opening.mark());
     flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
+    AsBuiltNotes.write(flow, context, head, TEXT);
     order(flow, context, head);
+    closers(flow, context, head);
     stackUp(flow, context, head);
     flow.heading(context.say("wall.props"), 14);
     flow.say("wall.props-text", TEXT);
@@ -59,25 +61,34 @@ public final class SettingSheet implements SheetComposer {
   private static void order(SheetFlow flow, SheetContext context, HeadWork head) {
     Job job = context.job();
     SettingRows rows = new SettingRows(context, head);
-    Bed bed = Bed.of(job, head.layout().opening());
+    boolean wedges = head.bed().outOfLevel();
     String screws = job.units() == Units.INCH ? "wall.screws" : "wall.screws-mm";
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(context.say("wall.order"), 10, Align.END, true));
+    columns.add(new Column(context.say("wall.order"), wedges ? 13 : 10, Align.END, true));
     columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
     columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
     columns.add(new Column(context.say(screws), 49, Align.START, false));
     columns.add(new Column(context.say("wall.covered-by"), 30, Align.START, false));
-    if (!bed.level()) {
+    if (wedges) {
       columns.add(new Column(context.say("wall.bed"), 30, Align.START, false));
     }
     columns.add(new Column(context.say("wall.then-check"), 55, Align.START, true));
     flow.table(columns, rows.all(), TEXT);
     String least = context.format().withUnit(job.wall().bed());
-    flow.say(bed.level() ? "wall.bed-level" : "wall.bed-measured", TEXT, least);
+    flow.say(wedges ? "wall.bed-measured" : "wall.bed-level", TEXT, least);
     flow.say("wall.closing", TEXT);
     if (head.layout().curve() != null && head.layout().curve().striking() != null) {
       var depth = headcourse.units.Length.mm(head.layout().curve().striking());
       flow.say("wall.striking-point", TEXT, context.format().withUnit(depth));
+    }
+  }
+
+  private static void closers(SheetFlow flow, SheetContext context, HeadWork head) {
+    ClosersTable table = new ClosersTable(context, head);
+    if (!table.rows().isEmpty()) {
+      flow.heading(context.say("wall.closers"), 24);
+      flow.say("wall.closers-text", TEXT);
+      flow.table(table.columns(), table.rows(), TEXT);
     }
   }
 

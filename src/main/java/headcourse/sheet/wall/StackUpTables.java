@@ -1,10 +1,11 @@
 package headcourse.sheet.wall;
 
+import headcourse.bench.Drift;
 import headcourse.bench.HeadWork;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
-import headcourse.job.Setting;
 import headcourse.layout.JointLine;
+import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Table.Column;
@@ -12,6 +13,7 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Where the ends may land, and how far out every third stone may be on the way there. */
@@ -65,7 +67,7 @@ final class StackUpTables {
         new Column(context.say("wall.must-stand-at"), 40, Align.START, true),
         new Column(context.say("wall.out-at-most"), 36, Align.START, false),
         new Column(context.say("wall.likely-out"), 36, Align.START, false),
-        new Column(context.say("wall.left-to-go"), 40, Align.END, false));
+        new Column(context.say("wall.trim-next"), 48, Align.START, true));
   }
 
   /** Every third stone outwards; both sides in one row where they are alike. */
@@ -78,7 +80,9 @@ final class StackUpTables {
       boolean r = i < right.size();
       if (l && r && left.get(i).subList(1, 5).equals(right.get(i).subList(1, 5))) {
         List<String> both = new ArrayList<>(left.get(i));
-        both.set(0, left.get(i).get(0) + ", " + right.get(i).get(0));
+        String one = left.get(i).get(0);
+        String other = right.get(i).get(0);
+        both.set(0, one.equals(other) ? one : one + ", " + other);
         rows.add(both);
         continue;
       }
@@ -92,28 +96,28 @@ final class StackUpTables {
     return rows;
   }
 
-  // n stones off by up to ±τ with dry joints that open by up to f: at most n(τ + f), typically
-  // √n·τ + n·f/2.
+  /** The key, then every third stone, and what the next one is trimmed to at the worst. */
   private List<List<String>> side(Side side) {
-    Setting setting = context.job().setting();
-    double opens = setting.dry() ? setting.opens().mm() : 0;
-    double cut = setting.cutTolerance().mm();
     List<JointLine> joints =
         head.layout().joints().stream()
-            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.inner().equals("K"))
-            .sorted(java.util.Comparator.comparingInt(JointLine::index))
+            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.outer().isEmpty())
+            .sorted(Comparator.comparingInt(JointLine::index))
             .toList();
     List<List<String>> rows = new ArrayList<>();
-    for (int i = 2; i < joints.size() - 1; i += 3) {
-      JointLine j = joints.get(i);
-      int n = i + 1;
+    for (JointLine j : joints) {
+      if (j.index() % 3 != 0) {
+        continue;
+      }
+      Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
+      PlacedStone next = head.layout().stone(j.outer());
+      Length trimmed = next.bottom().minus(drift.worst());
       rows.add(
           List.of(
               j.inner(),
               context.format().tape(j.soffitMark()),
-              "± " + fine(Length.mm(n * (cut + opens))),
-              "± " + fine(Length.mm(Math.sqrt(n) * cut + n * opens / 2)),
-              Integer.toString(joints.size() - n)));
+              "± " + fine(drift.worst()),
+              "± " + fine(drift.likely()),
+              next.fitted() ? "" : context.format().withUnit(trimmed)));
     }
     return rows;
   }

@@ -1,18 +1,28 @@
-package headcourse.sheet.bench;
+package headcourse.sheet;
 
 import headcourse.bench.Piece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Writes many marks or numbers short: {@code L2–L7, R2–R7}; nothing is left out. */
-final class MarkRuns {
+public final class MarkRuns {
   private MarkRuns() {}
 
   /** The marks of stones, the opening named where there are several. */
-  static String of(List<Piece> pieces) {
+  public static String of(List<Piece> pieces) {
+    return of(pieces, false);
+  }
+
+  /** The full marks of stones, the opening always named. */
+  public static String full(List<Piece> pieces) {
+    return of(pieces, true);
+  }
+
+  private static String of(List<Piece> pieces, boolean full) {
     Map<String, Map<String, TreeSet<Integer>>> by = new LinkedHashMap<>();
     for (Piece p : pieces) {
       String own = p.stone().mark();
@@ -33,16 +43,33 @@ final class MarkRuns {
                   runs.addAll(runs(letter, numbers));
                 }
               });
-          texts.add((by.size() > 1 ? opening : "") + String.join(", ", runs));
+          texts.add((full || by.size() > 1 ? opening : "") + String.join(", ", runs));
         });
     return String.join("; ", texts);
   }
 
   /** Numbers, ascending. */
-  static String of(Iterable<Integer> numbers) {
+  public static String of(Iterable<Integer> numbers) {
     TreeSet<Integer> sorted = new TreeSet<>();
     numbers.forEach(sorted::add);
     return String.join(", ", runs("", sorted));
+  }
+
+  /** Names that end in a number, as blanks have. */
+  public static String ofIds(List<String> ids) {
+    Map<String, TreeSet<Integer>> by = new TreeMap<>();
+    List<String> plain = new ArrayList<>();
+    for (String id : ids) {
+      String kind = id.replaceAll("[0-9]{1,6}$", "");
+      if (kind.length() == id.length()) {
+        plain.add(id);
+      } else {
+        by.computeIfAbsent(kind, k -> new TreeSet<>())
+            .add(Integer.parseInt(id.substring(kind.length())));
+      }
+    }
+    by.forEach((kind, numbers) -> plain.addAll(runs(kind, numbers)));
+    return String.join(", ", plain);
   }
 
   private static List<String> runs(String letter, TreeSet<Integer> numbers) {
@@ -50,15 +77,20 @@ final class MarkRuns {
     List<Integer> all = List.copyOf(numbers);
     int i = 0;
     while (i < all.size()) {
+      // A run by ones or by twos, as sides set in turn have; a run of three is worth a dash.
+      int step = i + 1 < all.size() ? all.get(i + 1) - all.get(i) : 0;
       int j = i;
-      while (j + 1 < all.size() && all.get(j + 1) == all.get(j) + 1) {
+      while (j + 1 < all.size() && step <= 2 && all.get(j + 1) == all.get(j) + step) {
         j++;
       }
-      if (j - i < 2) {
+      if (j - i < step + 1) {
         j = i;
         runs.add(letter + all.get(i));
-      } else {
+      } else if (step == 1) {
         runs.add(letter + all.get(i) + "–" + letter + all.get(j));
+      } else {
+        runs.add(
+            letter + all.get(i) + ", " + letter + all.get(i + 1) + " … " + letter + all.get(j));
       }
       i = j + 1;
     }

@@ -1,0 +1,284 @@
+package headcourse.layout.flat;
+
+import headcourse.job.Fitted;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.Proof;
+import headcourse.layout.Side;
+import headcourse.layout.flat.CutStonesComposer.Drawn;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Solves a head around stones that are cut already. They stand as they were measured, from the key
+ * outwards. A side on which nothing differs from the drawing stays as drawn. Elsewhere fewest
+ * stones are cut otherwise than drawn: if all that are left may keep their widths and stand a
+ * little farther out or in, they do; else what is left is solved by the same rhythm and the same
+ * constraints.
+ */
+final class FittedSolver {
+  private final FlatHead head;
+  private final FlatTerms terms;
+  private final List<Fitted> fitted;
+  private final Drawn drawn;
+  private final CutStonesComposer composer;
+  private long effort;
+
+  /** For a head whose drawing may be missing (null). */
+  FittedSolver(FlatHead head, List<Fitted> fitted, Drawn drawn) {
+    this.head = head;
+    this.terms = head.terms();
+    this.fitted = fitted;
+    this.drawn = drawn;
+    this.composer = new CutStonesComposer(head, fitted, drawn);
+  }
+
+  /** What solving took; see {@link SideSolver#effort}. */
+  long effort() {
+    return effort;
+  }
+
+  /** The head, or null where there is none. */
+  HeadLayout solve() {
+    for (double striking : strikings()) {
+      HeadLayout solved = solve(striking);
+      if (solved != null) {
+        return solved;
+      }
+    }
+    return null;
+  }
+
+  /** Depths of the striking point that may serve both sides; the drawing's where there is one. */
+  private List<Double> strikings() {
+    if (!head.geometry().fanned()) {
+      return List.of(Double.NaN);
+    }
+    if (drawn != null) {
+      return List.of(drawn.left().lines().striking());
+    }
+    long target = terms.bearing().target().picometres();
+    return head.cases(terms.both(), Double.NaN).stream()
+        .sorted(Comparator.comparingLong(c -> Math.abs(c.ends().get(0).bearing() - target)))
+        .map(c -> c.lines().striking())
+        .distinct()
+        .toList();
+  }
+
+  private HeadLayout solve(double striking) {
+    if (alike(striking)) {
+      Way both = new Way(head, terms.both(), Side.LEFT, striking);
+      SideResult left = side(both);
+      if (left != null) {
+        return built(left, twin(left));
+      }
+    }
+    SideResult left = side(new Way(head.alone(terms.left()), terms.left(), Side.LEFT, striking));
+    if (left == null) {
+      return null;
+    }
+    SideResult right =
+        side(new Way(head.alone(terms.right()), terms.right(), Side.RIGHT, striking));
+    return right == null ? null : built(left, right);
+  }
+
+  /**
+   * One side to be solved.
+   *
+   * @param own the head as that side sees it
+   * @param terms what the side must keep to
+   * @param side which
+   * @param striking depth of the striking point, or NaN
+   */
+  private record Way(FlatHead own, FlatTerms.SideTerms terms, Side side, double striking) {
+    List<SideCase> cases() {
+      return own.cases(terms, striking);
+    }
+  }
+
+  /** Whether both sides begin alike and may go on alike. */
+  private boolean alike(double striking) {
+    if (!SidesSolver.alike(terms) || drawn != null && drawn.left() != drawn.right()) {
+      return false;
+    }
+    List<SideCase> cases = head.cases(terms.both(), striking);
+    if (cases.isEmpty()) {
+      return false;
+    }
+    CutStones left = composer.compose(Side.LEFT, cases.get(0).lines(), false);
+    CutStones right = composer.compose(Side.RIGHT, cases.get(0).lines(), false);
+    return left != null && right != null && left.alike(right);
+  }
+
+  /** The right side like the left one, with its own stones. */
+  private SideResult twin(SideResult left) {
+    Choice c = left.choice();
+    Lines all = c.lines() instanceof RestLines r ? r.all() : c.lines();
+    CutStones own = composer.compose(Side.RIGHT, all, c.end() == null);
+    return new SideResult(c.after(own), left.cost(), 0);
+  }
+
+  private SideResult side(Way way) {
+    Side side = way.side();
+    int n = CutStonesComposer.count(fitted, side);
+    if (drawn != null) {
+      CutStones cut = composer.compose(side, drawn.on(side).lines(), false);
+      if (cut != null && cut.asDrawn() && n <= drawn.on(side).count()) {
+        return new SideResult(asDrawn(drawn.on(side), cut), drawn.head().proof().cost(), 0);
+      }
+    }
+    boolean wholeFirst = n > 0 && (drawn == null || drawn.on(side).count() <= n);
+    SideResult whole = wholeFirst ? whole(way) : null;
+    SideResult rest = whole == null ? rest(way) : null;
+    if (whole == null && rest == null && !wholeFirst) {
+      whole = whole(way);
+    }
+    return whole != null ? whole : rest;
+  }
+
+  /** The choice as drawn, its first stones known to be there. */
+  private Choice asDrawn(Choice choice, CutStones cut) {
+    int n = cut.count();
+    if (n == choice.count()) {
+      return Choice.whole(choice.lines(), cut);
+    }
+    long[] feet = Arrays.copyOfRange(choice.feet(), n, choice.feet().length);
+    return new Choice(rest(choice.lines(), cut), choice.end(), feet, cut);
+  }
+
+  private RestLines rest(Lines lines, CutStones cut) {
+    int n = cut.count();
+    double previous = Double.NaN;
+    if (n > 0) {
+      long run = lines.onTop() ? cut.top(n) - cut.top(n - 1) : cut.soffit(n) - cut.soffit(n - 1);
+      previous = (double) run / terms.tick() - terms.joint();
+    }
+    return new RestLines(
+        lines, n, terms.tick(), cut.soffit(n), cut.top(n), lines.onTop(), previous);
+  }
+
+  /** Whether the joint lines up to one keep clear of the jamb line. */
+  private boolean stand(FlatHead h, Lines lines, CutStones cut, int last) {
+    SideCheck check = h.check(lines);
+    double tick = terms.tick();
+    return IntStream.rangeClosed(0, last)
+        .allMatch(i -> check.stands(cut.soffit(i) / tick, cut.top(i) / tick));
+  }
+
+  /** The side solved from its last fitted stone outwards, or null. */
+  private SideResult rest(Way way) {
+    FlatHead own = way.own();
+    Side side = way.side();
+    int n = CutStonesComposer.count(fitted, side);
+    Integer each = terms.stones().eachSide();
+    if (each != null && each <= n) {
+      return null;
+    }
+    List<SideCase> cases = new ArrayList<>();
+    List<CutStones> cuts = new ArrayList<>();
+    for (SideCase c : way.cases()) {
+      CutStones cut = composer.compose(side, c.lines(), false);
+      if (cut == null || !stand(own, c.lines(), cut, n)) {
+        continue;
+      }
+      RestLines lines = rest(c.lines(), cut);
+      List<End> ends = c.ends().stream().filter(e -> e.foot() > lines.start()).toList();
+      if (!ends.isEmpty()) {
+        cases.add(new SideCase(lines, ends));
+        cuts.add(cut);
+      }
+    }
+    for (int i = 0; i < cases.size(); i++) {
+      Choice moved = ShiftedSide.of(own, cases.get(i), drawn == null ? null : drawn.on(side), n);
+      if (moved != null) {
+        double cost = SideCost.of(own.terms(), moved.lines(), moved.end(), moved.count()).meanMm();
+        return new SideResult(moved.after(cuts.get(i)), cost, 1);
+      }
+    }
+    SideSolver solver = SidesSolver.solverOf(own.over(own.terms().after(n)));
+    SideResult found = solver.solve(cases, way.terms().seed());
+    effort += solver.effort();
+    if (found.choice() == null) {
+      return null;
+    }
+    int at = 0;
+    while (cases.get(at).lines() != found.choice().lines()) {
+      at++;
+    }
+    return new SideResult(found.choice().after(cuts.get(at)), found.cost(), found.steps());
+  }
+
+  /** The side made up of fitted stones alone, or null where they don't end as they must. */
+  private SideResult whole(Way way) {
+    FlatHead own = way.own();
+    Side side = way.side();
+    int n = CutStonesComposer.count(fitted, side);
+    Integer each = terms.stones().eachSide();
+    if (n == 0 || each != null && each != n) {
+      return null;
+    }
+    for (SideCase c : way.cases()) {
+      CutStones cut = composer.compose(side, c.lines(), true);
+      if (cut != null && stand(own, c.lines(), cut, n - 1) && ends(way, cut)) {
+        return new SideResult(Choice.whole(c.lines(), cut), 0, 1);
+      }
+    }
+    return null;
+  }
+
+  private boolean ends(Way way, CutStones cut) {
+    FlatTerms own = way.own().terms();
+    boolean fan = head.geometry().fanned();
+    long foot = cut.soffit(cut.count());
+    long top = cut.top(cut.count());
+    long inmost = fan ? foot : Math.min(foot, top);
+    boolean springs = fan && foot >= own.far() && foot - own.near() < own.tick();
+    return foot - own.far() >= own.bearing().min().picometres()
+        && foot - own.near() <= own.bearing().max().picometres()
+        && Math.max(foot, top) - own.near() <= way.terms().wall()
+        && (springs || inmost - own.far() >= own.head().clear().picometres());
+  }
+
+  private HeadLayout built(SideResult left, SideResult right) {
+    double cost = Math.max(left.cost(), right.cost());
+    Proof proof = new Proof(Proof.Status.OPTIMAL, cost, cost, left.steps() + right.steps());
+    if (left.steps() + right.steps() == 0) {
+      proof = drawn.head().proof();
+    }
+    HeadLayout bare = head.build(left.choice(), right.choice(), proof, List.of());
+    return head.build(
+        left.choice(),
+        right.choice(),
+        proof,
+        remarks(),
+        drawn == null ? List.of() : StoneChanges.between(drawn.head(), bare));
+  }
+
+  /** What was passed over and is taken as drawn. */
+  private List<Remark> remarks() {
+    List<String> passed = new ArrayList<>();
+    if (drawn == null) {
+      return List.of();
+    }
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      for (int i = 1; i <= CutStonesComposer.count(fitted, side); i++) {
+        String mark = (side == Side.LEFT ? "L" : "R") + i;
+        if (fitted.stream().noneMatch(f -> f.stone().equals(mark))) {
+          passed.add(mark);
+        }
+      }
+    }
+    String all = String.join(", ", passed);
+    return passed.isEmpty()
+        ? List.of()
+        : List.of(
+            new Remark(
+                "as-drawn",
+                all
+                    + (passed.size() == 1 ? " was" : " were")
+                    + " not measured, but a stone beyond was; taken as drawn"));
+  }
+}

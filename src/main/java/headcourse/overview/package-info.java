@@ -1,0 +1,2 @@
+/** A job's folder as one page for a browser. */
+package headcourse.overview;

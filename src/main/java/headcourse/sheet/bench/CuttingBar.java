@@ -1,0 +1,163 @@
+package headcourse.sheet.bench;
+
+import headcourse.bench.Piece;
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.geom.Vec;
+import headcourse.layout.FaceEdge.Where;
+import headcourse.layout.PlacedStone;
+import headcourse.sheet.Board;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.Spread;
+import headcourse.stock.StockPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A blank as a bar: its length to scale, the stones on it with their rakes, kerfs white between
+ * them, and below it where each stone begins, from the blank's left end.
+ */
+final class CuttingBar {
+  /** Height of the bar, mm. */
+  private static final double BAR = 11;
+
+  /** Distance of bars, mm. */
+  static final double PITCH = 19.8;
+
+  private static final Lettering FROM = new Lettering(3.5, true);
+
+  private final SheetContext c;
+  private final Map<String, Piece> pieces;
+  private final double x0;
+  private final double k;
+
+  /**
+   * Bars on a page.
+   *
+   * @param x0 where bars begin
+   * @param k paper over true length
+   */
+  CuttingBar(SheetContext c, Map<String, Piece> pieces, double x0, double k) {
+    this.c = c;
+    this.pieces = pieces;
+    this.x0 = x0;
+    this.k = k;
+  }
+
+  void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
+    board.group(
+        Role.FIGURE,
+        "",
+        blank.id(),
+        g -> {
+          g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
+          String length = c.format().withUnit(blank.length());
+          g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
+          g.outline(Path.rect(x0, y, blank.length().mm() * k, BAR), Shade.WHITE, Pen.EDGE);
+          List<Path> paths = blank.cuts().stream().map(cut -> path(cut, y)).toList();
+          paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
+          List<String> below = new ArrayList<>();
+          double[] wanted = new double[paths.size()];
+          for (int i = 0; i < paths.size(); i++) {
+            StockPlan.Cut cut = blank.cuts().get(i);
+            String from = c.format().tape(cut.at());
+            boolean inside = mark(g, name(cut), paths.get(i).bounds());
+            below.add(inside ? from : name(cut) + ": " + from);
+            wanted[i] = x0 + cut.at().mm() * k;
+          }
+          waste(g, blank, y);
+          figures(g, wanted, below, y + BAR);
+        });
+  }
+
+  private static Lettering fit(String text, double room) {
+    for (double h : new double[] {5, 3.5}) {
+      if (LabelShape.width(text, new Lettering(h, true)) <= room) {
+        return new Lettering(h, true);
+      }
+    }
+    return new Lettering(Lettering.LEAST, true);
+  }
+
+  private String name(StockPlan.Cut cut) {
+    return cut.part() == StockPlan.Part.SOFFIT
+        ? cut.stone() + " " + c.words().each("plan.soffit").get(0)
+        : cut.stone();
+  }
+
+  private static boolean mark(Board g, String mark, Box b) {
+    List<Mark.Label> tries = new ArrayList<>();
+    for (double h : new double[] {5, 3.5, 2.5}) {
+      for (double aside : new double[] {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24}) {
+        Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
+        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
+      }
+    }
+    return g.firstFree(tries, 0.4);
+  }
+
+  private void waste(Board g, StockPlan.CutBlank blank, double y) {
+    if (!blank.waste().isPositive()) {
+      return;
+    }
+    String w = c.say("plan.waste", c.format().tape(blank.waste()));
+    double end = x0 + blank.length().mm() * k;
+    List<Mark.Label> tries = new ArrayList<>();
+    for (String text : List.of(w, c.format().tape(blank.waste()))) {
+      tries.add(
+          new Mark.Label(
+              new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
+      tries.add(
+          new Mark.Label(
+              new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
+    }
+    g.firstFree(tries, 0.4);
+  }
+
+  private static void figures(Board g, double[] wanted, List<String> texts, double y) {
+    double widest = texts.stream().mapToDouble(t -> LabelShape.width(t, FROM)).max().orElse(0);
+    double[] at = Spread.along(wanted, widest + 1.6);
+    for (int i = 0; i < at.length; i++) {
+      g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
+      g.text(
+          at[i], y + 2.8 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
+    }
+  }
+
+  private Path path(StockPlan.Cut cut, double y) {
+    double at = cut.at().mm();
+    PlacedStone s = pieces.get(cut.stone()).stone();
+    if (cut.part() == StockPlan.Part.SOFFIT) {
+      return Path.rect(x0 + at * k, y, cut.extent().mm() * k, BAR);
+    }
+    // As it lies on the blank: along its own soffit.
+    Path own = s.outline().transformed(OwnFrame.of(s));
+    Box b = own.bounds();
+    var turn = OwnFrame.of(s);
+    var soffit = s.edges(Where.SOFFIT);
+    var right = s.edges(Where.RIGHT);
+    var left = s.edges(Where.LEFT);
+    Point ll = turn.apply(soffit.get(0).from());
+    Point lr = turn.apply(soffit.get(soffit.size() - 1).to());
+    Point ur = right.isEmpty() ? lr : turn.apply(right.get(right.size() - 1).to());
+    Point ul = left.isEmpty() ? ll : turn.apply(left.get(0).from());
+    List<Point> on = new ArrayList<>();
+    for (Point p : List.of(ll, lr, ur, ul)) {
+      Vec v = p.minus(new Point(b.minX(), b.minY()));
+      double x = at + (cut.turned() ? b.width() - v.x() : v.x());
+      // Turned end for end in its own plane, what was lower left is upper right.
+      boolean low = (p == ll || p == lr) != cut.turned();
+      on.add(new Point(x0 + x * k, low ? y + BAR : y));
+    }
+    return Path.polygon(on);
+  }
+}

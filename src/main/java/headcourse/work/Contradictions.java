@@ -1,0 +1,54 @@
+package headcourse.work;
+
+import headcourse.diag.Diagnostic;
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.layout.Jambs;
+import headcourse.layout.shapes.Shapes;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a job file may say that does not go together; each is refused where it stands. */
+final class Contradictions {
+  private Contradictions() {}
+
+  static List<Diagnostic> in(Job job) {
+    List<Diagnostic> said = new ArrayList<>();
+    for (Opening o : job.openings()) {
+      boolean flat = Shapes.named(o.head().shape()).orElseThrow().flat();
+      if (!flat && !Jambs.of(o).even()) {
+        said.add(
+            refuse(
+                job,
+                o.path() + ".measured",
+                "a curved head is struck from the middle between the jambs at its springing, but"
+                    + " here the centre mark, plumbed up, is off it",
+                "mark the middle at the springing, and leave centre-off and plumb out"));
+      }
+      if (!flat && o.measured() != null && !o.measured().soffit().isEmpty()) {
+        said.add(
+            refuse(
+                job,
+                o.path() + ".measured.soffit",
+                "levels are taken of a level rough head; this one is curved",
+                "leave soffit out of measured, and check the centring against the full-size"
+                    + " template"));
+      }
+      boolean fitted = job.fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
+      if (fitted && o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
+        said.add(
+            refuse(
+                job,
+                "fitted." + o.mark(),
+                "stones that are cut can't be solved around with the rhythm from-stock",
+                "write rhythm: mixed for " + o.mark() + ", with the widths of the pieces left"));
+      }
+    }
+    return said;
+  }
+
+  private static Diagnostic refuse(Job job, String path, String message, String hint) {
+    return Diagnostic.error(job.spans().of(path), message, hint);
+  }
+}

@@ -1,0 +1,205 @@
+package headcourse.layout.flat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.job.Fitted;
+import headcourse.job.Job;
+import headcourse.layout.Change;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Role;
+import headcourse.layout.Side;
+import headcourse.layout.Solution;
+import headcourse.layout.shapes.Shapes;
+import headcourse.testing.ChangeWriter;
+import headcourse.testing.JobMaker;
+import headcourse.testing.RandomJobs;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Heads solved around stones that are cut already. */
+class FittedTest {
+  private static final int RUNS = 300;
+
+  private static Solution solve(JobMaker maker) {
+    Job job = maker.make();
+    String shape = job.openings().get(0).head().shape();
+    return Shapes.named(shape).orElseThrow().setOut(job, job.openings().get(0));
+  }
+
+  private static HeadLayout head(JobMaker maker) {
+    return solve(maker) instanceof Solution.Solved s ? s.head() : null;
+  }
+
+  private static Fitted asSolved(PlacedStone s, boolean all) {
+    return fitted(s.mark(), s.bottom(), all ? s.top() : null, all ? s.height() : null);
+  }
+
+  private static Fitted fitted(String mark, Length bottom, Length top, Length height) {
+    return new Fitted("fitted.D1." + mark, "D1", mark, bottom, top, height);
+  }
+
+  private static void same(PlacedStone a, PlacedStone b, String at) {
+    assertEquals(a.face(), b.face(), at);
+    assertEquals(a.feet(), b.feet(), at);
+    assertEquals(a.bottom(), b.bottom(), at);
+    assertEquals(a.top(), b.top(), at);
+    assertEquals(a.height(), b.height(), at);
+    assertEquals(a.role(), b.role(), at);
+  }
+
+  /** Every stone declared fitted just as it was solved changes nothing but its word. */
+  @Test
+  void asSolvedChangesNothing() {
+    int heads = 0;
+    for (long seed = 0; seed < RUNS; seed++) {
+      HeadLayout before = head(RandomJobs.flat(seed));
+      if (before == null) {
+        continue;
+      }
+      heads++;
+      Random random = new Random(seed);
+      for (int part = 0; part < 3; part++) {
+        JobMaker maker = RandomJobs.flat(seed);
+        for (PlacedStone s : before.stones()) {
+          if (part == 0 || random.nextInt(3) != 0) {
+            maker.fitted.add(asSolved(s, part == 0 || random.nextBoolean()));
+          }
+        }
+        HeadLayout now = head(maker);
+        String at = "seed " + seed + " part " + part;
+        assertEquals(before.stones().size(), now.stones().size(), at);
+        for (int i = 0; i < before.stones().size(); i++) {
+          same(before.stones().get(i), now.stones().get(i), at);
+          String mark = now.stones().get(i).mark();
+          boolean is = maker.fitted.stream().anyMatch(f -> f.stone().equals(mark));
+          assertEquals(is, now.stones().get(i).fitted(), at + " " + mark);
+        }
+        assertEquals(before.joints(), now.joints(), at);
+        assertEquals(before.bearingLeft(), now.bearingLeft(), at);
+        assertEquals(before.bearingTopRight(), now.bearingTopRight(), at);
+        assertEquals(List.of(), now.asBuilt().changes(), at);
+      }
+    }
+    assertTrue(heads > RUNS / 3, heads + " heads");
+  }
+
+  /**
+   * One stone a tick off: what lies nearer the key, and the other side, stay; it is as measured.
+   */
+  @Test
+  void oneTickOffMovesOnlyWhatItMust() {
+    int moved = 0;
+    for (long seed = 0; seed < RUNS; seed++) {
+      HeadLayout before = head(RandomJobs.flat(seed));
+      if (before == null) {
+        continue;
+      }
+      Random random = new Random(seed);
+      List<PlacedStone> stones =
+          before.stones().stream().filter(s -> s.role() != Role.KEY).toList();
+      PlacedStone off = stones.get(random.nextInt(stones.size()));
+      JobMaker maker = RandomJobs.flat(seed);
+      Length tick = maker.tick.times(random.nextBoolean() ? 1 : -1);
+      maker.fitted.add(fitted(off.mark(), off.bottom().plus(tick), off.top().plus(tick), null));
+      HeadLayout now = head(maker);
+      if (now == null) {
+        continue;
+      }
+      moved++;
+      String at = "seed " + seed + " " + off.mark();
+      for (PlacedStone s : before.stones()) {
+        if (s.side() != off.side() || s.index() < off.index()) {
+          same(s, now.stone(s.mark()), at + " " + s.mark());
+        }
+      }
+      PlacedStone it = now.stone(off.mark());
+      assertTrue(it.fitted(), at);
+      assertEquals(off.bottom().plus(tick), it.bottom(), at);
+      double slack = before.opening().head().params().values().isEmpty() ? 1e-6 : 1e-3;
+      assertEquals(it.bottom().mm(), width(it, true), slack, at);
+    }
+    assertTrue(moved > RUNS / 4, moved + " moved");
+  }
+
+  /** Between the lower corners of the outline, or the upper ones. */
+  private static double width(PlacedStone s, boolean lower) {
+    var soffit = s.edges(headcourse.layout.FaceEdge.Where.SOFFIT);
+    return soffit.get(0).from().distance(soffit.get(soffit.size() - 1).to());
+  }
+
+  /** Any mixture solves within all constraints, or is refused with changes that work. */
+  @Test
+  void anyMixture() {
+    int solved = 0;
+    int refused = 0;
+    int recuts = 0;
+    for (long seed = 0; seed < RUNS; seed++) {
+      JobMaker maker = mixture(seed);
+      String at = "seed " + seed;
+      Solution s = solve(maker);
+      if (s instanceof Solution.Solved ok) {
+        solved++;
+        FittedCheck.holds(maker.make(), ok.head(), at);
+      } else if (s instanceof Solution.Refused no) {
+        refused++;
+        for (Change c : no.changes()) {
+          JobMaker other = mixture(seed);
+          ChangeWriter.write(other, c);
+          HeadLayout then = head(other);
+          assertTrue(then != null, at + " " + c);
+          FittedCheck.holds(other.make(), then, at + " " + c);
+          recuts += c.path().startsWith("fitted.") ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(
+        solved > RUNS / 5 && refused > RUNS / 20 && recuts > 0,
+        solved + " solved, " + refused + " refused, " + recuts + " recuts");
+  }
+
+  /** A random head with some stones cut, well or badly, and an opening that is not as drawn. */
+  private static JobMaker mixture(long seed) {
+    JobMaker maker = RandomJobs.flat(seed, 12, 130);
+    JobMaker.OpeningMaker o = maker.first();
+    Random random = new Random(seed);
+    HeadLayout drawn = head(RandomJobs.flat(seed, 12, 130));
+    if (random.nextBoolean()) {
+      o.measured = FittedCheck.measured(o.width, random);
+    }
+    if (drawn == null || random.nextInt(8) == 0) {
+      return maker;
+    }
+    List<Fitted> all = new ArrayList<>();
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      int n = (int) drawn.stones().stream().filter(s -> s.side() == side).count();
+      int cut = random.nextInt(n + 2);
+      for (int i = 1; i <= Math.min(n, cut); i++) {
+        PlacedStone s = drawn.stone((side == Side.LEFT ? "L" : "R") + i);
+        if (random.nextInt(6) != 0) {
+          all.add(off(s, maker.tick, random));
+        }
+      }
+    }
+    if (o.key != null && random.nextBoolean()) {
+      all.add(off(drawn.stone("K"), maker.tick, random));
+    }
+    maker.fitted = all;
+    return maker;
+  }
+
+  private static Fitted off(PlacedStone s, Length tick, Random random) {
+    // Now and then not even on the grid, and now and then far out.
+    long most = random.nextInt(12) == 0 ? 2400 : 300;
+    Length step = new Length(tick.picometres() / (random.nextInt(4) == 0 ? 200 : 100) * 100);
+    long ticks = random.nextInt(3) == 0 ? 0 : Math.round(random.nextGaussian() * most / 100);
+    Length bottom = s.bottom().plus(step.times(ticks)).max(tick);
+    Length top = random.nextBoolean() ? null : s.top().plus(tick.times(ticks)).max(tick);
+    Length height = random.nextInt(5) == 0 ? s.height().plus(tick.times(ticks)).max(tick) : null;
+    return fitted(s.mark(), bottom, top, height);
+  }
+}
