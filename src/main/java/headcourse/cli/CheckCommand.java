@@ -26,12 +26,13 @@ record CheckCommand(Path folder, Console console) {
   }
 
   private int one(String name) {
-    Outcome<Job> read = new JobFile(folder, name).read();
+    JobFile file = new JobFile(folder, name);
+    Outcome<Job> read = file.read();
     read.diagnostics().forEach(console::tell);
     if (read.value().isEmpty()) {
       return Main.WRONG;
     }
-    Outcome<ShopWork> done = WorkUp.of(read.value().get());
+    Outcome<ShopWork> done = WorkUp.of(read.value().get(), file::beside);
     done.diagnostics().forEach(console::tell);
     if (done.value().isEmpty()) {
       return Main.WRONG;

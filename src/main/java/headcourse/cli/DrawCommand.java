@@ -1,6 +1,7 @@
 package headcourse.cli;
 
 import headcourse.cli.Arguments.Output;
+import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.diag.Severity;
 import headcourse.job.Bundle;
@@ -45,9 +46,17 @@ record DrawCommand(Path folder, Console console) {
       console.complain(name + " and " + other + " would write to the same folder; rename one");
       return Main.WRONG;
     }
+    if (writesOver(arguments, file, job)) {
+      console.tell(
+          Diagnostic.error(
+              job.spans().of("job.revision-of"),
+              job.info().revisionOf() + " is what this job writes over when it is drawn",
+              "keep a copy of it under another name when it is sent out, and name that"));
+      return Main.WRONG;
+    }
     Outcome<SheetFrame> frame = Frames.of(job, file);
     frame.diagnostics().forEach(console::tell);
-    Outcome<ShopWork> done = WorkUp.of(job);
+    Outcome<ShopWork> done = WorkUp.of(job, file::beside);
     done.diagnostics().forEach(console::tell);
     if (frame.value().isEmpty() || done.value().isEmpty()) {
       return Main.WRONG;
@@ -56,8 +65,8 @@ record DrawCommand(Path folder, Console console) {
   }
 
   private int write(Arguments arguments, JobFile file, ShopWork work, SheetFrame frame) {
-    String root = arguments.out().isEmpty() ? "out" : arguments.out();
-    Path target = folder.resolve(root).resolve(work.job().name());
+    String root = root(arguments);
+    Path target = target(arguments, work.job());
     try {
       Map<String, byte[]> files = new Press(work, frame, file.bytes()).print(arguments::wants);
       new OutputFolder(target)
@@ -71,6 +80,25 @@ record DrawCommand(Path folder, Console console) {
         .filter(f -> f.severity() != Severity.NOTE)
         .forEach(f -> console.err().println(CheckCommand.line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
+  }
+
+  // Compared with itself, the second drawing would say that nothing changed.
+  private boolean writesOver(Arguments arguments, JobFile file, Job job) {
+    if (job.info().revisionOf().isEmpty() || !arguments.wants(Output.JSON)) {
+      return false;
+    }
+    Path written = target(arguments, job).resolve("layout.json");
+    return file.place(job.info().revisionOf())
+        .filter(p -> p.toAbsolutePath().normalize().equals(written.toAbsolutePath().normalize()))
+        .isPresent();
+  }
+
+  private Path target(Arguments arguments, Job job) {
+    return folder.resolve(root(arguments)).resolve(job.name());
+  }
+
+  private static String root(Arguments arguments) {
+    return arguments.out().isEmpty() ? "out" : arguments.out();
   }
 
   private static Job onPaper(Job job, Paper paper) {

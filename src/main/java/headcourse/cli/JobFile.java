@@ -53,14 +53,24 @@ record JobFile(Path folder, String name) {
   /** A file that the job names: beside the job file, or else in the working folder. */
   Optional<byte[]> beside(String relative) {
     try {
+      Optional<Path> path = place(relative);
+      return path.isPresent() ? Optional.of(some(path.get())) : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where such a file stands, or empty where there is none. */
+  Optional<Path> place(String relative) {
+    try {
       Path parent = folder.resolve(name).getParent();
       for (Path base : parent == null ? List.of(folder) : List.of(parent, folder)) {
         Path path = base.resolve(relative);
         if (Files.isRegularFile(path)) {
-          return Optional.of(some(path));
+          return Optional.of(path);
         }
       }
-    } catch (IOException | InvalidPathException e) {
+    } catch (InvalidPathException e) {
       return Optional.empty();
     }
     return Optional.empty();

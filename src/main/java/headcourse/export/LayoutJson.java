@@ -3,17 +3,20 @@ package headcourse.export;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.PlumbRake;
 import headcourse.bench.SawPass;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
-import headcourse.layout.Side;
+import headcourse.revision.Changes;
+import headcourse.revision.Value;
 import headcourse.rules.Finding;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -70,6 +73,12 @@ public final class LayoutJson {
     json.key("findings").array();
     work.findings().forEach(this::finding);
     json.endArray();
+    if (work.changes().compared()) {
+      json.key("since").value(work.changes().since());
+      json.key("changes").array();
+      work.changes().items().forEach(this::change);
+      json.endArray();
+    }
     json.end();
   }
 
@@ -122,9 +131,9 @@ public final class LayoutJson {
     json.value(p.diagonalRising().mm());
     json.value(p.diagonalFalling().mm());
     json.endFlat();
-    boolean left = s.side() == Side.LEFT;
-    angle("rakeInnerDeg", signed(p, !left));
-    angle("rakeOuterDeg", signed(p, left));
+    PlumbRake rake = PlumbRake.of(s);
+    angle("rakeInnerDeg", rake.inner());
+    angle("rakeOuterDeg", rake.outer());
     length("proudMm", s.proud());
     length("thicknessMm", p.thickness());
     length("returnMm", p.returnDepth());
@@ -148,27 +157,6 @@ public final class LayoutJson {
     p.notches().forEach(this::notch);
     json.endArray();
     json.end();
-  }
-
-  /**
-   * The rake off plumb of an edge in place, positive when its top leans away from the centre; for
-   * the key, away from the stone's own middle.
-   */
-  private static Angle signed(Piece p, boolean leftEdge) {
-    PlacedStone s = p.stone();
-    var where =
-        leftEdge ? headcourse.layout.FaceEdge.Where.LEFT : headcourse.layout.FaceEdge.Where.RIGHT;
-    var edges = s.edges(where);
-    if (edges.isEmpty()) {
-      return Angle.ZERO;
-    }
-    Point a = edges.get(0).from();
-    Point b = edges.get(edges.size() - 1).to();
-    Point low = a.y() <= b.y() ? a : b;
-    Point high = low == a ? b : a;
-    double lean = high.x() - low.x();
-    boolean leftwards = s.side() == Side.LEFT || (s.side() == Side.CENTRE && leftEdge);
-    return Angle.ofRate(leftwards ? -lean : lean, high.y() - low.y());
   }
 
   private void notch(Notch n) {
@@ -223,6 +211,33 @@ public final class LayoutJson {
     json.key("source").value(f.source());
     json.key("accepted").value(f.accepted());
     json.end();
+  }
+
+  private void change(Changes.Item item) {
+    json.object();
+    json.key("number").value(item.number());
+    json.key("opening").value(item.opening());
+    json.key("stone").value(item.stone().isEmpty() ? null : item.stone());
+    json.key("kind").value(item.kind().name().toLowerCase(Locale.ROOT));
+    json.key("differences").array();
+    for (Changes.Difference d : item.differences()) {
+      json.object();
+      json.key("property").value(d.property().word());
+      value("before", d.before());
+      value("after", d.after());
+      json.end();
+    }
+    json.endArray();
+    json.end();
+  }
+
+  private void value(String key, Value value) {
+    json.key(key).flatArray();
+    if (!value.text().isEmpty()) {
+      json.value(value.text());
+    }
+    value.numbers().forEach(n -> json.value(n.doubleValue()));
+    json.endFlat();
   }
 
   private void length(String key, Length length) {

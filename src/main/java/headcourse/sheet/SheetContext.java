@@ -19,6 +19,8 @@ import headcourse.work.ShopWork;
  */
 public record SheetContext(
     ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
+  private static final double ROLL_PAGE = 1.5;
+
   /** The job. */
   public Job job() {
     return work.job();
@@ -34,13 +36,18 @@ public record SheetContext(
     return words.say(key, values);
   }
 
-  /** A blank page. */
+  /** A blank page; off a roll, one half as long again as the roll is wide. */
   public PageDraft page(Turn turn, String label, String title) {
     double w = paper().width().mm();
-    double h = paper().height().mm();
+    double h = paper().roll() ? w * ROLL_PAGE : paper().height().mm();
     boolean wide = turn == Turn.LANDSCAPE;
     double pw = wide ? h : w;
     double ph = wide ? w : h;
+    return page(pw, ph, label, title);
+  }
+
+  /** A blank page of a size, for paper off a roll; mm. */
+  public PageDraft page(double pw, double ph, String label, String title) {
     return new PageDraft(pw, ph, frame.area(pw, ph), label, title);
   }
 

@@ -14,6 +14,7 @@ import java.util.List;
  */
 final class CuttingSolver {
   private static final long ROUNDING_STEPS = 100_000;
+  private static final long FEW_STEPS = 60_000;
 
   private final long limit;
 
@@ -119,9 +120,11 @@ final class CuttingSolver {
     if (best.cost().compareTo(bound) <= 0) {
       return new Result(best, best.cost(), true, 0);
     }
+    // Beyond what is promised to be proved, the bound is near and a long search seldom closes it.
+    long search = problem.parts() > 40 ? Math.min(steps, FEW_STEPS) : steps;
     long counted = 0;
     if (best.cost().missing() == 0 && problem.bins().size() > 1) {
-      CountSearch counts = new CountSearch(problem, sequencer, bound, best, steps / 2);
+      CountSearch counts = new CountSearch(problem, sequencer, bound, best, search / 2);
       boolean sure = counts.run();
       best = counts.best();
       counted = counts.steps();
@@ -129,11 +132,11 @@ final class CuttingSolver {
         return new Result(best, best.cost(), true, counted);
       }
     }
-    PackSearch search = new PackSearch(problem, sequencer, bounds, best, bound, steps - counted);
-    boolean proved = search.run();
-    best = search.best();
+    PackSearch packs = new PackSearch(problem, sequencer, bounds, best, bound, search - counted);
+    boolean proved = packs.run();
+    best = packs.best();
     boolean met = proved || best.cost().compareTo(bound) <= 0;
-    return new Result(best, met ? best.cost() : bound, met, counted + search.steps());
+    return new Result(best, met ? best.cost() : bound, met, counted + packs.steps());
   }
 
   private static Cost bound(CuttingProblem problem, List<RestBound> bounds) {

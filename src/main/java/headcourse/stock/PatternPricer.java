@@ -44,7 +44,7 @@ final class PatternPricer {
 
   /** The best filling of a kind of blank, by branch and bound with the fractional bound. */
   Priced price(Bin kind, long[] worth) {
-    if (!problem.nesting().square) {
+    if (!problem.nesting().square && !sequencer.unlisted.contains(kind.index())) {
       List<int[]> all =
           listed
               .computeIfAbsent(
@@ -53,6 +53,7 @@ final class PatternPricer {
       if (all != null) {
         return best(all, worth);
       }
+      sequencer.unlisted.add(kind.index());
     }
     this.bin = kind;
     this.values = worth;

@@ -13,12 +13,16 @@ final class Sequencer {
 
   private final Nesting nesting;
   private final int[] leaning;
+  private final long[] longest;
   private final Map<Key, long[]> known = new HashMap<>();
 
   /** Whether some order was left undecided, so that nothing built on it is proved. */
   private boolean undecided;
 
   private long work;
+
+  /** Kinds of blank whose fillings proved too many to list. */
+  final java.util.Set<Integer> unlisted = new java.util.TreeSet<>();
 
   Sequencer(Nesting nesting) {
     this.nesting = nesting;
@@ -32,6 +36,16 @@ final class Sequencer {
       }
     }
     Arrays.sort(by, (a, b) -> lean[a] != lean[b] ? Long.compare(lean[a], lean[b]) : a - b);
+    longest = new long[nesting.types];
+    for (int i = by.length - 1; i >= 0; i--) {
+      int t = nesting.typeOf[i];
+      if (!nesting.turned[i]) {
+        longest[t] = nesting.extent[i] + nesting.kerf;
+        for (long d : nesting.distance[i]) {
+          longest[t] = Math.max(longest[t], d);
+        }
+      }
+    }
     leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
   }
 
@@ -61,7 +75,7 @@ final class Sequencer {
     if (nesting.leastLength(counts) > usable) {
       return false;
     }
-    if (nesting.square) {
+    if (nesting.square || atMost(counts) <= usable) {
       return true;
     }
     Key key = new Key(counts);
@@ -85,6 +99,15 @@ final class Sequencer {
       }
     }
     return range[0] <= usable;
+  }
+
+  /** In any order they take no more than this. */
+  private long atMost(int[] counts) {
+    long sum = 0 - nesting.kerf;
+    for (int t = 0; t < counts.length; t++) {
+      sum += counts[t] * longest[t];
+    }
+    return sum;
   }
 
   /** The nodes from left to right in the shortest order. */

@@ -2,6 +2,7 @@ package headcourse.work;
 
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
+import headcourse.revision.Changes;
 import headcourse.rules.Finding;
 import headcourse.rules.Materials;
 import headcourse.stock.StockPlan;
@@ -15,9 +16,15 @@ import java.util.List;
  * @param stock cutting plan and order
  * @param materials what it takes
  * @param findings what the rules say, gravest first within each opening
+ * @param changes what is not as it was in the revision before
  */
 public record ShopWork(
-    Job job, List<HeadWork> heads, StockPlan stock, Materials materials, List<Finding> findings) {
+    Job job,
+    List<HeadWork> heads,
+    StockPlan stock,
+    Materials materials,
+    List<Finding> findings,
+    Changes changes) {
   /** Copies the lists. */
   public ShopWork {
     heads = List.copyOf(heads);

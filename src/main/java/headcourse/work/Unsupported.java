@@ -62,14 +62,6 @@ final class Unsupported {
               "spoiled: can't be solved around yet",
               "lower the count of that stock by one and leave spoiled: out"));
     }
-    if (!job.info().revisionOf().isEmpty()) {
-      said.add(
-          refuse(
-              job,
-              "job.revision-of",
-              "revision-of: can't be compared with yet",
-              "say what changed under revisions: and leave revision-of: out"));
-    }
     for (Bundle b : Bundle.values()) {
       if (job.papers().of(b).roll()) {
         said.add(

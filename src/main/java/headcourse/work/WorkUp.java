@@ -5,26 +5,43 @@ import headcourse.bench.HeadWork;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.diag.Severity;
+import headcourse.diag.Span;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadShape;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
+import headcourse.revision.Changes;
+import headcourse.revision.Edition;
+import headcourse.revision.EditionReader;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.rules.RuleBook;
 import headcourse.stock.StockPlan;
 import headcourse.stock.StockPlanner;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Works a job out: sets out every head, derives its pieces, plans the stock, asks the rules. */
 public final class WorkUp {
   private WorkUp() {}
 
-  /** The job worked out, or what stands in the way of every opening that can't be done. */
+  /** The job worked out, where it names no revision before. */
   public static Outcome<ShopWork> of(Job job) {
+    return of(job, name -> Optional.empty());
+  }
+
+  /**
+   * The job worked out, or what stands in the way of every opening that can't be done.
+   *
+   * @param job the job
+   * @param files the content of a file that the job names, or empty where there is none
+   */
+  public static Outcome<ShopWork> of(Job job, Function<String, Optional<byte[]>> files) {
     List<Diagnostic> said = new ArrayList<>(Unsupported.in(job));
+    Optional<Edition> before = before(job, files, said);
     said.addAll(RuleBook.unknownAcceptances(job));
     List<HeadLayout> layouts = new ArrayList<>();
     if (!failed(said)) {
@@ -45,8 +62,36 @@ public final class WorkUp {
     StockPlan stock = StockPlanner.plan(job, heads);
     return Outcome.of(
         new ShopWork(
-            job, heads, stock, MaterialsTakeOff.of(job, heads), RuleBook.check(job, heads, stock)),
+            job,
+            heads,
+            stock,
+            MaterialsTakeOff.of(job, heads),
+            RuleBook.check(job, heads, stock),
+            before
+                .map(b -> Changes.between(b, Edition.of(job, heads, stock)))
+                .orElse(Changes.NONE)),
         said);
+  }
+
+  private static Optional<Edition> before(
+      Job job, Function<String, Optional<byte[]>> files, List<Diagnostic> said) {
+    String name = job.info().revisionOf();
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    Span span = job.spans().of("job.revision-of");
+    Optional<byte[]> bytes = files.apply(name);
+    if (bytes.isEmpty()) {
+      said.add(
+          Diagnostic.error(
+              span,
+              "there is no file " + name + " to compare with",
+              "keep a copy of the layout.json that was sent out, and name that"));
+      return Optional.empty();
+    }
+    Outcome<Edition> read = EditionReader.read(name, bytes.get(), span);
+    said.addAll(read.diagnostics());
+    return read.value();
   }
 
   private static boolean failed(List<Diagnostic> said) {

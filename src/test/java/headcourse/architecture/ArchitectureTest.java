@@ -39,15 +39,35 @@ class ArchitectureTest {
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
     TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
     TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
+    TABLE.put("revision", Set.of("units", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",
         Set.of(
-            "units", "geom", "diag", "job", "layout", "layout.shapes", "bench", "stock", "rules"));
+            "units",
+            "geom",
+            "diag",
+            "job",
+            "layout",
+            "layout.shapes",
+            "bench",
+            "stock",
+            "rules",
+            "revision"));
     TABLE.put("text", Set.of());
     TABLE.put("drawing", Set.of("geom", "job", "text"));
     Set<String> forSheets =
         Set.of(
-            "units", "geom", "diag", "job", "layout", "bench", "stock", "rules", "work", "text",
+            "units",
+            "geom",
+            "diag",
+            "job",
+            "layout",
+            "bench",
+            "stock",
+            "rules",
+            "revision",
+            "work",
+            "text",
             "drawing");
     TABLE.put("sheet", forSheets);
     TABLE.put("sheet.frame", with(forSheets, "sheet"));
@@ -71,7 +91,17 @@ class ArchitectureTest {
     TABLE.put("overview", with(forSheets, "render.svg"));
     TABLE.put(
         "export",
-        Set.of("diag", "units", "geom", "job", "layout", "bench", "stock", "rules", "work"));
+        Set.of(
+            "diag",
+            "units",
+            "geom",
+            "job",
+            "layout",
+            "bench",
+            "stock",
+            "rules",
+            "revision",
+            "work"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

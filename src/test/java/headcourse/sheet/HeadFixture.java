@@ -21,6 +21,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
+import headcourse.revision.Changes;
 import headcourse.rules.Materials;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
@@ -50,7 +51,8 @@ public final class HeadFixture {
             18,
             List.of(new Materials.ScrewCount(Length.inches(3), 18)),
             3.2),
-        List.of());
+        List.of(),
+        Changes.NONE);
   }
 
   /**

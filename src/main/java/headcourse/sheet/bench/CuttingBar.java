@@ -28,7 +28,7 @@ import java.util.Map;
  */
 final class CuttingBar {
   /** Height of the bar, mm. */
-  private static final double BAR = 12;
+  private static final double BAR = 11;
 
   /** Distance of bars, mm. */
   static final double PITCH = 19.8;

@@ -31,6 +31,7 @@ import java.util.TreeMap;
 /** The layout board: the head as a strip with running marks, and the same as a table. */
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
+  private static final Lettering CELL = new Lettering(3.5, false);
   private static final double SPACING = 5.2;
   private static final double INDENT = 7;
 
@@ -61,12 +62,16 @@ public final class LayoutBoardSheet implements SheetComposer {
           y = heading(c, page, mark, y);
           y = strip(c, page, head, y + 4);
         }
-        Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
         pages.add(page);
-        if (drawn.nextRow() == row) {
-          break;
+        // Where the strip leaves no room for a row, the table begins on the next page.
+        Table one = new Table(table.columns(), table.rows().subList(row, row + 1), CELL);
+        if (part > 1 || y + one.height() <= a.maxY() - 1) {
+          Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
+          if (drawn.nextRow() == row) {
+            throw new IllegalStateException("the paper is too small for a row of " + mark);
+          }
+          row = drawn.nextRow();
         }
-        row = drawn.nextRow();
       } while (row < table.rows().size());
     }
     return pages;
@@ -268,7 +273,7 @@ public final class LayoutBoardSheet implements SheetComposer {
             new Table.Column(c.say("board.to"), w, Align.END, true),
             new Table.Column(c.say("board.top"), w, Align.END, false)),
         rows,
-        new Lettering(3.5, false));
+        CELL);
   }
 
   private static List<PlacedStone> side(HeadWork head, Side side) {

@@ -32,8 +32,8 @@ import java.util.List;
 final class TicketFace {
   private static final double SIDE = 13.5;
   private static final double ABOVE = 14;
-  private static final double BELOW = 16;
-  private static final double FIGURE = 33;
+  private static final double BELOW = 12;
+  private static final double FIGURE = 37;
   private static final double PAD = 2;
 
   private final SheetContext c;

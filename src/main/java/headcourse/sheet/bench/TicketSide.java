@@ -10,6 +10,7 @@ import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
+import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import java.util.List;

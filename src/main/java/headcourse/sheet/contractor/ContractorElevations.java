@@ -50,7 +50,8 @@ public final class ContractorElevations implements SheetComposer {
     HeadFigures figures = new HeadFigures(head, context.format());
     Opening opening = head.layout().opening();
     List<String> notes = notes(context, figures);
-    double words = 16 + notes.size() * TEXT.height() * 2.4 + BAR;
+    ChangeTriangles changes = new ChangeTriangles(context, head, flow.width());
+    double words = 16 + notes.size() * TEXT.height() * 2.4 + BAR + changes.depth();
     DimensionedFigure figure = figure(context, figures, flow.width(), flow.tallest() - words);
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
     flow.heading(name, words - 10 + figure.height());
@@ -60,8 +61,21 @@ public final class ContractorElevations implements SheetComposer {
     if (figure.widthsLeftOut()) {
       flow.say("contractor.chain-left-out", TEXT);
     }
+    if (changes.leftOut()) {
+      flow.say("contractor.c-left-out", TEXT);
+    }
+    double band = changes.depth();
     flow.figure(
-        figure.height(), (b, x, y) -> b.group(Role.FIGURE, "", name, f -> figure.draw(f, x, y)));
+        band + figure.height(),
+        (b, x, y) ->
+            b.group(
+                Role.FIGURE,
+                "",
+                name,
+                f -> {
+                  figure.draw(f, x, y + band);
+                  changes.draw(f, x, y, flow.width(), figure.view(x, y + band));
+                }));
     flow.figure(
         BAR,
         (b, x, y) ->

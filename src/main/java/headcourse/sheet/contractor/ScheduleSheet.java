@@ -61,6 +61,7 @@ public final class ScheduleSheet implements SheetComposer {
     }
     flow.table(columns, rows, text);
     revisions(flow, context);
+    ChangesTable.draw(flow, context);
     ReviewBox.draw(flow, context);
     return flow.pages();
   }

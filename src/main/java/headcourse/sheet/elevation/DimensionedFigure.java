@@ -90,11 +90,19 @@ public final class DimensionedFigure {
         + chain.height(scale.factor());
   }
 
+  /** From model space to paper, with its upper left corner at a place. */
+  public Similarity view(double left, double top) {
+    return flat.then(Similarity.move(left, soffit(top)));
+  }
+
+  private double soffit(double top) {
+    return top + top() + figures.box().maxY() * scale.factor();
+  }
+
   /** Draws it with its upper left corner at a place. */
   public void draw(Board board, double left, double top) {
-    Box b = figures.box();
-    double y0 = top + top() + b.maxY() * scale.factor();
-    Similarity view = flat.then(Similarity.move(left, y0));
+    double y0 = soffit(top);
+    Similarity view = view(left, top);
     new ElevationDrawer(figures)
         .stones(board, view, part.stones(), new ElevationDrawer.Detail(false, true, 5));
     double under = y0 - low() * scale.factor() + 1;

@@ -78,6 +78,10 @@ public final class CoverSheet implements SheetComposer {
   private static Table table(SheetContext c) {
     Tiling.Room portrait = TilePage.room(c, Turn.PORTRAIT);
     Tiling.Room landscape = TilePage.room(c, Turn.LANDSCAPE);
+    if (c.paper().roll()) {
+      portrait = new Tiling.Room(portrait.width(), 1e6);
+      landscape = portrait;
+    }
     List<List<String>> rows = new ArrayList<>();
     for (Template t : Template.of(c.work())) {
       Tiling tiling = Tiling.fewest(t.width(), t.height(), portrait, landscape);

@@ -8,11 +8,11 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
-import headcourse.geom.Clip;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
+import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
@@ -26,7 +26,9 @@ import java.util.List;
 
 /** Every different outline at 1:1: small ones together on a page, large ones over several tiles. */
 public final class OutlineSheets implements SheetComposer {
-  private static final double CHORD = 0.01;
+  /** Longer than any roll, mm. */
+  private static final double ENDLESS = 1e6;
+
   private static final Lettering FOOT = new Lettering(3.5, true);
 
   @Override
@@ -38,6 +40,10 @@ public final class OutlineSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     Tiling.Room portrait = TilePage.room(c, Turn.PORTRAIT);
     Tiling.Room landscape = TilePage.room(c, Turn.LANDSCAPE);
+    if (c.paper().roll()) {
+      portrait = new Tiling.Room(portrait.width(), ENDLESS);
+      landscape = portrait;
+    }
     List<Template> single = new ArrayList<>();
     List<PageDraft> tiled = new ArrayList<>();
     for (Template t : Template.of(c.work())) {
@@ -59,8 +65,11 @@ public final class OutlineSheets implements SheetComposer {
   private static PageDraft together(SheetContext c, Shelves.Filled filled) {
     String marks =
         String.join(", ", filled.places().stream().map(p -> p.template().marks()).toList());
+    String label = first(filled.places().get(0).template());
     PageDraft page =
-        c.page(filled.turn(), first(filled.places().get(0).template()), c.say("fullsize.outlines"));
+        c.paper().roll()
+            ? TilePage.offRoll(c, filled.depth(), label)
+            : c.page(filled.turn(), label, c.say("fullsize.outlines"));
     Box w = TilePage.window(page);
     Board b = page.board();
     for (Shelves.Place place : filled.places()) {
@@ -79,7 +88,11 @@ public final class OutlineSheets implements SheetComposer {
     for (int row = 0; row < tiling.rows(); row++) {
       for (int column = 0; column < tiling.columns(); column++) {
         String name = Tiling.name(row, column);
-        PageDraft page = c.page(tiling.turn(), first(t) + "-" + name, c.say("fullsize.outlines"));
+        PageDraft page =
+            c.paper().roll()
+                ? TilePage.offRoll(
+                    c, tiling.rotated() ? t.width() : t.height(), first(t) + "-" + name)
+                : c.page(tiling.turn(), first(t) + "-" + name, c.say("fullsize.outlines"));
         Box w = TilePage.window(page);
         double x = w.minX() - column * (w.width() - Tiling.OVERLAP);
         double y = w.minY() - row * (w.height() - Tiling.OVERLAP);
@@ -137,7 +150,7 @@ public final class OutlineSheets implements SheetComposer {
         Role.STONE,
         "",
         t.marks(),
-        g -> Clip.toBox(path, window, CHORD).forEach(run -> g.stroke(run, Pen.CUT)));
+        g -> TileClip.inside(path, window).forEach(run -> g.stroke(run, Pen.CUT)));
     letter(c, b, t, rotated, path, seen);
   }
 
@@ -157,13 +170,15 @@ public final class OutlineSheets implements SheetComposer {
       }
     }
     place(b, size, seen, path, new double[] {3.5, 2.5}, false);
-    place(
-        b,
-        c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up"),
-        seen,
-        path,
-        new double[] {3.5, 2.5},
-        false);
+    Side side = stone.side();
+    String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
+    place(b, up, seen, path, new double[] {3.5, 2.5}, false);
+    if (side != Side.CENTRE) {
+      // A quarter turn over brings what was left down.
+      String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
+      String key = c.say("fullsize.key-side", arrow);
+      place(b, key, seen, path, new double[] {5, 3.5, 2.5}, true);
+    }
   }
 
   private static boolean place(

@@ -15,19 +15,64 @@ final class Shelves {
   record Place(Template template, boolean rotated, double x, double y) {}
 
   /** A page full. */
-  record Filled(Turn turn, List<Place> places) {}
-
-  /** The better of upright and turned pages; upright where they need as many. */
-  static List<Filled> fewestPages(
-      List<Template> templates, Tiling.Room portrait, Tiling.Room landscape) {
-    List<Filled> upright = fill(templates, Turn.PORTRAIT, portrait, landscape);
-    List<Filled> turned = fill(templates, Turn.LANDSCAPE, landscape, portrait);
-    return turned.size() < upright.size() ? turned : upright;
+  record Filled(Turn turn, List<Place> places) {
+    /** How far down the page they reach, mm. */
+    double depth() {
+      return places.stream().mapToDouble(p -> p.y + height(p)).max().orElse(0);
+    }
   }
 
-  // First fit by falling height; an outline that fits only the other turn gets a page of its own.
+  /** How outlines may be put in order and laid. */
+  private static final List<Comparator<Place>> ORDERS =
+      List.of(
+          Comparator.comparingDouble((Place p) -> -height(p)),
+          Comparator.comparingDouble((Place p) -> -width(p) * height(p)),
+          Comparator.comparingDouble((Place p) -> -width(p)));
+
+  /**
+   * The best of both turns of the page, three orders, and outlines lying, standing or as they are:
+   * fewest pages, then the least depth; upright where they need as much.
+   */
+  static List<Filled> fewestPages(
+      List<Template> templates, Tiling.Room portrait, Tiling.Room landscape) {
+    List<Filled> best = null;
+    for (Turn turn : Turn.values()) {
+      Tiling.Room room = turn == Turn.PORTRAIT ? portrait : landscape;
+      Tiling.Room other = turn == Turn.PORTRAIT ? landscape : portrait;
+      for (Comparator<Place> order : ORDERS) {
+        for (Lie lie : Lie.values()) {
+          List<Filled> filled = fill(templates, turn, room, other, order, lie);
+          if (best == null || better(filled, best)) {
+            best = filled;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private enum Lie {
+    LYING,
+    STANDING,
+    AS_IS
+  }
+
+  private static boolean better(List<Filled> a, List<Filled> b) {
+    return a.size() != b.size() ? a.size() < b.size() : depth(a) < depth(b) - 1e-6;
+  }
+
+  private static double depth(List<Filled> pages) {
+    return pages.stream().mapToDouble(Filled::depth).sum();
+  }
+
+  // First fit; an outline that fits only the other turn gets a page of its own.
   private static List<Filled> fill(
-      List<Template> templates, Turn turn, Tiling.Room room, Tiling.Room other) {
+      List<Template> templates,
+      Turn turn,
+      Tiling.Room room,
+      Tiling.Room other,
+      Comparator<Place> order,
+      Lie lie) {
     List<Page> pages = new ArrayList<>();
     List<Filled> alone = new ArrayList<>();
     List<Place> flat = new ArrayList<>();
@@ -39,12 +84,12 @@ final class Shelves {
         Turn opposite = turn == Turn.PORTRAIT ? Turn.LANDSCAPE : Turn.PORTRAIT;
         alone.add(new Filled(opposite, List.of(new Place(t, rotated, 0, 0))));
       } else {
-        // Lying down keeps shelves low.
-        boolean rotated = !upright || (over && t.height() > t.width());
-        flat.add(new Place(t, rotated, 0, 0));
+        boolean tall = t.height() > t.width();
+        boolean wanted = lie == Lie.LYING ? tall : lie == Lie.STANDING && !tall;
+        flat.add(new Place(t, !upright || over && wanted, 0, 0));
       }
     }
-    flat.sort(Comparator.comparingDouble((Place p) -> -height(p)));
+    flat.sort(order);
     for (Place p : flat) {
       if (pages.stream().noneMatch(page -> page.take(p))) {
         Page page = new Page(room);

@@ -55,7 +55,11 @@ public final class StripSheets implements SheetComposer {
     Box box = extent(head);
     double from = box.minX() - BEYOND;
     double to = box.maxX() + BEYOND;
-    Box room = TilePage.window(c.page(Turn.LANDSCAPE, "", ""));
+    // Off a roll the strip is one length, along the paper.
+    PageDraft trial = c.page(Turn.LANDSCAPE, "", "");
+    double around = trial.width() - TilePage.window(trial).width();
+    double width = c.paper().roll() ? to - from + around + 1 : trial.width();
+    Box room = TilePage.window(c.page(width, trial.height(), "", ""));
     double step = room.width() - Tiling.OVERLAP;
     int lengths = Tiling.count(to - from, room.width());
     int perPage = Math.max(1, (int) Math.floor((room.height() + PITCH - BAND - 4) / PITCH));
@@ -64,7 +68,10 @@ public final class StripSheets implements SheetComposer {
     for (int first = 0; first < lengths; first += perPage) {
       PageDraft page =
           c.page(
-              Turn.LANDSCAPE, mark + "-strip-" + (pages.size() + 1), c.say("fullsize.strip", mark));
+              width,
+              trial.height(),
+              mark + "-strip-" + (pages.size() + 1),
+              c.say("fullsize.strip", mark));
       if (first == 0) {
         page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());
       }

@@ -6,6 +6,7 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.sheet.MarkRuns;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,7 +46,7 @@ record Template(Path outline, List<Piece> pieces) {
 
   /** The marks it serves, as one text. */
   String marks() {
-    return String.join(", ", pieces.stream().map(Piece::mark).toList());
+    return MarkRuns.full(pieces);
   }
 
   private static Path home(Piece p) {

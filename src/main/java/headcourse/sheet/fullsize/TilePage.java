@@ -18,6 +18,10 @@ final class TilePage {
   private static final double BAR_FOOT = 15;
   private static final double MARK_ROOM = 4.5;
   private static final double FOUR_INCHES = 101.6;
+
+  /** The standing bars need this much, mm. */
+  private static final double LEAST_DEPTH = 120;
+
   private static final Pen BAR = new Pen(0.5, Pen.Pattern.SOLID);
 
   private TilePage() {}
@@ -30,6 +34,14 @@ final class TilePage {
         a.minY() + MARK_ROOM,
         a.maxX() - MARK_ROOM,
         a.maxY() - BAR_FOOT - MARK_ROOM);
+  }
+
+  /** A page off the roll, as long as a drawing of some depth needs it. */
+  static PageDraft offRoll(SheetContext c, double depth, String label) {
+    PageDraft trial = c.page(Turn.PORTRAIT, "", "");
+    double around = trial.height() - window(trial).height();
+    double height = Math.max(depth, LEAST_DEPTH) + around + 1;
+    return c.page(trial.width(), height, label, c.say("fullsize.outlines"));
   }
 
   static Tiling.Room room(SheetContext c, Turn turn) {

@@ -1,4 +1,4 @@
-package headcourse.sheet.bench;
+package headcourse.sheet;
 
 import headcourse.bench.Piece;
 import java.util.ArrayList;
@@ -9,11 +9,20 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Writes many marks or numbers short: {@code L2–L7, R2–R7}; nothing is left out. */
-final class MarkRuns {
+public final class MarkRuns {
   private MarkRuns() {}
 
   /** The marks of stones, the opening named where there are several. */
-  static String of(List<Piece> pieces) {
+  public static String of(List<Piece> pieces) {
+    return of(pieces, false);
+  }
+
+  /** The full marks of stones, the opening always named. */
+  public static String full(List<Piece> pieces) {
+    return of(pieces, true);
+  }
+
+  private static String of(List<Piece> pieces, boolean full) {
     Map<String, Map<String, TreeSet<Integer>>> by = new LinkedHashMap<>();
     for (Piece p : pieces) {
       String own = p.stone().mark();
@@ -34,20 +43,20 @@ final class MarkRuns {
                   runs.addAll(runs(letter, numbers));
                 }
               });
-          texts.add((by.size() > 1 ? opening : "") + String.join(", ", runs));
+          texts.add((full || by.size() > 1 ? opening : "") + String.join(", ", runs));
         });
     return String.join("; ", texts);
   }
 
   /** Numbers, ascending. */
-  static String of(Iterable<Integer> numbers) {
+  public static String of(Iterable<Integer> numbers) {
     TreeSet<Integer> sorted = new TreeSet<>();
     numbers.forEach(sorted::add);
     return String.join(", ", runs("", sorted));
   }
 
   /** Names that end in a number, as blanks have. */
-  static String ofIds(List<String> ids) {
+  public static String ofIds(List<String> ids) {
     Map<String, TreeSet<Integer>> by = new TreeMap<>();
     List<String> plain = new ArrayList<>();
     for (String id : ids) {

@@ -1,0 +1,2 @@
+/** What changed since the revision before. */
+package headcourse.revision;

@@ -1,0 +1,122 @@
+package headcourse.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Every word on paper stands in both languages, and every key that the code says exists. */
+class WordsTest {
+  private static final Path WORDS = Path.of("src/main/resources/headcourse/words");
+  private static final Path CODE = Path.of("src/main/java");
+  private static final Pattern VALUE = Pattern.compile("\\{[0-9]}");
+
+  private static Properties load(Path file) throws IOException {
+    Properties p = new Properties();
+    try (Reader in = Files.newBufferedReader(file)) {
+      p.load(in);
+    }
+    return p;
+  }
+
+  private static TreeMap<String, Properties> files(String language) throws IOException {
+    TreeMap<String, Properties> all = new TreeMap<>();
+    try (Stream<Path> list = Files.list(WORDS)) {
+      for (Path f : list.sorted().toList()) {
+        String name = f.getFileName().toString();
+        if (name.endsWith("_" + language + ".properties")) {
+          all.put(name.substring(0, name.indexOf('_')), load(f));
+        }
+      }
+    }
+    return all;
+  }
+
+  @Test
+  void bothLanguagesHaveTheSameKeys() throws IOException {
+    TreeMap<String, Properties> en = files("en");
+    TreeMap<String, Properties> es = files("es");
+    assertTrue(en.size() > 5, "too few files: " + en.keySet());
+    assertEquals(en.keySet(), es.keySet());
+    for (String name : en.keySet()) {
+      TreeSet<Object> a = new TreeSet<>(en.get(name).keySet());
+      assertEquals(a, new TreeSet<>(es.get(name).keySet()), name);
+      for (Object key : a) {
+        assertTrue(key.toString().startsWith(name + "."), key + " stands in " + name);
+        for (Properties p : List.of(en.get(name), es.get(name))) {
+          assertTrue(!p.getProperty(key.toString()).isBlank(), key + " is blank");
+        }
+      }
+    }
+  }
+
+  @Test
+  void bothLanguagesTakeTheSameValues() throws IOException {
+    TreeMap<String, Properties> es = files("es");
+    List<String> wrong = new ArrayList<>();
+    files("en")
+        .forEach(
+            (name, en) -> {
+              for (String key : en.stringPropertyNames()) {
+                String other = es.get(name).getProperty(key, "");
+                if (!values(en.getProperty(key)).equals(values(other))) {
+                  wrong.add(key);
+                }
+              }
+            });
+    assertEquals(List.of(), wrong);
+  }
+
+  private static TreeSet<String> values(String text) {
+    TreeSet<String> found = new TreeSet<>();
+    Matcher m = VALUE.matcher(text);
+    while (m.find()) {
+      found.add(m.group());
+    }
+    return found;
+  }
+
+  /** Whole keys in the code exist; beginnings of keys, which the code completes, begin one. */
+  @Test
+  void everyKeyInTheCodeExists() throws IOException {
+    TreeMap<String, Properties> en = files("en");
+    TreeSet<String> keys = new TreeSet<>();
+    en.values().forEach(p -> keys.addAll(p.stringPropertyNames()));
+    Pattern quoted =
+        Pattern.compile("\"((?:" + String.join("|", en.keySet()) + ")\\.[a-z0-9_-]*)\"(\\s*\\+)?");
+    List<String> missing = new ArrayList<>();
+    int seen = 0;
+    try (Stream<Path> tree = Files.walk(CODE)) {
+      for (Path f : tree.filter(p -> p.toString().endsWith(".java")).sorted().toList()) {
+        String code = Files.readString(f);
+        // Field paths of the job file look alike; only what is said on paper counts.
+        boolean sheet = f.toString().replace('\\', '/').matches(".*/(sheet|render)/.*");
+        Matcher m = quoted.matcher(code);
+        while (sheet && m.find()) {
+          String key = m.group(1);
+          boolean begins = m.group(2) != null || key.endsWith("-") || key.endsWith(".");
+          String next = keys.ceiling(key);
+          boolean there = begins ? next != null && next.startsWith(key) : keys.contains(key);
+          seen++;
+          if (!there) {
+            missing.add(f.getFileName() + ": " + key);
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
+    assertTrue(seen > 100, "too few keys found in the code: " + seen);
+  }
+}
