@@ -9,6 +9,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
 import headcourse.rules.Finding;
