@@ -53,6 +53,10 @@ record Part(
     for (HeadWork head : heads) {
       for (int i = 0; i < head.layout().opening().count(); i++) {
         for (Piece piece : head.pieces()) {
+          // What was cut and fitted already takes nothing from the yard any more.
+          if (piece.stone().fitted()) {
+            continue;
+          }
           parts.addAll(of(piece, head.layout().opening().head().soffit(), grid));
         }
       }

@@ -36,6 +36,14 @@ final class Contradictions {
                     + " template"));
       }
       boolean fitted = job.fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
+      if (fitted && o.count() > 1) {
+        said.add(
+            refuse(
+                job,
+                "fitted." + o.mark(),
+                "stones are fitted in " + o.mark() + ", of which there are " + o.count(),
+                "give the one they stand in its own mark and count: 1"));
+      }
       if (fitted && o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
         said.add(
             refuse(

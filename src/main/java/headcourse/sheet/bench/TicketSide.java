@@ -77,9 +77,15 @@ final class TicketSide {
     double w = width - 2 * PAD;
     double y = top + big() + 4;
     y = TextFlow.paragraph(b, x, y, w, place(), type.note());
-    int count = ticket.count(c.work());
-    String cut = count == 1 ? c.say("ticket.cut-one") : c.say("ticket.cut-many", count);
-    y = TextFlow.paragraph(b, x, y + 0.5, w, cut, type.body().inBold());
+    y = TextFlow.paragraph(b, x, y + 0.5, w, cut(), type.body().inBold());
+    List<Piece> changed = ticket.pieces().stream().filter(this::changed).toList();
+    if (!changed.isEmpty()) {
+      String which =
+          changed.size() == ticket.pieces().size()
+              ? c.say("ticket.changed")
+              : c.say("ticket.changed-some", MarkRuns.of(changed));
+      y = TextFlow.paragraph(b, x, y - 0.5, w, which, type.body().inBold());
+    }
     if (ticket.pieces().size() > 1) {
       String alike = MarkRuns.of(ticket.pieces());
       y = TextFlow.paragraph(b, x, y - 0.5, w, alike, type.note().inBold());
@@ -99,6 +105,22 @@ final class TicketSide {
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
     return y;
+  }
+
+  private String cut() {
+    if (ticket.piece().stone().fitted()) {
+      return c.say("ticket.cut-already");
+    }
+    int count = ticket.count(c.work());
+    return count == 1 ? c.say("ticket.cut-one") : c.say("ticket.cut-many", count);
+  }
+
+  /** Whether a ticket printed before stones were fitted is wrong. */
+  private boolean changed(Piece p) {
+    return c.work().heads().stream()
+        .filter(h -> h.pieces().contains(p))
+        .flatMap(h -> h.layout().asBuilt().changes().stream())
+        .anyMatch(s -> s.kind().ticketChanges() && s.mark().equals(p.stone().mark()));
   }
 
   private String place() {
