@@ -113,7 +113,8 @@ class FullSizeMeasureTest {
             made.heads(),
             made.stock(),
             made.materials(),
-            made.findings());
+            made.findings(),
+            made.changes());
     try (PDDocument pdf = pdf(work)) {
       long with = 0;
       List<Path> outlines = new ArrayList<>();
