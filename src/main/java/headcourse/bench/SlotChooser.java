@@ -5,6 +5,7 @@ import headcourse.units.Length;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -46,7 +47,22 @@ final class SlotChooser {
    * @param mouthMost farthest from the back that the neighbour still covers the mouth
    * @param runMost longest run that leaves the stone sound
    */
-  record Bounds(Length thickness, Length proud, Length mouthMost, Length runMost) {}
+  record Bounds(Length thickness, Length proud, Length mouthMost, Length runMost) {
+    // Written out, as a record's own is put together at run time, which costs a short run dearly.
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Bounds b
+          && thickness.equals(b.thickness)
+          && proud.equals(b.proud)
+          && mouthMost.equals(b.mouthMost)
+          && runMost.equals(b.runMost);
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(thickness, proud, mouthMost, runMost);
+    }
+  }
 
   /** The best slot, or none where the stone is thinner than two steps of the grid. */
   Optional<Choice> choose(Bounds bounds) {

@@ -25,6 +25,7 @@ record DrawCommand(Path folder, Console console) {
       console.complain("which job? headcourse draw JOB.yaml");
       return Main.WRONG;
     }
+    HeadStart.begin();
     Map<String, String> folders = new LinkedHashMap<>();
     int worst = Main.DONE;
     for (String name : arguments.files()) {

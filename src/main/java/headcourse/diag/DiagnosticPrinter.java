@@ -7,15 +7,16 @@ public final class DiagnosticPrinter {
   /** Columns of the source line that are shown at most. */
   private static final int WINDOW = 96;
 
+  /** Code points to either side that are looked at; more than a window of combining ones. */
+  private static final int NEAR = 1000;
+
   private DiagnosticPrinter() {}
 
   /** The message, several lines without a last line end. */
   public static String print(Diagnostic d) {
     StringBuilder s = new StringBuilder();
     Span span = d.span();
-    if (span != null) {
-      s.append(visible(span.place())).append(": ");
-    }
+    s.append(span == null ? "headcourse" : visible(span.place())).append(": ");
     s.append(d.severity().word()).append(": ").append(visible(d.message()));
     if (span != null && span.line() >= 1 && span.line() <= span.source().lines().size()) {
       excerpt(s, span);
@@ -27,19 +28,26 @@ public final class DiagnosticPrinter {
   }
 
   private static void excerpt(StringBuilder s, Span span) {
-    int[] line = span.source().lines().get(span.line() - 1).codePoints().toArray();
-    if (line.length == 0) {
+    String whole = span.source().lines().get(span.line() - 1);
+    if (whole.isEmpty()) {
       return;
     }
-    int at = Math.max(0, Math.min(span.column() - 1, line.length));
+    int count = whole.codePointCount(0, whole.length());
+    int column = Math.max(0, Math.min(span.column() - 1, count));
+    // Of a line that is a whole file only what can be shown is looked at.
+    int skipped = Math.max(0, column - NEAR);
+    int first = whole.offsetByCodePoints(0, skipped);
+    int[] line = whole.substring(first).codePoints().limit(2 * NEAR).toArray();
+    int at = column - skipped;
     int end = Math.max(at, Math.min(at + span.length(), line.length));
     int from = at;
     for (int room = WINDOW / 3; from > 0 && room > 0; from--) {
       room -= width(line[from - 1]);
     }
     // Near the start nothing is cut away: three dots would take the place of what they hide.
-    from =
-        from <= 3 || Arrays.stream(line).map(DiagnosticPrinter::width).sum() <= WINDOW ? 0 : from;
+    boolean fits =
+        skipped == 0 && Arrays.stream(line).map(DiagnosticPrinter::width).sum() <= WINDOW;
+    from = skipped == 0 && from <= 3 || fits ? 0 : from;
     StringBuilder text = new StringBuilder(from > 0 ? "..." : "");
     StringBuilder caret = new StringBuilder(from > 0 ? "   " : "");
     int columns = 0;

@@ -20,16 +20,25 @@ public final class LabelShape {
   /** How far the ink reaches below the base line, mm. */
   public static double below(String text, Lettering lettering) {
     double em = Face.em(lettering.height());
-    if (text.chars().anyMatch(c -> BELOW.indexOf(c) >= 0)) {
+    if (anyOf(BELOW, text)) {
       return Face.DESCENT * em;
     }
-    return text.chars().anyMatch(c -> c >= '₀' && c <= '₉') ? 0.15 * em : 0.015 * em;
+    return anyOf("₀₁₂₃₄₅₆₇₈₉", text) ? 0.15 * em : 0.015 * em;
   }
 
   /** How far the ink reaches above the base line, mm. */
   public static double above(String text, Lettering lettering) {
-    boolean tall = text.chars().anyMatch(c -> ABOVE.indexOf(c) >= 0);
+    boolean tall = anyOf(ABOVE, text);
     return (tall ? Face.ASCENT : Face.CAP_HEIGHT + 0.015) * Face.em(lettering.height());
+  }
+
+  private static boolean anyOf(String set, String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (set.indexOf(text.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The four corners of the ink's box on paper, in order around it. */

@@ -91,12 +91,30 @@ final class JsonWriter {
   }
 
   static String decimal(double number) {
+    double scaled = number * 10_000;
+    double whole = Math.rint(scaled);
+    if (Math.abs(scaled) < 1e12 && Math.abs(scaled - whole) < 0.499) {
+      return decimal((long) whole);
+    }
+    // Huge, or so near the middle of two that the exact digits decide.
     BigDecimal d = new BigDecimal(number).setScale(4, RoundingMode.HALF_EVEN);
     if (d.signum() == 0) {
       return "0.0";
     }
     d = d.stripTrailingZeros();
     return (d.scale() < 1 ? d.setScale(1) : d).toPlainString();
+  }
+
+  private static String decimal(long tenThousandths) {
+    long n = Math.abs(tenThousandths);
+    StringBuilder s = new StringBuilder();
+    s.append(tenThousandths < 0 ? "-" : "").append(n / 10_000).append('.');
+    String rest = Long.toString(10_000 + n % 10_000);
+    int end = rest.length();
+    while (end > 2 && rest.charAt(end - 1) == '0') {
+      end--;
+    }
+    return s.append(rest, 1, end).toString();
   }
 
   @Override

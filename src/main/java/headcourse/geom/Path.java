@@ -67,7 +67,11 @@ public record Path(List<Edge> edges, boolean closed) {
 
   /** The path mapped. */
   public Path transformed(Similarity map) {
-    return new Path(edges.stream().map(e -> e.transformed(map)).toList(), closed);
+    List<Edge> mapped = new ArrayList<>(edges.size());
+    for (Edge e : edges) {
+      mapped.add(e.transformed(map));
+    }
+    return new Path(mapped, closed);
   }
 
   /** Its vertices, curves flattened; a closed path does not repeat its start. */

@@ -3,6 +3,7 @@ package headcourse.layout;
 import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -64,11 +65,21 @@ public record PlacedStone(
 
   /** The face as a closed path. */
   public Path outline() {
-    return new Path(face.stream().map(FaceEdge::edge).toList(), true);
+    List<Edge> edges = new ArrayList<>(face.size());
+    for (FaceEdge e : face) {
+      edges.add(e.edge());
+    }
+    return new Path(edges, true);
   }
 
   /** The edges on one side, in the outline's order. */
   public List<Edge> edges(FaceEdge.Where where) {
-    return face.stream().filter(e -> e.where() == where).map(FaceEdge::edge).toList();
+    List<Edge> edges = new ArrayList<>(face.size());
+    for (FaceEdge e : face) {
+      if (e.where() == where) {
+        edges.add(e.edge());
+      }
+    }
+    return List.copyOf(edges);
   }
 }

@@ -1,6 +1,7 @@
 package headcourse.rules;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,11 +12,28 @@ final class FindingSummary {
 
   /** One finding for all stones of an opening of which a rule says the same; order as before. */
   static List<Finding> of(List<Finding> findings) {
-    Map<Finding, List<Finding>> groups = new LinkedHashMap<>();
+    Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding f : findings) {
-      groups.computeIfAbsent(bare(f), k -> new ArrayList<>()).add(f);
+      groups.computeIfAbsent(said(bare(f)), k -> new ArrayList<>()).add(f);
     }
-    return groups.entrySet().stream().map(e -> joined(e.getKey(), e.getValue())).toList();
+    List<Finding> all = new ArrayList<>();
+    for (List<Finding> group : groups.values()) {
+      all.add(joined(bare(group.get(0)), group));
+    }
+    return List.copyOf(all);
+  }
+
+  /** All that a finding says; a list, as a record's own hash takes long to get going. */
+  private static List<Object> said(Finding f) {
+    return Arrays.asList(
+        f.rule(),
+        f.severity(),
+        f.opening(),
+        f.stone(),
+        f.message(),
+        f.source(),
+        f.status(),
+        f.accepted());
   }
 
   /** The finding without its stone. */
@@ -63,13 +81,24 @@ final class FindingSummary {
 
   /** 1 or −1 where the marks follow each other on one side, else 0. */
   private static int step(String a, String b) {
-    if (!a.matches("[LR][0-9]{1,6}")
-        || !b.matches("[LR][0-9]{1,6}")
-        || a.charAt(0) != b.charAt(0)) {
+    if (!counted(a) || !counted(b) || a.charAt(0) != b.charAt(0)) {
       return 0;
     }
     int d = Integer.parseInt(b.substring(1)) - Integer.parseInt(a.substring(1));
     return Math.abs(d) == 1 ? d : 0;
+  }
+
+  /** Whether a mark is a side and a number of up to six digits. */
+  private static boolean counted(String mark) {
+    if (mark.length() < 2 || mark.length() > 7 || "LR".indexOf(mark.charAt(0)) < 0) {
+      return false;
+    }
+    for (int i = 1; i < mark.length(); i++) {
+      if (mark.charAt(i) < '0' || mark.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Finding with(Finding f, String stone, String message) {

@@ -1,7 +1,7 @@
 package headcourse.sheet;
 
+import headcourse.units.Decimals;
 import headcourse.units.Units;
-import java.util.Locale;
 
 /**
  * Writes masses, areas and volumes in a job's own units.
@@ -23,16 +23,12 @@ public record Amounts(Units units) {
 
   /** A mass without decimals: {@code 50 lb}, {@code 20 kg}. */
   public String wholeMass(double kg) {
-    return imperial()
-        ? String.format(Locale.ROOT, "%.0f lb", kg / KG_PER_LB)
-        : String.format(Locale.ROOT, "%.0f kg", kg);
+    return imperial() ? Decimals.fixed(kg / KG_PER_LB, 0) + " lb" : Decimals.fixed(kg, 0) + " kg";
   }
 
   /** An area: {@code 16.0 ft²}, {@code 1.49 m²}. */
   public String area(double m2) {
-    return imperial()
-        ? number(m2 / (M_PER_FT * M_PER_FT)) + " ft²"
-        : String.format(Locale.ROOT, "%.2f m²", m2);
+    return imperial() ? number(m2 / (M_PER_FT * M_PER_FT)) + " ft²" : Decimals.fixed(m2, 2) + " m²";
   }
 
   /** Mass per area: {@code 14.6 lb/ft²}, {@code 71.3 kg/m²}. */
@@ -56,10 +52,10 @@ public record Amounts(Units units) {
 
   /** A running length of stone: {@code 22.4 ft}, {@code 6.83 m}. */
   public String run(double m) {
-    return imperial() ? number(m / M_PER_FT) + " ft" : String.format(Locale.ROOT, "%.2f m", m);
+    return imperial() ? number(m / M_PER_FT) + " ft" : Decimals.fixed(m, 2) + " m";
   }
 
   private static String number(double value) {
-    return String.format(Locale.ROOT, Math.abs(value) >= 99.95 ? "%.0f" : "%.1f", value);
+    return Decimals.fixed(value, Math.abs(value) >= 99.95 ? 0 : 1);
   }
 }

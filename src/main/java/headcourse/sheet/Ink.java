@@ -22,6 +22,7 @@ public final class Ink {
 
   private static final double CELL = 8;
 
+  private final List<Mark> waiting = new ArrayList<>();
   private final List<Text> texts = new ArrayList<>();
   private final Map<Long, List<Text>> textsIn = new HashMap<>();
   private final Map<Long, List<Line>> linesIn = new HashMap<>();
@@ -29,7 +30,19 @@ public final class Ink {
   /** An empty page. */
   public Ink() {}
 
+  /** Takes note of a mark; it is measured when somebody asks, and on many pages nobody does. */
   void learn(Mark mark) {
+    waiting.add(mark);
+  }
+
+  private void measure() {
+    for (Mark mark : waiting) {
+      measure(mark);
+    }
+    waiting.clear();
+  }
+
+  private void measure(Mark mark) {
     if (mark instanceof Mark.Label label) {
       List<Point> corners = LabelShape.corners(label);
       Text t = new Text(Box.around(corners), corners);
@@ -46,16 +59,21 @@ public final class Ink {
         }
       }
     } else if (mark instanceof Mark.Group group) {
-      group.marks().forEach(this::learn);
+      group.marks().forEach(this::measure);
     } else if (mark instanceof Mark.Coloured coloured) {
-      learn(coloured.mark());
+      measure(coloured.mark());
     }
   }
 
   // A coarse grid over the page: only its cells' lists are read, by key, never their order.
   private static <T> void file(Map<Long, List<T>> grid, Box box, T what) {
     for (long key : cells(box)) {
-      grid.computeIfAbsent(key, k -> new ArrayList<>()).add(what);
+      List<T> there = grid.get(key);
+      if (there == null) {
+        there = new ArrayList<>();
+        grid.put(key, there);
+      }
+      there.add(what);
     }
   }
 
@@ -76,6 +94,7 @@ public final class Ink {
 
   /** Whether a convex quadrilateral and a margin around it hold neither text nor line. */
   public boolean free(List<Point> quad, double margin) {
+    measure();
     Box box = Box.around(quad).grown(margin);
     for (long key : cells(box)) {
       for (Text t : textsIn.getOrDefault(key, List.of())) {
@@ -99,6 +118,7 @@ public final class Ink {
    * @return pairs of ends, from the segment's start on
    */
   List<Point[]> clearOfText(Point from, Point to, double margin) {
+    measure();
     List<double[]> taken = new ArrayList<>();
     Box box = Box.around(List.of(from, to)).grown(margin + 1e-9);
     for (Text t : texts) {

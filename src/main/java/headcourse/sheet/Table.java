@@ -50,13 +50,16 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
         "",
         "",
         b -> {
-          List<String> heads = columns.stream().map(Column::heading).toList();
-          if (heads.stream().anyMatch(h -> !h.isEmpty())) {
-            y[0] = row(b, x, y[0], heads, true);
+          if (headed()) {
+            y[0] = row(b, x, y[0], wrapped(headings(), true), true);
             b.line(x, y[0], x + width(), y[0], Pen.EDGE);
           }
-          while (next[0] < rows.size() && y[0] + height(rows.get(next[0]), false) <= limit) {
-            y[0] = row(b, x, y[0], rows.get(next[0]), false);
+          while (next[0] < rows.size()) {
+            List<List<String>> cells = wrapped(rows.get(next[0]), false);
+            if (y[0] + height(cells, false) > limit) {
+              break;
+            }
+            y[0] = row(b, x, y[0], cells, false);
             b.line(x, y[0], x + width(), y[0], Pen.FINE);
             next[0]++;
           }
@@ -67,14 +70,30 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
   /** The height of the whole table. */
   public double height() {
     double h = 0;
-    List<String> heads = columns.stream().map(Column::heading).toList();
-    if (heads.stream().anyMatch(s -> !s.isEmpty())) {
-      h += height(heads, true);
+    if (headed()) {
+      h += height(wrapped(headings(), true), true);
     }
     for (List<String> r : rows) {
-      h += height(r, false);
+      h += height(wrapped(r, false), false);
     }
     return h;
+  }
+
+  private List<String> headings() {
+    List<String> headings = new ArrayList<>();
+    for (Column c : columns) {
+      headings.add(c.heading);
+    }
+    return headings;
+  }
+
+  private boolean headed() {
+    for (Column c : columns) {
+      if (!c.heading.isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Lettering letteringOf(Column c, boolean heading) {
@@ -93,8 +112,11 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
     return all;
   }
 
-  private double height(List<String> cells, boolean heading) {
-    int most = wrapped(cells, heading).stream().mapToInt(List::size).max().orElse(1);
+  private double height(List<List<String>> cells, boolean heading) {
+    int most = columns.isEmpty() ? 1 : 0;
+    for (List<String> lines : cells) {
+      most = Math.max(most, lines.size());
+    }
     double cap = heading ? Lettering.LEAST : lettering.height();
     return most * cap * TextFlow.LEADING - cap * (TextFlow.LEADING - 1) + 2 * pad(cap);
   }
@@ -104,8 +126,7 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
     return Math.max(PAD, cap * 0.37);
   }
 
-  private double row(Board board, double x, double top, List<String> cells, boolean heading) {
-    List<List<String>> lines = wrapped(cells, heading);
+  private double row(Board board, double x, double top, List<List<String>> cells, boolean heading) {
     double left = x;
     for (int i = 0; i < columns.size(); i++) {
       Column c = columns.get(i);
@@ -117,7 +138,7 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
             case END -> left + c.width - PAD;
           };
       double y = top + pad(l.height()) + l.height();
-      for (String line : lines.get(i)) {
+      for (String line : cells.get(i)) {
         board.text(at, y, line, l, c.align);
         y += l.height() * TextFlow.LEADING;
       }

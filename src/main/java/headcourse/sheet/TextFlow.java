@@ -5,7 +5,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.text.Face;
 import headcourse.text.Wrap;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Paragraphs set from the top down. */
 public final class TextFlow {
@@ -13,10 +12,9 @@ public final class TextFlow {
   public static final double LEADING = 1.75;
 
   /** A blank that holds a number and what follows it together while lines are broken. */
-  private static final String TIE = "\u00a0";
+  private static final char TIE = '\u00a0';
 
-  private static final Pattern NUMBER =
-      Pattern.compile("(\\d|±) (?=[⁰¹²³⁴⁵⁶⁷⁸⁹]|mm\\b|lb\\b|kg\\b|ft\\b|\\d)");
+  private static final String[] UNITS = {"mm", "lb", "kg", "ft"};
 
   private TextFlow() {}
 
@@ -38,10 +36,46 @@ public final class TextFlow {
 
   /** The lines a paragraph breaks into; never between a number and its fraction or unit. */
   public static List<String> lines(String text, double width, Lettering lettering) {
-    String tied = NUMBER.matcher(text).replaceAll("$1" + TIE);
-    return Wrap.lines(tied, Face.of(lettering.bold()), lettering.height(), width).stream()
-        .map(l -> l.replace(TIE, " "))
-        .toList();
+    List<String> lines =
+        Wrap.lines(tied(text), Face.of(lettering.bold()), lettering.height(), width);
+    for (int i = 0; i < lines.size(); i++) {
+      lines.set(i, lines.get(i).replace(TIE, ' '));
+    }
+    return List.copyOf(lines);
+  }
+
+  private static String tied(String text) {
+    StringBuilder s = new StringBuilder(text);
+    for (int i = text.indexOf(' ', 1); i > 0; i = text.indexOf(' ', i + 1)) {
+      char before = text.charAt(i - 1);
+      if ((digit(before) || before == '±') && belongs(text, i + 1)) {
+        s.setCharAt(i, TIE);
+      }
+    }
+    return s.toString();
+  }
+
+  // Whether a digit, a raised digit or a unit of measure begins there.
+  private static boolean belongs(String text, int at) {
+    if (at == text.length()) {
+      return false;
+    }
+    if (digit(text.charAt(at)) || "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(text.charAt(at)) >= 0) {
+      return true;
+    }
+    for (String unit : UNITS) {
+      int end = at + unit.length();
+      if (text.startsWith(unit, at)
+          && (end == text.length()
+              || text.charAt(end) != '_' && !Character.isLetterOrDigit(text.charAt(end)))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean digit(char c) {
+    return c >= '0' && c <= '9';
   }
 
   /** The height it takes, from its first capitals to the next paragraph's. */

@@ -41,7 +41,6 @@ final class CuttingSolver {
     boolean proved = true;
     long steps = 0;
     for (int g = 0; g < group.length; g++) {
-      final int wanted = g;
       int[] demand = problem.demand().clone();
       for (int t = 0; t < demand.length; t++) {
         demand[t] = group[t] == g ? demand[t] : 0;
@@ -49,11 +48,17 @@ final class CuttingSolver {
       if (Arrays.stream(demand).allMatch(d -> d == 0)) {
         continue;
       }
-      List<Bin> bins =
-          problem.bins().stream().filter(b -> takesAny(problem, b, group, wanted)).toList();
+      List<Bin> bins = new ArrayList<>();
+      List<Integer> places = new ArrayList<>();
+      for (int b = 0; b < problem.bins().size(); b++) {
+        if (takesAny(problem, problem.bins().get(b), group, g)) {
+          bins.add(problem.bins().get(b));
+          places.add(b);
+        }
+      }
       Result r = solveGroup(new CuttingProblem(demand, problem.nesting(), bins), limit - steps);
       for (Packing.Load l : r.packing.loads()) {
-        loads.add(new Packing.Load(problem.bins().indexOf(bins.get(l.bin())), l.counts()));
+        loads.add(new Packing.Load(places.get(l.bin()), l.counts()));
       }
       for (int t = 0; t < missing.length; t++) {
         missing[t] += r.packing.missing()[t];

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 public final class AngleParser {
   private static final Pattern DEGREES =
       Pattern.compile("([+-]?)\\s*(" + Ratio.PATTERN + ")\\s*(?:°|deg|degree|degrees)?");
-  private static final Pattern IN = Pattern.compile("(.+?)\\s+in\\s+([^a-zA-Z]+?)(?:\\s+per .*)?");
+  private static final Pattern IN =
+      Pattern.compile("(.+?)\\s+in\\s+([^a-zA-Z]+?)(?:\\s+per\\s+(?:foot|ft)(?:\\s+of\\s+span)?)?");
   private static final Pattern TO = Pattern.compile("([^:]+):([^:]+)");
   private static final Pattern PER =
       Pattern.compile("(.+?)\\s*(?:per|/)\\s*(foot|ft|m|metre|meter)(?:\\s+of\\s+span)?");

@@ -1,7 +1,5 @@
 package headcourse.units;
 
-import java.util.Locale;
-
 /**
  * Writes lengths as a tape shows them: feet, inches and fractions, or millimetres; never a decimal
  * inch.
@@ -83,13 +81,17 @@ public record LengthFormat(Units units, Grid grid) {
     if (rounded.picometres() % Length.PM_PER_MM == 0) {
       return Long.toString(rounded.picometres() / Length.PM_PER_MM);
     }
-    String s = String.format(Locale.ROOT, "%.3f", rounded.mm());
-    return s.replaceAll("0+$", "");
+    String s = Decimals.fixed(rounded.mm(), 3);
+    int end = s.length();
+    while (s.charAt(end - 1) == '0') {
+      end--;
+    }
+    return s.substring(0, end);
   }
 
   /** An angle to a tenth of a degree, as {@code 6.3°}; never {@code -0.0°}. */
   public static String degrees(Angle angle) {
-    String s = String.format(Locale.ROOT, "%.1f°", angle.degrees());
+    String s = Decimals.fixed(angle.degrees(), 1) + "°";
     return s.equals("-0.0°") ? "0.0°" : s;
   }
 }

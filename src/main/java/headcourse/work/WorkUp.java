@@ -17,6 +17,8 @@ import headcourse.revision.Edition;
 import headcourse.revision.EditionReader;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.rules.RuleBook;
+import headcourse.stock.FromStock;
+import headcourse.stock.PileChooser;
 import headcourse.stock.StockPlan;
 import headcourse.stock.StockPlanner;
 import java.util.ArrayList;
@@ -40,14 +42,19 @@ public final class WorkUp {
    * @param files the content of a file that the job names, or empty where there is none
    */
   public static Outcome<ShopWork> of(Job job, Function<String, Optional<byte[]>> files) {
-    List<Diagnostic> said = new ArrayList<>(Unsupported.in(job));
+    List<Diagnostic> said = new ArrayList<>(Contradictions.in(job));
     Optional<Edition> before = before(job, files, said);
     said.addAll(RuleBook.unknownAcceptances(job));
     List<HeadLayout> layouts = new ArrayList<>();
+    FromStock chosen = FromStock.NONE;
     if (!failed(said)) {
-      for (Opening opening : job.openings()) {
+      // Openings whose stones come from the pile share it, so they are set out together.
+      chosen = PileChooser.setOut(job, Shapes::named);
+      for (int i = 0; i < job.openings().size(); i++) {
+        Opening opening = job.openings().get(i);
         HeadShape shape = Shapes.named(opening.head().shape()).orElseThrow();
-        Solution solution = shape.setOut(job, opening);
+        Solution picked = chosen.solutions().isEmpty() ? null : chosen.solutions().get(i);
+        Solution solution = picked == null ? shape.setOut(job, opening) : picked;
         if (solution instanceof Solution.Solved solved) {
           layouts.add(solved.head());
         } else if (solution instanceof Solution.Refused refused) {
@@ -59,7 +66,7 @@ public final class WorkUp {
       return Outcome.failed(said);
     }
     List<HeadWork> heads = HeadBench.workUp(job, layouts);
-    StockPlan stock = StockPlanner.plan(job, heads);
+    StockPlan stock = StockPlanner.plan(job, heads, chosen);
     return Outcome.of(
         new ShopWork(
             job,

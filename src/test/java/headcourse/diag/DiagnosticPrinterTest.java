@@ -42,6 +42,6 @@ class DiagnosticPrinterTest {
 
   @Test
   void withoutPlace() {
-    assertEquals("warning: w", DiagnosticPrinter.print(Diagnostic.warning(null, "w")));
+    assertEquals("headcourse: warning: w", DiagnosticPrinter.print(Diagnostic.warning(null, "w")));
   }
 }

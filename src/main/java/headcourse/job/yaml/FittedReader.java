@@ -6,7 +6,11 @@ import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** Reads what the work itself reports: {@code fitted:}, {@code spoiled:} and {@code accept:}. */
 final class FittedReader {
@@ -50,7 +54,9 @@ final class FittedReader {
   }
 
   static List<String> spoiled(Section root, Stock stock) {
-    List<String> all = new ArrayList<>();
+    Set<String> all = new LinkedHashSet<>();
+    Map<String, Stock.Item> blanks = new HashMap<>();
+    stock.items().forEach(b -> blanks.putIfAbsent(b.mark(), b));
     for (Item i : root.list("spoiled")) {
       String s = i.raw("a blank with its number, as C2#3");
       if (s == null) {
@@ -62,19 +68,16 @@ final class FittedReader {
       }
       String mark = s.substring(0, s.indexOf('#'));
       int number = Integer.parseInt(s.substring(s.indexOf('#') + 1));
-      var item = stock.items().stream().filter(b -> b.mark().equals(mark)).findFirst();
-      if (item.isEmpty()) {
+      Stock.Item item = blanks.get(mark);
+      if (item == null) {
         i.error("the stock has no blank " + Reading.quoted(mark) + "; expected a mark from stock:");
-      } else if (!item.get().toOrder() && number > item.get().count()) {
-        i.error(
-            "there are only " + item.get().count() + " of " + mark + "; expected a number to that");
-      } else if (all.contains(s)) {
+      } else if (!item.toOrder() && number > item.count()) {
+        i.error("there are only " + item.count() + " of " + mark + "; expected a number to that");
+      } else if (!all.add(s)) {
         i.error(s + " stands here a second time; keep one");
-      } else {
-        all.add(s);
       }
     }
-    return all;
+    return List.copyOf(all);
   }
 
   static List<Accepted> accepted(Section root, List<Opening> openings) {

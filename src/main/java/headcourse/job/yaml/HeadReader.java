@@ -33,6 +33,10 @@ final class HeadReader {
         params.put(def.name(), value);
       }
     }
+    if (!in.sound(s.at("shape"))) {
+      // Whose keys they are is not known before the shape is.
+      shapes.forEach(d -> d.params().forEach(p -> s.item(p.name())));
+    }
     s.done(k -> elsewhere(k, name, shapes));
     return new HeadSpec(
         name,
@@ -66,14 +70,22 @@ final class HeadReader {
   private static HeadSpec.Bearing bearing(Section s, String shape, boolean given) {
     Reading in = s.in;
     boolean jack = shape.equals("jack") && !given;
-    Length min = s.length("min", Range.NOT_NEGATIVE, jack ? Length.ZERO : in.or(4, 100));
-    Length max =
-        s.length("max", Range.NOT_NEGATIVE, (jack ? in.or(8, 200) : in.or(10, 250)).max(min));
-    Length middle = jack ? Length.ZERO : in.or(6, 150);
-    Length target = s.length("target", Range.NOT_NEGATIVE, middle.max(min).min(max));
-    order(in, s.path, min, target, max);
+    Length min = s.length("min", Range.NOT_NEGATIVE, null);
+    Length max = s.length("max", Range.NOT_NEGATIVE, null);
+    Length target = s.length("target", Range.NOT_NEGATIVE, null);
+    // A default gives way to what the job says of the others.
+    Length aim = target != null ? target : between(jack ? Length.ZERO : in.or(6, 150), min, max);
+    min = min != null ? min : (jack ? Length.ZERO : in.or(4, 100)).min(aim);
+    max = max != null ? max : in.or(8, 200).max(aim);
+    order(in, s.path, min, aim, max);
     s.done();
-    return new HeadSpec.Bearing(min, max, target);
+    return new HeadSpec.Bearing(min, max, aim);
+  }
+
+  /** A value brought within limits, each of which may be open. */
+  static Length between(Length v, Length min, Length max) {
+    Length low = min == null ? v : v.max(min);
+    return max == null ? low : low.min(max);
   }
 
   /** Refuses limits that leave nothing between them, and a target outside them. */

@@ -15,6 +15,9 @@ import org.yaml.snakeyaml.nodes.SequenceNode;
 
 /** A value of the file with its path. What can't be read as asked is a problem and gives null. */
 record Item(Reading in, String path, Node node) {
+  /** Longer lists are no part of a job. */
+  private static final int MOST_ITEMS = 10_000;
+
   Item {
     in.spans.put(path, in.text.of(node));
   }
@@ -116,12 +119,18 @@ record Item(Reading in, String path, Node node) {
   /** The items of a list. */
   List<Item> list() {
     List<Item> items = new ArrayList<>();
-    if (node instanceof SequenceNode s) {
+    if (node instanceof SequenceNode s && s.getValue().size() > MOST_ITEMS) {
+      error("a list of " + s.getValue().size() + "; expected at most " + MOST_ITEMS);
+    } else if (node instanceof SequenceNode s) {
       for (int i = 0; i < s.getValue().size(); i++) {
         items.add(new Item(in, path + "[" + i + "]", s.getValue().get(i)));
       }
     } else {
-      error("expected a list, as [a, b] or lines that begin with -");
+      boolean empty = node instanceof ScalarNode n && n.getValue().isBlank();
+      error(
+          empty
+              ? "nothing stands under this key; expected a list, or leave it out"
+              : "expected a list, as [a, b] or lines that begin with -");
     }
     return items;
   }
@@ -131,7 +140,11 @@ record Item(Reading in, String path, Node node) {
     if (node instanceof MappingNode m) {
       return new Section(in, path, m);
     }
-    error("expected keys with values, as {key: value}");
+    boolean empty = node instanceof ScalarNode n && n.getValue().isBlank();
+    error(
+        empty
+            ? "nothing stands under this key; expected keys with values, or leave it out"
+            : "expected keys with values, as {key: value}");
     return new Section(in, path, null);
   }
 

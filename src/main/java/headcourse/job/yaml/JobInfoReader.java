@@ -1,8 +1,8 @@
 package headcourse.job.yaml;
 
 import headcourse.job.JobInfo;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,15 +36,27 @@ final class JobInfoReader {
   private static String date(Item item) {
     String s = item.raw("a date");
     try {
-      if (s != null && s.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
-        return LocalDate.parse(s).toString();
+      if (s != null && dated(s)) {
+        int year = Integer.parseInt(s.substring(0, 4));
+        int month = Integer.parseInt(s.substring(5, 7));
+        return LocalDate.of(year, month, Integer.parseInt(s.substring(8))).toString();
       }
-    } catch (DateTimeParseException e) {
+    } catch (DateTimeException e) {
       // Told below, with all that is no date.
     }
     if (s != null && !s.isEmpty()) {
       item.error(Reading.quoted(s) + " is no date; expected year-month-day, as 2026-05-04");
     }
     return null;
+  }
+
+  private static boolean dated(String s) {
+    String form = "0000-00-00";
+    boolean good = s.length() == form.length();
+    for (int i = 0; good && i < form.length(); i++) {
+      char c = s.charAt(i);
+      good = form.charAt(i) == '-' ? c == '-' : c >= '0' && c <= '9';
+    }
+    return good;
   }
 }

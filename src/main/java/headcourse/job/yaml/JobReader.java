@@ -65,8 +65,7 @@ public final class JobReader {
   private static Job job(
       String fileName, Section root, List<ShapeDef> shapes, List<ShapeDef.ParamDef> limitDefs) {
     Reading in = root.in;
-    in.units =
-        root.word("units", List.of("in", "mm"), "in").equals("mm") ? Units.MILLIMETRE : Units.INCH;
+    in.units = units(root);
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
     JobInfo info = JobInfoReader.read(root.section("job"));
@@ -109,6 +108,15 @@ public final class JobReader {
         limits,
         steps,
         new Spans(in.spans));
+  }
+
+  private static Units units(Section root) {
+    String word = root.word("units", List.of("in", "mm"), "in");
+    // A wrong word is told once; what was meant by it spares the lengths a second complaint.
+    String raw = root.scalar("units");
+    boolean metric =
+        root.in.sound("units") ? word.equals("mm") : raw != null && raw.matches("(?i)[mc].*");
+    return metric ? Units.MILLIMETRE : Units.INCH;
   }
 
   /** The file's name without folder and extension; other signs than plain ones become hyphens. */

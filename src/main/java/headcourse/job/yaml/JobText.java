@@ -21,6 +21,7 @@ final class JobText {
   private final Source source;
   private final int[] points;
   private final int[] lineStarts;
+  private final int[] lineLengths;
 
   JobText(String name, String text) {
     source = Source.of(name, text);
@@ -33,6 +34,8 @@ final class JobText {
       }
     }
     lineStarts = starts.stream().mapToInt(Integer::intValue).toArray();
+    // Counted once: a file may be one line with tens of thousands of values.
+    lineLengths = source.lines().stream().mapToInt(l -> l.codePointCount(0, l.length())).toArray();
   }
 
   /** Decodes a file; what can't be text, or is too much, is a problem. */
@@ -83,8 +86,7 @@ final class JobText {
     int found = Arrays.binarySearch(lineStarts, i);
     int line = found >= 0 ? found : -found - 2;
     int column = i - lineStarts[line];
-    String text = source.lines().get(line);
-    int left = text.codePointCount(0, text.length()) - column;
+    int left = lineLengths[line] - column;
     return new Span(source, line + 1, column + 1, Math.max(1, Math.min(length, left)));
   }
 

@@ -21,7 +21,12 @@ final class KeyReader {
       return new HeadSpec.Key(
           bottom, soldier ? bottom.plus(taper) : null, Length.ZERO, Length.ZERO, Length.ZERO);
     }
-    if (!item.isMap() && "none".equals(item.raw("none, or {bottom: ..., top: ...}"))) {
+    if (!item.isMap() && !item.isList()) {
+      String word = item.raw("none");
+      if (!"none".equals(word)) {
+        item.error(
+            Reading.quoted(word) + " is no key; expected none, or widths as {bottom: 8, top: 10}");
+      }
       return null;
     }
     Section s = item.section();
@@ -42,7 +47,7 @@ final class KeyReader {
             high,
             s.length("rise", Range.NOT_NEGATIVE.cut(), Length.ZERO),
             s.length("drop", Range.NOT_NEGATIVE.cut(), Length.ZERO),
-            s.length("proud", Range.NOT_NEGATIVE, Length.ZERO));
+            s.length("proud", Range.NOT_NEGATIVE.cut(), Length.ZERO));
     s.done();
     return key;
   }

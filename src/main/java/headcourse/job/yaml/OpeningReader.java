@@ -60,7 +60,7 @@ final class OpeningReader {
     }
     width = width == null ? Length.inches(96) : width;
     Length height = s.length("height", Range.POSITIVE, null);
-    Length reveal = s.length("reveal", Range.POSITIVE, in.or(4, 100));
+    Length reveal = s.length("reveal", Range.POSITIVE.cut(), in.grid.snap(in.or(4, 100)));
     Length left = s.length("wall-left", Range.NOT_NEGATIVE, null);
     Length right = s.length("wall-right", Range.NOT_NEGATIVE, null);
     HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);

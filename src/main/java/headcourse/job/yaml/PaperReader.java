@@ -24,16 +24,30 @@ final class PaperReader {
     if (item == null || !item.isMap()) {
       Paper all = item == null ? null : paper(item);
       for (Bundle b : Bundle.values()) {
-        map.put(b, all == null ? usual : all);
+        map.put(b, all == null ? usual : sheet(b, all, usual));
       }
       return new Papers(map);
     }
     Section s = item.section();
     for (Bundle b : Bundle.values()) {
-      map.put(b, s.get(b.word(), usual, PaperReader::paper));
+      map.put(b, sheet(b, s.get(b.word(), usual, PaperReader::paper), usual));
     }
     s.done();
     return new Papers(map);
+  }
+
+  // Only outlines run on along a roll; other bundles are cut from it as its largest sheets.
+  private static Paper sheet(Bundle bundle, Paper paper, Paper usual) {
+    if (!paper.roll() || bundle == Bundle.FULL_SIZE) {
+      return paper;
+    }
+    Paper largest = usual;
+    for (Paper p : PaperSizes.all()) {
+      if (p.family() == paper.family() && p.width().compareTo(paper.width()) <= 0) {
+        largest = p;
+      }
+    }
+    return largest;
   }
 
   private static Paper paper(Item item) {

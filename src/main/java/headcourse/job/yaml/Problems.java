@@ -12,7 +12,7 @@ import java.util.Set;
 /** Collects what is wrong with a file. */
 final class Problems {
   /** More than this helps nobody. */
-  private static final int MOST = 100;
+  static final int MOST = 100;
 
   /** After so many no more are kept; a file of nothing but faults must not take long. */
   private static final int KEPT = 2000;

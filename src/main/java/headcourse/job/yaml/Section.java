@@ -117,10 +117,14 @@ final class Section {
 
   /** The same, with words of its own for some keys; null for the usual ones. */
   void done(Function<String, String> instead) {
+    int told = 0;
     for (Map.Entry<String, NodeTuple> e : tuples.entrySet()) {
       String key = e.getKey();
       if (known.contains(key)) {
         continue;
+      }
+      if (told++ >= Problems.MOST) {
+        return;
       }
       var span = in.text.of(e.getValue().getKeyNode());
       String own = instead.apply(key);

@@ -27,6 +27,12 @@ final class StockSheet {
           "count",
           "price");
 
+  /** A sheet with more columns is some other sheet. */
+  private static final int MOST_COLUMNS = 64;
+
+  /** No yard has more kinds of blanks. */
+  private static final int MOST_ROWS = 5000;
+
   private final Reading in;
   private final String name;
   private final Length thickness;
@@ -49,6 +55,16 @@ final class StockSheet {
       in.problems.error(
           text.start(),
           "the sheet is empty; expected a first row with " + String.join(", ", COLUMNS));
+      return List.of();
+    }
+    if (rows.get(0).size() > MOST_COLUMNS) {
+      error(
+          rows.get(0).get(MOST_COLUMNS),
+          "more than " + MOST_COLUMNS + " columns; expected " + String.join(", ", COLUMNS));
+      return List.of();
+    }
+    if (rows.size() > MOST_ROWS) {
+      error(rows.get(MOST_ROWS).get(0), "more than " + MOST_ROWS + " rows; expected fewer");
       return List.of();
     }
     List<String> header = header(rows.get(0));
@@ -89,6 +105,7 @@ final class StockSheet {
       if (i >= header.size()) {
         if (!row.get(i).text().isEmpty()) {
           error(row.get(i), "a cell beyond the last column; expected " + header.size() + " cells");
+          break;
         }
       } else if (!row.get(i).text().isEmpty()) {
         cells.put(header.get(i), row.get(i));

@@ -16,7 +16,7 @@ final class StonesReader {
     Length max = s.length("max", Range.POSITIVE, null);
     Length target = s.length("target", Range.POSITIVE, null);
     // A default gives way to what the job says of the others.
-    Length aim = target != null ? target : between(in.or(7, 180), min, max);
+    Length aim = target != null ? target : HeadReader.between(in.or(7, 180), min, max);
     min = min != null ? min : in.or(4.5, 115).min(aim);
     max = max != null ? max : in.or(9, 230).max(aim);
     HeadReader.order(in, s.path, min, aim, max);
@@ -40,11 +40,6 @@ final class StonesReader {
         HeadSpec.Rhythm.valueOf(rhythm.toUpperCase(Locale.ROOT).replace('-', '_')),
         mirror,
         seed);
-  }
-
-  private static Length between(Length v, Length min, Length max) {
-    Length low = min == null ? v : v.max(min);
-    return max == null ? low : low.min(max);
   }
 
   /** FNV-1a of the mark: the same mark gives the same head on every machine. */

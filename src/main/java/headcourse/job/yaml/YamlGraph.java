@@ -45,6 +45,14 @@ final class YamlGraph {
     this.problems = problems;
   }
 
+  /** Takes every scalar for a text: what it means is for our own readers to say. */
+  private static final class AsText extends Resolver {
+    @Override
+    protected void addImplicitResolvers() {
+      // None, and so none of their patterns has to be put together.
+    }
+  }
+
   /** The root mapping, or none where a problem forbids to read on. */
   static Optional<MappingNode> of(JobText text, Problems problems) {
     YamlGraph graph = new YamlGraph(text, problems);
@@ -69,7 +77,7 @@ final class YamlGraph {
     options.setCodePointLimit(JobText.MOST_BYTES + 1);
     ParserImpl parser = new ParserImpl(new StreamReader(text.text()), options);
     try {
-      Node root = new Composer(parser, new Resolver(), options).getSingleNode();
+      Node root = new Composer(parser, new AsText(), options).getSingleNode();
       if (root == null) {
         problems.error(
             text.start(),
@@ -96,7 +104,7 @@ final class YamlGraph {
     if (m.startsWith("Number of aliases")) {
       return "too many aliases (*name); write the values out";
     }
-    if (m.contains("single document")) {
+    if (m.contains("single document") || m.contains("another document")) {
       return "a second document (---) in the file; a job file holds one";
     }
     return "not YAML: " + m;

@@ -15,10 +15,10 @@ import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
 import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
+import headcourse.units.Decimals;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -109,7 +109,7 @@ public final class CuttingPlanSheet implements SheetComposer {
         paragraph(Role.NOTES, c.say("plan.no-stock"), Lettering.BODY);
       } else {
         String key = plan.proved() ? "plan.summary-proved" : "plan.summary";
-        String waste = String.format(Locale.ROOT, "%.0f", 100 * plan.wasteShare());
+        String waste = Decimals.fixed(100 * plan.wasteShare(), 0);
         paragraph(
             Role.NOTES, c.say(key, plan.blanks().size(), plan.lowerBound(), waste), Lettering.BODY);
         paragraph(
@@ -127,7 +127,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     private static String money(double amount) {
-      return String.format(Locale.ROOT, "%.2f", amount);
+      return Decimals.fixed(amount, 2);
     }
 
     private void table(String title, List<Table.Column> weighted, List<List<String>> rows) {

@@ -212,6 +212,13 @@ public final class LayoutBoardSheet implements SheetComposer {
         tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
       }
     }
+    for (double h : new double[] {3.5, 2.5}) {
+      Point at = new Point(b.centre().x() + h / 2, b.centre().y());
+      for (double down : new double[] {0, 0.2, -0.2}) {
+        Point there = new Point(at.x(), at.y() + down * b.height());
+        tries.add(new Mark.Label(there, mark, new Lettering(h, true), Align.MIDDLE, 90));
+      }
+    }
     g.firstFree(tries, 0.2);
   }
 

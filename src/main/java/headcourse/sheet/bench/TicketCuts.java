@@ -19,6 +19,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** The ticket's work, step by step: saw passes with how the piece lies and notches. */
@@ -46,7 +47,9 @@ final class TicketCuts {
     double x = left + PAD;
     double w = width - 2 * PAD;
     double y = notches(b, left, x, top, width);
-    y = saw(b, x, y, w);
+    if (!piece.saw().isEmpty()) {
+      y = saw(b, x, y, w);
+    }
     return y;
   }
 
@@ -98,7 +101,18 @@ final class TicketCuts {
     return y;
   }
 
-  private record Lie(SawPass.Lay lay, SawPass.Part part) {}
+  private record Lie(SawPass.Lay lay, SawPass.Part part) {
+    // Written out, as a record's own is put together at run time, which costs a short run dearly.
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Lie l && lay == l.lay && part == l.part;
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(lay, part);
+    }
+  }
 
   private double saw(Board b, double x, double top, double w) {
     Lettering head = type.body().inBold();

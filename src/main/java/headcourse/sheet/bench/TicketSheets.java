@@ -98,11 +98,12 @@ public final class TicketSheets implements SheetComposer {
   private static List<PageDraft> pages(SheetContext c, List<Ticket> tickets, Plan plan) {
     List<PageDraft> drafts = new ArrayList<>();
     int next = 0;
+    String last = "";
     for (List<Double> rows : plan.pages) {
       int here = Math.min(tickets.size() - next, rows.size() * plan.columns);
       String first = tickets.get(next).piece().mark();
-      String last = tickets.get(next + here - 1).piece().mark();
-      String marks = here == 1 ? first : first + " … " + last;
+      String to = tickets.get(next + here - 1).piece().mark();
+      String marks = here == 1 ? first : first + " … " + to;
       PageDraft page = c.page(plan.turn, marks, c.say("ticket.title"));
       Box area = page.area();
       double w = (area.width() - GAP * (plan.columns - 1)) / plan.columns;
@@ -116,6 +117,11 @@ public final class TicketSheets implements SheetComposer {
         for (int i = 0; i < plan.columns && next < tickets.size(); i++) {
           Ticket t = tickets.get(next++);
           Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
+          String opening = t.head().layout().opening().mark();
+          if (!opening.equals(last)) {
+            page.bookmark(1, opening, "tickets-" + opening, y);
+          }
+          last = opening;
           page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
           new TicketPanels(c, t, plan.type).draw(page.board(), box);
         }

@@ -8,6 +8,7 @@ import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.bench.CuttingPlanSheet;
+import headcourse.sheet.bench.IndexSheet;
 import headcourse.sheet.bench.LayoutBoardSheet;
 import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.contractor.ContractorElevations;
@@ -32,6 +33,7 @@ public final class SheetBook {
 
   private static final List<SheetComposer> SHEETS =
       List.of(
+          new IndexSheet(),
           new CuttingPlanSheet(),
           new TicketSheets(),
           new LayoutBoardSheet(),
@@ -45,6 +47,13 @@ public final class SheetBook {
           new CoverSheet(),
           new OutlineSheets(),
           new StripSheets());
+
+  /** Loads the sheets, which takes a while the first time. */
+  public static void prepare() {
+    for (SheetComposer sheet : SHEETS) {
+      sheet.bundle();
+    }
+  }
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {

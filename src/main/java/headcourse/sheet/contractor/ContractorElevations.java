@@ -51,13 +51,18 @@ public final class ContractorElevations implements SheetComposer {
     Opening opening = head.layout().opening();
     List<String> notes = notes(context, figures);
     ChangeTriangles changes = new ChangeTriangles(context, head, flow.width());
-    double words = 16 + notes.size() * TEXT.height() * 2.4 + BAR + changes.depth();
+    // The triangles must not make the drawing smaller: they take the room of the notes.
+    boolean notesLast = changes.depth() > 0;
+    double said = notesLast ? changes.depth() : notes.size() * TEXT.height() * 2.4;
+    double words = 16 + said + BAR;
     DimensionedFigure figure = figure(context, figures, flow.width(), flow.tallest() - words);
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
     flow.heading(name, words - 10 + figure.height());
     flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
     flow.paragraph(context.say("contractor.scale", figure.scale().name()), TEXT);
-    notes.forEach(n -> flow.paragraph(n, TEXT));
+    if (!notesLast) {
+      notes.forEach(n -> flow.paragraph(n, TEXT));
+    }
     if (figure.widthsLeftOut()) {
       flow.say("contractor.chain-left-out", TEXT);
     }
@@ -81,6 +86,9 @@ public final class ContractorElevations implements SheetComposer {
         (b, x, y) ->
             ScaleBar.draw(
                 b, context.words(), context.job().units(), figure.scale(), x, y + 2, flow.width()));
+    if (notesLast) {
+      notes.forEach(n -> flow.paragraph(n, TEXT));
+    }
   }
 
   private static DimensionedFigure figure(

@@ -15,6 +15,7 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +38,6 @@ public final class SectionSheet implements SheetComposer {
     return Bundle.CONTRACTOR;
   }
 
-  // Heads that look alike in section.
-  private record Kind(Length height, Length reveal, HeadSpec.Soffit soffit, HeadSpec.Key key) {}
-
   private interface Section {
     double draw(Board board, Scale scale, double x, double y, double width);
   }
@@ -49,10 +47,16 @@ public final class SectionSheet implements SheetComposer {
     String title = context.say("contractor.sections");
     SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "S1", title, "");
     flow.page().bookmark(1, title, "sections", flow.page().area().minY());
-    Map<Kind, List<HeadWork>> kinds = new LinkedHashMap<>();
+    Map<List<Object>, List<HeadWork>> kinds = new LinkedHashMap<>();
     for (HeadWork head : context.work().heads()) {
       Opening o = head.layout().opening();
-      Kind kind = new Kind(o.head().height(), o.reveal(), o.head().soffit(), o.head().key());
+      HeadSpec.Key key = o.head().key();
+      // What makes heads look alike in section.
+      List<Object> kind =
+          new ArrayList<>(List.of(o.head().height(), o.reveal(), o.head().soffit()));
+      if (key != null) {
+        kind.addAll(Arrays.asList(key.bottom(), key.top(), key.rise(), key.drop(), key.proud()));
+      }
       kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(head);
     }
     for (List<HeadWork> heads : kinds.values()) {

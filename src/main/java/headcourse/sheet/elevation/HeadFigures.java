@@ -48,10 +48,14 @@ public final class HeadFigures {
 
   /** The least box around some stones, model space. */
   static Box around(List<PlacedStone> stones) {
-    return stones.stream()
-        .map(s -> s.outline().bounds())
-        .reduce(Box::union)
-        .orElseThrow(() -> new IllegalArgumentException("a head has stones"));
+    if (stones.isEmpty()) {
+      throw new IllegalArgumentException("a head has stones");
+    }
+    Box box = stones.get(0).outline().bounds();
+    for (PlacedStone s : stones.subList(1, stones.size())) {
+      box = box.union(s.outline().bounds());
+    }
+    return box;
   }
 
   /** Whether the soffit is a curve rather than a line or a slight camber. */

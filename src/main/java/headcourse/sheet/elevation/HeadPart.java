@@ -5,22 +5,45 @@ import headcourse.layout.PlacedStone;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Neighbouring stones that are shown together where a whole head would be too small to read.
- *
- * @param number from 1, left to right
- * @param of how many parts the head is shown in
- * @param stones left to right; parts share the stone where they meet
- */
-public record HeadPart(int number, int of, List<PlacedStone> stones) {
-  /** Copies the stones. */
-  public HeadPart {
-    stones = List.copyOf(stones);
+/** Neighbouring stones that are shown together where a whole head would be too small to read. */
+public final class HeadPart {
+  private final int number;
+  private final int of;
+  private final List<PlacedStone> stones;
+  private final Box box;
+
+  /**
+   * A part of a head.
+   *
+   * @param number from 1, left to right
+   * @param of how many parts the head is shown in
+   * @param stones left to right; parts share the stone where they meet
+   */
+  public HeadPart(int number, int of, List<PlacedStone> stones) {
+    this.number = number;
+    this.of = of;
+    this.stones = List.copyOf(stones);
+    this.box = HeadFigures.around(stones);
+  }
+
+  /** Its number, from 1, left to right. */
+  public int number() {
+    return number;
+  }
+
+  /** In how many parts the head is shown. */
+  public int of() {
+    return of;
+  }
+
+  /** The stones, left to right; parts share the stone where they meet. */
+  public List<PlacedStone> stones() {
+    return stones;
   }
 
   /** The least box around them, model space. */
   public Box box() {
-    return HeadFigures.around(stones);
+    return box;
   }
 
   /** Whether this is the whole head. */
@@ -30,14 +53,17 @@ public record HeadPart(int number, int of, List<PlacedStone> stones) {
 
   /** Whether a mark belongs to one of the stones. */
   boolean holds(RunMark mark) {
-    return stones.stream()
-        .anyMatch(s -> s.mark().equals(mark.inner()) || s.mark().equals(mark.outer()));
+    for (PlacedStone s : stones) {
+      if (s.mark().equals(mark.inner()) || s.mark().equals(mark.outer())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a distance from the centre line lies within the part, ends included. */
   boolean holds(double x) {
-    Box b = box();
-    return x >= b.minX() - 0.02 && x <= b.maxX() + 0.02;
+    return x >= box.minX() - 0.02 && x <= box.maxX() + 0.02;
   }
 
   /** A head in so many parts of about equal width. */

@@ -122,7 +122,7 @@ final class StoneLabels {
     for (double shift : new double[] {0, 0.12, -0.12, 0.24, -0.24, 0.36, 0.48, -0.36, 0.6}) {
       Point at = middle(text.face, box, box.centre().y() + shift * reach);
       List<Mark> marks = style(text, cap, style, at);
-      if (marks.stream().allMatch(m -> free(m, box))) {
+      if (free(marks, box)) {
         return Optional.of(marks);
       }
     }
@@ -146,9 +146,19 @@ final class StoneLabels {
     return x0 <= x1 ? new Point((x0 + x1) / 2, y) : new Point(box.centre().x(), y);
   }
 
+  private boolean free(List<Mark> marks, Box face) {
+    for (Mark m : marks) {
+      if (!free(m, face)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private boolean free(Mark mark, Box face) {
     if (mark instanceof Mark.Label label) {
-      return face.contains(LabelShape.bounds(label)) && ink.free(LabelShape.corners(label), MARGIN);
+      List<Point> corners = LabelShape.corners(label);
+      return face.contains(Box.around(corners)) && ink.free(corners, MARGIN);
     }
     if (mark instanceof Mark.Stroke stroke) {
       Box b = stroke.path().bounds();

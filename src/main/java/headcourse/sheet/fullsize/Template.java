@@ -7,11 +7,11 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.sheet.MarkRuns;
+import headcourse.units.Decimals;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -59,7 +59,10 @@ record Template(Path outline, List<Piece> pieces) {
   private static String key(Piece p) {
     StringBuilder s = new StringBuilder();
     for (Point v : home(p).vertices(0.05)) {
-      s.append(String.format(Locale.ROOT, "%.3f %.3f;", v.x() + 0.0, v.y() + 0.0));
+      s.append(Decimals.fixed(v.x() + 0.0, 3))
+          .append(' ')
+          .append(Decimals.fixed(v.y() + 0.0, 3))
+          .append(';');
     }
     return s.toString().replace("-0.000", "0.000");
   }

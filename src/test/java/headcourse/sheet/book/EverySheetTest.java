@@ -30,6 +30,9 @@ class EverySheetTest {
   private static final List<String> PAPERS =
       List.of("letter", "legal", "tabloid", "a4", "a3", "arch-c", "arch-d");
 
+  /** More by {@code -Dheadcourse.sheets.seeds=400}, before a release. */
+  private static final long SEEDS = Long.getLong("headcourse.sheets.seeds", 40);
+
   static Stream<String> papers() {
     return PAPERS.stream();
   }
@@ -50,7 +53,7 @@ class EverySheetTest {
   void randomJobs() {
     int drawn = 0;
     List<String> all = new ArrayList<>();
-    for (long seed = 1; seed <= 200; seed++) {
+    for (long seed = 1; seed <= SEEDS; seed++) {
       JobMaker m = RandomJobs.flat(seed);
       m.paper = PAPERS.get((int) (seed % PAPERS.size()));
       m.language = Language.values()[(int) (seed % 3)];
@@ -64,7 +67,7 @@ class EverySheetTest {
       faults.forEach(f -> all.add(which + ": " + f));
     }
     assertTrue(all.isEmpty(), () -> String.join("\n", all));
-    assertTrue(drawn > 30, "too few of the random jobs could be set out: " + drawn);
+    assertTrue(drawn > 25, "too few of the random jobs could be set out: " + drawn);
   }
 
   private static List<String> faults(ShopWork work, String paper) {
