@@ -13,7 +13,10 @@ import headcourse.sheet.Board;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
 final class TicketSide {
@@ -99,9 +102,13 @@ final class TicketSide {
     }
     String order = MarkRuns.of(ticket.setOrders());
     y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
-    List<String> blanks = ticket.blanks().stream().filter(s -> !s.isEmpty()).distinct().toList();
-    if (!blanks.isEmpty()) {
-      String from = c.say("ticket.from", MarkRuns.ofIds(blanks));
+    TreeMap<Length, List<String>> byPlace = new TreeMap<>();
+    for (Ticket.Origin o : ticket.blanks()) {
+      byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>()).add(o.blank());
+    }
+    for (var e : byPlace.entrySet()) {
+      String ids = MarkRuns.ofIds(e.getValue().stream().distinct().toList());
+      String from = c.say("ticket.from", ids, c.format().withUnit(e.getKey()));
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
     return y;
