@@ -2,6 +2,8 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.sheet.MarkRuns;
+import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
@@ -66,6 +68,21 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
   /** The first of the stones. */
   Piece piece() {
     return pieces.get(0);
+  }
+
+  /** Where its stones come from, blanks with the same place on them together. */
+  List<String> origins(SheetContext c) {
+    Map<Length, List<String>> byPlace = new TreeMap<>();
+    for (Origin o : blanks) {
+      List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
+      if (!there.contains(o.blank())) {
+        there.add(o.blank());
+      }
+    }
+    List<String> places = new ArrayList<>();
+    byPlace.forEach(
+        (at, ids) -> places.add(c.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
+    return places;
   }
 
   /** How many are to be cut, identical openings counted. */

@@ -13,17 +13,14 @@ import headcourse.sheet.Board;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
-import headcourse.units.Length;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
 final class TicketSide {
   private static final double PAD = 2.2;
 
   /** A smaller view does not tell left from right, mm. */
-  private static final double VIEW = 36;
+  private static final double VIEW = 32;
 
   private final SheetContext c;
   private final Ticket ticket;
@@ -102,13 +99,8 @@ final class TicketSide {
     }
     String order = MarkRuns.of(ticket.setOrders());
     y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
-    TreeMap<Length, List<String>> byPlace = new TreeMap<>();
-    for (Ticket.Origin o : ticket.blanks()) {
-      byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>()).add(o.blank());
-    }
-    for (var e : byPlace.entrySet()) {
-      String ids = MarkRuns.ofIds(e.getValue().stream().distinct().toList());
-      String from = c.say("ticket.from", ids, c.format().withUnit(e.getKey()));
+    if (ticket.blanks().size() == 1) {
+      String from = c.say("ticket.from") + " " + ticket.origins(c).get(0);
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
     return y;
