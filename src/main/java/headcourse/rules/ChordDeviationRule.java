@@ -34,10 +34,6 @@ final class ChordDeviationRule implements PieceRule {
       return Optional.empty();
     }
     return Optional.of(
-        "a straight arris lies "
-            + c.say().length(off, most)
-            + " off the curve, most "
-            + c.say().length(most)
-            + ": narrower stones, or work the arris to the curve");
+        c.text("rule.chord-deviation", c.say().length(off, most), c.say().length(most)));
   }
 }

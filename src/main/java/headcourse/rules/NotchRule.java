@@ -17,7 +17,7 @@ interface NotchRule extends PieceRule {
     List<String> said = new ArrayList<>();
     for (Notch notch : piece.notches()) {
       look(context, piece, notch)
-          .map(text -> notch.edge().word() + " edge: " + text)
+          .map(text -> context.edge(notch.edge()) + ": " + text)
           .filter(text -> !said.contains(text))
           .ifPresent(said::add);
     }
