@@ -53,7 +53,7 @@ class RuleWordsTest {
     for (int variant = 0; variant < 3; variant++) {
       List<Finding> en = said(rule, Language.EN, variant);
       List<Finding> es = said(rule, Language.ES, variant);
-      List<Finding> both = said(rule, Language.BOTH, variant);
+      List<Finding> both = said(rule, Language.EN_ES, variant);
       assertEquals(en.size(), es.size());
       assertEquals(en.size(), both.size());
       for (int i = 0; i < en.size(); i++) {
@@ -69,12 +69,17 @@ class RuleWordsTest {
         assertEquals(figures(english), figures(spanish), english + "\n" + spanish);
         assertEquals(place + english + " / " + spanish, both.get(i).message());
         assertEquals(a.severity(), b.severity());
-        assertFalse(ENGLISH.matcher(b.source()).find(), b.source());
+        assertFalse(english(b.source()), b.source());
         assertEquals(
             a.source().equals(b.source()) ? a.source() : a.source() + " / " + b.source(),
             both.get(i).source());
       }
     }
+  }
+
+  /** Whether a source is described in English; a book keeps its title. */
+  private static boolean english(String source) {
+    return ENGLISH.matcher(source.replace("Cyclopedia of Architecture", "")).find();
   }
 
   private static String place(Finding f) {
@@ -121,7 +126,7 @@ class RuleWordsTest {
           switch (language) {
             case EN -> "D1-L1 to L3, K: " + english;
             case ES -> "D1-L1 a L3, K: " + spanish;
-            case BOTH -> "D1-L1 to / a L3, K: " + english + " / " + spanish;
+            case EN_ES -> "D1-L1 to / a L3, K: " + english + " / " + spanish;
           };
       assertEquals(List.of(wanted), lines);
     }
@@ -149,7 +154,7 @@ class RuleWordsTest {
     }
     Words es = Words.of("es");
     for (String source : sources) {
-      assertFalse(ENGLISH.matcher(SourceWords.say(source, es)).find(), source);
+      assertFalse(english(SourceWords.say(source, es)), source);
     }
   }
 }
