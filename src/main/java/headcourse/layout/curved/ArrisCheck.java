@@ -3,6 +3,7 @@ package headcourse.layout.curved;
 import headcourse.geom.Edge;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
+import headcourse.units.Length;
 import headcourse.units.Units;
 import java.util.List;
 
@@ -21,7 +22,9 @@ final class ArrisCheck {
   static void remark(Given given, List<PlacedStone> stones, Divider divider, Division division) {
     Double asked = given.length("arris-limit");
     boolean inch = given.job().units() == Units.INCH;
-    double limit = asked != null ? asked : inch ? 25.4 / 8 : 3;
+    Object general = given.job().limits().values().get("chord-deviation");
+    double limit =
+        asked != null ? asked : general instanceof Length l ? l.mm() : inch ? 25.4 / 8 : 3;
     if (given.word("arris", "straight").equals("worked")) {
       return;
     }

@@ -160,6 +160,9 @@ public final class WallElevation implements SheetComposer {
             small);
     boolean mortar = !context.job().setting().dry();
     String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
+    if (figures.heightsAtEnds()) {
+      marks += " " + context.say("wall.heights-at-ends");
+    }
     line = TextFlow.paragraph(b, at, line, width, marks, small);
     line = Math.max(line + 1, y + cap + 3);
     double barRoom = wide ? area.width() - right - 6 : area.width();
