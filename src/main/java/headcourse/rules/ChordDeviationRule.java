@@ -2,8 +2,9 @@ package headcourse.rules;
 
 import headcourse.bench.HeadWork;
 import headcourse.diag.Severity;
-import headcourse.job.Params;
+import headcourse.job.HeadSpec;
 import headcourse.job.ShapeDef.ParamDef;
+import headcourse.layout.ArrisLimit;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.units.Length;
@@ -28,12 +29,11 @@ final class ChordDeviationRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    Params params = head.layout().opening().head().params();
-    if (params.word("arris").orElse("").equals("worked")) {
+    HeadSpec spec = head.layout().opening().head();
+    if (ArrisLimit.worked(spec)) {
       return Optional.empty();
     }
-    Length most =
-        params.length("arris-limit").orElseGet(() -> c.length("chord-deviation", 1 / 8.0, 3));
+    Length most = ArrisLimit.of(c.job(), spec);
     List<PlacedStone> over =
         head.layout().stones().stream()
             .filter(s -> s.chordDeviation() > most.mm() + 1e-9)

@@ -82,7 +82,8 @@ final class SkewbackFigure {
     int sign = cut.side().sign();
     b.stroke(Path.through(to, from, jamb, new Point(jamb.x(), jamb.y() + 20)), Pen.OUTLINE);
     if (cut.plumb() > 0.5) {
-      b.line(to, new Point(to.x(), to.y() - cut.plumb() * k), Pen.OUTLINE);
+      double shown = Math.min(cut.plumb() * k, to.y() - y - ABOVE);
+      b.line(to, new Point(to.x(), to.y() - shown), Pen.OUTLINE);
     }
     sizes(b, from, to, sign);
     labels(b, view, from, to, sign);

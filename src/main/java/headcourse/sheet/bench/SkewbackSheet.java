@@ -37,7 +37,7 @@ public final class SkewbackSheet implements SheetComposer {
       return List.of();
     }
     String title = c.say("skew.title");
-    SheetFlow flow = new SheetFlow(c, SheetFlow.bestTurn(c), "skewbacks", title, "");
+    SheetFlow flow = new SheetFlow(c, SheetFlow.bestTurn(c), "skew", title, "");
     flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
     flow.say("skew.how", TEXT);
     for (HeadWork head : heads) {
@@ -79,7 +79,7 @@ public final class SkewbackSheet implements SheetComposer {
     }
     flow.table(
         List.of(
-            new Column(c.say("skew.end"), 24, Align.START, true),
+            new Column(c.say("skew.end"), 30, Align.START, true),
             new Column(c.say("skew.angle"), 28, Align.START, true),
             new Column(c.say("skew.offset"), 36, Align.START, true),
             new Column(c.say("skew.springs"), 44, Align.START, false),
