@@ -73,29 +73,38 @@ final class EndHeights {
     return most;
   }
 
-  /** Draws those of one side. */
+  /**
+   * Draws those of one side, between the springing line and the topmost of them; where they stand
+   * too close, only as many as there is room for.
+   */
   void draw(Board board, Similarity view, Side side) {
-    List<JointLine> joints = joints(side);
-    double[] wanted = new double[joints.size()];
-    List<Point> at = new ArrayList<>();
-    for (int i = 0; i < wanted.length; i++) {
-      at.add(view.apply(joints.get(i).head()));
-      wanted[i] = at.get(i).y();
+    List<JointLine> all = joints(side);
+    if (all.isEmpty()) {
+      return;
     }
+    double low = view.apply(all.get(0).head()).y();
+    double high = Math.max(low, view.apply(Point.ORIGIN).y() - 2);
     double pitch =
         LabelShape.above(TALLEST, lettering) + LabelShape.below(TALLEST, lettering) + 0.5;
-    double[] places = Spread.along(wanted, pitch, -1e6, 1e6);
+    int room = 1 + (int) Math.floor((high - low) / pitch);
+    int every = (all.size() + room - 1) / room;
+    List<Point> at = new ArrayList<>();
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < all.size(); i += every) {
+      at.add(view.apply(all.get(i).head()));
+      texts.add(text(all.get(i)));
+    }
+    double[] wanted = at.stream().mapToDouble(Point::y).toArray();
+    double[] places = Spread.along(wanted, pitch, low, high);
     for (int i = 0; i < wanted.length; i++) {
-      double x = at.get(i).x() + side.sign() * 0.6;
-      double out = at.get(i).x() + side.sign() * (AWAY - 0.6);
-      board.line(new Point(x, wanted[i]), new Point(out, places[i]), Pen.FINE);
-      board.text(
-          new Point(
-              at.get(i).x() + side.sign() * AWAY, places[i] + LabelShape.above("0", lettering) / 2),
-          text(joints.get(i)),
-          lettering,
-          side == Side.LEFT ? Align.END : Align.START,
-          0);
+      double x = at.get(i).x();
+      board.line(
+          new Point(x + side.sign() * 0.6, wanted[i]),
+          new Point(x + side.sign() * (AWAY - 0.6), places[i]),
+          Pen.FINE);
+      double base = places[i] + LabelShape.above("0", lettering) / 2;
+      Align align = side == Side.LEFT ? Align.END : Align.START;
+      board.text(new Point(x + side.sign() * AWAY, base), texts.get(i), lettering, align, 0);
     }
   }
 }
