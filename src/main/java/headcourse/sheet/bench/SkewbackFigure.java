@@ -1,6 +1,7 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Label;
@@ -34,9 +35,11 @@ final class SkewbackFigure {
   private final PlacedStone end;
   private final Box box;
   private final Scale scale;
+  private final double width;
 
   SkewbackFigure(SheetContext c, HeadWork head, Skewback cut, double width, double height) {
     this.c = c;
+    this.width = width;
     this.cut = cut;
     this.end =
         head.layout().stones().stream()
@@ -86,10 +89,11 @@ final class SkewbackFigure {
       b.line(to, new Point(to.x(), to.y() - shown), Pen.OUTLINE);
     }
     sizes(b, from, to, sign);
-    labels(b, view, from, to, sign);
+    labels(b, view, from, to, sign, x);
     double level = view.apply(Point.ORIGIN).y();
     double reach = left ? box.minX() : box.maxX();
     double out = view.apply(new Point(reach, 0)).x() + sign * 22;
+    out = Math.max(x, Math.min(x + width, out));
     b.lineAround(new Point(jamb.x() - sign * 12, level), new Point(out, level), Pen.CENTRE);
   }
 
@@ -110,7 +114,7 @@ final class SkewbackFigure {
     new Dimensions(b).all(sizes);
   }
 
-  private void labels(Board b, Similarity view, Point from, Point to, int sign) {
+  private void labels(Board b, Similarity view, Point from, Point to, int sign, double x) {
     Align align = sign > 0 ? Align.START : Align.END;
     List<Label> marks = new ArrayList<>();
     Point middle = view.apply(end.outline().bounds().centre());
@@ -121,7 +125,7 @@ final class SkewbackFigure {
       }
     }
     b.firstFree(marks, 0.3);
-    String impost = c.say("skew.impost");
+    String impost = c.words().each("skew.impost").get(0);
     List<Label> names = new ArrayList<>();
     double level = view.apply(new Point(0, Math.min(0, cut.from().y()))).y();
     for (double dx : new double[] {3, 8, 14}) {
@@ -131,6 +135,7 @@ final class SkewbackFigure {
                 new Point(from.x() + sign * dx, level + dy), impost, Lettering.NOTE, align, 0));
       }
     }
+    names.removeIf(n -> LabelShape.bounds(n).minX() < x || LabelShape.bounds(n).maxX() > x + width);
     b.firstFree(names, 0.3);
     if (!cut.level()) {
       String angle = LengthFormat.degrees(cut.fromHorizontal());

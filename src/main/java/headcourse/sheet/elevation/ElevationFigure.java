@@ -213,7 +213,7 @@ public final class ElevationFigure {
           for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
             if (part.holds(side.sign() * figures.topEnd(side).mm())) {
               double beside = (room - b.width() * scale.factor()) / 2;
-              EndHeights.beside(figures, beside).draw(d, view, side);
+              EndHeights.beside(figures, beside).draw(d, view, side, part);
             }
           }
           below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);

@@ -77,8 +77,8 @@ final class EndHeights {
    * Draws those of one side, between the springing line and the topmost of them; where they stand
    * too close, only as many as there is room for.
    */
-  void draw(Board board, Similarity view, Side side) {
-    List<JointLine> all = joints(side);
+  void draw(Board board, Similarity view, Side side, HeadPart part) {
+    List<JointLine> all = joints(side).stream().filter(part::holds).toList();
     if (all.isEmpty()) {
       return;
     }
