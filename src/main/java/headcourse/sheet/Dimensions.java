@@ -175,6 +175,11 @@ public final class Dimensions {
         }
       }
     }
+    if (s.lettering.height() > Lettering.LEAST) {
+      Lettering least = new Lettering(Lettering.LEAST, s.lettering.bold());
+      beside(new Size(s.a, s.b, s.offset, s.text, least));
+      return;
+    }
     board.add(past);
   }
 

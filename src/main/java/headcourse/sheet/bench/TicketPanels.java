@@ -7,18 +7,14 @@ import headcourse.geom.Path;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 
-/**
- * Shares a ticket out among its panels; each says how much height it needs at a width.
- *
- * @param share what of the width goes to section, notch and cuts, at most
- */
-record TicketPanels(SheetContext c, Ticket ticket, TicketType type, double share) {
+/** Shares a ticket out among its panels; each says how much height it needs at a width. */
+record TicketPanels(SheetContext c, Ticket ticket, TicketType type) {
   private double side(double width) {
     return Math.min(42 * type.factor(), width * 0.18);
   }
 
   private double work(double width) {
-    return Math.min(236 * share * type.factor(), width * share);
+    return Math.min(112 * type.factor(), width * 0.475);
   }
 
   // The notch is at 1:1 and takes what it needs; the section has the rest.

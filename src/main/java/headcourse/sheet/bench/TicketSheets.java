@@ -14,9 +14,6 @@ public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
   private static final double GAP = 4;
 
-  /** Other ways to share the width are for tickets that are too tall for the paper otherwise. */
-  private static final double[] SHARES = {0.475, 0.54, 0.42};
-
   /** Taller than this for its width, a ticket is mostly empty. */
   private static final double TALLEST = 0.8;
 
@@ -31,11 +28,9 @@ public final class TicketSheets implements SheetComposer {
    * @param turn how the pages lie
    * @param columns tickets side by side
    * @param type lettering
-   * @param share of a ticket's width for section, notch and cuts
    * @param pages rows of each page, the least height of each row
    */
-  private record Plan(
-      Turn turn, int columns, TicketType type, double share, List<List<Double>> pages) {
+  private record Plan(Turn turn, int columns, TicketType type, List<List<Double>> pages) {
     boolean better(Plan o) {
       if (pages.size() != o.pages.size()) {
         return pages.size() < o.pages.size();
@@ -52,17 +47,6 @@ public final class TicketSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
     Plan plan = null;
-    for (int i = 0; plan == null && i < SHARES.length; i++) {
-      plan = best(c, tickets, SHARES[i]);
-    }
-    if (plan == null) {
-      throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
-    }
-    return pages(c, tickets, plan);
-  }
-
-  private static Plan best(SheetContext c, List<Ticket> tickets, double share) {
-    Plan plan = null;
     for (Turn turn : Turn.values()) {
       double width = c.area(turn).width();
       int most = Math.max(1, (int) Math.floor((width + GAP) / (LEAST_WIDTH + GAP)));
@@ -72,24 +56,27 @@ public final class TicketSheets implements SheetComposer {
           if (type == TicketType.LARGE && w < LEAST_WIDTH * type.factor()) {
             continue;
           }
-          Plan p = plan(c, tickets, turn, columns, w, type, share);
+          Plan p = plan(c, tickets, turn, columns, w, type);
           if (p != null && (plan == null || p.better(plan))) {
             plan = p;
           }
         }
       }
     }
-    return plan;
+    for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
+      Plan p = plan(c, tickets, turn, 1, c.area(turn).width(), TicketType.TIGHT);
+      if (p != null && (plan == null || p.better(plan))) {
+        plan = p;
+      }
+    }
+    if (plan == null) {
+      throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
+    }
+    return pages(c, tickets, plan);
   }
 
   private static Plan plan(
-      SheetContext c,
-      List<Ticket> tickets,
-      Turn turn,
-      int columns,
-      double w,
-      TicketType type,
-      double share) {
+      SheetContext c, List<Ticket> tickets, Turn turn, int columns, double w, TicketType type) {
     double room = c.area(turn).height();
     List<List<Double>> pages = new ArrayList<>();
     List<Double> page = new ArrayList<>();
@@ -97,7 +84,7 @@ public final class TicketSheets implements SheetComposer {
     for (int i = 0; i < tickets.size(); i += columns) {
       double row = 0;
       for (Ticket t : tickets.subList(i, Math.min(tickets.size(), i + columns))) {
-        row = Math.max(row, new TicketPanels(c, t, type, share).height(w));
+        row = Math.max(row, new TicketPanels(c, t, type).height(w));
       }
       if (row > room) {
         return null;
@@ -111,7 +98,7 @@ public final class TicketSheets implements SheetComposer {
       page.add(row);
     }
     pages.add(page);
-    return new Plan(turn, columns, type, share, pages);
+    return new Plan(turn, columns, type, pages);
   }
 
   private static List<PageDraft> pages(SheetContext c, List<Ticket> tickets, Plan plan) {
@@ -142,7 +129,7 @@ public final class TicketSheets implements SheetComposer {
           }
           last = opening;
           page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
-          new TicketPanels(c, t, plan.type, plan.share).draw(page.board(), box);
+          new TicketPanels(c, t, plan.type).draw(page.board(), box);
         }
         y += h + GAP;
       }
