@@ -57,6 +57,11 @@ public final class Main {
     } catch (OutOfMemoryError e) {
       console.complain("the machine ran out of memory; start java with a larger -Xmx");
       return MACHINE;
+    } catch (RuntimeException e) {
+      // Nothing was written yet: files are placed only when all are made.
+      console.complain("a fault of the program, not of your job; nothing was written");
+      e.printStackTrace(err);
+      return MACHINE;
     }
   }
 

@@ -15,9 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BenchChecksTest {
   private static final double LB_PER_FT3 = 0.45359237 / Math.pow(0.3048, 3);
 
-  /**
-   * Check 22, by arithmetic: 12 × 8 × 1¼ + (4 − 1¼) × 8 × 1¼ = 147.5 in³; at 165 lb/ft³ 14.08 lb.
-   */
+  /** by arithmetic: 12 × 8 × 1¼ + (4 − 1¼) × 8 × 1¼ = 147.5 in³; at 165 lb/ft³ 14.08 lb. */
   @Test
   void volumeAndMassOfAnL() {
     JobMaker maker = JobMaker.one();
@@ -40,8 +38,8 @@ class BenchChecksTest {
   }
 
   /**
-   * Check 25, plain geometry of a chord: a blade of radius 2.25 lowered so deep into a flat leaves
-   * a slot so long. The slot whose arc bulges so far past its chord is looked for.
+   * plain geometry of a chord: a blade of radius 2.25 lowered so deep into a flat leaves a slot so
+   * long. The slot whose arc bulges so far past its chord is looked for.
    */
   @ParameterizedTest
   @CsvSource({"0.75, 3.354", "1, 3.742", "1.25, 4.031"})
@@ -59,8 +57,8 @@ class BenchChecksTest {
   }
 
   /**
-   * Check 28, published woodworking formula for a four-sided frame whose boards slope 30° from the
-   * level: mitre atan(cos 30° tan 45°) = 40.893°, tilt asin(sin 30° sin 45°) = 20.705°.
+   * published woodworking formula for a four-sided frame whose boards slope 30° from the level:
+   * mitre atan(cos 30° tan 45°) = 40.893°, tilt asin(sin 30° sin 45°) = 20.705°.
    */
   @Test
   void compoundMitre() {
@@ -108,8 +106,8 @@ class BenchChecksTest {
   }
 
   /**
-   * Check 6 at the stone: four-foot jack arch 12 deep by the ½-in-per-foot rule, skewback 26.565°,
-   * 6 in 12 (BIA Technical Note 31A).
+   * four-foot jack arch 12 deep by the ½-in-per-foot rule, skewback 26.565°, 6 in 12 (BIA Technical
+   * Note 31A).
    */
   @Test
   void skewbackOffSquare() {

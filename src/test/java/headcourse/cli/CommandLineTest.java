@@ -125,7 +125,7 @@ class CommandLineTest {
 
   @Test
   void aHeadThatCannotBeIsRefusedWithChangesThatWork() throws IOException {
-    // 8 ft with soldiers of exactly 7 in and a joint in line with the jamb; see check 18.
+    // 8 ft with soldiers of exactly 7 in and a joint in line with the jamb.
     write(
         "barn.yaml",
         """
@@ -147,7 +147,7 @@ class CommandLineTest {
 
   @Test
   void aFindingOfSeverityErrorGivesOneUnlessAccepted() throws IOException {
-    // 1 1/4 in at 145 lb/ft3 weighs 15.1 lb/ft2; see check 23.
+    // 1 1/4 in at 145 lb/ft3 weighs 15.1 lb/ft2 (TMS 402-16 §12.3, from memory).
     String heavy = GOOD.replace("138 lb/ft3", "145 lb/ft3");
     write("barn.yaml", heavy);
     assertEquals(1, run("draw", "barn.yaml"));

@@ -56,7 +56,7 @@ class LayoutJsonTest {
             "stones")) {
       assertTrue(opening.containsKey(key), key);
     }
-    // 96 in with soldiers of 8 in beside a key of 10 in, dry; see check 17 for the mortared twin.
+    // 96 in with soldiers of 8 in beside a key of 10 in, dry.
     assertEquals(2438.4, number(opening, "widthMm"), 1e-9);
     Map<String, Object> stone = list(opening.get("stones")).get(0);
     for (String key :

@@ -13,7 +13,7 @@ class MaterialsTakeOffTest {
     return MaterialsTakeOff.of(job, s.heads(job));
   }
 
-  /** Check 27: arithmetic; 0.67 ft³ a bag of 80 lb from memory. */
+  /** arithmetic; 0.67 ft³ a bag of 80 lb from memory. */
   @Test
   void fiftySquareFeetOnHalfAnInchTakeFourBags() {
     Scene s = new Scene();

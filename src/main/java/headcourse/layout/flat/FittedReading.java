@@ -4,6 +4,8 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.Side;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,5 +37,48 @@ final class FittedReading {
       }
     }
     return all;
+  }
+
+  /**
+   * Stones passed over that the drawing has not either, so that nobody knows where what lies beyond
+   * them stands.
+   *
+   * @param drawn the head without fitted stones, or null
+   */
+  List<Diagnostic> gaps(HeadLayout drawn) {
+    List<Diagnostic> all = new ArrayList<>();
+    List<Fitted> fitted = of(job, opening);
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      String letter = side == Side.LEFT ? "L" : "R";
+      int there = 0;
+      while (known(letter + (there + 1), fitted, drawn)) {
+        there++;
+      }
+      String missing = letter + (there + 1);
+      for (Fitted f : fitted) {
+        boolean beyond = f.stone().startsWith(letter);
+        if (beyond && Integer.parseInt(f.stone().substring(1)) > there) {
+          all.add(
+              Diagnostic.error(
+                  job.spans().of(f.path()),
+                  opening.mark()
+                      + ": "
+                      + f.stone()
+                      + " is fitted, but "
+                      + missing
+                      + (drawn == null
+                          ? " was not measured, and without fitted stones the head can't be drawn"
+                          : " was not measured, and the drawing has no such stone"),
+                  "write " + missing + ": with its width too, or correct the mark"));
+          break;
+        }
+      }
+    }
+    return all;
+  }
+
+  private static boolean known(String mark, List<Fitted> fitted, HeadLayout drawn) {
+    return fitted.stream().anyMatch(f -> f.stone().equals(mark))
+        || drawn != null && drawn.stones().stream().anyMatch(s -> s.mark().equals(mark));
   }
 }

@@ -31,9 +31,14 @@ final class FlatSolver {
     if (!fitted.problems().isEmpty()) {
       return new Solution.Refused(fitted.problems(), List.of());
     }
-    HeadLayout head = new HeadSolver(reading.head()).solve();
+    HeadSolver solver = new HeadSolver(reading.head());
+    HeadLayout head = solver.solve();
     if (head != null) {
       return new Solution.Solved(head);
+    }
+    List<Diagnostic> gaps = fitted.gaps(solver.drawn());
+    if (!gaps.isEmpty()) {
+      return new Solution.Refused(gaps, List.of());
     }
     return new Explainer(shape, reading.head().terms()).explain();
   }

@@ -10,6 +10,7 @@ final class HeadSolver {
   private final FlatHead head;
   private final SidesSolver sides;
   private FittedSolver fittedSolver;
+  private Drawn drawn;
 
   HeadSolver(FlatHead head) {
     this.head = head;
@@ -21,12 +22,16 @@ final class HeadSolver {
     return sides.effort() + (fittedSolver == null ? 0 : fittedSolver.effort());
   }
 
+  /** The head as it would be without fitted stones, once solved; null where there is none. */
+  HeadLayout drawn() {
+    return drawn == null ? null : drawn.head();
+  }
+
   /** The head, or null where there is none. */
   HeadLayout solve() {
     FlatTerms terms = head.terms();
     List<Fitted> fitted = FittedReading.of(terms.job(), terms.opening());
     SidesSolver.Pair pair = sides.pair();
-    Drawn drawn = null;
     if (pair != null) {
       Choice left = pair.left().choice();
       Choice right = pair.right().choice();

@@ -63,6 +63,12 @@ public final class TicketSheets implements SheetComposer {
         }
       }
     }
+    for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
+      Plan p = plan(c, tickets, turn, 1, c.area(turn).width(), TicketType.TIGHT);
+      if (p != null && (plan == null || p.better(plan))) {
+        plan = p;
+      }
+    }
     if (plan == null) {
       throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
     }

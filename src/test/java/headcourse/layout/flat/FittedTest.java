@@ -202,4 +202,63 @@ class FittedTest {
     Length height = random.nextInt(5) == 0 ? s.height().plus(tick.times(ticks)).max(tick) : null;
     return fitted(s.mark(), bottom, top, height);
   }
+
+  private static void says(Solution s, String text) {
+    Solution.Refused refused = (Solution.Refused) s;
+    List<String> all = refused.problems().stream().map(p -> p.message()).toList();
+    assertTrue(all.stream().anyMatch(m -> m.contains(text)), () -> text + " not in " + all);
+  }
+
+  private static JobMaker door(String mark, double width) {
+    JobMaker m = JobMaker.one();
+    m.fitted.add(fitted(mark, Length.inches(width), null, null));
+    return m;
+  }
+
+  /** Six of 8 in bear 5 in; one of them 1/4 in wider moves the rest out by as much; arithmetic. */
+  @Test
+  void restMovesOut() {
+    HeadLayout h = head(door("L3", 8.25));
+    assertEquals(Length.inches(5.25), h.bearingLeft());
+    assertEquals(Length.inches(5), h.bearingRight());
+    assertEquals(
+        List.of("L6", "L5", "L4"), h.asBuilt().changes().stream().map(c -> c.mark()).toList());
+    assertEquals(Length.inches(8), h.stone("L4").bottom());
+    assertEquals(Length.inches(0.25), h.asBuilt().changes().get(1).shift());
+  }
+
+  /** An odd key puts the sides half a step off the grid; the first stones take that up. */
+  @Test
+  void firstStoneTakesUpWhatIsOffTheGrid() {
+    HeadLayout h = head(door("K", 10.0625));
+    assertEquals(5.03125, h.stone("R1").feet().leftSoffit().mm() / 25.4, 1e-9);
+    assertEquals(
+        0, h.stone("R1").feet().rightSoffit().picometres() % Length.inches(1 / 16.0).picometres());
+    assertEquals(Length.inches(8), h.stone("R2").bottom());
+    assertEquals(h.stone("L1").bottom(), h.stone("R1").bottom());
+  }
+
+  /** Stones of 5 to 9 in: 4 in more than drawn leaves the jamb in line with a joint. */
+  @Test
+  void namesWhatToRecut() {
+    JobMaker m = door("L6", 7);
+    // Five of 8 in end 45 in out; 7 in more bear 4 in, and 6 1/2 in only 3 1/2 in.
+    assertEquals(Length.inches(4), head(m).bearingLeft());
+    JobMaker shorter = door("L6", 6.5);
+    shorter.first().eachSide = 6;
+    Solution s = solve(shorter);
+    says(s, "L6 as it was cut, 6 1/2\" wide at the bottom");
+    says(s, "1/2\" wider it would");
+    Change first = ((Solution.Refused) s).changes().get(0);
+    assertEquals("fitted.D1.L6", first.path());
+    assertEquals("7", first.value());
+  }
+
+  @Test
+  void stonesNobodyKnowsOf() {
+    says(solve(door("L9", 8)), "L9 is fitted, but L7 was not measured");
+    JobMaker m = door("K", 8);
+    m.first().key = null;
+    says(solve(m), "a key is fitted, but this head has none");
+  }
 }

@@ -63,7 +63,7 @@ class FlatChecksTest {
     return m;
   }
 
-  /** Check 5: BIA Technical Note 31A (1967), ½ in per foot of span for each 4 in of depth. */
+  /** BIA Technical Note 31A (1967), ½ in per foot of span for each 4 in of depth. */
   @ParameterizedTest
   @CsvSource({"24, 8", "36, 12", "48, 8", "48, 12", "60, 16"})
   void strikesFortyEightInchesBelow(double span, double depth) {
@@ -76,7 +76,7 @@ class FlatChecksTest {
     }
   }
 
-  /** Checks 6 and 7: BIA Technical Note 31A. */
+  /** BIA Technical Note 31A. */
   @ParameterizedTest
   @CsvSource({"48, 12, 6.000, 26.565, 60.000", "36, 8, 3.000, 20.556, 42.000"})
   void skewbackByTheRule(double span, double depth, double run, double degrees, double top) {
@@ -89,7 +89,7 @@ class FlatChecksTest {
     assertEquals(0, head.bearingRight().picometres());
   }
 
-  /** Check 6: camber ½ in at ⅛ in per foot of span; UK bricklaying manual, 1927. */
+  /** camber ½ in at ⅛ in per foot of span; UK bricklaying manual, 1927. */
   @Test
   void camber() {
     JobMaker m = jack(48, 12);
@@ -100,7 +100,7 @@ class FlatChecksTest {
     assertEquals(12 * 25.4, head.curve().extrados().bounds().maxY(), 1e-9);
   }
 
-  /** Check 8: 60° rule, span 48, depth 12; UK bricklaying manual, 1927. */
+  /** 60° rule, span 48, depth 12; UK bricklaying manual, 1927. */
   @Test
   void sixtyDegrees() {
     JobMaker m = jack(48, 12);
@@ -114,7 +114,7 @@ class FlatChecksTest {
     assertEquals(exact, end(head).head().x() / 25.4, 1 / 32.0);
   }
 
-  /** Check 17: arithmetic. */
+  /** arithmetic. */
   @Test
   void sixSoldiersOfEight() {
     HeadLayout head = solved(soldiers(8));
@@ -126,7 +126,7 @@ class FlatChecksTest {
     assertEquals(in(45.75), right.get(5).feet().leftSoffit());
   }
 
-  /** Check 18: a joint in line with the jamb is refused; common practice, no source. */
+  /** a joint in line with the jamb is refused; common practice, no source. */
   @Test
   void jointInLineWithTheJamb() {
     JobMaker m = soldiers(7);
@@ -134,7 +134,7 @@ class FlatChecksTest {
     assertTrue(!refused.problems().isEmpty());
   }
 
-  /** Check 19: exactly six a side bear 2.75, less than 4; seven bear 10.375; common practice. */
+  /** exactly six a side bear 2.75, less than 4; seven bear 10.375; common practice. */
   @Test
   void tooShortOrTooLong() {
     JobMaker m = soldiers(7.5);
@@ -148,7 +148,7 @@ class FlatChecksTest {
     assertEquals(in(10.375), solved(m).bearingRight());
   }
 
-  /** Check 20: bears 7.5, but a joint stands ½ in from the jamb; arithmetic. */
+  /** bears 7.5, but a joint stands ½ in from the jamb; arithmetic. */
   @Test
   void jointHalfAnInchFromTheJamb() {
     JobMaker m = soldiers(8);

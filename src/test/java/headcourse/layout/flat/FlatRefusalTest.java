@@ -76,7 +76,7 @@ class FlatRefusalTest {
     return solve(RandomJobs.flat(seed)) instanceof Solution.Refused r ? r : null;
   }
 
-  /** Check 18: the joint stands 47.75 to 47.875 from the centre; common practice, no source. */
+  /** the joint stands 47.75 to 47.875 from the centre; common practice, no source. */
   @Test
   void namesTheJointInLineWithTheJamb() {
     Solution.Refused refused = refused(soldiers(7));
@@ -87,7 +87,7 @@ class FlatRefusalTest {
         () -> refused.changes().toString());
   }
 
-  /** Check 19: six of 7.5 in bear 2.75 in, seven 10.375 in; common practice, no source. */
+  /** six of 7.5 in bear 2.75 in, seven 10.375 in; common practice, no source. */
   @Test
   void namesTheBearing() {
     JobMaker m = soldiers(7.5);
@@ -97,7 +97,7 @@ class FlatRefusalTest {
     says(refused(m), "6 stones a side bear 2 3/4\": 1 1/4\" less than the least bearing, 4\"");
   }
 
-  /** Check 20: twelve a side bear 7.5 in, but a joint stands ½ in from the jamb; arithmetic. */
+  /** twelve a side bear 7.5 in, but a joint stands ½ in from the jamb; arithmetic. */
   @Test
   void namesTheJointNearTheJamb() {
     JobMaker m = soldiers(8);

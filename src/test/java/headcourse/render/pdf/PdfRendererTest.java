@@ -92,7 +92,7 @@ class PdfRendererTest {
     }
   }
 
-  /** Check 37: ISO 216; office practice. */
+  /** ISO 216; office practice. */
   @ParameterizedTest
   @CsvSource({
     "a4, 210, 297, mm",
@@ -117,7 +117,7 @@ class PdfRendererTest {
     }
   }
 
-  /** Check 36: 3/4 in to the foot, 96 in are 6.000 in on paper; 1:10, 2438.4 mm are 243.84 mm. */
+  /** 3/4 in to the foot, 96 in are 6.000 in on paper; 1:10, 2438.4 mm are 243.84 mm. */
   @ParameterizedTest
   @CsvSource({"2438.4, 16, 152.4", "2438.4, 10, 243.84"})
   void linesAreTrueToScale(double real, double scale, double paper) throws Exception {

@@ -97,7 +97,7 @@ class SvgRendererTest {
     assertEquals(List.of("", "_1____", "_1____-2", "_1____-3"), ids);
   }
 
-  /** Check 36: 3/4 in to the foot, 96 in are 6.000 in on paper; 1:10, 2438.4 mm are 243.84 mm. */
+  /** 3/4 in to the foot, 96 in are 6.000 in on paper; 1:10, 2438.4 mm are 243.84 mm. */
   @ParameterizedTest
   @CsvSource({"2438.4, 16, 152.4", "2438.4, 10, 243.84"})
   void linesAreTrueToScale(double real, double scale, double paper) throws Exception {

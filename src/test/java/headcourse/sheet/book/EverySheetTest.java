@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
 import headcourse.job.Language;
 import headcourse.job.PaperSizes;
 import headcourse.job.Stock;
@@ -56,6 +57,7 @@ class EverySheetTest {
     for (long seed = 1; seed <= SEEDS; seed++) {
       JobMaker m = RandomJobs.flat(seed);
       m.paper = PAPERS.get((int) (seed % PAPERS.size()));
+      m.first().soffit = HeadSpec.Soffit.values()[(int) (seed / 3 % 4)];
       m.language = Language.values()[(int) (seed % 3)];
       Optional<ShopWork> work = WorkUp.of(m.make()).value();
       if (work.isEmpty()) {
@@ -89,7 +91,7 @@ class EverySheetTest {
     var o = m.first();
     o.width = Length.inches(192);
     o.key =
-        new headcourse.job.HeadSpec.Key(
+        new HeadSpec.Key(
             Length.inches(8),
             Length.inches(11),
             Length.inches(2),
