@@ -59,7 +59,8 @@ final class Structure {
 
   /** A new element without a place among its parent's kids yet. */
   static COSDictionary element(String type, COSDictionary parent) {
-    COSDictionary e = Cos.dictionary("StructElem");
+    // Its type goes without saying, and there are many.
+    COSDictionary e = new COSDictionary();
     e.setItem(COSName.S, Cos.name(type));
     e.setItem(COSName.P, parent);
     return e;

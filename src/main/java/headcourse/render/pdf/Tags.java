@@ -116,6 +116,7 @@ final class Tags {
 
   private static COSDictionary columnHead() {
     COSDictionary a = new COSDictionary();
+    a.setDirect(true);
     a.setItem(COSName.O, Cos.name("Table"));
     a.setItem(Cos.name("Scope"), Cos.name("Column"));
     return a;
@@ -123,6 +124,7 @@ final class Tags {
 
   private COSDictionary layout(Box box) {
     COSDictionary a = new COSDictionary();
+    a.setDirect(true);
     a.setItem(COSName.O, Cos.name("Layout"));
     a.setItem(COSName.BBOX, space.box(box));
     a.setItem(Cos.name("Placement"), Cos.name("Block"));
