@@ -9,6 +9,7 @@ import headcourse.testing.PdfChecker;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -68,6 +69,10 @@ class FiledPdfTest {
             List.of(),
             PdfChecker.failures(bytes, PDFAFlavour.PDFA_2_B, PDFAFlavour.PDFUA_1),
             bundle);
+      }
+      String raw = new String(bytes, StandardCharsets.ISO_8859_1);
+      for (String type : List.of("H1", "Table", "TH", "TD", "Figure", "P")) {
+        assertTrue(raw.contains("/S /" + type + "\n"), bundle + " has no " + type);
       }
       try (PDDocument pdf = Loader.loadPDF(bytes)) {
         filed(pdf, bundle);
