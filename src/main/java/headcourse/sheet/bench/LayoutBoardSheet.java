@@ -82,7 +82,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     Box a = page.area();
     page.board()
         .group(
-            Role.HEADING,
+            Role.TITLE,
             "",
             c.say("board.title", mark),
             g ->
