@@ -16,6 +16,9 @@ final class Html {
 
   /** Adds text; characters that HTML has no place for become spaces. */
   Html text(String s) {
+    if (harmless(s)) {
+      return raw(s);
+    }
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
@@ -28,6 +31,16 @@ final class Html {
       }
     }
     return this;
+  }
+
+  private static boolean harmless(String s) {
+    for (int i = 0; i < s.length(); i++) {
+      char c = s.charAt(i);
+      if (c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"' || !sound(c)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean sound(int c) {

@@ -45,6 +45,17 @@ final class Xml {
     return this;
   }
 
+  /** An attribute whose value needs no escaping, such as path data. */
+  Xml plain(String name, String value) {
+    out.append(' ').append(name).append("=\"").append(value).append('"');
+    return this;
+  }
+
+  /** An attribute that is a number. */
+  Xml number(String name, double value) {
+    return plain(name, Figures.of(value));
+  }
+
   Xml text(String s) {
     endTag();
     escape(s);
@@ -86,6 +97,10 @@ final class Xml {
 
   /** Characters that XML 1.0 has no place for become spaces. */
   private void escape(String s) {
+    if (harmless(s)) {
+      out.append(s);
+      return;
+    }
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
@@ -100,6 +115,16 @@ final class Xml {
         }
       }
     }
+  }
+
+  private static boolean harmless(String s) {
+    for (int i = 0; i < s.length(); i++) {
+      char c = s.charAt(i);
+      if (c < ' ' || c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"') {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
