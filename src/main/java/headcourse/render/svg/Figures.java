@@ -5,8 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
- * ASCII text in the making, mostly numbers as SVG writes them: at most four decimals, no exponent,
- * no minus zero. Bytes put into an array, since a short run has no time to warm anything dearer.
+ * Text in the making as octets of UTF-8, with numbers as SVG writes them: at most four decimals, no
+ * exponent, no minus zero. An array is filled, since a short run has no time to warm anything
+ * dearer.
  */
 final class Figures {
   private byte[] bytes = new byte[128];
@@ -17,12 +18,35 @@ final class Figures {
     return new Figures().number(value).toString();
   }
 
+  /** Adds one character of ASCII. */
   Figures put(char c) {
     if (size == bytes.length) {
       bytes = Arrays.copyOf(bytes, size * 2);
     }
     bytes[size++] = (byte) c;
     return this;
+  }
+
+  Figures put(String s) {
+    byte[] more = s.getBytes(StandardCharsets.UTF_8);
+    return put(more, more.length);
+  }
+
+  Figures put(Figures other) {
+    return put(other.bytes, other.size);
+  }
+
+  private Figures put(byte[] more, int length) {
+    if (size + length > bytes.length) {
+      bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, size + length));
+    }
+    System.arraycopy(more, 0, bytes, size, length);
+    size += length;
+    return this;
+  }
+
+  byte[] toBytes() {
+    return Arrays.copyOf(bytes, size);
   }
 
   Figures number(double value) {
@@ -56,6 +80,6 @@ final class Figures {
 
   @Override
   public String toString() {
-    return new String(bytes, 0, size, StandardCharsets.ISO_8859_1);
+    return new String(bytes, 0, size, StandardCharsets.UTF_8);
   }
 }

@@ -12,7 +12,7 @@ final class PathData {
 
   private PathData() {}
 
-  static String of(Path path) {
+  static Figures of(Path path) {
     PathData d = new PathData();
     d.out.put('M');
     d.out.point(path.start());
@@ -38,7 +38,7 @@ final class PathData {
     if (path.closed()) {
       d.out.put('Z');
     }
-    return d.out.toString();
+    return d.out;
   }
 
   /** In parts below half a turn, since the end of a whole turn is its start. */

@@ -37,18 +37,18 @@ public final class SvgRenderer {
   }
 
   /**
-   * The page as an element to stand among others in an HTML file, as wide as its place: without
-   * ids, titles and classes, so that nothing clashes.
+   * UTF-8 of the page as an element to stand among others in an HTML file, as wide as its place:
+   * without ids, titles and classes, so that nothing clashes.
    *
    * @param page what to draw
    * @param label what it shows, for those who have it read out
    */
-  public static String inline(Page page, String label) {
+  public static byte[] inline(Page page, String label) {
     SvgRenderer r = new SvgRenderer(true);
     r.xml.open("svg").attribute("viewBox", box(page)).attribute("role", "img");
     r.xml.attribute("aria-label", label);
     r.marks(page);
-    return r.xml.close().toString();
+    return r.xml.close().toBytes();
   }
 
   private static String box(Page page) {
