@@ -49,22 +49,24 @@ public final class Overview {
   }
 
   /**
-   * The file's text.
+   * The file, UTF-8.
    *
    * @param work the job worked out
    * @param files names of the other files in the folder
    * @param bundles the parts made by {@link BundlePictures}, in the order to show them
    */
-  public static String write(ShopWork work, Collection<String> files, List<String> bundles) {
+  public static byte[] write(ShopWork work, Collection<String> files, List<byte[]> bundles) {
     Overview o = new Overview(work);
     o.head();
     o.contents(files);
     o.openings();
     o.findings();
-    bundles.forEach(o.html::raw);
+    for (byte[] b : bundles) {
+      o.html.raw(b);
+    }
     o.html.raw("</main>\n<footer>\n");
     o.words.each("frame.caution-text").forEach(t -> o.html.element("p", t));
-    return o.html.raw("</footer>\n</body>\n</html>\n").toString();
+    return o.html.raw("</footer>\n</body>\n</html>\n").toBytes();
   }
 
   private void head() {

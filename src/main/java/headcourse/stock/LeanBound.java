@@ -1,6 +1,5 @@
 package headcourse.stock;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -34,7 +33,10 @@ final class LeanBound {
   /** From the outlines, between the arris and the least of their heights. */
   static LeanBound of(List<Profile> shapes, long kerf) {
     int n = shapes.size();
-    double top = shapes.stream().mapToDouble(Profile::height).min().orElse(0);
+    double top = n == 0 ? 0 : Double.POSITIVE_INFINITY;
+    for (Profile p : shapes) {
+      top = Math.min(top, p.height());
+    }
     long[] middle = new long[n];
     long[] right = new long[n];
     long[] left = new long[n];
@@ -51,15 +53,15 @@ final class LeanBound {
 
   /** Types by a lean; the blank's end, which leans not at all, goes by the number of types. */
   private static int[] sorted(long[] lean) {
-    Integer[] order = new Integer[lean.length + 1];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(
-        order,
-        (a, b) -> {
-          int c = Long.compare(at(lean, a), at(lean, b));
-          return c != 0 ? c : a - b;
-        });
-    return Arrays.stream(order).mapToInt(i -> i).toArray();
+    int[] order = new int[lean.length + 1];
+    for (int n = 0; n < order.length; n++) {
+      int i = n;
+      for (; i > 0 && at(lean, order[i - 1]) > at(lean, n); i--) {
+        order[i] = order[i - 1];
+      }
+      order[i] = n;
+    }
+    return order;
   }
 
   private static long at(long[] lean, int t) {
