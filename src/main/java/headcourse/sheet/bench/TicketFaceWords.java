@@ -8,6 +8,9 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
+import headcourse.job.HeadSpec;
+import headcourse.job.Opening;
+import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
@@ -67,6 +70,10 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
         y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
       }
     }
+    String arris = arris();
+    if (!arris.isEmpty()) {
+      y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
+    }
     if (ticket.blanks().size() > 1) {
       String from = c.say("ticket.from") + " " + String.join("; ", ticket.origins(c));
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
@@ -77,6 +84,26 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
     }
     return y;
+  }
+
+  // What becomes of a straight arris under a curved soffit.
+  private String arris() {
+    Length off = Length.mm(piece().stone().chordDeviation());
+    HeadSpec spec =
+        c.job().openings().stream()
+            .filter(o -> piece().mark().startsWith(o.mark() + "-"))
+            .map(Opening::head)
+            .findFirst()
+            .orElseThrow();
+    String stands = c.format().withUnit(c.format().grid().snap(off));
+    if (ArrisLimit.worked(spec)) {
+      boolean some = off.mm() * 2 >= c.job().grid().tick().mm();
+      return some ? c.say("ticket.arris-worked", stands) : "";
+    }
+    Length most = ArrisLimit.of(c.job(), spec);
+    return off.mm() > most.mm() + 1e-9
+        ? c.say("ticket.arris-over", stands, c.format().withUnit(most))
+        : "";
   }
 
   private String dress() {
