@@ -1,5 +1,7 @@
 package headcourse.rules;
 
+import static headcourse.job.Stock.Kind.CORNER;
+import static headcourse.job.Stock.Kind.FLAT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -7,6 +9,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.job.Language;
 import headcourse.job.Limits;
+import headcourse.job.Stock;
+import headcourse.stock.StockPlan;
+import headcourse.stock.StockPlan.Measure;
+import headcourse.stock.StockPlan.Reason;
+import headcourse.stock.StockPlan.Shortage;
+import headcourse.stock.StockPlan.Why;
 import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -145,6 +153,53 @@ class RuleWordsTest {
     assertTrue(
         s.check("veneer-face").get(0).message().startsWith("D1-K: mide apenas más de 36\" de cara"),
         s.check("veneer-face").get(0).message());
+  }
+
+  /** Why no blank fits is said for every kind, measure and case. */
+  @Test
+  void noBlankSaysWhy() {
+    List<Shortage> shorts = new ArrayList<>();
+    for (Measure m : Measure.values()) {
+      shorts.add(new Shortage(m, Length.inches(15), Length.inches(13)));
+    }
+    assertEquals(
+        "no corner has an arris of 15\" (longest 13\") or a face leg of 15\" (longest 13\") or a"
+            + " return leg of 15\" (longest 13\")",
+        why(Language.EN, new Reason(Why.SHORT, CORNER, Length.inches(1.25), shorts)));
+    assertEquals(
+        "ninguna pieza plana tiene un largo de 15\" (el mayor 13\") o un alto de 15\" (el mayor"
+            + " 13\")",
+        why(Language.ES, new Reason(Why.SHORT, FLAT, Length.inches(1.25), shorts.subList(0, 2))));
+    List<String> english = new ArrayList<>();
+    for (Stock.Kind kind : Stock.Kind.values()) {
+      for (Why w : Why.values()) {
+        if (w != Why.SHORT) {
+          Reason reason = new Reason(w, kind, Length.inches(1.25), List.of());
+          english.add(why(Language.EN, reason));
+          assertFalse(ENGLISH.matcher(why(Language.ES, reason)).find(), why(Language.ES, reason));
+        }
+      }
+    }
+    assertEquals(
+        List.of(
+            "there is no corner in the yard",
+            "no corner is 1 1/4\" thick",
+            "every corner that it fits is taken by other stones",
+            "no one corner has all its measures at once",
+            "there is no flat in the yard",
+            "no flat is 1 1/4\" thick",
+            "every flat that it fits is taken by other stones",
+            "no one flat has all its measures at once"),
+        english);
+  }
+
+  private static String why(Language language, Reason reason) {
+    Scene s = new Scene();
+    s.job.language = language;
+    Length l = Length.inches(8);
+    s.unfit.add(new StockPlan.Unfit("D1-R2", reason, l, l, Length.ZERO));
+    String message = s.check("no-blank").get(0).message();
+    return message.substring(message.indexOf('(') + 1, message.lastIndexOf(");"));
   }
 
   /** Every description of a source that has words is some rule's. */
