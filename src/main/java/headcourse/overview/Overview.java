@@ -23,13 +23,19 @@ public final class Overview {
       h1{font-size:1.5rem;margin:.2rem 0}
       h2{font-size:1.2rem;margin:2rem 0 .3rem;border-top:2px solid #000;padding-top:.4rem}
       a{color:#000}
-      nav a,li a,figcaption a{display:inline-block;padding:.5rem .6rem .5rem 0;font-weight:bold}
+      nav a,li a{display:inline-block;padding:.5rem .6rem .5rem 0;font-weight:bold}
+      figcaption{line-height:2}
+      figcaption a{font-weight:bold}
       table{border-collapse:collapse}
       th,td{text-align:left;vertical-align:top;padding:.3rem .8rem .3rem 0;\
       border-bottom:1px solid #888}
       .wrap{overflow-x:auto;overflow-wrap:normal}
+      ul{padding-left:1.2rem}
+      nav ul{list-style:none;padding:0}
+      main td{white-space:nowrap}
       figure{margin:1rem 0;content-visibility:auto;contain-intrinsic-size:auto 30rem}
       svg{display:block;width:100%;height:auto;border:1px solid #888;box-sizing:border-box}
+      @media(max-width:30rem){main table{font-size:.75rem}main th,main td{padding-right:.35rem}}
       @media(min-width:60rem){figure:not(.wide){width:70%}}
       """;
 

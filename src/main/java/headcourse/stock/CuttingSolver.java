@@ -128,6 +128,25 @@ final class CuttingSolver {
     // Beyond what is promised to be proved, the bound is near and a long search seldom closes it.
     long search = problem.parts() > 40 ? Math.min(steps, FEW_STEPS) : steps;
     long counted = 0;
+    if (problem.nesting().lean != null && best.cost().missing() == 0) {
+      for (boolean second : new boolean[] {false, true}) {
+        long most = second ? search - counted : search * 3 / 4;
+        PatternSearch patterns = new PatternSearch(problem, sequencer, best, second, most);
+        boolean sure = patterns.run() && !sequencer.undecided();
+        best = patterns.best();
+        counted += patterns.steps();
+        if (!sure) {
+          return new Result(best, bound, false, counted);
+        }
+        long least = best.cost().lead();
+        bound =
+            bound.raised(new Cost(0, least, second ? best.cost().second() : least * each(problem)));
+        if (best.cost().compareTo(bound) <= 0) {
+          break;
+        }
+      }
+      return new Result(best, best.cost(), true, counted);
+    }
     if (best.cost().missing() == 0 && problem.bins().size() > 1) {
       CountSearch counts = new CountSearch(problem, sequencer, bound, best, search / 2);
       boolean sure = counts.run();
@@ -142,6 +161,12 @@ final class CuttingSolver {
     best = packs.best();
     boolean met = proved || best.cost().compareTo(bound) <= 0;
     return new Result(best, met ? best.cost() : bound, met, counted + packs.steps());
+  }
+
+  /** What each blank adds at least to what decides among equals, where they are only counted. */
+  private static long each(CuttingProblem problem) {
+    boolean counted = problem.bins().stream().allMatch(b -> b.cost().lead() == 1);
+    return counted ? problem.bins().stream().mapToLong(b -> b.cost().second()).min().orElse(0) : 0;
   }
 
   private static Cost bound(CuttingProblem problem, List<RestBound> bounds) {

@@ -1,45 +1,56 @@
 package headcourse.stock;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * Least length of parts on one blank by how their edges lean.
  *
  * <p>Between two heights, neighbours whose facing edges lean differently leave a wedge of half the
- * difference in their middle; the ends of the blank lean not at all. Whatever the order, each right
- * edge (and the blank's left end) faces one left edge (or the blank's right end), and no pairing of
- * numbers has a smaller sum of differences than the sorted one. This is the lower bound of Gilmore
- * and Gomory (1964) for one machine with one state variable.
+ * difference in their middle; the ends of the blank lean not at all. Going from left to right over
+ * the blank and back to its left end is a round trip over leans, in which each part leads from its
+ * left lean to its right one, and each wedge from a right lean to a left one. At any lean between
+ * the least and the greatest it goes up as often as down, and at least once; what the parts don't
+ * do of that the wedges must. For parts that lie one way this is the bound of Gilmore and Gomory
+ * (1964) for one machine with one state variable.
  */
 final class LeanBound {
   private static final double NM = 1e6;
 
   private final long kerf;
   private final long[] middle;
-  private final long[] right;
-  private final long[] left;
-  private final int[] byRight;
-  private final int[] byLeft;
+  private final int[] leftAt;
+  private final int[] rightAt;
+  private final boolean[] turnable;
 
-  private LeanBound(long kerf, long[] middle, long[] right, long[] left) {
+  /** All leans, and that of the blank's ends, from the least to the greatest. */
+  private final long[] leans;
+
+  private final int upright;
+
+  private LeanBound(long kerf, long[] middle, long[] right, long[] left, boolean[] turnable) {
     this.kerf = kerf;
     this.middle = middle;
-    this.right = right;
-    this.left = left;
-    this.byRight = sorted(right);
-    this.byLeft = sorted(left);
+    this.turnable = turnable;
+    long[] all = Arrays.copyOf(right, right.length + left.length + 1);
+    System.arraycopy(left, 0, all, right.length, left.length);
+    this.leans = Arrays.stream(all).sorted().distinct().toArray();
+    this.upright = Arrays.binarySearch(leans, 0);
+    this.leftAt = Arrays.stream(left).mapToInt(l -> Arrays.binarySearch(leans, l)).toArray();
+    this.rightAt = Arrays.stream(right).mapToInt(l -> Arrays.binarySearch(leans, l)).toArray();
   }
 
-  /** From the outlines, between the arris and the least of their heights. */
-  static LeanBound of(List<Profile> shapes, long kerf) {
+  /**
+   * From the outlines, between the arris and the least of their heights; null where parts may be
+   * turned whose height is not the same, and who lean otherwise when they are.
+   */
+  static LeanBound of(List<Profile> shapes, List<Boolean> turnable, long kerf) {
     int n = shapes.size();
-    double top = n == 0 ? 0 : Double.POSITIVE_INFINITY;
-    for (Profile p : shapes) {
-      top = Math.min(top, p.height());
-    }
+    double top = shapes.stream().mapToDouble(Profile::height).min().orElse(0);
     long[] middle = new long[n];
     long[] right = new long[n];
     long[] left = new long[n];
+    boolean[] turns = new boolean[n];
     for (int t = 0; t < n; t++) {
       Profile p = shapes.get(t);
       double below = p.right(0) - p.left(0);
@@ -47,54 +58,69 @@ final class LeanBound {
       middle[t] = (long) Math.floor((below + above) / 2 * NM - 1);
       right[t] = Math.round((p.right(top) - p.right(0)) * NM);
       left[t] = Math.round((p.left(top) - p.left(0)) * NM);
-    }
-    return new LeanBound(kerf, middle, right, left);
-  }
-
-  /** Types by a lean; the blank's end, which leans not at all, goes by the number of types. */
-  private static int[] sorted(long[] lean) {
-    int[] order = new int[lean.length + 1];
-    for (int n = 0; n < order.length; n++) {
-      int i = n;
-      for (; i > 0 && at(lean, order[i - 1]) > at(lean, n); i--) {
-        order[i] = order[i - 1];
+      turns[t] = turnable.get(t);
+      if (turns[t] && p.height() > top + 1e-6) {
+        return null;
       }
-      order[i] = n;
     }
-    return order;
+    return new LeanBound(kerf, middle, right, left, turns);
   }
 
-  private static long at(long[] lean, int t) {
-    return t == lean.length ? 0 : lean[t];
+  /** How far a type leans to the left at most, no more than upright. */
+  long low(int t) {
+    return leans[Math.min(upright, Math.min(leftAt[t], rightAt[t]))];
+  }
+
+  /** How far a type leans to the right at most, no less than upright. */
+  long high(int t) {
+    return leans[Math.max(upright, Math.max(leftAt[t], rightAt[t]))];
+  }
+
+  /**
+   * What a part of a type takes at least beside others that lean from {@code low} to {@code high},
+   * a kerf with it: that difference must be added once for all on the blank.
+   */
+  long inner(int t) {
+    long lean = Math.abs(leans[rightAt[t]] - leans[leftAt[t]]);
+    return Math.max(1, middle[t] - (lean + 1) / 2 + kerf);
   }
 
   /** No blank shorter than this, in nm, holds so many of each type. */
   long least(int[] counts) {
     long sum = 0 - kerf;
-    long wedges = 0;
-    int i = -1;
-    int j = -1;
-    int ofI = 0;
-    int ofJ = 0;
-    int edges = 1;
+    // Each as the change at a lean.
+    int[] up = new int[leans.length];
+    int[] free = new int[leans.length];
+    int[] all = new int[leans.length];
+    int low = upright;
+    int high = upright;
     for (int t = 0; t < counts.length; t++) {
-      sum += counts[t] * (middle[t] + kerf);
-      edges += counts[t];
+      int c = counts[t];
+      if (c == 0) {
+        continue;
+      }
+      sum += c * (middle[t] + kerf);
+      int from = Math.min(leftAt[t], rightAt[t]);
+      int to = Math.max(leftAt[t], rightAt[t]);
+      low = Math.min(low, from);
+      high = Math.max(high, to);
+      int[] way = turnable[t] ? free : up;
+      way[leftAt[t]] += turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
+      way[rightAt[t]] -= turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
+      all[from] += c;
+      all[to] -= c;
     }
-    while (edges > 0) {
-      while (ofI == 0) {
-        i++;
-        ofI = byRight[i] == counts.length ? 1 : counts[byRight[i]];
-      }
-      while (ofJ == 0) {
-        j++;
-        ofJ = byLeft[j] == counts.length ? 1 : counts[byLeft[j]];
-      }
-      int n = Math.min(ofI, ofJ);
-      wedges += n * Math.abs(at(right, byRight[i]) - at(left, byLeft[j]));
-      ofI -= n;
-      ofJ -= n;
-      edges -= n;
+    long wedges = 0;
+    int ups = 0;
+    int turns = 0;
+    int crossing = 0;
+    for (int i = low; i < high; i++) {
+      ups += up[i];
+      turns += free[i];
+      crossing += all[i];
+      int one = Math.abs(ups);
+      int need = crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
+      wedges += need * (leans[i + 1] - leans[i]);
     }
     return Math.max(0, sum + wedges / 2);
   }

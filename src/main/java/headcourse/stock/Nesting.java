@@ -44,8 +44,8 @@ final class Nesting {
   /** Whether all parts are square, so that their order doesn't matter. */
   final boolean square;
 
-  /** A bound by how edges lean, where no part may be turned and not all are square; else null. */
-  private final LeanBound lean;
+  /** A bound by how edges lean, where not all are square; null where it is not known. */
+  final LeanBound lean;
 
   private Nesting(
       int types,
@@ -116,7 +116,7 @@ final class Nesting {
       }
     }
     long kerf = Math.round(kerfMm * NM);
-    LeanBound lean = square || m > n ? null : LeanBound.of(shapes, kerf);
+    LeanBound lean = square ? null : LeanBound.of(shapes, turnable, kerf);
     return new Nesting(
         n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), lean, square);
   }

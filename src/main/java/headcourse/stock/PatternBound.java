@@ -4,6 +4,7 @@ import headcourse.stock.CuttingProblem.Bin;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * The bound of Gilmore and Gomory: the least cost of fractions of filled blanks that give all
@@ -16,6 +17,7 @@ import java.util.List;
  */
 final class PatternBound implements RestBound {
   private static final int ROUNDS = 2_000;
+  private static final int POOL = 3_000;
   private static final double WHOLE = 1e12;
 
   private final CuttingProblem problem;
@@ -24,6 +26,8 @@ final class PatternBound implements RestBound {
   private final long target;
   private final long[] cost;
   private final long leastSecond;
+  private final List<Packing.Load> pool;
+  private long work;
   private final List<Packing.Load> patterns = new ArrayList<>();
   private final List<Double> amounts = new ArrayList<>();
   private long scale;
@@ -31,7 +35,13 @@ final class PatternBound implements RestBound {
   private long[] over;
   private long perLead;
 
-  private PatternBound(CuttingProblem problem, Sequencer sequencer, boolean second, long target) {
+  private PatternBound(
+      CuttingProblem problem,
+      Sequencer sequencer,
+      boolean second,
+      long target,
+      List<Packing.Load> pool) {
+    this.pool = pool;
     this.problem = problem;
     this.pricer = new PatternPricer(problem, sequencer);
     this.second = second;
@@ -48,12 +58,48 @@ final class PatternBound implements RestBound {
 
   /** Bounds what leads. */
   static PatternBound ofLead(CuttingProblem problem, Sequencer sequencer) {
-    return new PatternBound(problem, sequencer, false, 0);
+    return ofLead(problem, sequencer, new ArrayList<>());
+  }
+
+  /** The same from fillings found before, some of the parts of which may be gone. */
+  static PatternBound ofLead(CuttingProblem problem, Sequencer sequencer, List<Packing.Load> pool) {
+    return new PatternBound(problem, sequencer, false, 0, pool);
   }
 
   /** Bounds what decides among packings whose lead is no more than the target. */
   static PatternBound ofSecond(CuttingProblem problem, Sequencer sequencer, long target) {
-    return new PatternBound(problem, sequencer, true, target);
+    return ofSecond(problem, sequencer, target, new ArrayList<>());
+  }
+
+  /** The same from fillings found before, some of the parts of which may be gone. */
+  static PatternBound ofSecond(
+      CuttingProblem problem, Sequencer sequencer, long target, List<Packing.Load> pool) {
+    return new PatternBound(problem, sequencer, true, target, pool);
+  }
+
+  /** Work it took, in steps of a search. */
+  long work() {
+    return work;
+  }
+
+  /** What each part is worth. */
+  long[] worth() {
+    return worth;
+  }
+
+  /**
+   * What a filling of one blank of a kind must be worth, so that the rest of its problem may cost
+   * no more than allowed.
+   */
+  long excess(CuttingProblem whole, Bin bin, long allowed) {
+    long sum = 0;
+    for (int t = 0; t < worth.length; t++) {
+      sum += worth[t] * whole.demand()[t];
+    }
+    for (int b = 0; b < over.length; b++) {
+      sum -= over[b] * Math.min(whole.bins().get(b).count(), whole.parts());
+    }
+    return sum - perLead * (target - bin.cost().lead()) - allowed * scale;
   }
 
   /** The patterns that the fractions take. */
@@ -112,8 +158,25 @@ final class PatternBound implements RestBound {
     LinearProgram lp = new LinearProgram(right, atLeast, dear);
     List<Packing.Load> loads = new ArrayList<>();
     List<Integer> numbers = new ArrayList<>();
+    TreeSet<int[]> known = new TreeSet<>(Arrays::compare);
+    for (Packing.Load l : pool) {
+      int[] counts = l.counts().clone();
+      int n = 0;
+      for (int t = 0; t < m; t++) {
+        counts[t] = Math.min(counts[t], problem.demand()[t]);
+        n += counts[t];
+      }
+      int[] key = Arrays.copyOf(counts, m + 1);
+      key[m] = l.bin();
+      if (n > 0 && problem.bins().get(l.bin()).count() > 0 && known.add(key)) {
+        int row = limited.indexOf(l.bin());
+        numbers.add(lp.add(column(counts, l.bin(), row, rows), cost[l.bin()]));
+        loads.add(new Packing.Load(l.bin(), counts));
+      }
+    }
     for (int round = 0; round < ROUNDS; round++) {
-      lp.solve(20_000);
+      long pivots = lp.solve(20_000);
+      work += 5 + (pivots + 1) * loads.size() * rows / 2_000;
       double[] y = lp.duals();
       long[] value = new long[m];
       for (int t = 0; t < m; t++) {
@@ -131,6 +194,9 @@ final class PatternBound implements RestBound {
         if (p.value() > here + 1e-7 * dear * scale) {
           numbers.add(lp.add(column(p.counts(), b, row, rows), cost[b]));
           loads.add(new Packing.Load(b, p.counts()));
+          if (pool.size() < POOL) {
+            pool.add(new Packing.Load(b, p.counts()));
+          }
           better = true;
         }
       }
@@ -139,6 +205,7 @@ final class PatternBound implements RestBound {
         break;
       }
     }
+    work += pricer.steps() / 4;
     double[] x = lp.answer();
     for (int i = 0; i < loads.size(); i++) {
       if (x[numbers.get(i)] > 1e-7) {

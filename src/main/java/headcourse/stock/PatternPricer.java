@@ -2,10 +2,6 @@ package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /** Finds the most valuable way to fill one blank, each part having a value. */
 final class PatternPricer {
@@ -16,8 +12,6 @@ final class PatternPricer {
   private final CuttingProblem problem;
   private final Sequencer sequencer;
 
-  private final Map<Integer, Optional<List<int[]>>> listed = new TreeMap<>();
-
   private Bin bin;
   private long[] values;
   private int[] order;
@@ -25,6 +19,7 @@ final class PatternPricer {
   private int[] counts;
   private int[] bestCounts;
   private long best;
+  private long unsure;
   private long steps;
   private long allSteps;
 
@@ -44,16 +39,11 @@ final class PatternPricer {
 
   /** The best filling of a kind of blank, by branch and bound with the fractional bound. */
   Priced price(Bin kind, long[] worth) {
-    if (!problem.nesting().square && !sequencer.unlisted.contains(kind.index())) {
-      List<int[]> all =
-          listed
-              .computeIfAbsent(
-                  kind.index(), k -> Optional.ofNullable(PatternList.of(problem, sequencer, kind)))
-              .orElse(null);
-      if (all != null) {
-        return best(all, worth);
-      }
-      sequencer.unlisted.add(kind.index());
+    if (problem.nesting().lean != null) {
+      LeanPricer leaning = new LeanPricer(problem, sequencer);
+      Priced p = leaning.price(kind, worth);
+      allSteps += leaning.steps() / 8;
+      return p;
     }
     this.bin = kind;
     this.values = worth;
@@ -77,36 +67,23 @@ final class PatternPricer {
     counts = new int[worth.length];
     bestCounts = new int[worth.length];
     best = 0;
+    unsure = 0;
     steps = 0;
     long capacity = capacity();
     search(0, 0, capacity);
     allSteps += steps;
-    return new Priced(bestCounts, best, steps <= STEPS ? best : Math.max(best, relaxed(capacity)));
+    long most = Math.max(best, unsure);
+    return new Priced(bestCounts, best, steps <= STEPS ? most : Math.max(most, relaxed(capacity)));
+  }
+
+  /** Steps in all. */
+  long steps() {
+    return allSteps;
   }
 
   /** Whether it has worked so long that the fractions had better stop where they are. */
   boolean tired() {
     return allSteps > TIRED;
-  }
-
-  private static Priced best(List<int[]> all, long[] worth) {
-    long most = 0;
-    int[] of = {};
-    for (int[] pattern : all) {
-      long value = 0;
-      for (int t : pattern) {
-        value += worth[t];
-      }
-      if (value > most) {
-        most = value;
-        of = pattern;
-      }
-    }
-    int[] counts = new int[worth.length];
-    for (int t : of) {
-      counts[t]++;
-    }
-    return new Priced(counts, most, most);
   }
 
   private long capacity() {
@@ -123,8 +100,12 @@ final class PatternPricer {
 
   private void search(int i, long value, long room) {
     if (value > best) {
-      best = value;
-      bestCounts = counts.clone();
+      if (sequencer.fits(counts, bin.usable())) {
+        best = value;
+        bestCounts = counts.clone();
+      } else {
+        unsure = Math.max(unsure, value);
+      }
     }
     if (i == order.length || ++steps > STEPS) {
       return;
@@ -137,7 +118,7 @@ final class PatternPricer {
     int n = 0;
     while (n < problem.demand()[t] && (n + 1) * w <= room) {
       counts[t]++;
-      if (!sequencer.fits(counts, bin.usable())) {
+      if (!sequencer.mayFit(counts, bin.usable())) {
         counts[t]--;
         break;
       }

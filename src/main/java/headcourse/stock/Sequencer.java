@@ -13,6 +13,10 @@ final class Sequencer {
 
   private final Nesting nesting;
   private final int[] leaning;
+
+  /** The same type the other way round, or −1. */
+  private final int[] twin;
+
   private final long[] longest;
   private final Map<Key, long[]> known = new HashMap<>();
 
@@ -20,9 +24,6 @@ final class Sequencer {
   private boolean undecided;
 
   private long work;
-
-  /** Kinds of blank whose fillings proved too many to list. */
-  final java.util.Set<Integer> unlisted = new java.util.TreeSet<>();
 
   Sequencer(Nesting nesting) {
     this.nesting = nesting;
@@ -47,6 +48,14 @@ final class Sequencer {
       }
     }
     leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
+    twin = new int[by.length];
+    Arrays.fill(twin, -1);
+    for (int i = 1; i < twin.length; i++) {
+      if (nesting.typeOf[i] == nesting.typeOf[i - 1]) {
+        twin[i] = i - 1;
+        twin[i - 1] = i;
+      }
+    }
   }
 
   private record Key(int[] counts) {
@@ -70,35 +79,45 @@ final class Sequencer {
     return undecided;
   }
 
-  /** Whether so many of each type go on one blank. */
+  /** Whether so many of each type are known to go on one blank. */
   boolean fits(int[] counts, long usable) {
+    return order(counts, usable) > 0;
+  }
+
+  /** Whether so many of each type are not known to be too many for one blank. */
+  boolean mayFit(int[] counts, long usable) {
+    return order(counts, usable) >= 0;
+  }
+
+  /** 1 where an order that short is known, −1 where there is none, 0 where the search broke off. */
+  private int order(int[] counts, long usable) {
     if (nesting.leastLength(counts) > usable) {
-      return false;
+      return -1;
     }
     if (nesting.square || atMost(counts) <= usable) {
-      return true;
+      return 1;
     }
     Key key = new Key(counts);
     long[] range = known.get(key);
     if (range == null) {
-      // No longer than the first, longer than the second.
-      range = new long[] {length(quick(counts)), -1};
+      // No longer than the first, longer than the second; undecided at the third.
+      range = new long[] {length(quick(counts)), -1, -1};
       if (known.size() < CACHE) {
         known.put(new Key(counts.clone()), range);
       }
     }
-    if (range[0] > usable && range[1] < usable) {
+    if (range[0] > usable && range[1] < usable && range[2] != usable) {
       Walk walk = new Walk(counts, usable + 1, usable);
       walk.go();
       undecided |= walk.tired();
       work += walk.steps;
-      if (walk.best == null) {
-        range[1] = usable;
-      } else {
+      if (walk.best != null) {
         range[0] = walk.bound;
+      } else {
+        range[walk.tired() ? 2 : 1] = usable;
       }
     }
-    return range[0] <= usable;
+    return range[0] <= usable ? 1 : range[1] >= usable ? -1 : 0;
   }
 
   /** In any order they take no more than this. */
@@ -135,6 +154,16 @@ final class Sequencer {
       better = false;
       for (int i = 0; i < best.size(); i++) {
         work += best.size();
+        if (twin[best.get(i)] >= 0) {
+          List<Integer> flipped = new ArrayList<>(best);
+          flipped.set(i, twin[best.get(i)]);
+          long l = length(flipped);
+          if (l < length) {
+            best = flipped;
+            length = l;
+            better = true;
+          }
+        }
         for (int j = 0; j < best.size(); j++) {
           List<Integer> moved = new ArrayList<>(best);
           moved.add(j, moved.remove(i));

@@ -68,6 +68,11 @@ public final class HeadFigures {
     return layout().jamb(side).mm();
   }
 
+  /** Whether joints run out on a plumb end, where their heights are printed. */
+  public boolean heightsAtEnds() {
+    return layout().joints().stream().anyMatch(j -> EndHeights.onEnd(this, j));
+  }
+
   /** Whether a stone stands on the centre line. */
   public boolean keyed() {
     for (PlacedStone s : layout().stones()) {
@@ -141,7 +146,9 @@ public final class HeadFigures {
   List<RunMark> topMarks() {
     List<RunMark> marks = new ArrayList<>();
     for (JointLine j : layout().joints()) {
-      if (!snapped(j.topMark()).equals(snapped(j.soffitMark())) && !j.topMark().isZero()) {
+      if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
+          && !j.topMark().isZero()
+          && !EndHeights.onEnd(this, j)) {
         marks.add(mark(j, j.topMark(), j.head().y()));
       }
     }
