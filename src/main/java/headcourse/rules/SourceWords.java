@@ -1,11 +1,12 @@
 package headcourse.rules;
 
 import headcourse.text.Words;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Says what describes a source in the language spoken; a title stays as it was published. */
 final class SourceWords {
-  private static final Words ENGLISH = Words.of("en");
   static final List<String> KEYS =
       List.of(
           "rule.source-practice",
@@ -29,13 +30,21 @@ final class SourceWords {
           "rule.source-editions",
           "rule.source-editions-note");
 
+  private static final Map<String, String> BY_ENGLISH = byEnglish();
+
   private SourceWords() {}
 
+  private static Map<String, String> byEnglish() {
+    Words english = Words.of("en");
+    Map<String, String> keys = new LinkedHashMap<>();
+    for (String key : KEYS) {
+      keys.put(english.say(key), key);
+    }
+    return keys;
+  }
+
   static String say(String source, Words words) {
-    return KEYS.stream()
-        .filter(key -> ENGLISH.say(key).equals(source))
-        .findFirst()
-        .map(words::say)
-        .orElse(source);
+    String key = BY_ENGLISH.get(source);
+    return key == null ? source : words.say(key);
   }
 }

@@ -75,7 +75,12 @@ public final class HeadFigures {
 
   /** Whether a stone stands on the centre line. */
   public boolean keyed() {
-    return layout().stones().stream().anyMatch(s -> s.role() == Role.KEY);
+    for (PlacedStone s : layout().stones()) {
+      if (s.role() == Role.KEY) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Overall width between the ends on the soffit line, as the printed marks add up to. */
@@ -90,18 +95,26 @@ public final class HeadFigures {
 
   /** Running mark of a side's end on the soffit line. */
   public Length end(Side side) {
-    return joints(side).stream()
-        .map(j -> snapped(j.soffitMark()))
-        .max(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    Length end = null;
+    for (JointLine j : layout().joints()) {
+      if (j.side() == side) {
+        Length mark = snapped(j.soffitMark());
+        end = end == null ? mark : end.max(mark);
+      }
+    }
+    return end == null ? Length.ZERO : end;
   }
 
   /** Running mark of a side's end on the top line. */
   public Length topEnd(Side side) {
-    return joints(side).stream()
-        .map(j -> snapped(j.topMark()))
-        .max(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    Length end = null;
+    for (JointLine j : layout().joints()) {
+      if (j.side() == side) {
+        Length mark = snapped(j.topMark());
+        end = end == null ? mark : end.max(mark);
+      }
+    }
+    return end == null ? Length.ZERO : end;
   }
 
   /** The joints of a side, outwards. */
