@@ -2,7 +2,6 @@ package headcourse.bench;
 
 import headcourse.job.Job;
 import headcourse.units.Length;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -32,6 +31,10 @@ final class SlotChooser {
   record Choice(Slot slot, ScrewChooser.Screw screw, Length cover) {
     private double balance() {
       return Math.min(cover.mm(), slot.mouth().mm());
+    }
+
+    private boolean shallow(Bounds bounds) {
+      return slot.mouth().times(3).compareTo(bounds.thickness()) < 0;
     }
 
     private double offHalfRight() {
@@ -66,19 +69,15 @@ final class SlotChooser {
 
   /** The best slot, or none where the stone is thinner than two steps of the grid. */
   Optional<Choice> choose(Bounds bounds) {
-    return known.computeIfAbsent(bounds, this::search);
+    Optional<Choice> choice = known.get(bounds);
+    if (choice == null) {
+      choice = search(bounds);
+      known.put(bounds, choice);
+    }
+    return choice;
   }
 
   private Optional<Choice> search(Bounds bounds) {
-    Comparator<Choice> best =
-        Comparator.comparing((Choice c) -> c.cover().compareTo(job.fastener().cover()) < 0)
-            .thenComparing(c -> c.screw().length() == null)
-            .thenComparing(c -> c.slot().mouth().times(3).compareTo(bounds.thickness()) < 0)
-            .thenComparingInt(c -> c.screw().rank())
-            .thenComparing(c -> shortfall(c).max(Length.ZERO))
-            .thenComparingDouble(c -> -c.balance())
-            .thenComparingDouble(Choice::offHalfRight)
-            .thenComparingDouble(c -> c.slot().plunge());
     Choice found = null;
     long mouths = job.grid().floor(bounds.mouthMost().min(bounds.thickness()));
     long runs = job.grid().floor(bounds.runMost());
@@ -88,12 +87,37 @@ final class SlotChooser {
           continue;
         }
         Choice c = made(a, e, bounds);
-        if (c != null && (found == null || best.compare(c, found) < 0)) {
+        if (c != null && (found == null || better(c, found, bounds) < 0)) {
           found = c;
         }
       }
     }
     return Optional.ofNullable(found);
+  }
+
+  /** Below nought where a choice is the better one. */
+  private int better(Choice a, Choice b, Bounds bounds) {
+    Length wanted = job.fastener().cover();
+    int order = Boolean.compare(a.cover().compareTo(wanted) < 0, b.cover().compareTo(wanted) < 0);
+    if (order == 0) {
+      order = Boolean.compare(a.screw().length() == null, b.screw().length() == null);
+    }
+    if (order == 0) {
+      order = Boolean.compare(a.shallow(bounds), b.shallow(bounds));
+    }
+    if (order == 0) {
+      order = Integer.compare(a.screw().rank(), b.screw().rank());
+    }
+    if (order == 0) {
+      order = shortfall(a).max(Length.ZERO).compareTo(shortfall(b).max(Length.ZERO));
+    }
+    if (order == 0) {
+      order = Double.compare(-a.balance(), -b.balance());
+    }
+    if (order == 0) {
+      order = Double.compare(a.offHalfRight(), b.offHalfRight());
+    }
+    return order == 0 ? Double.compare(a.slot().plunge(), b.slot().plunge()) : order;
   }
 
   private Choice made(long a, long e, Bounds bounds) {

@@ -24,7 +24,12 @@ public record SoffitBed(boolean measured, Length lowered, List<BedUnder> under) 
 
   /** The bed under a stone; empty where it has no return. */
   public Optional<BedUnder> of(String stone) {
-    return under.stream().filter(b -> b.stone().equals(stone)).findFirst();
+    for (BedUnder b : under) {
+      if (b.stone().equals(stone)) {
+        return Optional.of(b);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether the rough head was found out of level. */

@@ -45,7 +45,7 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
    */
   Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
     boolean everything = Arrays.stream(Output.values()).allMatch(wanted);
-    Map<Bundle, String> pictures = new ConcurrentHashMap<>();
+    Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
     Map<String, Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
     for (Bundle bundle : Bundle.values()) {
@@ -76,8 +76,8 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
     }
     Map<String, byte[]> done = all(jobs);
     if (everything) {
-      List<String> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
-      done.put(OVERVIEW, utf8(Overview.write(work, List.copyOf(done.keySet()), parts)));
+      List<byte[]> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
+      done.put(OVERVIEW, Overview.write(work, List.copyOf(done.keySet()), parts));
     }
     return done;
   }

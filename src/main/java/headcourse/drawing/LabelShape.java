@@ -34,7 +34,9 @@ public final class LabelShape {
 
   private static boolean anyOf(String set, String text) {
     for (int i = 0; i < text.length(); i++) {
-      if (set.indexOf(text.charAt(i)) >= 0) {
+      char c = text.charAt(i);
+      // Figures are what most labels are of; no set holds one.
+      if ((c < '0' || c > '9') && set.indexOf(c) >= 0) {
         return true;
       }
     }

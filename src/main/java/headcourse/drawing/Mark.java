@@ -84,11 +84,19 @@ public sealed interface Mark {
     SCREWS,
     /** Words. */
     NOTES,
-    /** A table. */
+    /** A table, or ruled boxes. */
     TABLE,
+    /** A row of a table. */
+    ROW,
+    /** A cell that heads its column. */
+    HEAD_CELL,
+    /** Any other cell of a row; an empty one is there too. */
+    CELL,
     /** A drawing as a whole; its title is the alternate text. */
     FIGURE,
-    /** A heading; its title is the text. */
+    /** A page's title. */
+    TITLE,
+    /** A heading under a page's title; its own title is the text. */
     HEADING
   }
 }

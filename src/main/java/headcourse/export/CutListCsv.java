@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** One row a stone: {@code cut-list.csv}. Lengths as the job writes them, and in millimetres. */
 public final class CutListCsv {
@@ -36,7 +35,9 @@ public final class CutListCsv {
   public static String write(ShopWork work) {
     Map<String, String> blankOf = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
-      b.cuts().forEach(c -> blankOf.putIfAbsent(c.stone(), b.id()));
+      for (StockPlan.Cut c : b.cuts()) {
+        blankOf.putIfAbsent(c.stone(), b.id());
+      }
     }
     LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
     CsvWriter csv = new CsvWriter();
@@ -53,7 +54,9 @@ public final class CutListCsv {
     List<String> h =
         new ArrayList<>(List.of("mark", "opening", "count", "role", "side", "set-order", "alike"));
     h.addAll(LENGTHS);
-    LENGTHS.forEach(l -> h.add(l + "-mm"));
+    for (String l : LENGTHS) {
+      h.add(l + "-mm");
+    }
     h.addAll(
         List.of(
             "left-rake-deg",
@@ -91,18 +94,25 @@ public final class CutListCsv {
             p.thickness(),
             p.returnDepth(),
             p.relief());
-    lengths.forEach(l -> r.add(format.plain(l)));
-    lengths.forEach(l -> r.add(JsonWriter.decimal(l.mm())));
+    for (Length l : lengths) {
+      r.add(format.plain(l));
+    }
+    for (Length l : lengths) {
+      r.add(JsonWriter.decimal(l.mm()));
+    }
     r.add(JsonWriter.decimal(p.left().offSquare().degrees()));
     r.add(JsonWriter.decimal(p.right().offSquare().degrees()));
     r.add(p.left().longPoint().name().toLowerCase(Locale.ROOT));
     r.add(p.right().longPoint().name().toLowerCase(Locale.ROOT));
     r.add(JsonWriter.decimal(p.massKg()));
-    r.add(
-        p.notches().stream()
-            .map(n -> n.edge().word() + " " + format.plain(n.height()))
-            .collect(Collectors.joining("; ")));
-    r.add(p.notches().stream().map(n -> screw(n, format)).collect(Collectors.joining("; ")));
+    List<String> notches = new ArrayList<>();
+    List<String> screws = new ArrayList<>();
+    for (Notch n : p.notches()) {
+      notches.add(n.edge().word() + " " + format.plain(n.height()));
+      screws.add(screw(n, format));
+    }
+    r.add(String.join("; ", notches));
+    r.add(String.join("; ", screws));
     r.add(blank);
     return r;
   }

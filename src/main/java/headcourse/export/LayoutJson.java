@@ -41,7 +41,9 @@ public final class LayoutJson {
 
   private void all(ShopWork work) {
     for (StockPlan.CutBlank b : work.stock().blanks()) {
-      b.cuts().forEach(c -> blankOf.putIfAbsent(c.stone(), b.id()));
+      for (StockPlan.Cut c : b.cuts()) {
+        blankOf.putIfAbsent(c.stone(), b.id());
+      }
     }
     json.object();
     json.key("format").value(FORMAT);
@@ -54,13 +56,19 @@ public final class LayoutJson {
     json.key("units").value(work.job().units().word());
     length("gridMm", work.job().grid().tick());
     json.key("openings").array();
-    work.heads().forEach(this::opening);
+    for (HeadWork each : work.heads()) {
+      opening(each);
+    }
     json.endArray();
     json.key("blanks").array();
-    work.stock().blanks().forEach(this::blank);
+    for (StockPlan.CutBlank each : work.stock().blanks()) {
+      blank(each);
+    }
     json.endArray();
     json.key("order").array();
-    work.stock().order().forEach(this::order);
+    for (StockPlan.OrderLine each : work.stock().order()) {
+      order(each);
+    }
     json.endArray();
     var m = work.materials();
     json.key("materials").object();
@@ -72,7 +80,9 @@ public final class LayoutJson {
     json.key("screws").value(m.screws());
     json.end();
     json.key("findings").array();
-    work.findings().forEach(this::finding);
+    for (Finding each : work.findings()) {
+      finding(each);
+    }
     json.endArray();
     if (work.changes().compared()) {
       json.key("since").value(work.changes().since());
@@ -107,7 +117,9 @@ public final class LayoutJson {
     json.key("bound").value(layout.proof().bound());
     json.end();
     json.key("stones").array();
-    head.pieces().forEach(this::piece);
+    for (Piece each : head.pieces()) {
+      piece(each);
+    }
     json.endArray();
     json.end();
   }

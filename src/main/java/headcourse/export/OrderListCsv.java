@@ -28,6 +28,8 @@ public final class OrderListCsv {
             "face-mm",
             "return-mm",
             "thickness-mm",
+            "running-m",
+            "area-m2",
             "price"));
     for (StockPlan.OrderLine o : work.stock().order()) {
       csv.row(
@@ -44,6 +46,8 @@ public final class OrderListCsv {
               JsonWriter.decimal(o.face().mm()),
               JsonWriter.decimal(o.returnLeg().mm()),
               JsonWriter.decimal(o.thickness().mm()),
+              JsonWriter.decimal(o.running().mm() / 1000),
+              JsonWriter.decimal(o.areaM2()),
               o.price() == 0 ? "" : JsonWriter.decimal(o.price())));
     }
     return csv.toString();

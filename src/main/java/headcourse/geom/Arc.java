@@ -12,6 +12,8 @@ import java.util.List;
  * @param sweep how far it turns, radians, positive from x towards y, at most one turn either way
  */
 public record Arc(Point centre, double radius, double start, double sweep) implements Edge {
+  private static final int MOST = 1 << 14;
+
   /** Refuses a radius that is not positive and more than one turn. */
   public Arc {
     if (!(radius > 0) || !Double.isFinite(start) || !(Math.abs(sweep) <= 2 * Math.PI + 1e-9)) {
@@ -61,13 +63,22 @@ public record Arc(Point centre, double radius, double start, double sweep) imple
 
   @Override
   public List<Point> flattened(double tolerance) {
-    double step = tolerance >= radius ? Math.PI / 2 : 2 * Math.acos(1 - tolerance / radius);
-    int n = Math.max(1, (int) Math.ceil(Math.abs(sweep) / step));
+    int n = chords(tolerance, radius, sweep);
     List<Point> points = new ArrayList<>(n);
     for (int i = 1; i <= n; i++) {
       points.add(at((double) i / n));
     }
     return points;
+  }
+
+  /**
+   * How many chords keep to a circle within a tolerance, at most 16384. The angle of a chord of
+   * sagitta h is {@code 4·asin √(h/2r)}, which stays exact where h/r is lost beside one.
+   */
+  static int chords(double tolerance, double radius, double sweep) {
+    double step =
+        tolerance >= radius ? Math.PI / 2 : 4 * Math.asin(Math.sqrt(tolerance / (2 * radius)));
+    return (int) Math.min(MOST, Math.max(1, Math.ceil(Math.abs(sweep) / step)));
   }
 
   @Override

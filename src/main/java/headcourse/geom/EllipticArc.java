@@ -86,9 +86,7 @@ public record EllipticArc(
 
   @Override
   public List<Point> flattened(double tolerance) {
-    double r = Math.max(rx, ry);
-    double step = tolerance >= r ? Math.PI / 2 : 2 * Math.acos(1 - tolerance / r);
-    int n = Math.max(1, (int) Math.ceil(Math.abs(sweep) / step));
+    int n = Arc.chords(tolerance, Math.max(rx, ry), sweep);
     List<Point> points = new ArrayList<>(n);
     for (int i = 1; i <= n; i++) {
       points.add(at((double) i / n));

@@ -8,8 +8,8 @@ import headcourse.render.svg.SvgRenderer;
 public final class BundlePictures {
   private BundlePictures() {}
 
-  /** The part's markup. */
-  public static String of(PageSet set) {
+  /** The part's markup, UTF-8. */
+  public static byte[] of(PageSet set) {
     String word = set.bundle().word();
     String file = word + ".pdf";
     Html html = new Html(1 << 17);
@@ -26,6 +26,6 @@ public final class BundlePictures {
       html.raw(SvgRenderer.inline(page, page.title() + " " + page.label()));
       html.raw("</figure>\n");
     }
-    return html.raw("</section>\n").toString();
+    return html.raw("</section>\n").toBytes();
   }
 }

@@ -1,33 +1,55 @@
 package headcourse.overview;
 
-/** An HTML file in the making; everything but {@link #raw} is escaped. */
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+
+/** An HTML file in the making, in UTF-8; everything but {@link #raw} is escaped. */
 final class Html {
-  private final StringBuilder out;
+  private final ByteArrayOutputStream out;
 
   Html(int size) {
-    out = new StringBuilder(size);
+    out = new ByteArrayOutputStream(size);
   }
 
   /** Adds markup as it is. */
   Html raw(String markup) {
-    out.append(markup);
+    return raw(markup.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same, in UTF-8. */
+  Html raw(byte[] markup) {
+    out.write(markup, 0, markup.length);
     return this;
   }
 
   /** Adds text; characters that HTML has no place for become spaces. */
   Html text(String s) {
+    if (harmless(s)) {
+      return raw(s);
+    }
+    StringBuilder safe = new StringBuilder();
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
       switch (c) {
-        case '&' -> out.append("&amp;");
-        case '<' -> out.append("&lt;");
-        case '>' -> out.append("&gt;");
-        case '"' -> out.append("&quot;");
-        default -> out.appendCodePoint(sound(c) ? c : ' ');
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '"' -> safe.append("&quot;");
+        default -> safe.appendCodePoint(sound(c) ? c : ' ');
       }
     }
-    return this;
+    return raw(safe.toString());
+  }
+
+  private static boolean harmless(String s) {
+    for (int i = 0; i < s.length(); i++) {
+      char c = s.charAt(i);
+      if (c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"' || !sound(c)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean sound(int c) {
@@ -53,7 +75,7 @@ final class Html {
   /** A relative reference: what may not stand in one (RFC 3986) is written as its octets. */
   private static String address(String target) {
     StringBuilder s = new StringBuilder();
-    for (byte b : target.getBytes(java.nio.charset.StandardCharsets.UTF_8)) {
+    for (byte b : target.getBytes(StandardCharsets.UTF_8)) {
       char c = (char) (b & 0xFF);
       boolean plain = c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9';
       if (plain || "-._~#=/".indexOf(c) >= 0) {
@@ -66,8 +88,7 @@ final class Html {
     return s.toString();
   }
 
-  @Override
-  public String toString() {
-    return out.toString();
+  byte[] toBytes() {
+    return out.toByteArray();
   }
 }

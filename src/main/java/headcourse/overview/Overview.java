@@ -23,13 +23,19 @@ public final class Overview {
       h1{font-size:1.5rem;margin:.2rem 0}
       h2{font-size:1.2rem;margin:2rem 0 .3rem;border-top:2px solid #000;padding-top:.4rem}
       a{color:#000}
-      nav a,li a,figcaption a{display:inline-block;padding:.5rem .6rem .5rem 0;font-weight:bold}
+      nav a,li a{display:inline-block;padding:.5rem .6rem .5rem 0;font-weight:bold}
+      figcaption{line-height:2}
+      figcaption a{font-weight:bold}
       table{border-collapse:collapse}
       th,td{text-align:left;vertical-align:top;padding:.3rem .8rem .3rem 0;\
       border-bottom:1px solid #888}
       .wrap{overflow-x:auto;overflow-wrap:normal}
+      ul{padding-left:1.2rem}
+      nav ul{list-style:none;padding:0}
+      main td{white-space:nowrap}
       figure{margin:1rem 0;content-visibility:auto;contain-intrinsic-size:auto 30rem}
       svg{display:block;width:100%;height:auto;border:1px solid #888;box-sizing:border-box}
+      @media(max-width:30rem){main table{font-size:.75rem}main th,main td{padding-right:.35rem}}
       @media(min-width:60rem){figure:not(.wide){width:70%}}
       """;
 
@@ -43,22 +49,24 @@ public final class Overview {
   }
 
   /**
-   * The file's text.
+   * The file, UTF-8.
    *
    * @param work the job worked out
    * @param files names of the other files in the folder
    * @param bundles the parts made by {@link BundlePictures}, in the order to show them
    */
-  public static String write(ShopWork work, Collection<String> files, List<String> bundles) {
+  public static byte[] write(ShopWork work, Collection<String> files, List<byte[]> bundles) {
     Overview o = new Overview(work);
     o.head();
     o.contents(files);
     o.openings();
     o.findings();
-    bundles.forEach(o.html::raw);
+    for (byte[] b : bundles) {
+      o.html.raw(b);
+    }
     o.html.raw("</main>\n<footer>\n");
     o.words.each("frame.caution-text").forEach(t -> o.html.element("p", t));
-    return o.html.raw("</footer>\n</body>\n</html>\n").toString();
+    return o.html.raw("</footer>\n</body>\n</html>\n").toBytes();
   }
 
   private void head() {

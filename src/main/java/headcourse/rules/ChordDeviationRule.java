@@ -1,16 +1,19 @@
 package headcourse.rules;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Piece;
 import headcourse.diag.Severity;
-import headcourse.job.Params;
+import headcourse.job.HeadSpec;
 import headcourse.job.ShapeDef.ParamDef;
+import headcourse.layout.ArrisLimit;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.PlacedStone;
 import headcourse.units.Length;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** A straight arris on a curved soffit may leave the curve only so far. */
-final class ChordDeviationRule implements PieceRule {
+/** A straight arris on a curved soffit may leave the curve only so far; said once a head. */
+final class ChordDeviationRule implements HeadRule {
   @Override
   public RuleCard card() {
     return RuleCard.practice(
@@ -25,19 +28,38 @@ final class ChordDeviationRule implements PieceRule {
   }
 
   @Override
-  public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
-    Params params = head.layout().opening().head().params();
-    Length most =
-        params.length("arris-limit").orElseGet(() -> c.length("chord-deviation", 1 / 8.0, 3));
-    Length off = Length.mm(piece.stone().chordDeviation());
-    if (off.compareTo(most) <= 0 || params.word("arris").orElse("").equals("worked")) {
+  public Optional<String> look(RuleContext c, HeadWork head) {
+    HeadSpec spec = head.layout().opening().head();
+    if (ArrisLimit.worked(spec)) {
       return Optional.empty();
     }
+    Length most = ArrisLimit.of(c.job(), spec);
+    List<PlacedStone> over =
+        head.layout().stones().stream()
+            .filter(s -> s.chordDeviation() > most.mm() + 1e-9)
+            .sorted(Comparator.comparingDouble(PlacedStone::chordDeviation).reversed())
+            .toList();
+    if (over.isEmpty()) {
+      return Optional.empty();
+    }
+    // Who set the head out has counted how many stones would do.
+    Optional<String> counted =
+        head.layout().remarks().stream()
+            .filter(r -> r.key().equals("arris"))
+            .map(HeadLayout.Remark::message)
+            .findFirst();
     return Optional.of(
-        "a straight arris lies "
-            + c.say().length(off, most)
-            + " off the curve, most "
-            + c.say().length(most)
-            + ": narrower stones, or work the arris to the curve");
+        counted.orElseGet(
+                () ->
+                    "a straight arris stands off the curve by up to "
+                        + c.say().length(Length.mm(over.get(0).chordDeviation()), most)
+                        + " ("
+                        + over.get(0).mark()
+                        + "), more than "
+                        + c.say().length(most)
+                        + ", on "
+                        + Figures.count(over.size(), "stone")
+                        + "; cut narrower stones, or work the arris to the curve by the offsets")
+            + " on the tickets (arris: worked)");
   }
 }

@@ -1,5 +1,7 @@
 package headcourse.rules;
 
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.rules.Finding.SourceStatus;
 import java.util.Optional;
@@ -19,11 +21,12 @@ final class GrinderGuardRule implements JobRule {
 
   @Override
   public Optional<String> look(RuleContext c) {
-    int slots =
-        c.heads().stream()
-            .flatMap(h -> h.pieces().stream())
-            .mapToInt(p -> p.notches().size())
-            .sum();
+    int slots = 0;
+    for (HeadWork head : c.heads()) {
+      for (Piece p : head.pieces()) {
+        slots += p.notches().size();
+      }
+    }
     return slots == 0
         ? Optional.empty()
         : Optional.of(

@@ -14,7 +14,10 @@ interface HeadRule extends Rule {
   default List<Hit> check(RuleContext context) {
     List<Hit> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
-      look(context, head).ifPresent(text -> hits.add(Hit.head(head, text)));
+      Optional<String> text = look(context, head);
+      if (text.isPresent()) {
+        hits.add(Hit.head(head, text.get()));
+      }
     }
     return hits;
   }

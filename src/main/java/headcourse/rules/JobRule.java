@@ -10,6 +10,7 @@ interface JobRule extends Rule {
 
   @Override
   default List<Hit> check(RuleContext context) {
-    return look(context).map(text -> List.of(Hit.job(text))).orElse(List.of());
+    Optional<String> text = look(context);
+    return text.isPresent() ? List.of(Hit.job(text.get())) : List.of();
   }
 }

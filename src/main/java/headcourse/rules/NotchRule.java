@@ -16,10 +16,13 @@ interface NotchRule extends PieceRule {
   default Optional<String> look(RuleContext context, HeadWork head, Piece piece) {
     List<String> said = new ArrayList<>();
     for (Notch notch : piece.notches()) {
-      look(context, piece, notch)
-          .map(text -> notch.edge().word() + " edge: " + text)
-          .filter(text -> !said.contains(text))
-          .ifPresent(said::add);
+      Optional<String> text = look(context, piece, notch);
+      if (text.isPresent()) {
+        String here = notch.edge().word() + " edge: " + text.get();
+        if (!said.contains(here)) {
+          said.add(here);
+        }
+      }
     }
     return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
   }

@@ -16,7 +16,10 @@ interface PieceRule extends Rule {
     List<Hit> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
       for (Piece piece : head.pieces()) {
-        look(context, head, piece).ifPresent(text -> hits.add(Hit.stone(head, piece, text)));
+        Optional<String> text = look(context, head, piece);
+        if (text.isPresent()) {
+          hits.add(Hit.stone(head, piece, text.get()));
+        }
       }
     }
     return hits;

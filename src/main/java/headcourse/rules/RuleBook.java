@@ -73,12 +73,20 @@ public final class RuleBook {
 
   /** What every rule is, in the book's order. */
   public static List<RuleCard> cards() {
-    return ALL.stream().map(Rule::card).toList();
+    List<RuleCard> cards = new ArrayList<>();
+    for (Rule rule : ALL) {
+      cards.add(rule.card());
+    }
+    return List.copyOf(cards);
   }
 
   /** The thresholds that a job can set under {@code limits:}, in the book's order. */
   public static List<ParamDef> limits() {
-    return ALL.stream().flatMap(r -> r.limits().stream()).toList();
+    List<ParamDef> limits = new ArrayList<>();
+    for (Rule rule : ALL) {
+      limits.addAll(rule.limits());
+    }
+    return List.copyOf(limits);
   }
 
   /**
@@ -108,12 +116,13 @@ public final class RuleBook {
   }
 
   private static String accepted(Job job, String rule, String opening) {
-    return job.accepted().stream()
-        .filter(a -> a.rule().equals(rule))
-        .filter(a -> a.opening().isEmpty() || a.opening().equals(opening))
-        .map(Accepted::reason)
-        .findFirst()
-        .orElse(null);
+    for (Accepted a : job.accepted()) {
+      boolean here = a.opening().isEmpty() || a.opening().equals(opening);
+      if (here && a.rule().equals(rule)) {
+        return a.reason();
+      }
+    }
+    return null;
   }
 
   /** Findings for reading: stones of an opening of which the same is said share a line. */
@@ -126,6 +135,9 @@ public final class RuleBook {
    * word.
    */
   public static List<Diagnostic> unknownAcceptances(Job job) {
+    if (job.accepted().isEmpty()) {
+      return List.of();
+    }
     List<String> rules = cards().stream().map(RuleCard::name).toList();
     List<String> marks = job.openings().stream().map(Opening::mark).toList();
     List<Diagnostic> unknown = new ArrayList<>();

@@ -1,5 +1,6 @@
 package headcourse.rules;
 
+import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.rules.Finding.SourceStatus;
@@ -20,8 +21,14 @@ final class SilicaRule implements JobRule {
 
   @Override
   public Optional<String> look(RuleContext c) {
-    boolean saw = any(c, p -> !p.saw().isEmpty());
-    boolean grinder = any(c, p -> !p.notches().isEmpty());
+    boolean saw = false;
+    boolean grinder = false;
+    for (HeadWork head : c.heads()) {
+      for (Piece p : head.pieces()) {
+        saw |= !p.saw().isEmpty();
+        grinder |= !p.notches().isEmpty();
+      }
+    }
     if (!saw && !grinder) {
       return Optional.empty();
     }
@@ -37,9 +44,5 @@ final class SilicaRule implements JobRule {
             + tasks
             + "; limit "
             + (c.metric() ? "0.05 mg/m³ (UK 0.1)" : "50 µg/m³, action level 25"));
-  }
-
-  private static boolean any(RuleContext c, java.util.function.Predicate<Piece> test) {
-    return c.heads().stream().flatMap(h -> h.pieces().stream()).anyMatch(test);
   }
 }

@@ -5,6 +5,7 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
+import headcourse.geom.Overlap;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import java.util.List;
@@ -164,7 +165,8 @@ public final class Dimensions {
         double shorter = 1.2 + down * (half + LabelShape.below(s.text, s.lettering));
         Point leader = mid.towards(at, Math.max(0, 1 - shorter / reach));
         boolean near = far < 3 && aside == 0;
-        if (free(l) && (near || free(mid.towards(leader, 0.02), leader))) {
+        boolean apart = near || Overlap.depth(LabelShape.corners(l), mid, leader) < -0.3;
+        if (apart && free(l) && (near || free(mid.towards(leader, 0.02), leader))) {
           if (!near && align != Align.MIDDLE) {
             board.line(mid, leader, Pen.FINE);
           }
@@ -172,6 +174,11 @@ public final class Dimensions {
           return;
         }
       }
+    }
+    if (s.lettering.height() > Lettering.LEAST) {
+      Lettering least = new Lettering(Lettering.LEAST, s.lettering.bold());
+      beside(new Size(s.a, s.b, s.offset, s.text, least));
+      return;
     }
     board.add(past);
   }

@@ -28,30 +28,42 @@ public final class MarkRuns {
       String own = p.stone().mark();
       String opening = p.mark().substring(0, p.mark().length() - own.length());
       by.computeIfAbsent(opening, k -> new LinkedHashMap<>())
-          .computeIfAbsent(own.replaceAll("[0-9]+$", ""), k -> new TreeSet<>())
+          .computeIfAbsent(letters(own, own.length()), k -> new TreeSet<>())
           .add(p.stone().index());
     }
     List<String> texts = new ArrayList<>();
-    by.forEach(
-        (opening, sides) -> {
-          List<String> runs = new ArrayList<>();
-          sides.forEach(
-              (letter, numbers) -> {
-                if (numbers.first() == 0) {
-                  runs.add(letter);
-                } else {
-                  runs.addAll(runs(letter, numbers));
-                }
-              });
-          texts.add((full || by.size() > 1 ? opening : "") + String.join(", ", runs));
-        });
+    for (var opening : by.entrySet()) {
+      List<String> runs = new ArrayList<>();
+      for (var side : opening.getValue().entrySet()) {
+        if (side.getValue().first() == 0) {
+          runs.add(side.getKey());
+        } else {
+          runs.addAll(runs(side.getKey(), side.getValue()));
+        }
+      }
+      texts.add((full || by.size() > 1 ? opening.getKey() : "") + String.join(", ", runs));
+    }
     return String.join("; ", texts);
+  }
+
+  /** A mark without the digits at its end, or without so many of them. */
+  private static String letters(String mark, int most) {
+    int end = mark.length();
+    while (end > 0
+        && mark.length() - end < most
+        && mark.charAt(end - 1) >= '0'
+        && mark.charAt(end - 1) <= '9') {
+      end--;
+    }
+    return mark.substring(0, end);
   }
 
   /** Numbers, ascending. */
   public static String of(Iterable<Integer> numbers) {
     TreeSet<Integer> sorted = new TreeSet<>();
-    numbers.forEach(sorted::add);
+    for (int n : numbers) {
+      sorted.add(n);
+    }
     return String.join(", ", runs("", sorted));
   }
 
@@ -60,7 +72,7 @@ public final class MarkRuns {
     Map<String, TreeSet<Integer>> by = new TreeMap<>();
     List<String> plain = new ArrayList<>();
     for (String id : ids) {
-      String kind = id.replaceAll("[0-9]{1,6}$", "");
+      String kind = letters(id, 6);
       if (kind.length() == id.length()) {
         plain.add(id);
       } else {
@@ -68,7 +80,9 @@ public final class MarkRuns {
             .add(Integer.parseInt(id.substring(kind.length())));
       }
     }
-    by.forEach((kind, numbers) -> plain.addAll(runs(kind, numbers)));
+    for (var kind : by.entrySet()) {
+      plain.addAll(runs(kind.getKey(), kind.getValue()));
+    }
     return String.join(", ", plain);
   }
 

@@ -80,23 +80,25 @@ public final class SheetFlow {
     page = context.page(turn, name, title);
     pages.add(page);
     Box area = page.area();
+    page.board().group(Role.TITLE, "", "", b -> top = title(b, area));
+    column = 0;
+    y = top;
+  }
+
+  private double title(Board board, Box area) {
     double x = area.minX();
-    top = area.minY();
     if (!mark.isEmpty()) {
       Lettering big = new Lettering(14, true);
-      page.board().text(x, top + 14, mark, big, Align.START);
+      board.text(x, area.minY() + 14, mark, big, Align.START);
       x += LabelShape.width(mark, big) + 5;
     }
     Lettering name7 = new Lettering(7, true);
     double room = area.maxX() - x;
     List<String> lines = TextFlow.lines(title, room, name7);
     Lettering set = lines.size() > 1 ? new Lettering(5, true) : name7;
-    double at = mark.isEmpty() || lines.size() > 1 ? top : top + 7;
-    double below =
-        TextFlow.paragraph(page.board(), x, at, room, title, set) + 2 - set.height() * 0.5;
-    top = Math.max(below, mark.isEmpty() ? top : top + 18);
-    column = 0;
-    y = top;
+    double at = mark.isEmpty() || lines.size() > 1 ? area.minY() : area.minY() + 7;
+    double below = TextFlow.paragraph(board, x, at, room, title, set) + 2 - set.height() * 0.5;
+    return Math.max(below, mark.isEmpty() ? area.minY() : area.minY() + 18);
   }
 
   /** Width of a column, mm. */

@@ -1,9 +1,11 @@
 package headcourse.sheet;
 
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -128,6 +130,7 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
 
   private double row(Board board, double x, double top, List<List<String>> cells, boolean heading) {
     double left = x;
+    List<Mark> row = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       Column c = columns.get(i);
       Lettering l = letteringOf(c, heading);
@@ -138,12 +141,17 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
             case END -> left + c.width - PAD;
           };
       double y = top + pad(l.height()) + l.height();
+      List<Mark> cell = new ArrayList<>();
       for (String line : cells.get(i)) {
-        board.text(at, y, line, l, c.align);
+        if (!line.isEmpty()) {
+          cell.add(new Mark.Label(new Point(at, y), line, l, c.align, 0));
+        }
         y += l.height() * TextFlow.LEADING;
       }
+      row.add(new Mark.Group(heading ? Role.HEAD_CELL : Role.CELL, "", "", cell));
       left += c.width;
     }
+    board.add(new Mark.Group(Role.ROW, "", "", row));
     return top + height(cells, heading);
   }
 }

@@ -43,19 +43,35 @@ record Profile(List<Point> vertices) {
   }
 
   private static Profile settled(List<Point> points) {
-    double x = points.stream().mapToDouble(Point::x).min().orElseThrow();
-    double y = points.stream().mapToDouble(Point::y).min().orElseThrow();
-    return new Profile(points.stream().map(p -> new Point(p.x() - x, p.y() - y)).toList());
+    double x = Double.POSITIVE_INFINITY;
+    double y = Double.POSITIVE_INFINITY;
+    for (Point p : points) {
+      x = Math.min(x, p.x());
+      y = Math.min(y, p.y());
+    }
+    List<Point> settled = new ArrayList<>(points.size());
+    for (Point p : points) {
+      settled.add(new Point(p.x() - x, p.y() - y));
+    }
+    return new Profile(settled);
   }
 
   /** Turned end for end: half a turn about the square to its face. */
   Profile turned() {
-    return settled(vertices.stream().map(p -> new Point(0 - p.x(), 0 - p.y())).toList());
+    List<Point> turned = new ArrayList<>(vertices.size());
+    for (Point p : vertices) {
+      turned.add(new Point(0 - p.x(), 0 - p.y()));
+    }
+    return settled(turned);
   }
 
   /** Length along the blank. */
   double extent() {
-    return vertices.stream().mapToDouble(Point::x).max().orElseThrow();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Point p : vertices) {
+      most = Math.max(most, p.x());
+    }
+    return most;
   }
 
   /** Length of the rectangle of the same height and area. */
@@ -71,7 +87,11 @@ record Profile(List<Point> vertices) {
 
   /** Full height. */
   double height() {
-    return vertices.stream().mapToDouble(Point::y).max().orElseThrow();
+    double most = Double.NEGATIVE_INFINITY;
+    for (Point p : vertices) {
+      most = Math.max(most, p.y());
+    }
+    return most;
   }
 
   /** Where the part begins at a height, or NaN above it. */

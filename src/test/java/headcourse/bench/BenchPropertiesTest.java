@@ -12,6 +12,7 @@ import headcourse.job.Job;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import headcourse.units.Units;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /** What holds for the pieces of every head, over random jobs of every shape. */
 class BenchPropertiesTest {
-  private static final int SEEDS = 450;
+  private static final int SEEDS = Seeds.of(450);
   private static final GeometryFactory JTS = new GeometryFactory();
 
   /** Curves flattened this finely keep JTS within a few parts in a million. */

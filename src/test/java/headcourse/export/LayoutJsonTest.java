@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.util.HashSet;
@@ -107,7 +108,7 @@ class LayoutJsonTest {
   @Test
   void outlinesTurnCounterClockwiseAndHoldTheAreaPrinted() {
     int read = 0;
-    for (long seed = 1; seed <= 80; seed++) {
+    for (long seed = 1; seed <= Seeds.of(80); seed++) {
       Optional<ShopWork> work = WorkUp.of(RandomJobs.flat(seed).make()).value();
       if (work.isEmpty()) {
         continue;

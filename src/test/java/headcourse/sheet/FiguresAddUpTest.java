@@ -12,6 +12,7 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.elevation.ElevationSvg;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -74,7 +75,7 @@ class FiguresAddUpTest {
     for (SheetCases c : SheetCases.values()) {
       list.add(c.work("a1", Language.EN));
     }
-    for (long seed = 500; seed < 540; seed++) {
+    for (long seed = 500; seed < 500 + Seeds.of(40); seed++) {
       var maker = RandomJobs.flat(seed);
       maker.paper = "a1";
       Optional<ShopWork> work = WorkUp.of(maker.make()).value();

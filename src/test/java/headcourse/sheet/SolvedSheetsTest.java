@@ -13,6 +13,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -45,7 +46,7 @@ class SolvedSheetsTest {
   void randomFlatHeadsCollideNowhere() {
     List<String> faults = new ArrayList<>();
     int solved = 0;
-    for (long seed = 1; seed <= 70; seed++) {
+    for (long seed = 1; seed <= Seeds.of(70); seed++) {
       Random random = new Random(seed * 7919);
       JobMaker m = RandomJobs.flat(seed);
       m.paper = PAPERS.get(random.nextInt(PAPERS.size()));

@@ -1,5 +1,8 @@
 package headcourse.testing;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.TreeSet;
@@ -9,8 +12,9 @@ import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
 
-/** Holds a PDF against a standard by an independent checker, veraPDF. */
+/** Holds a PDF against standards by an independent checker, veraPDF. */
 public final class PdfChecker {
   static {
     VeraGreenfieldFoundryProvider.initialise();
@@ -18,19 +22,30 @@ public final class PdfChecker {
 
   private PdfChecker() {}
 
-  /** What fails: clause, message and place of each; none where the file conforms. */
-  public static List<String> failures(byte[] file, PDFAFlavour flavour) throws Exception {
+  /**
+   * What fails of any of some standards: standard, clause, message and place of each; none where
+   * the file conforms to all. The file is parsed once.
+   */
+  public static List<String> failures(byte[] file, PDFAFlavour... flavours) throws Exception {
+    TreeSet<String> failures = new TreeSet<>();
     try (PDFAParser parser =
-            Foundries.defaultInstance().createParser(new ByteArrayInputStream(file), flavour);
-        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
-      TreeSet<String> failures = new TreeSet<>();
-      for (TestAssertion a : validator.validate(parser).getTestAssertions()) {
-        if (a.getStatus() == TestAssertion.Status.FAILED) {
-          String place = a.getLocation().getContext();
-          failures.add(a.getRuleId().getClause() + " " + a.getMessage() + " at " + place);
+            Foundries.defaultInstance()
+                .createParser(new ByteArrayInputStream(file), flavours[0], flavours[0]);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(List.of(flavours))) {
+      parser.setFlavours(List.of(flavours));
+      List<ValidationResult> results = validator.validateAll(parser);
+      assertEquals(flavours.length, results.size());
+      for (ValidationResult r : results) {
+        assertTrue(r.getTotalAssertions() > 20, "hardly anything was looked at");
+        for (TestAssertion a : r.getTestAssertions()) {
+          if (a.getStatus() == TestAssertion.Status.FAILED) {
+            String what = a.getRuleId().getClause() + " " + a.getMessage();
+            String place = a.getLocation().getContext();
+            failures.add(r.getPDFAFlavour() + " " + what + " at " + place);
+          }
         }
       }
-      return List.copyOf(failures);
     }
+    return List.copyOf(failures);
   }
 }

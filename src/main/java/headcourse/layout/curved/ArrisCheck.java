@@ -1,9 +1,9 @@
 package headcourse.layout.curved;
 
 import headcourse.geom.Edge;
+import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
-import headcourse.units.Units;
 import java.util.List;
 
 /** Whether straight arrises stand too far off a curved soffit, and how many stones would do. */
@@ -19,10 +19,8 @@ final class ArrisCheck {
 
   /** Says so where an arris stands off by more than the limit and is not to be worked. */
   static void remark(Given given, List<PlacedStone> stones, Divider divider, Division division) {
-    Double asked = given.length("arris-limit");
-    boolean inch = given.job().units() == Units.INCH;
-    double limit = asked != null ? asked : inch ? 25.4 / 8 : 3;
-    if (given.word("arris", "straight").equals("worked")) {
+    double limit = ArrisLimit.of(given.job(), given.head()).mm();
+    if (ArrisLimit.worked(given.head())) {
       return;
     }
     List<PlacedStone> over =

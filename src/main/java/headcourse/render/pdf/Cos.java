@@ -16,6 +16,9 @@ import org.apache.pdfbox.cos.COSString;
 
 /** Short ways to make the objects that a document is built of. */
 final class Cos {
+  // Packs in half the time of the usual level, into files a tenth longer.
+  private static final int DEFLATE = 2;
+
   private Cos() {}
 
   static COSName name(String s) {
@@ -67,7 +70,7 @@ final class Cos {
   }
 
   private static byte[] packed(byte[] data) {
-    Deflater deflater = new Deflater();
+    Deflater deflater = new Deflater(DEFLATE);
     deflater.setInput(data);
     deflater.finish();
     ByteArrayOutputStream out = new ByteArrayOutputStream(data.length / 2 + 64);

@@ -17,7 +17,7 @@ enum Layer {
       case FRAME -> null;
       case STONE, WALL, SCREWS, LINES, FIGURE -> OUTLINES;
       case DIMENSIONS -> DIMENSIONS;
-      case NOTES, TABLE, HEADING -> outer == null ? NOTES : outer;
+      case NOTES, TABLE, ROW, HEAD_CELL, CELL, TITLE, HEADING -> outer == null ? NOTES : outer;
     };
   }
 

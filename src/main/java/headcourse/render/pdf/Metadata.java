@@ -11,6 +11,20 @@ import org.apache.pdfbox.cos.COSStream;
 final class Metadata {
   private static final String CREATOR = "headcourse";
 
+  /** PDF/A wants the one property described that it does not know, the claim to be PDF/UA. */
+  private static final String UA_SCHEMA =
+      "<pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType=\"Resource\">"
+          + "<pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>"
+          + "<pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>"
+          + "<pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>"
+          + "<pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType=\"Resource\">"
+          + "<pdfaProperty:name>part</pdfaProperty:name>"
+          + "<pdfaProperty:valueType>Integer</pdfaProperty:valueType>"
+          + "<pdfaProperty:category>internal</pdfaProperty:category>"
+          + "<pdfaProperty:description>Part of ISO 14289</pdfaProperty:description>"
+          + "</rdf:li></rdf:Seq></pdfaSchema:property>"
+          + "</rdf:li></rdf:Bag></pdfaExtension:schemas>\n";
+
   private Metadata() {}
 
   static COSDictionary info(PageSet set) {
@@ -44,8 +58,13 @@ final class Metadata {
         .append(" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\"")
         .append(" xmlns:pdf=\"http://ns.adobe.com/pdf/1.3/\"")
         .append(" xmlns:pdfaid=\"http://www.aiim.org/pdfa/ns/id/\"")
-        .append(" xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\">\n")
-        .append("<pdfaid:part>2</pdfaid:part><pdfaid:conformance>B</pdfaid:conformance>\n");
+        .append(" xmlns:pdfuaid=\"http://www.aiim.org/pdfua/ns/id/\"")
+        .append(" xmlns:pdfaExtension=\"http://www.aiim.org/pdfa/ns/extension/\"")
+        .append(" xmlns:pdfaSchema=\"http://www.aiim.org/pdfa/ns/schema#\"")
+        .append(" xmlns:pdfaProperty=\"http://www.aiim.org/pdfa/ns/property#\">\n")
+        .append("<pdfaid:part>2</pdfaid:part><pdfaid:conformance>B</pdfaid:conformance>\n")
+        .append("<pdfuaid:part>1</pdfuaid:part>\n")
+        .append(UA_SCHEMA);
     x.append("<dc:format>application/pdf</dc:format>\n<dc:title><rdf:Alt>")
         .append("<rdf:li xml:lang=\"x-default\">");
     escape(x, set.title());

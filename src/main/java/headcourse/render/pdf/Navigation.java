@@ -105,24 +105,26 @@ final class Navigation {
     return tree;
   }
 
-  /** Makes the links of a page; one whose target is in another bundle is left out. */
-  void link(int index, List<Mark.Link> links, Structure structure, COSDictionary section) {
+  /** Whether an anchor is in this document. */
+  boolean has(String anchor) {
+    return anchors.containsKey(anchor);
+  }
+
+  /** Makes the links of a page. */
+  void link(int index, List<PagePainter.Link> links, Structure structure) {
     COSArray annotations = new COSArray();
     COSDictionary page = objects.get(index);
     PaperSpace space = PaperSpace.of(pages.get(index));
-    for (Mark.Link l : links) {
-      COSArray target = anchors.get(l.target());
-      if (target == null) {
-        continue;
-      }
+    for (PagePainter.Link link : links) {
+      Mark.Link l = link.mark();
+      COSDictionary element = link.element();
       COSDictionary a = Cos.dictionary("Annot");
       a.setItem(COSName.SUBTYPE, Cos.name("Link"));
       a.setItem(COSName.RECT, space.box(l.box()));
       a.setItem(COSName.BORDER, Cos.array(Cos.integer(0), Cos.integer(0), Cos.integer(0)));
       a.setInt(COSName.F, 4);
-      a.setItem(COSName.DEST, target);
+      a.setItem(COSName.DEST, anchors.get(l.target()));
       a.setItem(COSName.CONTENTS, Cos.text(names.get(l.target())));
-      COSDictionary element = Structure.child("Link", section);
       COSDictionary reference = Cos.dictionary("OBJR");
       reference.setItem(Cos.name("Obj"), a);
       reference.setItem(COSName.PG, page);

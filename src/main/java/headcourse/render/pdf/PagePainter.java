@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -25,18 +26,34 @@ final class PagePainter {
   private final Tags tags;
   private final Page page;
   private final PaperSpace space;
-  private final List<Mark.Link> links = new ArrayList<>();
+  private final Predicate<String> leadsSomewhere;
+  private final List<Link> links = new ArrayList<>();
   private final List<COSStream> pictures = new ArrayList<>();
   private Pen pen;
   private double grey = -1;
   private int lineColour;
   private int fillColour;
 
-  PagePainter(Page page, Map<Face, Lettered> fonts, COSDictionary section, COSDictionary object) {
+  /** A link and its element of the structure. */
+  record Link(Mark.Link mark, COSDictionary element) {}
+
+  /**
+   * A painter.
+   *
+   * @param leadsSomewhere whether an anchor is in the document; other links are left out
+   */
+  PagePainter(
+      Page page,
+      Map<Face, Lettered> fonts,
+      Structure structure,
+      COSDictionary section,
+      COSDictionary object,
+      Predicate<String> leadsSomewhere) {
     this.page = page;
     this.fonts = fonts;
+    this.leadsSomewhere = leadsSomewhere;
     this.space = PaperSpace.of(page);
-    this.tags = new Tags(out, section, object, space);
+    this.tags = new Tags(out, structure, section, object, space, page.title());
   }
 
   /** Paints everything; gives the content stream. */
@@ -52,7 +69,7 @@ final class PagePainter {
     return out.toBytes();
   }
 
-  List<Mark.Link> links() {
+  List<Link> links() {
     return links;
   }
 
@@ -97,7 +114,9 @@ final class PagePainter {
       tags.vector(layer);
       picture(p);
     } else if (mark instanceof Mark.Link l) {
-      links.add(l);
+      if (leadsSomewhere.test(l.target())) {
+        links.add(new Link(l, tags.link()));
+      }
     }
   }
 

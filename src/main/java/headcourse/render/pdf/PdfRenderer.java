@@ -21,8 +21,8 @@ import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdfwriter.COSWriter;
 
 /**
- * Writes a bundle as a PDF/A-2b file: real text, tags, layers, bookmarks, page labels and links.
- * The same pages and seed give the same bytes.
+ * Writes a bundle as a PDF/A-2b and PDF/UA-1 file: real text, tags, layers, bookmarks, page labels
+ * and links. The same pages and seed give the same bytes.
  */
 public final class PdfRenderer {
   private final PageSet set;
@@ -104,7 +104,7 @@ public final class PdfRenderer {
       COSDictionary object = objects.get(i);
       COSDictionary section = Structure.child("Sect", structure.document());
       section.setItem(COSName.T, Cos.text(p.title()));
-      PagePainter painter = new PagePainter(p, fonts, section, object);
+      PagePainter painter = new PagePainter(p, fonts, structure, section, object, navigation::has);
       object.setItem(COSName.CONTENTS, Cos.stream(painter.paint(), true));
       PaperSpace space = PaperSpace.of(p);
       COSArray box = space.box(Box.of(0, 0, p.width(), p.height()));
@@ -123,7 +123,7 @@ public final class PdfRenderer {
       object.setItem(COSName.RESOURCES, resources);
       object.setItem(Cos.name("Tabs"), COSName.S);
       object.setInt(COSName.STRUCT_PARENTS, structure.register(painter.parents()));
-      navigation.link(i, painter.links(), structure, section);
+      navigation.link(i, painter.links(), structure);
     }
     COSDictionary outline = navigation.outline();
     if (outline != null) {

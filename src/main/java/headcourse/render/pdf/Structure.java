@@ -5,14 +5,15 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
 /**
- * The tree of tags of a document: a section for each page, in it headings, paragraphs, figures and
- * links in the order of painting.
+ * The tree of tags of a document: a section for each page, in it headings, paragraphs, tables,
+ * figures and links in the order of painting.
  */
 final class Structure {
   private final COSDictionary root = Cos.dictionary("StructTreeRoot");
   private final COSDictionary document;
   private final COSArray parents = new COSArray();
   private int nextKey;
+  private boolean titled;
 
   Structure() {
     document = element("Document", root);
@@ -26,9 +27,15 @@ final class Structure {
     return root;
   }
 
-  /** The key under which the next page or annotation finds its tags. */
   COSDictionary document() {
     return document;
+  }
+
+  /** A page's title, or a heading under it; the first of a document is a title. */
+  COSDictionary heading(boolean title, COSDictionary section) {
+    COSDictionary h = child(title || !titled ? "H1" : "H2", section);
+    titled = true;
+    return h;
   }
 
   /** Enters what a page's marked contents, or an annotation, belong to; gives the key. */
@@ -52,7 +59,8 @@ final class Structure {
 
   /** A new element without a place among its parent's kids yet. */
   static COSDictionary element(String type, COSDictionary parent) {
-    COSDictionary e = Cos.dictionary("StructElem");
+    // Its type goes without saying, and there are many.
+    COSDictionary e = new COSDictionary();
     e.setItem(COSName.S, Cos.name(type));
     e.setItem(COSName.P, parent);
     return e;

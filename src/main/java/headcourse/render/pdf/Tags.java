@@ -17,12 +17,13 @@ final class Tags {
   private static final COSDictionary ARTIFACT = new COSDictionary();
 
   private final Content out;
+  private final Structure structure;
   private final COSDictionary section;
   private final COSDictionary page;
+  private final String title;
   private final PaperSpace space;
   private final COSArray parents = new COSArray();
   private final Deque<Context> contexts = new ArrayDeque<>();
-  private boolean headed;
 
   private Layer openLayer;
   private COSDictionary openElement;
@@ -40,10 +41,21 @@ final class Tags {
 
     /** Whether every base line makes a paragraph of its own. */
     boolean lines;
+
+    /** The table or the row that is being written; null outside one. */
+    COSDictionary rows;
   }
 
-  Tags(Content out, COSDictionary section, COSDictionary page, PaperSpace space) {
+  Tags(
+      Content out,
+      Structure structure,
+      COSDictionary section,
+      COSDictionary page,
+      PaperSpace space,
+      String title) {
     this.out = out;
+    this.structure = structure;
+    this.title = title;
     this.section = section;
     this.page = page;
     this.space = space;
@@ -64,29 +76,55 @@ final class Tags {
     }
     switch (g.role()) {
       case FRAME -> c.text = ARTIFACT;
-      case FIGURE -> {
-        COSDictionary figure = Structure.child("Figure", section);
-        String alt = g.title().isBlank() ? g.id() : g.title();
-        figure.setItem(COSName.ALT, Cos.text(alt));
-        Box box = Extent.of(g);
-        if (box != null) {
-          figure.setItem(COSName.A, layout(box));
-        }
-        c.text = figure;
-        c.vector = figure;
-      }
-      case HEADING -> {
-        c.text = Structure.child(headed ? "H2" : "H1", section);
-        headed = true;
-      }
+      case FIGURE -> figure(c, g);
+      case TITLE, HEADING -> c.text = structure.heading(g.role() == Mark.Role.TITLE, section);
       case NOTES -> {}
-      default -> c.lines = true;
+      case TABLE -> c.lines = true;
+      case ROW -> {
+        if (outer.rows == null) {
+          outer.rows = Structure.child("Table", section);
+        }
+        c.rows = Structure.child("TR", outer.rows);
+      }
+      case HEAD_CELL -> {
+        c.text = Structure.child("TH", outer.rows);
+        c.text.setItem(COSName.A, columnHead());
+      }
+      case CELL -> c.text = Structure.child("TD", outer.rows);
+      default -> {
+        c.lines = true;
+        // Full-size outlines lie on the paper by themselves.
+        if (!g.title().isBlank()) {
+          figure(c, g);
+        }
+      }
     }
     contexts.push(c);
   }
 
+  private void figure(Context c, Mark.Group g) {
+    COSDictionary figure = Structure.child("Figure", section);
+    String alt = g.title().isBlank() ? g.id() : g.title();
+    figure.setItem(COSName.ALT, Cos.text(alt.isBlank() ? title : alt));
+    Box box = Extent.of(g);
+    if (box != null) {
+      figure.setItem(COSName.A, layout(box));
+    }
+    c.text = figure;
+    c.vector = figure;
+  }
+
+  private static COSDictionary columnHead() {
+    COSDictionary a = new COSDictionary();
+    a.setDirect(true);
+    a.setItem(COSName.O, Cos.name("Table"));
+    a.setItem(Cos.name("Scope"), Cos.name("Column"));
+    return a;
+  }
+
   private COSDictionary layout(Box box) {
     COSDictionary a = new COSDictionary();
+    a.setDirect(true);
     a.setItem(COSName.O, Cos.name("Layout"));
     a.setItem(COSName.BBOX, space.box(box));
     a.setItem(Cos.name("Placement"), Cos.name("Block"));
@@ -111,6 +149,12 @@ final class Tags {
     }
     c.baseLine = line;
     open(layer, c.text);
+  }
+
+  /** A link, in the paragraph of the text that was written last. */
+  COSDictionary link() {
+    COSDictionary text = contexts.peek().text;
+    return Structure.child("Link", text == null || text == ARTIFACT ? section : text);
   }
 
   private void open(Layer layer, COSDictionary element) {

@@ -5,18 +5,17 @@ import headcourse.geom.Cubic;
 import headcourse.geom.Edge;
 import headcourse.geom.EllipticArc;
 import headcourse.geom.Path;
-import headcourse.geom.Point;
 
 /** The {@code d} of a path. */
 final class PathData {
-  private final StringBuilder out = new StringBuilder();
+  private final Figures out = new Figures();
 
   private PathData() {}
 
-  static String of(Path path) {
+  static Figures of(Path path) {
     PathData d = new PathData();
-    d.out.append('M');
-    d.point(path.start());
+    d.out.put('M');
+    d.out.point(path.start());
     int last = path.edges().size() - 1;
     for (int i = 0; i <= last; i++) {
       Edge e = path.edges().get(i);
@@ -25,34 +24,30 @@ final class PathData {
       } else if (e instanceof EllipticArc a) {
         d.arc(e, a.rx(), a.ry(), a.turn(), a.sweep());
       } else if (e instanceof Cubic c) {
-        d.out.append('C');
-        d.point(c.control1());
-        d.out.append(' ');
-        d.point(c.control2());
-        d.out.append(' ');
-        d.point(c.to());
+        d.out.put('C');
+        d.out.point(c.control1());
+        d.out.put(' ');
+        d.out.point(c.control2());
+        d.out.put(' ');
+        d.out.point(c.to());
       } else if (!(path.closed() && i == last && i > 0)) {
-        d.out.append('L');
-        d.point(e.to());
+        d.out.put('L');
+        d.out.point(e.to());
       }
     }
     if (path.closed()) {
-      d.out.append('Z');
+      d.out.put('Z');
     }
-    return d.out.toString();
+    return d.out;
   }
 
   /** In parts below half a turn, since the end of a whole turn is its start. */
   private void arc(Edge edge, double rx, double ry, double turn, double sweep) {
     int parts = Math.max(1, (int) Math.ceil(Math.abs(sweep) / (0.99 * Math.PI)));
     for (int i = 1; i <= parts; i++) {
-      out.append('A').append(Numbers.of(rx)).append(' ').append(Numbers.of(ry)).append(' ');
-      out.append(Numbers.of(Math.toDegrees(turn))).append(" 0 ").append(sweep > 0 ? "1 " : "0 ");
-      point(edge.at((double) i / parts));
+      out.put('A').number(rx).put(' ').number(ry).put(' ').number(Math.toDegrees(turn));
+      out.put(' ').put('0').put(' ').put(sweep > 0 ? '1' : '0').put(' ');
+      out.point(edge.at((double) i / parts));
     }
-  }
-
-  private void point(Point p) {
-    out.append(Numbers.of(p.x())).append(' ').append(Numbers.of(p.y()));
   }
 }

@@ -37,27 +37,27 @@ public final class SvgRenderer {
   }
 
   /**
-   * The page as an element to stand among others in an HTML file, as wide as its place: without
-   * ids, titles and classes, so that nothing clashes.
+   * UTF-8 of the page as an element to stand among others in an HTML file, as wide as its place:
+   * without ids, titles and classes, so that nothing clashes.
    *
    * @param page what to draw
    * @param label what it shows, for those who have it read out
    */
-  public static String inline(Page page, String label) {
+  public static byte[] inline(Page page, String label) {
     SvgRenderer r = new SvgRenderer(true);
     r.xml.open("svg").attribute("viewBox", box(page)).attribute("role", "img");
     r.xml.attribute("aria-label", label);
     r.marks(page);
-    return r.xml.close().toString();
+    return r.xml.close().toBytes();
   }
 
   private static String box(Page page) {
-    return "0 0 " + Numbers.of(page.width()) + " " + Numbers.of(page.height());
+    return "0 0 " + Figures.of(page.width()) + " " + Figures.of(page.height());
   }
 
   private String file(Page page, String title) {
-    String w = Numbers.of(page.width());
-    String h = Numbers.of(page.height());
+    String w = Figures.of(page.width());
+    String h = Figures.of(page.height());
     xml.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     xml.open("svg").attribute("xmlns", "http://www.w3.org/2000/svg");
     xml.attribute("xmlns:xlink", "http://www.w3.org/1999/xlink").attribute("version", "1.1");
@@ -65,7 +65,7 @@ public final class SvgRenderer {
     xml.attribute("viewBox", box(page));
     words("title", title);
     words("desc", page.title());
-    xml.open("rect").attribute("width", w).attribute("height", h).attribute("fill", "#fff");
+    xml.open("rect").attribute("width", w).attribute("height", h).plain("fill", "#fff");
     xml.close();
     marks(page);
     xml.close();
@@ -73,8 +73,8 @@ public final class SvgRenderer {
   }
 
   private void marks(Page page) {
-    xml.open("g").attribute("fill", "none").attribute("stroke", "#000");
-    xml.attribute("stroke-linejoin", "round");
+    xml.open("g").plain("fill", "none").plain("stroke", "#000");
+    xml.plain("stroke-linejoin", "round");
     xml.attribute(
         "font-family", "'" + Face.family() + "', 'DejaVu Sans', 'Liberation Sans', sans-serif");
     for (Mark m : page.marks()) {
@@ -97,9 +97,9 @@ public final class SvgRenderer {
     } else if (mark instanceof Mark.Stroke s) {
       stroke(s, rgb);
     } else if (mark instanceof Mark.Fill f) {
-      xml.open("path").attribute("d", PathData.of(f.path()));
-      xml.attribute("fill", rgb == NO_COLOUR ? grey(f.shade()) : colour(rgb));
-      xml.attribute("stroke", "none").close();
+      xml.open("path").plain("d", PathData.of(f.path()));
+      xml.plain("fill", rgb == NO_COLOUR ? grey(f.shade()) : colour(rgb));
+      xml.plain("stroke", "none").close();
     } else if (mark instanceof Mark.Label l) {
       label(l, rgb);
     } else if (mark instanceof Mark.Picture p) {
@@ -109,7 +109,9 @@ public final class SvgRenderer {
 
   private void group(Mark.Group g, int rgb) {
     if (inline) {
-      g.marks().forEach(m -> write(m, rgb));
+      for (Mark m : g.marks()) {
+        write(m, rgb);
+      }
       return;
     }
     xml.open("g").attribute("class", g.role().name().toLowerCase(Locale.ROOT));
@@ -125,17 +127,17 @@ public final class SvgRenderer {
 
   private void stroke(Mark.Stroke s, int rgb) {
     Pen pen = s.pen();
-    xml.open("path").attribute("d", PathData.of(s.path()));
-    xml.attribute("stroke-width", Numbers.of(pen.width()));
+    xml.open("path").plain("d", PathData.of(s.path()));
+    xml.number("stroke-width", pen.width());
     if (pen.pattern() != Pen.Pattern.SOLID) {
       StringBuilder dashes = new StringBuilder();
       for (double d : pen.pattern().dashes()) {
-        dashes.append(dashes.length() == 0 ? "" : ",").append(Numbers.of(d));
+        dashes.append(dashes.length() == 0 ? "" : ",").append(Figures.of(d));
       }
-      xml.attribute("stroke-dasharray", dashes.toString());
+      xml.plain("stroke-dasharray", dashes.toString());
     }
     if (rgb != NO_COLOUR) {
-      xml.attribute("stroke", colour(rgb));
+      xml.plain("stroke", colour(rgb));
     }
     xml.close();
   }
@@ -147,39 +149,39 @@ public final class SvgRenderer {
     double height = l.lettering().height();
     Point p = l.at();
     xml.open("text");
-    xml.attribute("x", Numbers.of(p.x())).attribute("y", Numbers.of(p.y()));
-    xml.attribute("font-size", Numbers.of(Face.em(height)));
+    xml.number("x", p.x()).number("y", p.y());
+    xml.number("font-size", Face.em(height));
     if (l.lettering().bold()) {
-      xml.attribute("font-weight", "bold");
+      xml.plain("font-weight", "bold");
     }
     switch (l.align()) {
       case START -> {}
-      case MIDDLE -> xml.attribute("text-anchor", "middle");
-      case END -> xml.attribute("text-anchor", "end");
+      case MIDDLE -> xml.plain("text-anchor", "middle");
+      case END -> xml.plain("text-anchor", "end");
     }
     // Another font in its place must not make it run into its neighbours.
     double width = Face.of(l.lettering().bold()).width(l.text(), height);
-    xml.attribute("textLength", Numbers.of(width)).attribute("lengthAdjust", "spacingAndGlyphs");
+    xml.number("textLength", width).plain("lengthAdjust", "spacingAndGlyphs");
     if (l.degrees() != 0) {
-      xml.attribute(
+      xml.plain(
           "transform",
           "rotate("
-              + Numbers.of(-l.degrees())
+              + Figures.of(-l.degrees())
               + " "
-              + Numbers.of(p.x())
+              + Figures.of(p.x())
               + " "
-              + Numbers.of(p.y())
+              + Figures.of(p.y())
               + ")");
     }
-    xml.attribute("fill", rgb == NO_COLOUR ? "#000" : colour(rgb)).attribute("stroke", "none");
+    xml.plain("fill", rgb == NO_COLOUR ? "#000" : colour(rgb)).plain("stroke", "none");
     xml.text(l.text()).close();
   }
 
   private void picture(Mark.Picture p) {
     Box b = p.box();
     xml.open("image");
-    xml.attribute("x", Numbers.of(b.minX())).attribute("y", Numbers.of(b.minY()));
-    xml.attribute("width", Numbers.of(b.width())).attribute("height", Numbers.of(b.height()));
+    xml.number("x", b.minX()).number("y", b.minY());
+    xml.number("width", b.width()).number("height", b.height());
     xml.attribute("preserveAspectRatio", "none");
     String data = Base64.getEncoder().encodeToString(p.data());
     xml.attribute("xlink:href", "data:" + p.type() + ";base64," + data).close();

@@ -5,7 +5,7 @@ import java.util.Deque;
 
 /** An XML file in the making, everything escaped. */
 final class Xml {
-  private final StringBuilder out = new StringBuilder(16384);
+  private final Figures out = new Figures();
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Whether every element stands on a line of its own, indented. */
@@ -22,7 +22,7 @@ final class Xml {
   }
 
   Xml raw(String s) {
-    out.append(s);
+    out.put(s);
     return this;
   }
 
@@ -31,7 +31,7 @@ final class Xml {
     if (!open.isEmpty()) {
       newLine();
     }
-    out.append('<').append(element);
+    out.put('<').put(element);
     open.push(element);
     inTag = true;
     inline = false;
@@ -39,9 +39,27 @@ final class Xml {
   }
 
   Xml attribute(String name, String value) {
-    out.append(' ').append(name).append("=\"");
+    out.put(' ').put(name).put("=\"");
     escape(value);
-    out.append('"');
+    out.put('"');
+    return this;
+  }
+
+  /** An attribute whose value needs no escaping, such as path data. */
+  Xml plain(String name, String value) {
+    out.put(' ').put(name).put("=\"").put(value).put('"');
+    return this;
+  }
+
+  /** The same of what is octets already. */
+  Xml plain(String name, Figures value) {
+    out.put(' ').put(name).put('=').put('"').put(value).put('"');
+    return this;
+  }
+
+  /** An attribute that is a number. */
+  Xml number(String name, double value) {
+    out.put(' ').put(name).put('=').put('"').number(value).put('"');
     return this;
   }
 
@@ -55,24 +73,24 @@ final class Xml {
   Xml close() {
     String element = open.pop();
     if (inTag) {
-      out.append("/>");
+      out.put("/>");
       inTag = false;
     } else {
       if (!inline) {
         newLine();
       }
-      out.append("</").append(element).append('>');
+      out.put("</").put(element).put('>');
     }
     inline = false;
     if (open.isEmpty()) {
-      out.append('\n');
+      out.put('\n');
     }
     return this;
   }
 
   private void endTag() {
     if (inTag) {
-      out.append('>');
+      out.put('>');
       inTag = false;
     }
   }
@@ -81,25 +99,45 @@ final class Xml {
     if (!indented) {
       return;
     }
-    out.append('\n').append(" ".repeat(Math.min(open.size(), 20)));
+    out.put('\n').put(" ".repeat(Math.min(open.size(), 20)));
   }
 
   /** Characters that XML 1.0 has no place for become spaces. */
   private void escape(String s) {
+    if (harmless(s)) {
+      out.put(s);
+      return;
+    }
+    StringBuilder safe = new StringBuilder();
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
       switch (c) {
-        case '&' -> out.append("&amp;");
-        case '<' -> out.append("&lt;");
-        case '>' -> out.append("&gt;");
-        case '"' -> out.append("&quot;");
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '"' -> safe.append("&quot;");
         default -> {
           boolean bad = c < ' ' || c >= 0xD800 && c < 0xE000 || c == 0xFFFE || c == 0xFFFF;
-          out.appendCodePoint(bad ? ' ' : c);
+          safe.appendCodePoint(bad ? ' ' : c);
         }
       }
     }
+    out.put(safe.toString());
+  }
+
+  private static boolean harmless(String s) {
+    for (int i = 0; i < s.length(); i++) {
+      char c = s.charAt(i);
+      if (c < ' ' || c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  byte[] toBytes() {
+    return out.toBytes();
   }
 
   @Override

@@ -104,7 +104,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     private void summary() {
-      paragraph(Role.HEADING, c.say("plan.title"), new Lettering(7, true));
+      paragraph(Role.TITLE, c.say("plan.title"), new Lettering(7, true));
       if (plan.blanks().isEmpty()) {
         paragraph(Role.NOTES, c.say("plan.no-stock"), Lettering.BODY);
       } else {

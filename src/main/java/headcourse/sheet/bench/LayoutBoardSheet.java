@@ -82,7 +82,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     Box a = page.area();
     page.board()
         .group(
-            Role.HEADING,
+            Role.TITLE,
             "",
             c.say("board.title", mark),
             g ->
@@ -179,7 +179,7 @@ public final class LayoutBoardSheet implements SheetComposer {
               for (PlacedStone s : head.layout().stones()) {
                 Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
                 if (window.minX() <= b.centre().x() && b.centre().x() <= window.maxX()) {
-                  mark(g, s.mark(), b);
+                  mark(g, s.mark(), b, a);
                 }
               }
             });
@@ -204,7 +204,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     return Path.polygon(on);
   }
 
-  private static void mark(Board g, String mark, Box b) {
+  private static void mark(Board g, String mark, Box b, Box area) {
     List<Mark.Label> tries = new ArrayList<>();
     for (double h : new double[] {3.5, 2.5}) {
       for (double aside : new double[] {0, -0.2, 0.2, -0.3, 0.3}) {
@@ -219,6 +219,11 @@ public final class LayoutBoardSheet implements SheetComposer {
         tries.add(new Mark.Label(there, mark, new Lettering(h, true), Align.MIDDLE, 90));
       }
     }
+    // A stone at the edge of a part reaches past the paper; its mark doesn't.
+    tries.removeIf(
+        l ->
+            LabelShape.bounds(l).minX() < area.minX() + 1
+                || LabelShape.bounds(l).maxX() > area.maxX() - 1);
     g.firstFree(tries, 0.2);
   }
 

@@ -2,7 +2,10 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.sheet.MarkRuns;
+import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
+import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,11 +19,14 @@ import java.util.TreeMap;
  *
  * @param head the head of the first of them
  * @param pieces the stones, in setting order
- * @param blanks where each comes from, in the same order; empty where no blank is known
+ * @param blanks where those come from whose blank is known, in the same order
  * @param number from 1
  * @param of how many tickets there are
  */
-record Ticket(HeadWork head, List<Piece> pieces, List<String> blanks, int number, int of) {
+record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
+  /** A blank, and where on it a stone begins, from its left end. */
+  record Origin(String blank, Length at) {}
+
   Ticket {
     pieces = List.copyOf(pieces);
     blanks = List.copyOf(blanks);
@@ -49,9 +55,10 @@ record Ticket(HeadWork head, List<Piece> pieces, List<String> blanks, int number
     for (var e : groups.entrySet()) {
       n++;
       List<Piece> pieces = e.getValue();
-      List<String> from =
+      List<Origin> from =
           pieces.stream()
-              .map(p -> blanks.containsKey(p.mark()) ? blanks.get(p.mark()).id() : "")
+              .filter(p -> blanks.containsKey(p.mark()))
+              .map(p -> new Origin(blanks.get(p.mark()).id(), cuts.get(p.mark()).at()))
               .toList();
       tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
     }
@@ -61,6 +68,21 @@ record Ticket(HeadWork head, List<Piece> pieces, List<String> blanks, int number
   /** The first of the stones. */
   Piece piece() {
     return pieces.get(0);
+  }
+
+  /** Where its stones come from, blanks with the same place on them together. */
+  List<String> origins(SheetContext c) {
+    Map<Length, List<String>> byPlace = new TreeMap<>();
+    for (Origin o : blanks) {
+      List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
+      if (!there.contains(o.blank())) {
+        there.add(o.blank());
+      }
+    }
+    List<String> places = new ArrayList<>();
+    byPlace.forEach(
+        (at, ids) -> places.add(c.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
+    return places;
   }
 
   /** How many are to be cut, identical openings counted. */

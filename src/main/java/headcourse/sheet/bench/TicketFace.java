@@ -37,18 +37,20 @@ final class TicketFace {
   private static final double PAD = 2;
 
   private final SheetContext c;
+  private final Ticket ticket;
   private final Piece piece;
   private final TicketType type;
   private final List<String> loose = new ArrayList<>();
 
   TicketFace(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
+    this.ticket = ticket;
     this.piece = ticket.piece();
     this.type = type;
   }
 
   double height(double width) {
-    TicketFaceWords words = new TicketFaceWords(c, piece, type);
+    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
     double f = type.factor();
     return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
   }
@@ -68,7 +70,7 @@ final class TicketFace {
 
   void draw(Board board, Box box) {
     double f = type.factor();
-    TicketFaceWords words = new TicketFaceWords(c, piece, type);
+    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
     double bottom = box.maxY() - words.height(box.width(), diagonals());
     double title = titleHeight(box.width());
     Box room =

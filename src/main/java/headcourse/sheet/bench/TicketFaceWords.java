@@ -8,6 +8,9 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
+import headcourse.job.HeadSpec;
+import headcourse.job.Opening;
+import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
@@ -23,10 +26,10 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What is written under a ticket's face: the key's side, rakes, long points, height, chords, edges
- * to dress.
+ * What is written under a ticket's face: the key's side, rakes, long points, height, chords, blanks
+ * of stones alike, edges to dress.
  */
-record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
+record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
   private static final double PAD = 2;
 
   double height(double width, List<String> loose) {
@@ -37,29 +40,45 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
     flow(b, box.minX(), box.minY(), box.width(), loose);
   }
 
+  private Piece piece() {
+    return ticket.piece();
+  }
+
   private double flow(Board b, double left, double top, double width, List<String> loose) {
     double x = left + PAD;
     double w = width - 2 * PAD;
     double y = keySide(b, x, top, w);
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2;
-    Side side = piece.stone().side();
+    Side side = piece().stone().side();
     String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
     String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
-    y = TextFlow.paragraph(b, x, y, w, rake(l, piece.left()), fitting(rake(l, piece.left()), w));
-    y = TextFlow.paragraph(b, x, y, w, rake(r, piece.right()), fitting(rake(r, piece.right()), w));
-    String height = c.say("ticket.height", c.format().withUnit(piece.stone().height()));
+    y =
+        TextFlow.paragraph(
+            b, x, y, w, rake(l, piece().left()), fitting(rake(l, piece().left()), w));
+    y =
+        TextFlow.paragraph(
+            b, x, y, w, rake(r, piece().right()), fitting(rake(r, piece().right()), w));
+    String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
     y = TextFlow.paragraph(b, x, y, w, height, type.note());
     if (!loose.isEmpty()) {
       String diagonals = c.say("ticket.diagonals", String.join(" / ", loose));
       y = TextFlow.paragraph(b, x, y, w, diagonals, type.note());
     }
-    for (ChordOffsets o : ChordOffsets.of(piece.stone())) {
+    for (ChordOffsets o : ChordOffsets.of(piece().stone())) {
       if (o.greatest() * 2 >= c.job().grid().tick().mm()) {
         y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
       }
     }
-    if (!piece.exposed().isEmpty()) {
+    String arris = arris();
+    if (!arris.isEmpty()) {
+      y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
+    }
+    if (ticket.blanks().size() > 1) {
+      String from = c.say("ticket.from") + " " + String.join("; ", ticket.origins(c));
+      y = TextFlow.paragraph(b, x, y, w, from, type.note());
+    }
+    if (!piece().exposed().isEmpty()) {
       y += 0.4;
       b.line(left, y, left + width, y, Pen.FINE);
       y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
@@ -67,10 +86,30 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
     return y;
   }
 
+  // What becomes of a straight arris under a curved soffit.
+  private String arris() {
+    Length off = Length.mm(piece().stone().chordDeviation());
+    HeadSpec spec =
+        c.job().openings().stream()
+            .filter(o -> piece().mark().startsWith(o.mark() + "-"))
+            .map(Opening::head)
+            .findFirst()
+            .orElseThrow();
+    String stands = c.format().withUnit(c.format().grid().snap(off));
+    if (ArrisLimit.worked(spec)) {
+      boolean some = off.mm() * 2 >= c.job().grid().tick().mm();
+      return some ? c.say("ticket.arris-worked", stands) : "";
+    }
+    Length most = ArrisLimit.of(c.job(), spec);
+    return off.mm() > most.mm() + 1e-9
+        ? c.say("ticket.arris-over", stands, c.format().withUnit(most))
+        : "";
+  }
+
   private String dress() {
     // Edges that show alike share an entry.
     Map<List<String>, Set<String>> edges = new LinkedHashMap<>();
-    for (ExposedEdge e : piece.exposed()) {
+    for (ExposedEdge e : piece().exposed()) {
       edges
           .computeIfAbsent(
               List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
@@ -103,7 +142,7 @@ record TicketFaceWords(SheetContext c, Piece piece, TicketType type) {
   }
 
   private double keySide(Board b, double x, double top, double w) {
-    Side side = piece.stone().side();
+    Side side = piece().stone().side();
     double y = top;
     if (side == Side.CENTRE) {
       return y;

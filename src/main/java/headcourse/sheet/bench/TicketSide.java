@@ -20,7 +20,7 @@ final class TicketSide {
   private static final double PAD = 2.2;
 
   /** A smaller view does not tell left from right, mm. */
-  private static final double VIEW = 36;
+  private static final double VIEW = 32;
 
   private final SheetContext c;
   private final Ticket ticket;
@@ -99,9 +99,8 @@ final class TicketSide {
     }
     String order = MarkRuns.of(ticket.setOrders());
     y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
-    List<String> blanks = ticket.blanks().stream().filter(s -> !s.isEmpty()).distinct().toList();
-    if (!blanks.isEmpty()) {
-      String from = c.say("ticket.from", MarkRuns.ofIds(blanks));
+    if (ticket.blanks().size() == 1) {
+      String from = c.say("ticket.from") + " " + ticket.origins(c).get(0);
       y = TextFlow.paragraph(b, x, y, w, from, type.note());
     }
     return y;

@@ -10,6 +10,7 @@ import headcourse.sheet.SheetFrame;
 import headcourse.sheet.bench.CuttingPlanSheet;
 import headcourse.sheet.bench.IndexSheet;
 import headcourse.sheet.bench.LayoutBoardSheet;
+import headcourse.sheet.bench.SkewbackSheet;
 import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.contractor.ContractorElevations;
 import headcourse.sheet.contractor.NotesSheet;
@@ -36,6 +37,7 @@ public final class SheetBook {
           new IndexSheet(),
           new CuttingPlanSheet(),
           new TicketSheets(),
+          new SkewbackSheet(),
           new LayoutBoardSheet(),
           new WallElevation(),
           new StrikingSheet(),

@@ -104,7 +104,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       for (Room room : rooms) {
         Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
         if (fit.isPresent()
-            && (!labelled || fit.get().stream().allMatch(ElevationFigure::readable))
+            && (!labelled || readable(fit.get()))
             && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
           best = new ElevationChoice(room.turn, fit.get());
         }
@@ -116,16 +116,25 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
     return Optional.empty();
   }
 
+  private static boolean readable(List<ElevationFigure> figures) {
+    for (ElevationFigure f : figures) {
+      if (!f.readable()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private double lettering() {
     return figures.get(0).lettering();
   }
 
   private static double narrowest(HeadFigures figures) {
-    return figures.layout().stones().stream()
-        .map(PlacedStone::outline)
-        .mapToDouble(o -> o.bounds().width())
-        .min()
-        .orElse(1);
+    double narrowest = Double.POSITIVE_INFINITY;
+    for (PlacedStone s : figures.layout().stones()) {
+      narrowest = Math.min(narrowest, s.outline().bounds().width());
+    }
+    return narrowest;
   }
 
   private static Optional<List<ElevationFigure>> fit(
@@ -142,9 +151,13 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       }
       List<ElevationFigure> all = new ArrayList<>();
       for (HeadPart part : parts) {
-        ElevationFigure.of(figures, part, scale, words, room.width, cap)
-            .filter(f -> f.lettering() >= least - 1e-9 && f.height() <= room.height(parts.size()))
-            .ifPresent(all::add);
+        Optional<ElevationFigure> f =
+            ElevationFigure.of(figures, part, scale, words, room.width, cap);
+        if (f.isPresent()
+            && f.get().lettering() >= least - 1e-9
+            && f.get().height() <= room.height(parts.size())) {
+          all.add(f.get());
+        }
       }
       if (all.size() == parts.size()) {
         return Optional.of(all);

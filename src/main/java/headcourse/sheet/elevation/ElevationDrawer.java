@@ -47,7 +47,7 @@ public final class ElevationDrawer {
     if (detail.screws) {
       for (PlacedStone s : stones) {
         Piece piece = figures.work().piece(s.mark());
-        board.group(Role.SCREWS, "", piece.mark(), b -> screws(view, piece, s).forEach(b::add));
+        board.group(Role.SCREWS, "", piece.mark(), b -> b.addAll(screws(view, piece, s)));
       }
     }
   }
@@ -103,7 +103,7 @@ public final class ElevationDrawer {
     for (PlacedStone s : stones) {
       trial.stroke(s.outline().transformed(view), Pen.OUTLINE);
       if (detail.screws) {
-        screws(view, figures.work().piece(s.mark()), s).forEach(trial::add);
+        trial.addAll(screws(view, figures.work().piece(s.mark()), s));
       }
     }
     return trial.ink();
@@ -127,8 +127,12 @@ public final class ElevationDrawer {
       marks.add(new Mark.Fill(Path.circle(at, r), Shade.BLACK));
       marks.add(new Mark.Stroke(Path.circle(at, r), Pen.EDGE));
     }
-    return marks.stream()
-        .filter(m -> !(m instanceof Mark.Stroke s) || s.path().length() > 1e-6)
-        .toList();
+    List<Mark> seen = new ArrayList<>();
+    for (Mark m : marks) {
+      if (!(m instanceof Mark.Stroke s) || s.path().length() > 1e-6) {
+        seen.add(m);
+      }
+    }
+    return seen;
   }
 }

@@ -68,7 +68,8 @@ public final class ElevationFigure {
    */
   public static Optional<ElevationFigure> of(
       HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
-    if (part.box().width() * scale.factor() + 2 * SIDE > room) {
+    double beside = (room - part.box().width() * scale.factor()) / 2;
+    if (beside < Math.max(SIDE, EndHeights.beside(figures, beside).depth())) {
       return Optional.empty();
     }
     ElevationFigure f = new ElevationFigure(figures, part, scale, words, room, cap);
@@ -209,6 +210,12 @@ public final class ElevationFigure {
         "",
         "",
         d -> {
+          for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            if (part.holds(side.sign() * figures.topEnd(side).mm())) {
+              double beside = (room - b.width() * scale.factor()) / 2;
+              EndHeights.beside(figures, beside).draw(d, view, side, part);
+            }
+          }
           below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);
           if (abovePlan.depth() > 0 && above.any()) {
             above.moved(shift).draw(d, moved(abovePlan, left), upperside, -1);

@@ -68,9 +68,19 @@ public final class HeadFigures {
     return layout().jamb(side).mm();
   }
 
+  /** Whether joints run out on a plumb end, where their heights are printed. */
+  public boolean heightsAtEnds() {
+    return layout().joints().stream().anyMatch(j -> EndHeights.onEnd(this, j));
+  }
+
   /** Whether a stone stands on the centre line. */
   public boolean keyed() {
-    return layout().stones().stream().anyMatch(s -> s.role() == Role.KEY);
+    for (PlacedStone s : layout().stones()) {
+      if (s.role() == Role.KEY) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Overall width between the ends on the soffit line, as the printed marks add up to. */
@@ -85,18 +95,26 @@ public final class HeadFigures {
 
   /** Running mark of a side's end on the soffit line. */
   public Length end(Side side) {
-    return joints(side).stream()
-        .map(j -> snapped(j.soffitMark()))
-        .max(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    Length end = null;
+    for (JointLine j : layout().joints()) {
+      if (j.side() == side) {
+        Length mark = snapped(j.soffitMark());
+        end = end == null ? mark : end.max(mark);
+      }
+    }
+    return end == null ? Length.ZERO : end;
   }
 
   /** Running mark of a side's end on the top line. */
   public Length topEnd(Side side) {
-    return joints(side).stream()
-        .map(j -> snapped(j.topMark()))
-        .max(Comparator.naturalOrder())
-        .orElse(Length.ZERO);
+    Length end = null;
+    for (JointLine j : layout().joints()) {
+      if (j.side() == side) {
+        Length mark = snapped(j.topMark());
+        end = end == null ? mark : end.max(mark);
+      }
+    }
+    return end == null ? Length.ZERO : end;
   }
 
   /** The joints of a side, outwards. */
@@ -128,7 +146,9 @@ public final class HeadFigures {
   List<RunMark> topMarks() {
     List<RunMark> marks = new ArrayList<>();
     for (JointLine j : layout().joints()) {
-      if (!snapped(j.topMark()).equals(snapped(j.soffitMark())) && !j.topMark().isZero()) {
+      if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
+          && !j.topMark().isZero()
+          && !EndHeights.onEnd(this, j)) {
         marks.add(mark(j, j.topMark(), j.head().y()));
       }
     }

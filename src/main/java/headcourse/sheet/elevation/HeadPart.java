@@ -1,6 +1,7 @@
 package headcourse.sheet.elevation;
 
 import headcourse.geom.Box;
+import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import java.util.ArrayList;
 import java.util.List;
@@ -53,8 +54,17 @@ public final class HeadPart {
 
   /** Whether a mark belongs to one of the stones. */
   boolean holds(RunMark mark) {
+    return holds(mark.inner(), mark.outer());
+  }
+
+  /** Whether one of the stones beside a joint belongs to it. */
+  boolean holds(JointLine joint) {
+    return holds(joint.inner(), joint.outer());
+  }
+
+  private boolean holds(String inner, String outer) {
     for (PlacedStone s : stones) {
-      if (s.mark().equals(mark.inner()) || s.mark().equals(mark.outer())) {
+      if (s.mark().equals(inner) || s.mark().equals(outer)) {
         return true;
       }
     }

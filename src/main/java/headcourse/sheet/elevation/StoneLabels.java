@@ -73,7 +73,13 @@ final class StoneLabels {
       manners.add(new Manner(cap, Style.MARK_ONLY));
       manners.add(new Manner(cap, Style.MARK_TURNED));
     }
-    return manners.stream().filter(m -> m.cap <= largest + 1e-9).toList();
+    List<Manner> small = new ArrayList<>();
+    for (Manner m : manners) {
+      if (m.cap <= largest + 1e-9) {
+        small.add(m);
+      }
+    }
+    return small;
   }
 
   /** The marks for each of some stones, all in the one largest manner that suits every one. */

@@ -52,7 +52,7 @@ public final class CoverSheet implements SheetComposer {
   private static double instructions(SheetContext c, Board b, Box w) {
     double[] y = {w.minY()};
     b.group(
-        Role.HEADING,
+        Role.TITLE,
         "",
         c.say("fullsize.how"),
         g ->

@@ -137,7 +137,9 @@ final class SettingRows {
       all.add(context.say("wall.two-people", mass));
     }
     if (third) {
-      all.add(context.say("wall.check-line"));
+      all.add(
+          context.say(
+              new HeadFigures(head, format).curved() ? "wall.check-form" : "wall.check-line"));
     }
     return String.join("\n", all);
   }

@@ -95,12 +95,14 @@ public final class SettingSheet implements SheetComposer {
   private static void stackUp(SheetFlow flow, SheetContext context, HeadWork head) {
     Job job = context.job();
     flow.heading(context.say("wall.stack-up"), 34);
-    String text = job.setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar";
     StackUpTables tables = new StackUpTables(context, head);
     flow.say(
-        text, TEXT, tables.fine(job.setting().cutTolerance()), tables.fine(job.setting().opens()));
+        tables.endsKey(),
+        TEXT,
+        tables.fine(job.setting().cutTolerance()),
+        tables.fine(job.setting().opens()));
     flow.table(tables.endColumns(), tables.ends(), TEXT);
-    flow.say("wall.trim", TEXT);
+    flow.say(tables.trimKey(), TEXT);
     List<List<String>> drift = tables.drift();
     if (!drift.isEmpty()) {
       flow.table(tables.driftColumns(), drift, TEXT);

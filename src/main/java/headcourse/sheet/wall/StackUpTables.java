@@ -9,6 +9,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Table.Column;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -21,10 +22,16 @@ final class StackUpTables {
   private final SheetContext context;
   private final HeadWork head;
   private final LengthFormat fine;
+  private final boolean curved;
+  private final boolean bears;
 
   StackUpTables(SheetContext context, HeadWork head) {
     this.context = context;
     this.head = head;
+    this.curved = new HeadFigures(head, context.format()).curved();
+    // A head that springs from the jambs has no end on the wall that could slip off it.
+    this.bears =
+        !curved && !(head.layout().bearingLeft().isZero() && head.layout().bearingRight().isZero());
     // Tolerances are finer than the grid; a quarter of its step still reads as a fraction.
     Length tick = context.format().grid().tick();
     this.fine =
@@ -36,27 +43,47 @@ final class StackUpTables {
     return fine.withUnit(length);
   }
 
+  /** What is said above the ends. */
+  String endsKey() {
+    return (context.job().setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar")
+        + (curved ? "-arch" : "");
+  }
+
+  /** What is said above the stones on the way. */
+  String trimKey() {
+    return curved ? "wall.trim-arch" : "wall.trim";
+  }
+
   List<Column> endColumns() {
-    return List.of(
-        new Column(context.say("wall.side"), 30, Align.START, true),
-        new Column(context.say("wall.stones"), 22, Align.END, false),
-        new Column(context.say("wall.at-worst"), 24, Align.START, false),
-        new Column(context.say("wall.likely"), 28, Align.START, false),
-        new Column(context.say("wall.on-wall-between"), 50, Align.START, true),
-        new Column(context.say("wall.jamb-clear"), 36, Align.START, true));
+    List<Column> columns = new ArrayList<>();
+    columns.add(new Column(context.say("wall.side"), 30, Align.START, true));
+    columns.add(new Column(context.say("wall.stones"), 22, Align.END, false));
+    columns.add(new Column(context.say("wall.at-worst"), 28, Align.START, false));
+    columns.add(new Column(context.say("wall.likely"), 32, Align.START, false));
+    if (bears) {
+      columns.add(new Column(context.say("wall.on-wall-between"), 50, Align.START, true));
+    }
+    if (!curved) {
+      columns.add(new Column(context.say("wall.jamb-clear"), 32, Align.START, true));
+    }
+    return columns;
   }
 
   List<List<String>> ends() {
     List<List<String>> rows = new ArrayList<>();
     for (StackUp s : head.stackUps()) {
-      rows.add(
-          List.of(
-              context.say(s.side() == Side.LEFT ? "wall.left" : "wall.right"),
-              Integer.toString(s.stones()),
-              "± " + fine(s.worst()),
-              "± " + fine(s.likely()),
-              context.say("wall.between", fine(s.bearingLeast()), fine(s.bearingGreatest())),
-              context.say(s.jambStillClear() ? "wall.yes" : "wall.no")));
+      List<String> row = new ArrayList<>();
+      row.add(context.say(s.side() == Side.LEFT ? "wall.left" : "wall.right"));
+      row.add(Integer.toString(s.stones()));
+      row.add("± " + fine(s.worst()));
+      row.add("± " + fine(s.likely()));
+      if (bears) {
+        row.add(context.say("wall.between", fine(s.bearingLeast()), fine(s.bearingGreatest())));
+      }
+      if (!curved) {
+        row.add(context.say(s.jambStillClear() ? "wall.yes" : "wall.no"));
+      }
+      rows.add(row);
     }
     return rows;
   }
@@ -64,7 +91,11 @@ final class StackUpTables {
   List<Column> driftColumns() {
     return List.of(
         new Column(context.say("wall.after-stone"), 30, Align.START, true),
-        new Column(context.say("wall.must-stand-at"), 40, Align.START, true),
+        new Column(
+            context.say(curved ? "wall.around-crown" : "wall.must-stand-at"),
+            40,
+            Align.START,
+            true),
         new Column(context.say("wall.out-at-most"), 36, Align.START, false),
         new Column(context.say("wall.likely-out"), 36, Align.START, false),
         new Column(context.say("wall.trim-next"), 48, Align.START, true));
@@ -96,6 +127,18 @@ final class StackUpTables {
     return rows;
   }
 
+  // Along a curved soffit a tape goes round; on a level one it lies along the line.
+  private Length mark(JointLine j) {
+    if (!curved) {
+      return j.soffitMark();
+    }
+    return head.layout().curve().around().stream()
+        .filter(a -> a.side() == j.side() && a.index() == j.index())
+        .map(a -> context.format().grid().snap(a.distance()))
+        .findFirst()
+        .orElse(j.soffitMark());
+  }
+
   /** The key, then every third stone, and what the next one is trimmed to at the worst. */
   private List<List<String>> side(Side side) {
     List<JointLine> joints =
@@ -114,7 +157,7 @@ final class StackUpTables {
       rows.add(
           List.of(
               j.inner(),
-              context.format().tape(j.soffitMark()),
+              context.format().tape(mark(j)),
               "± " + fine(drift.worst()),
               "± " + fine(drift.likely()),
               next.fitted() ? "" : context.format().withUnit(trimmed)));

@@ -9,11 +9,13 @@ import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.geom.Vec;
 import headcourse.layout.HeadLayout;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A curved head's lines as they are struck out: springing, centre line, centres, rods, arcs. */
@@ -39,6 +41,9 @@ final class StrikingFigure {
     HeadLayout.Curve c = layout.curve();
     Box b = c.intrados().bounds().union(c.extrados().bounds());
     b = b.union(new Box(b.minX(), 0, b.maxX(), 0));
+    for (HeadLayout.Place p : c.places()) {
+      b = b.union(new Box(p.at().x(), p.at().y(), p.at().x(), p.at().y()));
+    }
     for (HeadLayout.Centre m : c.centres()) {
       if (near(m, b)) {
         b = b.union(new Box(m.at().x(), m.at().y(), m.at().x(), m.at().y()));
@@ -74,6 +79,11 @@ final class StrikingFigure {
         rods(b, view, m);
       }
     }
+    for (HeadLayout.Place p : c.places()) {
+      if (p.name().equals("focus")) {
+        nail(b, view, p.at());
+      }
+    }
     for (StrikingPoint p : points) {
       b.stroke(Path.circle(view.apply(p.at()), 1), Pen.CUT);
     }
@@ -84,6 +94,11 @@ final class StrikingFigure {
     for (HeadLayout.Centre m : c.centres()) {
       if (near(m, box)) {
         name(b, view.apply(m.at()), m.name(), new Lettering(7, true));
+      }
+    }
+    for (HeadLayout.Place p : c.places()) {
+      if (p.name().equals("focus")) {
+        name(b, view.apply(p.at()), "F", new Lettering(7, true));
       }
     }
     String line = context.say("wall.springing-line");
@@ -112,13 +127,28 @@ final class StrikingFigure {
         Pen.CENTRE);
   }
 
+  // A nail of an ellipse, and the string while the pencil stands at the crown.
+  private void nail(Board b, Similarity view, Point focus) {
+    Point at = view.apply(focus);
+    b.line(at.x() - 2, at.y(), at.x() + 2, at.y(), Pen.CUT);
+    b.line(at.x(), at.y() - 2, at.x(), at.y() + 2, Pen.CUT);
+    if (Math.abs(focus.x()) > 1e-6) {
+      Point crown =
+          layout.curve().intrados().edges().stream()
+              .map(Edge::to)
+              .max(Comparator.comparingDouble(Point::y))
+              .orElseThrow();
+      b.line(at, view.apply(crown), Pen.FINE);
+    }
+  }
+
   // The rod where its arc begins and where it ends.
   private static void rods(Board b, Similarity view, HeadLayout.Centre m) {
     Point at = view.apply(m.at());
     b.line(at.x() - 2, at.y(), at.x() + 2, at.y(), Pen.CUT);
     b.line(at.x(), at.y() - 2, at.x(), at.y() + 2, Pen.CUT);
     for (double angle : new double[] {m.fromAngle(), m.toAngle()}) {
-      Point tip = m.at().plus(headcourse.geom.Vec.direction(angle).times(m.trammel()));
+      Point tip = m.at().plus(Vec.direction(angle).times(m.trammel()));
       b.line(at, view.apply(tip), Pen.FINE);
     }
   }

@@ -129,15 +129,22 @@ public final class WallElevation implements SheetComposer {
     Lettering big = new Lettering(cap, true);
     double x = area.minX();
     double y = area.minY();
-    b.text(x, y + cap, opening.mark(), big, Align.START);
     double indent = LabelShape.width(opening.mark(), big) + 5;
     double width = area.width() - indent - right - (wide ? 6 : 0);
     double at = x + indent;
-    String name = opening.label().isEmpty() ? context.job().info().title() : opening.label();
-    if (opening.count() > 1) {
-      name += " · " + context.say("wall.alike", opening.count());
-    }
-    double line = TextFlow.paragraph(b, at, y, width, name, TITLE) - 1.5;
+    String label = opening.label().isEmpty() ? context.job().info().title() : opening.label();
+    String name =
+        opening.count() > 1 ? label + " · " + context.say("wall.alike", opening.count()) : label;
+    double[] below = {y};
+    b.group(
+        Role.TITLE,
+        "",
+        "",
+        g -> {
+          g.text(x, y + cap, opening.mark(), big, Align.START);
+          below[0] = TextFlow.paragraph(g, at, y, width, name, TITLE);
+        });
+    double line = below[0] - 1.5;
     if (part == null || !part.whole()) {
       int number = part == null ? 8 : part.number();
       int of = part == null ? 8 : part.of();
@@ -160,6 +167,9 @@ public final class WallElevation implements SheetComposer {
             small);
     boolean mortar = !context.job().setting().dry();
     String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
+    if (figures.heightsAtEnds()) {
+      marks += " " + context.say("wall.heights-at-ends");
+    }
     line = TextFlow.paragraph(b, at, line, width, marks, small);
     line = Math.max(line + 1, y + cap + 3);
     double barRoom = wide ? area.width() - right - 6 : area.width();

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.diag.Outcome;
 import headcourse.job.Job;
+import headcourse.testing.Seeds;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
@@ -112,7 +113,7 @@ class HostileFilesTest {
     byte[] good = Files.readAllBytes(Path.of("src/main/resources/headcourse/new-job.yaml"));
     byte[] full = Files.readAllBytes(Path.of("jobs/courtyard-windows.yaml"));
     byte[] odd = "[]{}:,&*!|>'\"%@`#-?\n\t 0/\u00bd".getBytes(StandardCharsets.UTF_8);
-    for (long seed = 0; seed < 3000; seed++) {
+    for (long seed = 0; seed < Seeds.of(2000); seed++) {
       Random random = new Random(seed);
       byte[] b = (random.nextBoolean() ? good : full).clone();
       for (int n = 1 + random.nextInt(4); n > 0; n--) {

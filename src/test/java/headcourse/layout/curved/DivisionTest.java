@@ -11,6 +11,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import headcourse.units.Units;
 import java.util.List;
@@ -41,7 +42,7 @@ class DivisionTest {
   @ParameterizedTest
   @FieldSource("SHAPES")
   void noNumberIsBetter(String shape) {
-    for (int seed = 0; seed < 15; seed++) {
+    for (int seed = 0; seed < Seeds.of(6); seed++) {
       JobMaker m = RandomHeads.job(shape, seed);
       double target = m.first().target.mm();
       double best = Double.POSITIVE_INFINITY;

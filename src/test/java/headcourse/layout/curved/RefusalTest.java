@@ -12,6 +12,7 @@ import headcourse.job.Spans;
 import headcourse.layout.Change;
 import headcourse.layout.Solution;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import java.util.Map;
 import java.util.Random;
@@ -159,7 +160,7 @@ class RefusalTest {
     String[] keys = {
       "rise", "radius", "haunch-radius", "stilt", "rod", "top", "shoulder", "course", "arris-limit"
     };
-    for (int seed = 0; seed < 400; seed++) {
+    for (int seed = 0; seed < Seeds.of(200); seed++) {
       Random r = new Random(seed);
       JobMaker m =
           CurvedJobs.of(shape, r.nextBoolean() ? 48 : 12 + r.nextInt(468), 0.25 + r.nextInt(40));
@@ -206,7 +207,7 @@ class RefusalTest {
   void randomRefusals(String shape) {
     int count = 0;
     int offered = 0;
-    for (int seed = 0; seed < 200; seed++) {
+    for (int seed = 0; seed < Seeds.of(100); seed++) {
       JobMaker m = tight(shape, seed);
       if (CurvedJobs.solve(m) instanceof Solution.Refused r) {
         count++;

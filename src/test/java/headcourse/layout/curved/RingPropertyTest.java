@@ -16,6 +16,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
+import headcourse.testing.Seeds;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +30,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /** Random heads of every shape: stones and joints fill the ring, nothing overlaps. */
 class RingPropertyTest {
   private static final GeometryFactory JTS = new GeometryFactory();
-  private static final int JOBS = 150;
+  private static final int JOBS = Seeds.of(60);
 
   /** How fine curves are flattened for JTS; the areas compared are exact. */
   private static final double FINE = 1e-3;

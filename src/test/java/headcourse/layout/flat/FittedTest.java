@@ -15,6 +15,7 @@ import headcourse.layout.shapes.Shapes;
 import headcourse.testing.ChangeWriter;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** Heads solved around stones that are cut already. */
 class FittedTest {
-  private static final int RUNS = 300;
+  private static final int RUNS = Seeds.of(150);
 
   private static Solution solve(JobMaker maker) {
     Job job = maker.make();

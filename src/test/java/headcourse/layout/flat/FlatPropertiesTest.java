@@ -17,6 +17,7 @@ import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -31,7 +32,7 @@ import org.locationtech.jts.geom.Polygon;
 
 /** What holds for every flat head, over thousands of random jobs. */
 class FlatPropertiesTest {
-  private static final int RUNS = 3000;
+  private static final int RUNS = Seeds.of(2000);
   private static final GeometryFactory JTS = new GeometryFactory();
 
   private interface Property {

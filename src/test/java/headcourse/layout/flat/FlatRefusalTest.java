@@ -15,6 +15,7 @@ import headcourse.layout.shapes.Shapes;
 import headcourse.testing.ChangeWriter;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -52,7 +53,7 @@ class FlatRefusalTest {
   void everyChangeSolves() {
     int refusals = 0;
     int changes = 0;
-    for (long seed = 0; refusals < 300; seed++) {
+    for (long seed = 0; refusals < Seeds.of(150); seed++) {
       Solution.Refused refused = refusal(seed);
       if (refused == null) {
         continue;

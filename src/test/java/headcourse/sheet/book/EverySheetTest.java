@@ -15,6 +15,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -31,8 +32,7 @@ class EverySheetTest {
   private static final List<String> PAPERS =
       List.of("letter", "legal", "tabloid", "a4", "a3", "arch-c", "arch-d");
 
-  /** More by {@code -Dheadcourse.sheets.seeds=400}, before a release. */
-  private static final long SEEDS = Long.getLong("headcourse.sheets.seeds", 40);
+  private static final int SEEDS = Seeds.of(40);
 
   static Stream<String> papers() {
     return PAPERS.stream();

@@ -1,0 +1,124 @@
+package headcourse.sheet.bench;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.job.Bundle;
+import headcourse.layout.Side;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.Table.Column;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the wall stones at the ends of arched and jack heads are cut to. */
+public final class SkewbackSheet implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final double TALLEST = 95;
+
+  /** The skewback tickets. */
+  public SkewbackSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.BENCH;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext c) {
+    List<HeadWork> heads =
+        c.work().heads().stream().filter(h -> h.layout().curve() != null).toList();
+    if (heads.isEmpty()) {
+      return List.of();
+    }
+    String title = c.say("skew.title");
+    SheetFlow flow = new SheetFlow(c, SheetFlow.bestTurn(c), "skew", title, "");
+    flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
+    flow.say("skew.how", TEXT);
+    for (HeadWork head : heads) {
+      head(flow, c, head);
+    }
+    return flow.pages();
+  }
+
+  private static void head(SheetFlow flow, SheetContext c, HeadWork head) {
+    Skewback left = Skewback.of(c.job(), head.layout(), Side.LEFT);
+    Skewback right = Skewback.of(c.job(), head.layout(), Side.RIGHT);
+    var opening = head.layout().opening();
+    String label = opening.label().isBlank() ? "" : " · " + opening.label();
+    boolean alike = left.alike(right);
+    double width = flow.width() / 2;
+    SkewbackFigure one = new SkewbackFigure(c, head, left, width, TALLEST);
+    SkewbackFigure two = new SkewbackFigure(c, head, right, width, TALLEST);
+    double height = Math.max(one.height(), two.height());
+    flow.heading(opening.mark() + label, height + 16);
+    flow.paragraph(
+        one.scale().equals(two.scale()) ? one.scale() : one.scale() + " · " + two.scale(), TEXT);
+    flow.figure(
+        height,
+        (b, x, y) ->
+            b.group(
+                Role.FIGURE,
+                "",
+                c.say("skew.title") + " " + opening.mark(),
+                g -> {
+                  one.draw(g, x, y);
+                  two.draw(g, x + width, y);
+                }));
+    List<List<String>> rows = new ArrayList<>();
+    if (alike) {
+      rows.add(row(c, left, c.say("skew.both")));
+    } else {
+      rows.add(row(c, left, c.say("skew.left")));
+      rows.add(row(c, right, c.say("skew.right")));
+    }
+    flow.table(
+        List.of(
+            new Column(c.say("skew.end"), 30, Align.START, true),
+            new Column(c.say("skew.angle"), 28, Align.START, true),
+            new Column(c.say("skew.offset"), 36, Align.START, true),
+            new Column(c.say("skew.springs"), 44, Align.START, false),
+            new Column(c.say("skew.runs-out"), 44, Align.START, false)),
+        rows,
+        TEXT);
+    flow.say(above(left), Lettering.NOTE, length(c, left.plumb()));
+  }
+
+  private static String above(Skewback cut) {
+    return cut.ring() ? "skew.then-ring" : cut.plumb() > 0.5 ? "skew.then-plumb" : "skew.then-top";
+  }
+
+  private static String length(SheetContext c, double mm) {
+    return c.format().withUnit(c.format().grid().snapMm(mm));
+  }
+
+  private static List<String> row(SheetContext c, Skewback cut, String end) {
+    return List.of(
+        end,
+        LengthFormat.degrees(cut.fromHorizontal()),
+        cut.level()
+            ? c.say("skew.level", length(c, cut.out().mm()))
+            : c.say("skew.over", length(c, cut.out().mm()), length(c, cut.up().mm())),
+        place(c, cut.from().x() - cut.jamb(), cut.from().y()),
+        place(c, cut.to().x() - cut.jamb(), cut.to().y()));
+  }
+
+  private static String place(SheetContext c, double out, double up) {
+    Length o = c.format().grid().snapMm(out);
+    Length u = c.format().grid().snapMm(up);
+    String across =
+        o.isZero() ? c.say("skew.on-jamb") : c.say("skew.past-jamb", c.format().withUnit(o));
+    String height =
+        u.isZero()
+            ? c.say("skew.on-impost")
+            : c.say(
+                u.isPositive() ? "skew.above-impost" : "skew.below-impost",
+                c.format().withUnit(u.abs()));
+    return across + ", " + height;
+  }
+}
