@@ -42,7 +42,7 @@ record CheckCommand(Path folder, Console console) {
       console.say(summary(work, h));
       ChangeLines.of(work.job(), h).forEach(console::say);
     }
-    RuleBook.summary(work.findings()).forEach(f -> console.say(line(f)));
+    RuleBook.summary(work.job(), work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
   }
 
@@ -74,7 +74,7 @@ record CheckCommand(Path folder, Console console) {
         + f.message()
         + " ("
         + f.source()
-        + (f.source().equals(f.status().words()) ? "" : "; " + f.status().words())
+        + (f.status() == Finding.SourceStatus.PRACTICE ? "" : "; " + f.status().words())
         + ")"
         + (f.accepted() == null ? "" : " -- accepted: " + f.accepted());
   }

@@ -77,7 +77,7 @@ record DrawCommand(Path folder, Console console) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");
       return Main.MACHINE;
     }
-    RuleBook.summary(work.findings()).stream()
+    RuleBook.summary(work.job(), work.findings()).stream()
         .filter(f -> f.severity() != Severity.NOTE)
         .forEach(f -> console.err().println(CheckCommand.line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;

@@ -163,8 +163,19 @@ public record HeadLayout(
    *
    * @param key message key, as in {@code rounded}
    * @param message in English
+   * @param values what the message says, as printed, for saying it in another language
    */
-  public record Remark(String key, String message) {}
+  public record Remark(String key, String message, List<String> values) {
+    /** Copies the list. */
+    public Remark {
+      values = List.copyOf(values);
+    }
+
+    /** A remark that is said in English alone. */
+    public Remark(String key, String message) {
+      this(key, message, List.of());
+    }
+  }
 
   /** The stone with a mark. */
   public PlacedStone stone(String mark) {

@@ -9,6 +9,7 @@ import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The page that shows a job's whole folder, {@code index.html}: for a telephone on the scaffold,
@@ -135,14 +136,17 @@ public final class Overview {
 
   private void findings() {
     html.raw("<section>\n").element("h2", words.say("overview.findings"));
-    List<Finding> findings = RuleBook.summary(work.findings());
+    List<Finding> findings = RuleBook.summary(work.job(), work.findings());
     if (findings.isEmpty()) {
       html.element("p", words.say("overview.no-findings"));
     } else {
       html.raw("<ul>\n");
       for (Finding f : findings) {
-        html.raw("<li><strong>").text(f.severity().word()).raw("</strong> ");
-        html.text(f.message() + " (" + f.source() + "; " + f.status().words() + ")");
+        html.raw("<li><strong>")
+            .text(words.say("rule.severity-" + f.severity().word()))
+            .raw("</strong> ");
+        String status = words.say("rule.status-" + f.status().name().toLowerCase(Locale.ROOT));
+        html.text(f.message() + " (" + f.source() + "; " + status + ")");
         if (f.accepted() != null) {
           html.text(" · " + words.say("overview.accepted") + ": " + f.accepted());
         }

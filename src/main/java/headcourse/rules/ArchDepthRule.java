@@ -45,14 +45,11 @@ final class ArchDepthRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        "the "
-            + Shape.name(head)
-            + " head is "
-            + c.say().length(depth, least)
-            + " deep; over "
-            + c.say().span(c.span(head))
-            + " it wants "
-            + c.say().length(least)
-            + " to look as if it could carry itself");
+        c.text(
+            "rule.arch-depth",
+            c.text("rule.arch-depth." + Shape.name(head)),
+            c.say().length(depth, least),
+            c.say().span(c.span(head)),
+            c.say().length(least)));
   }
 }

@@ -22,9 +22,6 @@ final class BearingAskedRule implements SideRule {
       return Optional.empty();
     }
     return Optional.of(
-        "bears "
-            + c.say().length(bears, least)
-            + " past the jamb; the job asks at least "
-            + c.say().length(least));
+        c.text("rule.bearing-asked", c.say().length(bears, least), c.say().length(least)));
   }
 }

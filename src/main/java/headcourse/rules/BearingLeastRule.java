@@ -47,12 +47,10 @@ final class BearingLeastRule implements SideRule {
       return Optional.empty();
     }
     return Optional.of(
-        "bears "
-            + c.say().length(bears, least)
-            + " on the wall; a lintel over "
-            + c.say().span(wide)
-            + " would bear "
-            + c.say().length(least)
-            + ", on a whole stone");
+        c.text(
+            "rule.bearing-least",
+            c.say().length(bears, least),
+            c.say().span(wide),
+            c.say().length(least)));
   }
 }

@@ -31,11 +31,6 @@ final class BedLeastRule implements JobRule {
     Length bed = c.job().wall().bed();
     return bed.compareTo(least) >= 0
         ? Optional.empty()
-        : Optional.of(
-            "the setting bed is "
-                + c.say().length(bed, least)
-                + "; least "
-                + c.say().length(least)
-                + ", 100 % of the back");
+        : Optional.of(c.text("rule.bed-least", c.say().length(bed, least), c.say().length(least)));
   }
 }

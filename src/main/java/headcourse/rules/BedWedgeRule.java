@@ -37,14 +37,11 @@ final class BedWedgeRule implements HeadRule {
     return thickest.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            "the rough head is "
-                + c.say().length(high.minus(low))
-                + " out of level, so the bed grows from "
-                + c.say().length(c.job().wall().bed())
-                + " to "
-                + c.say().length(thickest, most)
-                + "; most "
-                + c.say().length(most)
-                + ": pack the rough head out first");
+            c.text(
+                "rule.bed-wedge",
+                c.say().length(high.minus(low)),
+                c.say().length(c.job().wall().bed()),
+                c.say().length(thickest, most),
+                c.say().length(most)));
   }
 }

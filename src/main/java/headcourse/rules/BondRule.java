@@ -26,9 +26,9 @@ final class BondRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        Figures.count(overhead, "stone")
-            + " with a soffit overhead: back buttered 100 %, mortar with an admixture for"
-            + " overhead work, bond in shear at least "
-            + (c.metric() ? "0.345 N/mm²" : "50 lb/in²"));
+        c.text(
+            "rule.overhead-bond",
+            c.count("rule.stone-", overhead),
+            c.metric() ? "0.345 N/mm²" : "50 lb/in²"));
   }
 }

@@ -16,9 +16,6 @@ final class CarriesNothingRule implements HeadRule {
   public Optional<String> look(RuleContext c, HeadWork head) {
     return head.pieces().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            "the veneer carries nothing; the lintel over "
-                + c.say().span(c.span(head))
-                + " is by others, and the engineer's drawings govern");
+        : Optional.of(c.text("rule.carries-nothing", c.say().span(c.span(head))));
   }
 }

@@ -43,23 +43,32 @@ final class ChordDeviationRule implements HeadRule {
       return Optional.empty();
     }
     // Who set the head out has counted how many stones would do.
-    Optional<String> counted =
+    Optional<List<String>> counted =
         head.layout().remarks().stream()
             .filter(r -> r.key().equals("arris"))
-            .map(HeadLayout.Remark::message)
+            .map(HeadLayout.Remark::values)
             .findFirst();
-    return Optional.of(
+    List<String> said =
         counted.orElseGet(
-                () ->
-                    "a straight arris stands off the curve by up to "
-                        + c.say().length(Length.mm(over.get(0).chordDeviation()), most)
-                        + " ("
-                        + over.get(0).mark()
-                        + "), more than "
-                        + c.say().length(most)
-                        + ", on "
-                        + Figures.count(over.size(), "stone")
-                        + "; cut narrower stones, or work the arris to the curve by the offsets")
-            + " on the tickets (arris: worked)");
+            () ->
+                List.of(
+                    c.say().length(Length.mm(over.get(0).chordDeviation()), most),
+                    over.get(0).mark(),
+                    c.say().length(most),
+                    Integer.toString(over.size())));
+    boolean known = said.size() > 4;
+    String key =
+        counted.isEmpty()
+            ? "rule.chord-deviation.narrower"
+            : known ? "rule.chord-deviation.would-do" : "rule.chord-deviation";
+    return Optional.of(
+        c.text(
+            key,
+            said.get(0),
+            said.get(1),
+            said.get(2),
+            c.count("rule.stone-", Integer.parseInt(said.get(3))),
+            known ? said.get(4) : "",
+            known ? said.get(5) : ""));
   }
 }

@@ -53,12 +53,8 @@ final class CourseMissRule implements Rule {
     }
     boolean above = nearest.isPositive();
     return Optional.of(
-        "its top misses the bed joint "
-            + (above ? "above" : "below")
-            + " by "
-            + c.say().length(nearest.abs(), sliver)
-            + ", a sliver: "
-            + (above ? "raise" : "lower")
-            + " the top by as much, or shift the courses");
+        c.text(
+            "rule.course-miss." + (above ? "above" : "below"),
+            c.say().length(nearest.abs(), sliver)));
   }
 }

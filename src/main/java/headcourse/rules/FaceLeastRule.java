@@ -36,9 +36,6 @@ final class FaceLeastRule implements PieceRule {
     return narrowest.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            "its face narrows to "
-                + c.say().length(narrowest, least)
-                + "; least "
-                + c.say().length(least));
+            c.text("rule.face-least", c.say().length(narrowest, least), c.say().length(least)));
   }
 }

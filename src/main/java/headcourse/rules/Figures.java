@@ -1,6 +1,7 @@
 package headcourse.rules;
 
 import headcourse.job.Job;
+import headcourse.text.Words;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -24,16 +25,18 @@ final class Figures {
 
   private final Units units;
   private final LengthFormat format;
+  private final Words words;
 
-  private Figures(Units units, Grid grid) {
+  private Figures(Units units, Grid grid, Words words) {
+    this.words = words;
     this.units = units;
     this.format = new LengthFormat(units, grid);
   }
 
   /** Figures for a job: lengths to its grid, or finer where the grid is coarse. */
-  static Figures of(Job job) {
+  static Figures of(Job job, Words words) {
     Length fine = job.units() == Units.INCH ? Length.inches(1 / 32.0) : Length.mm(0.5);
-    return new Figures(job.units(), new Grid(job.grid().tick().min(fine)));
+    return new Figures(job.units(), new Grid(job.grid().tick().min(fine)), words);
   }
 
   /** {@code 7 1/2"}, {@code 190 mm}. */
@@ -61,7 +64,7 @@ final class Figures {
     if (side == 0 || !text.equals(length(limit))) {
       return text;
     }
-    return (side > 0 ? "just over " : "just under ") + text;
+    return words.say(side > 0 ? "rule.just-over" : "rule.just-under", text);
   }
 
   /** {@code 55.3 lb}, {@code 25.1 kg}. */
@@ -79,11 +82,6 @@ final class Figures {
   /** {@code 721 in²}, {@code 0.465 m²}. */
   String area(double m2) {
     return units == Units.INCH ? decimal(m2 / M2_PER_IN2, 0) + " in²" : decimal(m2, 3) + " m²";
-  }
-
-  /** {@code 1 stone}, {@code 7 stones}. */
-  static String count(int n, String what) {
-    return n + " " + what + (n == 1 ? "" : "s");
   }
 
   /** {@code 12 %}. */

@@ -10,15 +10,20 @@ import java.util.Map;
 final class FindingSummary {
   private FindingSummary() {}
 
-  /** One finding for all stones of an opening of which a rule says the same; order as before. */
-  static List<Finding> of(List<Finding> findings) {
+  /**
+   * One finding for all stones of an opening of which a rule says the same; order as before.
+   *
+   * @param findings of a job
+   * @param to the word between the ends of a run of stones
+   */
+  static List<Finding> of(List<Finding> findings, String to) {
     Map<List<Object>, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding f : findings) {
       groups.computeIfAbsent(said(bare(f)), k -> new ArrayList<>()).add(f);
     }
     List<Finding> all = new ArrayList<>();
     for (List<Finding> group : groups.values()) {
-      all.add(joined(bare(group.get(0)), group));
+      all.add(joined(bare(group.get(0)), group, to));
     }
     return List.copyOf(all);
   }
@@ -44,18 +49,18 @@ final class FindingSummary {
     return with(f, null, f.message().substring(f.stone().length()));
   }
 
-  private static Finding joined(Finding bare, List<Finding> group) {
+  private static Finding joined(Finding bare, List<Finding> group, String to) {
     if (group.size() == 1 || bare.stone() == null && group.get(0).stone() == null) {
       return group.get(0);
     }
     String opening = bare.opening() + "-";
     List<String> marks =
         group.stream().map(f -> f.stone().substring(opening.length())).distinct().toList();
-    return with(bare, null, opening + String.join(", ", runs(marks)) + bare.message());
+    return with(bare, null, opening + String.join(", ", runs(marks, to)) + bare.message());
   }
 
   /** Three and more marks in a row of one side become {@code L1 to L6}. */
-  static List<String> runs(List<String> marks) {
+  static List<String> runs(List<String> marks, String to) {
     List<String> said = new ArrayList<>();
     int i = 0;
     while (i < marks.size()) {
@@ -69,7 +74,7 @@ final class FindingSummary {
       if (end - i >= 2) {
         String low = marks.get(step > 0 ? i : end);
         String high = marks.get(step > 0 ? end : i);
-        said.add(low + " to " + high);
+        said.add(low + " " + to + " " + high);
         i = end + 1;
       } else {
         said.add(marks.get(i));

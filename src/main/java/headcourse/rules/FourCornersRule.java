@@ -41,11 +41,7 @@ final class FourCornersRule implements HeadRule {
     for (Length y : c.job().wall().courses()) {
       if (top.isPresent() && y.minus(top.get()).abs().compareTo(near(c)) <= 0) {
         Length lap = Courses.heightAt(c.job().wall().courses(), y).orElse(SliverRule.width(c));
-        return Optional.of(
-            "the top of the end stones runs in line with the bed joint at "
-                + c.say().length(y)
-                + ": four corners meet if a joint above stands over an end; keep it off by "
-                + c.say().length(lap));
+        return Optional.of(c.text("rule.four-corners", c.say().length(y), c.say().length(lap)));
       }
     }
     return Optional.empty();

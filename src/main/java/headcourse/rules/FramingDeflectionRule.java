@@ -34,12 +34,10 @@ final class FramingDeflectionRule implements HeadRule {
     double part = c.number("framing-deflection", 600);
     Length most = Length.mm(c.span(head).mm() / part);
     return Optional.of(
-        "what carries the veneer over "
-            + c.say().span(c.span(head))
-            + " may bend "
-            + c.say().length(most)
-            + " (L/"
-            + Figures.decimal(part, 0)
-            + "), by others");
+        c.text(
+            "rule.framing-deflection",
+            c.say().span(c.span(head)),
+            c.say().length(most),
+            Figures.decimal(part, 0)));
   }
 }

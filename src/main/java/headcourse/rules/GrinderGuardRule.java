@@ -29,9 +29,6 @@ final class GrinderGuardRule implements JobRule {
     }
     return slots == 0
         ? Optional.empty()
-        : Optional.of(
-            "guard on, wheel ring-tested and within its rated speed, eyes and ears covered, for the "
-                + Figures.count(slots, "slot")
-                + " drawn");
+        : Optional.of(c.text("rule.grinder-guard", c.count("rule.slot-", slots)));
   }
 }

@@ -29,12 +29,10 @@ final class GrinderReachRule implements NotchRule {
     return notch.plunge().compareTo(reach) <= 0
         ? Optional.empty()
         : Optional.of(
-            "the slot is "
-                + c.say().length(notch.plunge(), reach)
-                + " deep; a "
-                + c.say().length(blade)
-                + " blade reaches "
-                + c.say().length(reach)
-                + " below its flange");
+            c.text(
+                "rule.grinder-reach",
+                c.say().length(notch.plunge(), reach),
+                c.say().length(blade),
+                c.say().length(reach)));
   }
 }

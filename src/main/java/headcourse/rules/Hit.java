@@ -4,6 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.rules.Finding.SourceStatus;
+import headcourse.text.Words;
 
 /**
  * What a rule found, before it becomes a finding.
@@ -42,7 +43,28 @@ record Hit(
     return new Hit(opening, stone, text, severity, otherSource, otherStatus);
   }
 
-  /** The finding: place first, then what is to be said, and whom to ask where a code is behind. */
+  /** What is said in a language: whom to ask where a code is behind, and the source. */
+  Hit said(RuleCard card, Words words) {
+    return new Hit(
+        opening,
+        stone,
+        card.code() ? words.say("rule.local-code", text) : text,
+        severity,
+        SourceWords.say(source != null ? source : card.source(), words),
+        status);
+  }
+
+  /** The same said in a second language too. */
+  Hit and(Hit other) {
+    return new Hit(
+        opening, stone, both(text, other.text), severity, both(source, other.source), status);
+  }
+
+  private static String both(String a, String b) {
+    return a.equals(b) ? a : a + " / " + b;
+  }
+
+  /** The finding, place first; of a hit that has been said. */
   Finding finding(RuleCard card, String accepted) {
     String place = stone != null ? stone + ": " : opening != null ? opening + ": " : "";
     return new Finding(
@@ -50,8 +72,8 @@ record Hit(
         severity != null ? severity : card.severity(),
         opening,
         stone,
-        place + text + (card.code() ? "; check with the local code" : ""),
-        source != null ? source : card.source(),
+        place + text,
+        source,
         status != null ? status : card.status(),
         accepted);
   }

@@ -37,10 +37,9 @@ final class JackCamberRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        "no camber: over "
-            + c.say().span(span)
-            + " about "
-            + c.say().length(Length.inches(span.inches() / 96))
-            + " keeps the soffit from looking as if it sagged");
+        c.text(
+            "rule.jack-camber",
+            c.say().span(span),
+            c.say().length(Length.inches(span.inches() / 96))));
   }
 }

@@ -62,18 +62,13 @@ final class JointAtJambRule implements Rule {
   private static String text(RuleContext c, JointLine joint, Length off, Length clear) {
     String what =
         joint.outer().isEmpty()
-            ? "the end of " + joint.inner()
+            ? c.text("rule.joint-at-jamb.end", joint.inner())
             : joint.inner().isEmpty()
-                ? "the joint inside " + joint.outer()
-                : "the joint between " + joint.inner() + " and " + joint.outer();
-    String where =
-        off.isZero()
-            ? " falls in line with the jamb"
-            : " stands " + c.say().length(off, clear) + " from the jamb line";
-    return what
-        + where
-        + "; keep it "
-        + c.say().length(clear)
-        + " clear, or it looks ready to drop";
+                ? c.text("rule.joint-at-jamb.inside", joint.outer())
+                : c.text("rule.joint-at-jamb.between", joint.inner(), joint.outer());
+    return off.isZero()
+        ? c.text("rule.joint-at-jamb.in-line", what, c.say().length(clear))
+        : c.text(
+            "rule.joint-at-jamb.near", what, c.say().length(off, clear), c.say().length(clear));
   }
 }

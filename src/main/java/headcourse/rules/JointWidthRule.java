@@ -42,17 +42,17 @@ final class JointWidthRule implements HeadRule {
     Length most = c.length("joint-width-most", 3 / 4.0, 19);
     if (setting.joint().compareTo(least) < 0) {
       return Optional.of(
-          "mortar joints of "
-              + c.say().length(setting.joint(), least)
-              + " can't be filled; least "
-              + c.say().length(least));
+          c.text(
+              "rule.joint-width.least",
+              c.say().length(setting.joint(), least),
+              c.say().length(least)));
     }
     if (setting.joint().compareTo(most) > 0) {
       return Optional.of(
-          "mortar joints of "
-              + c.say().length(setting.joint(), most)
-              + " are wide for an arch; most "
-              + c.say().length(most));
+          c.text(
+              "rule.joint-width.most",
+              c.say().length(setting.joint(), most),
+              c.say().length(most)));
     }
     return Optional.empty();
   }

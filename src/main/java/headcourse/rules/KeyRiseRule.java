@@ -38,11 +38,10 @@ final class KeyRiseRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        "the key stands up "
-            + c.say().length(spec.key().rise(), most)
-            + " above its neighbours; over a depth of "
-            + c.say().length(spec.height())
-            + " no more than "
-            + c.say().length(most));
+        c.text(
+            "rule.key-rise",
+            c.say().length(spec.key().rise(), most),
+            c.say().length(spec.height()),
+            c.say().length(most)));
   }
 }

@@ -23,11 +23,10 @@ final class LathRule implements JobRule {
       return Optional.empty();
     }
     return Optional.of(
-        "before the scratch coat: lath laps "
-            + c.say().length(c.inUnits(3, 75))
-            + " and wraps corners "
-            + c.say().length(c.inUnits(16, 400))
-            + "; the wall is true within "
-            + (c.metric() ? "6 mm in 3 m" : "1/4\" in 10'"));
+        c.text(
+            "rule.lath",
+            c.say().length(c.inUnits(3, 75)),
+            c.say().length(c.inUnits(16, 400)),
+            c.text(c.metric() ? "rule.lath.true-metric" : "rule.lath.true-inch")));
   }
 }

@@ -47,12 +47,11 @@ final class LeftoverRule implements Rule {
   }
 
   private static String text(RuleContext c, Piece narrow, Piece wide) {
-    return c.say().length(Length.mm(middle(narrow)))
-        + " wide beside "
-        + wide.mark()
-        + " at "
-        + c.say().length(Length.mm(middle(wide)))
-        + " reads as a leftover; share the width out";
+    return c.text(
+        "rule.leftover",
+        c.say().length(Length.mm(middle(narrow))),
+        wide.mark(),
+        c.say().length(Length.mm(middle(wide))));
   }
 
   private static double middle(Piece p) {

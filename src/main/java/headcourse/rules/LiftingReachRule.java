@@ -47,17 +47,13 @@ final class LiftingReachRule implements PieceRule {
       return Optional.empty();
     }
     return Optional.of(
-        "weighs up to "
-            + c.say().mass(piece.liftingKg())
-            + "; one person should lift "
-            + c.say().mass(alone)
-            + " here (hands "
-            + c.say().length(lift.horizontal())
-            + " out and "
-            + c.say().length(lift.vertical())
-            + " up, going up "
-            + c.say().length(lift.travel())
-            + "): a helper or a hoist");
+        c.text(
+            "rule.lifting-reach",
+            c.say().mass(piece.liftingKg()),
+            c.say().mass(alone),
+            c.say().length(lift.horizontal()),
+            c.say().length(lift.vertical()),
+            c.say().length(lift.travel())));
   }
 
   private static NioshLift lift(RuleContext c, HeadWork head) {

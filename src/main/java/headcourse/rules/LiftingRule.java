@@ -37,10 +37,6 @@ final class LiftingRule implements PieceRule {
     double from = limit(c);
     return piece.liftingKg() < from * (1 - 1e-9)
         ? Optional.empty()
-        : Optional.of(
-            "weighs up to "
-                + c.say().mass(piece.liftingKg())
-                + ": two people, from "
-                + c.say().mass(from));
+        : Optional.of(c.text("rule.lifting", c.say().mass(piece.liftingKg()), c.say().mass(from)));
   }
 }

@@ -45,14 +45,9 @@ final class MinorArchRule implements HeadRule {
     if (!wide && ratio <= steep + 1e-9) {
       return Optional.empty();
     }
-    String why =
-        wide
-            ? "spans " + c.say().span(span) + ", more than " + c.say().span(most)
-            : "rises "
-                + Figures.decimal(ratio, 2)
-                + " of its span, more than "
-                + Figures.decimal(steep, 2);
     return Optional.of(
-        why + ": a real arch of that size is an engineer's; the lintel behind this one carries");
+        wide
+            ? c.text("rule.minor-arch.span", c.say().span(span), c.say().span(most))
+            : c.text("rule.minor-arch.rise", Figures.decimal(ratio, 2), Figures.decimal(steep, 2)));
   }
 }

@@ -15,8 +15,6 @@ final class NotchReachRule implements NotchRule {
 
   @Override
   public Optional<String> look(RuleContext c, Piece piece, Notch notch) {
-    return notch.reachable()
-        ? Optional.empty()
-        : Optional.of("closed when the stone goes up: the screw can't be driven");
+    return notch.reachable() ? Optional.empty() : Optional.of(c.text("rule.notch-reach"));
   }
 }

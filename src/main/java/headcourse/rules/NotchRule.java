@@ -18,7 +18,7 @@ interface NotchRule extends PieceRule {
     for (Notch notch : piece.notches()) {
       Optional<String> text = look(context, piece, notch);
       if (text.isPresent()) {
-        String here = notch.edge().word() + " edge: " + text.get();
+        String here = context.edge(notch.edge()) + ": " + text.get();
         if (!said.contains(here)) {
           said.add(here);
         }

@@ -17,6 +17,6 @@ final class NotchShowsRule implements NotchRule {
   public Optional<String> look(RuleContext c, Piece piece, Notch notch) {
     return notch.hiddenBy() != null && !notch.hiddenBy().isEmpty()
         ? Optional.empty()
-        : Optional.of("nothing hides the slot; it shows in the finished wall");
+        : Optional.of(c.text("rule.notch-shows"));
   }
 }

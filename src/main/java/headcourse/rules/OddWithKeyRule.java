@@ -27,9 +27,7 @@ final class OddWithKeyRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        Figures.count(n, "stone")
-            + " "
-            + (key ? "with a key, not the same number on both sides" : "and a joint on the centre")
-            + "; an arch is set with an odd number and a key");
+        c.text(
+            key ? "rule.odd-with-key.key" : "rule.odd-with-key.joint", c.count("rule.stone-", n)));
   }
 }

@@ -39,10 +39,7 @@ final class OverheadPropRule implements HeadRule {
       return Optional.empty();
     }
     return Optional.of(
-        Figures.count(hanging, "stone")
-            + ", "
-            + c.say().mass(kg)
-            + " in all, over the opening: prop them until the mortar has set for a day");
+        c.text("rule.overhead-prop", c.count("rule.stone-", hanging), c.say().mass(kg)));
   }
 
   /** Whether its weight is over the opening rather than on the wall. */

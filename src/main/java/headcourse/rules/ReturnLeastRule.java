@@ -34,9 +34,6 @@ final class ReturnLeastRule implements PieceRule {
     return !deep.isPositive() || deep.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            "its return is "
-                + c.say().length(deep, least)
-                + " deep; least "
-                + c.say().length(least));
+            c.text("rule.return-least", c.say().length(deep, least), c.say().length(least)));
   }
 }

@@ -8,6 +8,7 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.stock.StockPlan;
+import headcourse.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -98,11 +99,11 @@ public final class RuleBook {
    * @param stock cutting plan and order
    */
   public static List<Finding> check(Job job, List<HeadWork> heads, StockPlan stock) {
-    RuleContext context = new RuleContext(job, heads, stock);
+    List<RuleContext> contexts = RuleContext.all(job, heads, stock);
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : ALL) {
       RuleCard card = rule.card();
-      for (Hit hit : rule.check(context)) {
+      for (Hit hit : said(rule, contexts)) {
         findings.add(hit.finding(card, accepted(job, card.name(), hit.opening())));
       }
     }
@@ -113,6 +114,23 @@ public final class RuleBook {
                 (Finding f) -> f.opening() == null ? marks.size() : marks.indexOf(f.opening()))
             .thenComparing(Finding::severity));
     return List.copyOf(findings);
+  }
+
+  /** What a rule finds, in every language of the job: it finds the same in each. */
+  private static List<Hit> said(Rule rule, List<RuleContext> contexts) {
+    List<Hit> all = new ArrayList<>();
+    for (RuleContext context : contexts) {
+      List<Hit> hits = rule.check(context);
+      for (int i = 0; i < hits.size(); i++) {
+        Hit hit = hits.get(i).said(rule.card(), context.words());
+        if (i < all.size() && context != contexts.get(0)) {
+          all.set(i, all.get(i).and(hit));
+        } else {
+          all.add(hit);
+        }
+      }
+    }
+    return all;
   }
 
   private static String accepted(Job job, String rule, String opening) {
@@ -126,8 +144,8 @@ public final class RuleBook {
   }
 
   /** Findings for reading: stones of an opening of which the same is said share a line. */
-  public static List<Finding> summary(List<Finding> findings) {
-    return FindingSummary.of(findings);
+  public static List<Finding> summary(Job job, List<Finding> findings) {
+    return FindingSummary.of(findings, Words.of(job.language().word()).say("rule.run-to"));
   }
 
   /**

@@ -1,8 +1,10 @@
 package headcourse.rules;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
 import headcourse.stock.StockPlan;
+import headcourse.text.Words;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -14,11 +16,34 @@ import java.util.List;
  * @param job the job
  * @param heads its heads, in the job's order
  * @param stock cutting plan and order
- * @param say figures in the job's units
+ * @param words those of the language that is spoken
+ * @param say figures in the job's units and that language
  */
-record RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Figures say) {
-  RuleContext(Job job, List<HeadWork> heads, StockPlan stock) {
-    this(job, List.copyOf(heads), stock, Figures.of(job));
+record RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Words words, Figures say) {
+  RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Words words) {
+    this(job, List.copyOf(heads), stock, words, Figures.of(job, words));
+  }
+
+  /** One context for each language of the job. */
+  static List<RuleContext> all(Job job, List<HeadWork> heads, StockPlan stock) {
+    return Words.of(job.language().word()).singly().stream()
+        .map(words -> new RuleContext(job, heads, stock, words))
+        .toList();
+  }
+
+  /** What to say for a key. */
+  String text(String key, Object... values) {
+    return words.say(key, values);
+  }
+
+  /** So many of something, from a key's beginning that {@code one} and {@code many} complete. */
+  String count(String key, int n) {
+    return words.say(key + (n == 1 ? "one" : "many"), n);
+  }
+
+  /** The name of an edge. */
+  String edge(EdgeName edge) {
+    return words.say("rule.edge-" + edge.word());
   }
 
   /** A threshold: the job's, or the rule's own. */

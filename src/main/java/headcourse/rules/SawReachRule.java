@@ -25,24 +25,28 @@ final class SawReachRule implements PieceRule {
     List<String> said = new ArrayList<>();
     for (SawPass pass : piece.saw()) {
       if (!pass.possible()) {
-        said.add(pass.edge().word() + " edge, pass " + pass.number() + why(c, pass));
+        said.add(why(c, pass));
       }
     }
     return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
   }
 
   private static String why(RuleContext c, SawPass pass) {
+    String edge = c.edge(pass.edge());
     Length cuts = c.job().tools().saw().depthOfCut();
     if (pass.depth().compareTo(cuts) > 0) {
-      return " needs a cut "
-          + c.say().length(pass.depth(), cuts)
-          + " deep, the saw cuts "
-          + c.say().length(cuts)
-          + ": a larger saw, or cut from both sides";
+      return c.text(
+          "rule.saw-reach.deep",
+          edge,
+          pass.number(),
+          c.say().length(pass.depth(), cuts),
+          c.say().length(cuts));
     }
-    return " needs the blade tilted "
-        + LengthFormat.degrees(pass.tilt())
-        + ", the saw tilts to "
-        + LengthFormat.degrees(c.job().tools().saw().tiltsTo());
+    return c.text(
+        "rule.saw-reach.tilt",
+        edge,
+        pass.number(),
+        LengthFormat.degrees(pass.tilt()),
+        LengthFormat.degrees(c.job().tools().saw().tiltsTo()));
   }
 }

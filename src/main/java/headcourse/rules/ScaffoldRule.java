@@ -41,11 +41,9 @@ final class ScaffoldRule implements HeadRule {
     }
     boolean scaffold = stand.compareTo(c.inUnits(120, 3050)) >= 0;
     return Optional.of(
-        "the head's top is "
-            + c.say().span(top)
-            + " up, so the mason stands about "
-            + c.say().span(stand)
-            + " up: "
-            + (scaffold ? "scaffold with guardrails" : "guard against falls"));
+        c.text(
+            scaffold ? "rule.scaffold.scaffold" : "rule.scaffold.guard",
+            c.say().span(top),
+            c.say().span(stand)));
   }
 }

@@ -39,12 +39,10 @@ final class ScratchCoatRule implements JobRule {
       return Optional.empty();
     }
     return Optional.of(
-        "the scratch coat is "
-            + c.say().length(coat, coat.compareTo(least) < 0 ? least : most)
-            + "; "
-            + c.say().length(least)
-            + " to "
-            + c.say().length(most)
-            + " is usual");
+        c.text(
+            "rule.scratch-coat",
+            c.say().length(coat, coat.compareTo(least) < 0 ? least : most),
+            c.say().length(least),
+            c.say().length(most)));
   }
 }

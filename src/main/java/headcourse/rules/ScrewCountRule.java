@@ -36,12 +36,9 @@ final class ScrewCountRule implements PieceRule {
       return Optional.empty();
     }
     return Optional.of(
-        "measures "
-            + c.say().length(longest, most)
-            + " and has "
-            + (screws == 0 ? "no screw" : "one screw")
-            + "; over "
-            + c.say().length(most)
-            + " two hold it");
+        c.text(
+            screws == 0 ? "rule.screw-count.none" : "rule.screw-count.one",
+            c.say().length(longest, most),
+            c.say().length(most)));
   }
 }

@@ -22,10 +22,7 @@ final class ScrewCoverRule implements NotchRule {
     return notch.cover().compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            "the slot leaves "
-                + c.say().length(notch.cover(), least)
-                + " to the face, least "
-                + c.say().length(least)
-                + ": a shallower slot, or a smaller blade");
+            c.text(
+                "rule.screw-cover", c.say().length(notch.cover(), least), c.say().length(least)));
   }
 }

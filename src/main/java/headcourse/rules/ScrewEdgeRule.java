@@ -33,10 +33,7 @@ final class ScrewEdgeRule implements NotchRule {
     return near.minus(least).mm() >= -1e-6
         ? Optional.empty()
         : Optional.of(
-            "the slot stands "
-                + c.say().length(near, least)
-                + " from the edge's end; least "
-                + c.say().length(least));
+            c.text("rule.screw-edge", c.say().length(near, least), c.say().length(least)));
   }
 
   private static boolean onLeft(Piece piece, EdgeName edge) {

@@ -41,11 +41,10 @@ final class ScrewEndsRule implements PieceRule {
     return far.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            "an end is "
-                + c.say().length(far, most)
-                + " from the nearest screw; on a stone "
-                + c.say().length(high)
-                + " high at most "
-                + c.say().length(most));
+            c.text(
+                "rule.screw-ends",
+                c.say().length(far, most),
+                c.say().length(high),
+                c.say().length(most)));
   }
 }

@@ -20,21 +20,18 @@ final class ScrewReachRule implements NotchRule {
   public Optional<String> look(RuleContext c, Piece piece, Notch notch) {
     Length least = c.job().fastener().embedment();
     if (notch.screw() == null) {
-      String at =
-          c.job().fastener().lengths().stream()
-              .reduce(Length::max)
-              .map(l -> "the longest at hand, " + c.say().length(l) + ", is too short")
-              .orElse("none is at hand");
-      return Optional.of("no screw reaches " + c.say().length(least) + " behind the bed; " + at);
+      return c.job().fastener().lengths().stream()
+          .reduce(Length::max)
+          .map(l -> c.text("rule.screw-reach.none-long", c.say().length(least), c.say().length(l)))
+          .or(() -> Optional.of(c.text("rule.screw-reach.none", c.say().length(least))));
     }
     return notch.penetration().compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            "a screw of "
-                + c.say().length(notch.screw())
-                + " reaches "
-                + c.say().length(notch.penetration(), least)
-                + " behind the bed; least "
-                + c.say().length(least));
+            c.text(
+                "rule.screw-reach.short",
+                c.say().length(notch.screw()),
+                c.say().length(notch.penetration(), least),
+                c.say().length(least)));
   }
 }

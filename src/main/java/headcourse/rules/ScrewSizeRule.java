@@ -37,19 +37,15 @@ final class ScrewSizeRule implements JobRule {
     Length least = c.length("screw-embedment", 3 / 4.0, 19);
     if (c.job().fastener().shank().compareTo(shank) < 0) {
       return Optional.of(
-          "a shank of "
-              + c.say().length(c.job().fastener().shank(), shank)
-              + " is thinner than a #8; stainless or zinc-coated, "
-              + c.say().length(shank)
-              + " at least");
+          c.text(
+              "rule.screw-size.shank",
+              c.say().length(c.job().fastener().shank(), shank),
+              c.say().length(shank)));
     }
     Length in = c.job().fastener().embedment();
     return in.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            "the job lets screws go in "
-                + c.say().length(in, least)
-                + "; at least "
-                + c.say().length(least));
+            c.text("rule.screw-size.embedment", c.say().length(in, least), c.say().length(least)));
   }
 }

@@ -36,11 +36,10 @@ final class SegmentalRiseRule implements HeadRule {
         .filter(rise -> rise.minus(least).mm() < -1e-6)
         .map(
             rise ->
-                "the soffit rises "
-                    + c.say().length(rise, least)
-                    + " over "
-                    + c.say().span(c.span(head))
-                    + "; least "
-                    + c.say().length(least));
+                c.text(
+                    "rule.segmental-rise",
+                    c.say().length(rise, least),
+                    c.say().span(c.span(head)),
+                    c.say().length(least)));
   }
 }

@@ -42,12 +42,10 @@ final class SharpArrisRule implements PieceRule {
       return Optional.empty();
     }
     return Optional.of(
-        "comes to a corner of "
-            + LengthFormat.degrees(Angle.degrees(sharpest))
-            + "; "
-            + LengthFormat.degrees(limit)
-            + " and sharper chips: ease the arris"
-            + (Shape.of(head) == Shape.JACK ? ", or steepen the skewback" : ""));
+        c.text(
+            Shape.of(head) == Shape.JACK ? "rule.sharp-arris.jack" : "rule.sharp-arris",
+            LengthFormat.degrees(Angle.degrees(sharpest)),
+            LengthFormat.degrees(limit)));
   }
 
   private static double sharpest(List<Edge> edges) {

@@ -16,13 +16,14 @@ interface SideRule extends Rule {
     List<Hit> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+        String end = side == Side.LEFT ? "rule.end-left" : "rule.end-right";
         look(context, head, side)
             .ifPresent(
                 text ->
                     hits.add(
                         Ends.of(head, side)
                             .map(piece -> Hit.stone(head, piece, text))
-                            .orElseGet(() -> Hit.head(head, side.word() + " end " + text))));
+                            .orElseGet(() -> Hit.head(head, context.text(end, text)))));
       }
     }
     return hits;

@@ -4,6 +4,8 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.rules.Finding.SourceStatus;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Cutting stone raises dust that kills. */
@@ -32,17 +34,14 @@ final class SilicaRule implements JobRule {
     if (!saw && !grinder) {
       return Optional.empty();
     }
-    String tasks =
-        (saw ? "wet saw with built-in water" : "")
-            + (saw && grinder ? "; " : "")
-            + (grinder
-                ? "hand grinder with shroud and collector, or water, and a respirator (APF 10) for"
-                    + " more than 4 hours indoors"
-                : "");
-    return Optional.of(
-        "respirable silica: "
-            + tasks
-            + "; limit "
-            + (c.metric() ? "0.05 mg/m³ (UK 0.1)" : "50 µg/m³, action level 25"));
+    List<String> tasks = new ArrayList<>();
+    if (saw) {
+      tasks.add(c.text("rule.silica.saw"));
+    }
+    if (grinder) {
+      tasks.add(c.text("rule.silica.grinder"));
+    }
+    String limit = c.text(c.metric() ? "rule.silica.limit-metric" : "rule.silica.limit-inch");
+    return Optional.of(c.text("rule.silica", String.join("; ", tasks), limit));
   }
 }

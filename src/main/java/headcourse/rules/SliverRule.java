@@ -35,11 +35,6 @@ final class SliverRule implements SideRule {
     return Ends.wall(head, side)
         .map(wall -> wall.minus(bears))
         .filter(left -> left.isPositive() && left.compareTo(least) < 0)
-        .map(
-            left ->
-                "leaves a strip of "
-                    + c.say().length(left, least)
-                    + " to the wall's edge; run the head to the edge, or leave "
-                    + c.say().length(least));
+        .map(left -> c.text("rule.sliver", c.say().length(left, least), c.say().length(least)));
   }
 }

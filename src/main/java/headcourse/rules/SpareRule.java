@@ -30,9 +30,6 @@ final class SpareRule implements JobRule {
     double spare = c.job().stock().spare();
     return c.stock().order().isEmpty() || spare >= least - 1e-9
         ? Optional.empty()
-        : Optional.of(
-            Figures.percent(spare)
-                + " is ordered over; 10 to 15 % is usual, more for dry heads, and a later batch"
-                + " won't match");
+        : Optional.of(c.text("rule.spare", Figures.percent(spare)));
   }
 }

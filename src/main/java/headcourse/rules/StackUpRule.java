@@ -33,28 +33,24 @@ final class StackUpRule implements SideRule {
     if (bears && s.jambStillClear()) {
       return Optional.empty();
     }
-    String what =
-        bears
-            ? "a joint may come within "
-                + c.say().length(head.layout().opening().head().clear())
-                + " of the jamb line"
-            : "bears "
-                + c.say().length(s.bearingLeast(), least)
-                + " at the worst, least "
-                + c.say().length(least);
+    String stones = c.count("rule.stone-", s.stones());
+    String worst = c.say().length(s.worst());
+    String likely = c.say().length(s.likely());
     return Optional.of(
-        what
-            + ": "
-            + Figures.count(s.stones(), "stone")
-            + " may add up to "
-            + c.say().length(s.worst())
-            + " either way, likely "
-            + c.say().length(s.likely())
-            + "; "
-            + (bears
-                ? "check the running mark at every third stone and trim the next to it"
-                : "leave its outer end "
-                    + c.say().length(least.minus(s.bearingLeast()))
-                    + " long until the rest is fitted"));
+        bears
+            ? c.text(
+                "rule.stack-up.jamb",
+                c.say().length(head.layout().opening().head().clear()),
+                stones,
+                worst,
+                likely)
+            : c.text(
+                "rule.stack-up.bearing",
+                c.say().length(s.bearingLeast(), least),
+                c.say().length(least),
+                stones,
+                worst,
+                likely,
+                c.say().length(least.minus(s.bearingLeast()))));
   }
 }

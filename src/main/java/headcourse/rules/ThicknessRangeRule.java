@@ -39,11 +39,10 @@ final class ThicknessRangeRule implements JobRule {
       return Optional.empty();
     }
     return Optional.of(
-        "the stone is "
-            + c.say().length(thick, thick.compareTo(least) < 0 ? least : most)
-            + " thick; thin stone is sold "
-            + c.say().length(least)
-            + " to "
-            + c.say().length(most));
+        c.text(
+            "rule.thickness-range",
+            c.say().length(thick, thick.compareTo(least) < 0 ? least : most),
+            c.say().length(least),
+            c.say().length(most)));
   }
 }

@@ -32,10 +32,6 @@ final class VeneerAreaRule implements PieceRule {
     double most = c.number("veneer-area", 5 * Figures.M2_PER_FT2);
     return piece.areaM2() <= most * (1 + 1e-9)
         ? Optional.empty()
-        : Optional.of(
-            "has "
-                + c.say().area(piece.areaM2())
-                + " of face; an adhered piece at most "
-                + c.say().area(most));
+        : Optional.of(c.text("rule.veneer-area", c.say().area(piece.areaM2()), c.say().area(most)));
   }
 }

@@ -34,9 +34,6 @@ final class VeneerFaceRule implements PieceRule {
     return longest.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            "measures "
-                + c.say().length(longest, most)
-                + " across its face; an adhered piece at most "
-                + c.say().length(most));
+            c.text("rule.veneer-face", c.say().length(longest, most), c.say().length(most)));
   }
 }

@@ -32,9 +32,6 @@ final class VeneerThicknessRule implements JobRule {
     return thick.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            "the stone is "
-                + c.say().length(thick, most)
-                + " thick; adhered veneer at most "
-                + c.say().length(most));
+            c.text("rule.veneer-thickness", c.say().length(thick, most), c.say().length(most)));
   }
 }

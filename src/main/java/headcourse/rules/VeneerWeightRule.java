@@ -39,23 +39,22 @@ final class VeneerWeightRule implements Rule {
     if (weight <= limit * (1 + 1e-9)) {
       return List.of();
     }
-    String is =
-        c.say().length(c.job().stone().thickness())
-            + " of this stone weighs "
-            + c.say().massPerArea(weight);
+    String thick = c.say().length(c.job().stone().thickness());
+    String weighs = c.say().massPerArea(weight);
     if (c.job().limits().edition() < 2022) {
-      return List.of(Hit.job(is + "; adhered veneer at most " + c.say().massPerArea(limit)));
+      return List.of(
+          Hit.job(c.text("rule.veneer-weight.most", thick, weighs, c.say().massPerArea(limit))));
     }
     double later = Math.max(limit, 30 * LB_FT2);
     if (weight > later * (1 + 1e-9)) {
       return List.of(
-          Hit.job(is + "; adhered veneer at most " + c.say().massPerArea(later))
+          Hit.job(c.text("rule.veneer-weight.most", thick, weighs, c.say().massPerArea(later)))
               .by(LATER, SourceStatus.PUBLISHED));
     }
-    return heavy(c, is, limit);
+    return heavy(c, thick, weighs, limit);
   }
 
-  private static List<Hit> heavy(RuleContext c, String is, double limit) {
+  private static List<Hit> heavy(RuleContext c, String thick, String weighs, double limit) {
     List<Hit> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Piece p : head.pieces()) {
@@ -64,25 +63,24 @@ final class VeneerWeightRule implements Rule {
               Hit.stone(
                       head,
                       p,
-                      c.say().area(p.areaM2())
-                          + " at "
-                          + is.substring(is.lastIndexOf(" weighs ") + " weighs ".length())
-                          + "; over "
-                          + c.say().massPerArea(limit)
-                          + " a piece of more than "
-                          + c.say().area(SMALL_M2)
-                          + " needs a designer")
+                      c.text(
+                          "rule.veneer-weight.large",
+                          c.say().area(p.areaM2()),
+                          weighs,
+                          c.say().massPerArea(limit),
+                          c.say().area(SMALL_M2)))
                   .by(LATER, SourceStatus.PUBLISHED));
         }
       }
     }
     hits.add(
         Hit.job(
-                is
-                    + ", more than "
-                    + c.say().massPerArea(limit)
-                    + ": set in polymer-modified mortar, pieces to "
-                    + c.say().area(SMALL_M2))
+                c.text(
+                    "rule.veneer-weight.polymer",
+                    thick,
+                    weighs,
+                    c.say().massPerArea(limit),
+                    c.say().area(SMALL_M2)))
             .as(Severity.NOTE)
             .by(LATER, SourceStatus.PUBLISHED));
     return hits;

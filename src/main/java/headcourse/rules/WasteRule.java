@@ -32,11 +32,10 @@ final class WasteRule implements JobRule {
     return left <= most * used + 1e-6
         ? Optional.empty()
         : Optional.of(
-            Figures.percent(left / used)
-                + " of the "
-                + Figures.count(blanks.size(), "blank")
-                + " used is left over, more than "
-                + Figures.percent(most)
-                + ": other widths, or other blanks");
+            c.text(
+                "rule.waste",
+                Figures.percent(left / used),
+                c.count("rule.blank-", blanks.size()),
+                Figures.percent(most)));
   }
 }

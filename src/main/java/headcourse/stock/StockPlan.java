@@ -150,12 +150,65 @@ public record StockPlan(
    * A stone that fits no blank in the yard, or that none is left for.
    *
    * @param stone its full mark
-   * @param reason which measure is short, one line
+   * @param reason why not
    * @param length least length of a blank that would do
    * @param face least face leg
    * @param returnLeg least return leg
    */
-  public record Unfit(String stone, String reason, Length length, Length face, Length returnLeg) {}
+  public record Unfit(String stone, Reason reason, Length length, Length face, Length returnLeg) {}
+
+  /** Why no blank fits. */
+  public enum Why {
+    /** None of its kind is in the yard. */
+    NO_KIND,
+    /** None is as thick. */
+    NO_THICKNESS,
+    /** None is as large in some measure. */
+    SHORT,
+    /** Other stones take all that would do. */
+    TAKEN,
+    /** Each measure is there, but not all on one blank. */
+    NOT_AT_ONCE
+  }
+
+  /** What of a blank is measured. */
+  public enum Measure {
+    /** Along the arris, or the length of a flat. */
+    LENGTH,
+    /** The face leg, or the height of a flat. */
+    FACE,
+    /** The return leg. */
+    RETURN;
+
+    /** The word in output. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * A measure of which the yard has too little.
+   *
+   * @param measure which
+   * @param need what the stone needs
+   * @param longest the most that a blank has
+   */
+  public record Shortage(Measure measure, Length need, Length longest) {}
+
+  /**
+   * Why a stone fits no blank.
+   *
+   * @param why which case
+   * @param kind what it is cut from
+   * @param thickness of the stone
+   * @param shortages what is too short; empty in the other cases
+   */
+  public record Reason(Why why, Stock.Kind kind, Length thickness, List<Shortage> shortages) {
+    /** Copies the list. */
+    public Reason {
+      shortages = List.copyOf(shortages);
+    }
+  }
 
   /**
    * A stone that is cut from another blank than before a piece was spoiled.

@@ -2,9 +2,12 @@ package headcourse.stock;
 
 import headcourse.job.Job;
 import headcourse.job.Stock;
+import headcourse.stock.StockPlan.Measure;
+import headcourse.stock.StockPlan.Reason;
+import headcourse.stock.StockPlan.Shortage;
 import headcourse.stock.StockPlan.Unfit;
+import headcourse.stock.StockPlan.Why;
 import headcourse.units.Length;
-import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -12,11 +15,9 @@ import java.util.function.Function;
 /** Says why the yard has no blank for a part. */
 final class UnfitReason {
   private final Job job;
-  private final LengthFormat format;
 
   UnfitReason(Job job) {
     this.job = job;
-    this.format = new LengthFormat(job.units(), job.grid());
   }
 
   /** Which measure is short, and the least size that would do. */
@@ -32,51 +33,45 @@ final class UnfitReason {
     return job.grid().ticks(job.grid().ceil(l.minus(new Length(2000))));
   }
 
-  private String reason(Part part, Length length) {
-    boolean corner = part.kind() == Stock.Kind.CORNER;
-    String what = corner ? "corner" : "flat";
+  private Reason reason(Part part, Length length) {
     List<Stock.Item> kind =
         job.stock().items().stream().filter(i -> i.kind() == part.kind()).toList();
     if (kind.isEmpty()) {
-      return "there is no " + what + " in the yard";
+      return because(Why.NO_KIND, part, List.of());
     }
     List<Stock.Item> thick =
         kind.stream().filter(i -> i.thickness().equals(part.thickness())).toList();
     if (thick.isEmpty()) {
-      return "no " + what + " is " + format.plainWithUnit(part.thickness()) + " thick";
+      return because(Why.NO_THICKNESS, part, List.of());
     }
-    List<String> shorts = new ArrayList<>();
-    shortOf(thick, length, Stock.Item::length, shorts, corner ? "an arris" : "a length");
-    shortOf(thick, up(part.face()), Stock.Item::face, shorts, corner ? "a face leg" : "a height");
-    if (corner) {
-      shortOf(thick, up(part.returnLeg()), Stock.Item::returnLeg, shorts, "a return leg");
+    List<Shortage> shorts = new ArrayList<>();
+    shortOf(thick, length, Stock.Item::length, shorts, Measure.LENGTH);
+    shortOf(thick, up(part.face()), Stock.Item::face, shorts, Measure.FACE);
+    if (part.kind() == Stock.Kind.CORNER) {
+      shortOf(thick, up(part.returnLeg()), Stock.Item::returnLeg, shorts, Measure.RETURN);
     }
     if (!shorts.isEmpty()) {
-      return "no " + what + " has " + String.join(" or ", shorts);
+      return because(Why.SHORT, part, shorts);
     }
     boolean one =
         thick.stream()
             .anyMatch(i -> StockPlanner.takes(i, part) && i.length().compareTo(length) >= 0);
-    return one
-        ? "every " + what + " that it fits is taken by other stones"
-        : "no one " + what + " has all its measures at once";
+    return because(one ? Why.TAKEN : Why.NOT_AT_ONCE, part, List.of());
   }
 
-  private void shortOf(
+  private static Reason because(Why why, Part part, List<Shortage> shorts) {
+    return new Reason(why, part.kind(), part.thickness(), shorts);
+  }
+
+  private static void shortOf(
       List<Stock.Item> items,
       Length need,
       Function<Stock.Item, Length> of,
-      List<String> out,
-      String words) {
+      List<Shortage> out,
+      Measure measure) {
     Length most = items.stream().map(of).reduce(Length.ZERO, Length::max);
     if (most.compareTo(need) < 0) {
-      out.add(
-          words
-              + " of "
-              + format.plainWithUnit(need)
-              + " (longest "
-              + format.plainWithUnit(most)
-              + ")");
+      out.add(new Shortage(measure, need, most));
     }
   }
 }

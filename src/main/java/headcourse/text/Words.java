@@ -51,6 +51,11 @@ public final class Words {
     return java.util.Arrays.stream(languages).map(l -> one(l, key, values)).distinct().toList();
   }
 
+  /** The words of each language by itself. */
+  public java.util.List<Words> singly() {
+    return java.util.Arrays.stream(languages).map(Words::new).toList();
+  }
+
   /** BCP 47 tag of the first language. */
   public String tag() {
     return languages[0].equals("es") ? "es" : "en";

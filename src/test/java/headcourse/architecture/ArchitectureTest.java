@@ -38,7 +38,7 @@ class ArchitectureTest {
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
     TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
-    TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock"));
+    TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock", "text"));
     TABLE.put("revision", Set.of("units", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",

@@ -218,7 +218,7 @@ final class RuleExamples {
         s -> s.limit("grinder-flange", in(3.5)));
     add(
         "no-blank",
-        s -> s.unfit.add(new StockPlan.Unfit("D1-R2", "face leg short", in(8.25), in(12), in(4))),
+        s -> s.unfit.add(new StockPlan.Unfit("D1-R2", shortFace(), in(8.25), in(12), in(4))),
         s -> {});
     StockPlan.OrderLine line =
         new StockPlan.OrderLine("X1", Stock.Kind.CORNER, in(24), in(14), in(5), in(1.25), 4, 0, 0);
@@ -255,6 +255,14 @@ final class RuleExamples {
           p.saw = List.of();
           p.notches = List.of();
         });
+  }
+
+  private static StockPlan.Reason shortFace() {
+    return new StockPlan.Reason(
+        StockPlan.Why.SHORT,
+        Stock.Kind.CORNER,
+        in(1.25),
+        List.of(new StockPlan.Shortage(StockPlan.Measure.FACE, in(12), in(11))));
   }
 
   private static StockPlan.CutBlank blank(double waste) {

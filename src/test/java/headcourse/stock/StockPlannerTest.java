@@ -150,7 +150,11 @@ class StockPlannerTest {
     assertEquals(1, plan.unfit().size());
     StockPlan.Unfit u = plan.unfit().get(0);
     assertEquals("D1-K", u.stone());
-    assertEquals("no corner has a face leg of 15\" (longest 13\")", u.reason());
+    assertEquals(StockPlan.Why.SHORT, u.reason().why());
+    assertEquals(Stock.Kind.CORNER, u.reason().kind());
+    assertEquals(
+        List.of(new StockPlan.Shortage(StockPlan.Measure.FACE, in(15), in(13))),
+        u.reason().shortages());
     assertEquals(in(8.25), u.length());
     assertEquals(in(15), u.face());
     StockPlan.OrderLine line = plan.order().get(0);

@@ -95,14 +95,15 @@ class WordsTest {
     TreeSet<String> keys = new TreeSet<>();
     en.values().forEach(p -> keys.addAll(p.stringPropertyNames()));
     Pattern quoted =
-        Pattern.compile("\"((?:" + String.join("|", en.keySet()) + ")\\.[a-z0-9_-]*)\"(\\s*\\+)?");
+        Pattern.compile("\"((?:" + String.join("|", en.keySet()) + ")\\.[a-z0-9_.-]*)\"(\\s*\\+)?");
     List<String> missing = new ArrayList<>();
     int seen = 0;
     try (Stream<Path> tree = Files.walk(CODE)) {
       for (Path f : tree.filter(p -> p.toString().endsWith(".java")).sorted().toList()) {
         String code = Files.readString(f);
         // Field paths of the job file look alike; only what is said on paper counts.
-        boolean sheet = f.toString().replace('\\', '/').matches(".*/(sheet|render)/.*");
+        boolean sheet =
+            f.toString().replace('\\', '/').matches(".*/(sheet|render|rules|overview)/.*");
         Matcher m = quoted.matcher(code);
         while (sheet && m.find()) {
           String key = m.group(1);

@@ -4,6 +4,7 @@ import headcourse.geom.Edge;
 import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Whether straight arrises stand too far off a curved soffit, and how many stones would do. */
@@ -32,27 +33,44 @@ final class ArrisCheck {
     for (PlacedStone s : over) {
       worst = s.chordDeviation() > worst.chordDeviation() + 1e-9 ? s : worst;
     }
+    List<String> values = new ArrayList<>();
+    values.add(given.say(worst.chordDeviation()));
+    values.add(worst.mark());
+    values.add(given.say(limit));
+    values.add(Integer.toString(over.size()));
+    int each = wayOut(divider, division, worst.chordDeviation(), limit);
+    String narrower = "";
+    if (each > 0) {
+      int all = 2 * each + (division.key() ? 1 : 0);
+      values.add(Integer.toString(all));
+      values.add(Integer.toString(each));
+      narrower = all + " stones in all (" + each + " each side) would do, or ";
+    }
     given.remark(
         "arris",
         "a straight arris stands off the curve by up to "
-            + given.say(worst.chordDeviation())
+            + values.get(0)
             + " ("
             + worst.mark()
             + "), more than "
-            + given.say(limit)
+            + values.get(2)
             + ", on "
             + over.size()
             + (over.size() == 1 ? " stone; " : " stones; ")
-            + wayOut(divider, division, worst.chordDeviation(), limit)
-            + "work the arris to the curve by the offsets");
+            + narrower
+            + "work the arris to the curve by the offsets",
+        values);
   }
 
-  /** The least number that would do; deviations go about as the square of the stones' width. */
-  private static String wayOut(Divider divider, Division division, double worst, double limit) {
+  /**
+   * The least number each side that would do, 0 where none does; deviations go about as the square
+   * of the stones' width.
+   */
+  private static int wayOut(Divider divider, Division division, double worst, double limit) {
     if (division.key()
         && !Double.isNaN(divider.keyHalf())
         && deviation(Struck.mirroredWhole(division.soffit(0)).edges()) > limit) {
-      return "";
+      return 0;
     }
     int least = division.each() + 1;
     double guess = Math.min(MOST, division.each() * Math.sqrt(worst / limit));
@@ -64,10 +82,9 @@ final class ArrisCheck {
       n++;
     }
     if (n > MOST) {
-      return "";
+      return 0;
     }
-    int all = 2 * n + (division.key() ? 1 : 0);
-    return all + " stones in all (" + n + " each side) would do, or ";
+    return n;
   }
 
   private static boolean within(Divider divider, int n, double limit) {

@@ -192,7 +192,12 @@ final class Given {
 
   /** Notes what was done on the program's own account. */
   void remark(String key, String message) {
-    remarks.add(new Remark(key, message));
+    remark(key, message, List.of());
+  }
+
+  /** The same with the values that the message says. */
+  void remark(String key, String message, List<String> values) {
+    remarks.add(new Remark(key, message, values));
   }
 
   List<Remark> remarks() {
