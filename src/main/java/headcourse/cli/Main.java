@@ -57,7 +57,7 @@ public final class Main {
     } catch (OutOfMemoryError e) {
       console.complain("the machine ran out of memory; start java with a larger -Xmx");
       return MACHINE;
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | LinkageError | StackOverflowError e) {
       // Nothing was written yet: files are placed only when all are made.
       console.complain("a fault of the program, not of your job; nothing was written");
       e.printStackTrace(err);

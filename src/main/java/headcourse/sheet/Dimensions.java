@@ -5,6 +5,7 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
+import headcourse.geom.Box;
 import headcourse.geom.Overlap;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
@@ -30,10 +31,17 @@ public final class Dimensions {
   private static final double TIGHT = 2.8;
 
   private final Board board;
+  private final Box within;
 
   /** Dimensions on a board. */
   public Dimensions(Board board) {
+    this(board, new Box(-1e6, -1e6, 1e6, 1e6));
+  }
+
+  /** Dimensions on a board whose texts that move out stay within a panel. */
+  public Dimensions(Board board, Box within) {
     this.board = board;
+    this.within = within;
   }
 
   /**
@@ -194,7 +202,7 @@ public final class Dimensions {
   }
 
   private boolean free(Mark.Label l) {
-    return board.ink().free(LabelShape.corners(l), 0.3);
+    return within.contains(LabelShape.bounds(l)) && board.ink().free(LabelShape.corners(l), 0.3);
   }
 
   // Whether a line from a place to another crosses no text.

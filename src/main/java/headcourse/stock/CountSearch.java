@@ -20,7 +20,9 @@ final class CountSearch {
   private final long limit;
   private final List<Choice> choices = new ArrayList<>();
   private final long[] need;
+  private final List<Packing.Load> pool = new ArrayList<>();
   private Packing best;
+  private Cost reached = Cost.NONE;
   private int looked;
   private long steps;
 
@@ -62,6 +64,20 @@ final class CountSearch {
         bins.add(problem.bins().get(b).withCount(c.counts[b]));
       }
       CuttingProblem fixed = new CuttingProblem(problem.demand(), problem.nesting(), bins);
+      if (problem.nesting().lean != null) {
+        PatternSearch search = leaning(fixed, c);
+        boolean sure = search.run() && !sequencer.undecided();
+        steps += search.steps();
+        if (search.best().cost().lead() <= blanks(c)) {
+          best = Packing.of(problem, search.best().loads(), search.best().missing());
+          return true;
+        }
+        if (!sure || steps > limit) {
+          reached = c.cost;
+          return false;
+        }
+        continue;
+      }
       List<RestBound> bounds = List.of(new LeastCost(fixed));
       PackSearch search = new PackSearch(fixed, sequencer, bounds, best, c.cost, limit - steps);
       boolean sure = search.run();
@@ -75,6 +91,27 @@ final class CountSearch {
       }
     }
     return true;
+  }
+
+  /** Whether so many blanks hold all parts, as a search for a plan with no more than those. */
+  private PatternSearch leaning(CuttingProblem fixed, Choice c) {
+    List<Bin> counted = new ArrayList<>();
+    for (Bin b : fixed.bins()) {
+      counted.add(new Bin(b.index(), b.usable(), b.count(), new Cost(0, 1, 1), b.takes()));
+    }
+    CuttingProblem even = new CuttingProblem(fixed.demand(), fixed.nesting(), counted);
+    Packing none =
+        new Packing(List.of(), new int[problem.demand().length], new Cost(0, blanks(c) + 1, 0));
+    return new PatternSearch(even, sequencer, none, false, limit - steps, pool);
+  }
+
+  private static int blanks(Choice c) {
+    return Arrays.stream(c.counts).sum();
+  }
+
+  /** No packing costs less, as far as this search has shown. */
+  Cost reached() {
+    return reached;
   }
 
   private void list(int b, int[] counts, Cost cost, long capacity) {

@@ -129,23 +129,7 @@ final class CuttingSolver {
     long search = problem.parts() > 40 ? Math.min(steps, FEW_STEPS) : steps;
     long counted = 0;
     if (problem.nesting().lean != null && best.cost().missing() == 0) {
-      for (boolean second : new boolean[] {false, true}) {
-        long most = second ? search - counted : search * 3 / 4;
-        PatternSearch patterns = new PatternSearch(problem, sequencer, best, second, most);
-        boolean sure = patterns.run() && !sequencer.undecided();
-        best = patterns.best();
-        counted += patterns.steps();
-        if (!sure) {
-          return new Result(best, bound, false, counted);
-        }
-        long least = best.cost().lead();
-        bound =
-            bound.raised(new Cost(0, least, second ? best.cost().second() : least * each(problem)));
-        if (best.cost().compareTo(bound) <= 0) {
-          break;
-        }
-      }
-      return new Result(best, best.cost(), true, counted);
+      return leaning(problem, sequencer, best, bound, search);
     }
     if (best.cost().missing() == 0 && problem.bins().size() > 1) {
       CountSearch counts = new CountSearch(problem, sequencer, bound, best, search / 2);
@@ -161,6 +145,42 @@ final class CuttingSolver {
     best = packs.best();
     boolean met = proved || best.cost().compareTo(bound) <= 0;
     return new Result(best, met ? best.cost() : bound, met, counted + packs.steps());
+  }
+
+  private static Result leaning(
+      CuttingProblem problem, Sequencer sequencer, Packing first, Cost known, long steps) {
+    Packing best = first;
+    Cost bound = known;
+    List<Packing.Load> pool = new ArrayList<>();
+    int kinds = problem.bins().size();
+    PatternSearch lead =
+        new PatternSearch(
+            problem, sequencer, best, false, kinds > 1 ? steps / 4 : steps * 3 / 4, pool);
+    if (lead.run() && !sequencer.undecided()) {
+      long least = lead.best().cost().lead();
+      bound = bound.raised(new Cost(0, least, least * each(problem)));
+    }
+    best = lead.best();
+    long taken = lead.steps();
+    if (kinds > 1 && best.cost().compareTo(bound) > 0) {
+      CountSearch counts =
+          new CountSearch(problem, sequencer, bound, best, (steps - taken) * 3 / 4);
+      boolean sure = counts.run() && !sequencer.undecided();
+      best = counts.best();
+      taken += counts.steps();
+      Cost r = counts.reached();
+      boolean same = r.lead() == best.cost().lead();
+      bound = sure ? best.cost() : bound.raised(new Cost(0, r.lead(), same ? r.second() : 0));
+    }
+    if (best.cost().compareTo(bound) > 0 && best.cost().lead() == bound.lead()) {
+      PatternSearch second = new PatternSearch(problem, sequencer, best, true, steps - taken, pool);
+      boolean sure = second.run() && !sequencer.undecided();
+      best = second.best();
+      taken += second.steps();
+      bound = sure ? best.cost() : bound;
+    }
+    boolean met = best.cost().compareTo(bound) <= 0;
+    return new Result(best, met ? best.cost() : bound, met, taken);
   }
 
   /** What each blank adds at least to what decides among equals, where they are only counted. */

