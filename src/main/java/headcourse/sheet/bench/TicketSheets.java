@@ -56,6 +56,9 @@ public final class TicketSheets implements SheetComposer {
           if (type == TicketType.LARGE && w < LEAST_WIDTH * type.factor()) {
             continue;
           }
+          if (plan != null && leastPages(c, tickets, turn, columns, type) > plan.pages.size()) {
+            continue;
+          }
           Plan p = plan(c, tickets, turn, columns, w, type);
           if (p != null && (plan == null || p.better(plan))) {
             plan = p;
@@ -73,6 +76,14 @@ public final class TicketSheets implements SheetComposer {
       throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
     }
     return pages(c, tickets, plan);
+  }
+
+  // No plan of this kind takes fewer pages, since no ticket is lower than its mark and its view.
+  private static int leastPages(
+      SheetContext c, List<Ticket> tickets, Turn turn, int columns, TicketType type) {
+    double least = TicketSide.least(type);
+    int rows = Math.max(1, (int) Math.floor((c.area(turn).height() + GAP) / (least + GAP)));
+    return (tickets.size() + rows * columns - 1) / (rows * columns);
   }
 
   private static Plan plan(

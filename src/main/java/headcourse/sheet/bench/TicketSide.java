@@ -32,6 +32,12 @@ final class TicketSide {
     this.type = type;
   }
 
+  /** No side is lower, whatever the stone: mark, role, count, mass, order and view. */
+  static double least(TicketType type) {
+    double head = 5 + 8.5 * type.factor() + type.mark().height() + 3.5;
+    return head + 3 * type.pitch() + type.bodyPitch() + 2.5 + VIEW * type.factor();
+  }
+
   double height(double width) {
     return rest(new Board(), 0, 0, width) + VIEW * type.factor();
   }
