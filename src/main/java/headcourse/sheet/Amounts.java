@@ -50,6 +50,13 @@ public record Amounts(Units units) {
     return imperial() ? number(m3 / Math.pow(M_PER_FT, 3)) + " ft³" : number(m3 * 1000) + " l";
   }
 
+  /** What one stone takes of mortar, to the cubic inch or the tenth of a litre. */
+  public String trowel(double m3) {
+    return imperial()
+        ? Decimals.fixed(m3 / Math.pow(M_PER_FT / 12, 3), 0) + " in³"
+        : Decimals.fixed(m3 * 1000, 1) + " l";
+  }
+
   /** A running length of stone: {@code 22.4 ft}, {@code 6.83 m}. */
   public String run(double m) {
     return imperial() ? number(m / M_PER_FT) + " ft" : Decimals.fixed(m, 2) + " m";

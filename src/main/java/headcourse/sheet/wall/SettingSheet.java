@@ -113,7 +113,12 @@ public final class SettingSheet implements SheetComposer {
     Materials m = context.work().materials();
     flow.heading(context.say("wall.mortar"), 14);
     Amounts amounts = new Amounts(context.job().units());
-    flow.say("wall.mortar-text", TEXT, amounts.volume(m.mortarM3()), m.bags());
+    flow.say(
+        "wall.mortar-text",
+        TEXT,
+        amounts.volume(m.mortarM3()),
+        m.bags(),
+        amounts.trowel(m.mortarM3() / Math.max(1, m.stones())));
     List<String> screws = new ArrayList<>();
     for (Materials.ScrewCount c : m.screwsByLength()) {
       screws.add(
