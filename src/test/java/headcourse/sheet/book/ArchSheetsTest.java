@@ -9,6 +9,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
 import headcourse.testing.RandomArches;
+import headcourse.testing.Seeds;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.util.ArrayList;
@@ -23,8 +24,8 @@ class ArchSheetsTest {
   private static final List<String> PAPERS =
       List.of("letter", "a4", "tabloid", "a3", "legal", "arch-c", "arch-d");
 
-  /** More by {@code -Dheadcourse.sheets.seeds=400}, before a release. */
-  private static final long SEEDS = Long.getLong("headcourse.sheets.seeds", 26);
+  /** More with the profile campaign, before a release. */
+  private static final long SEEDS = Seeds.of(60);
 
   @Test
   void noTextTouchesAnything() {
