@@ -219,6 +219,13 @@ public final class LayoutBoardSheet implements SheetComposer {
         tries.add(new Mark.Label(there, mark, new Lettering(h, true), Align.MIDDLE, 90));
       }
     }
+    // The jamb line runs through an end stone: upright, on either side of it.
+    for (double aside = 0.05; aside < 0.45; aside += 0.02) {
+      for (double way : new double[] {aside, -aside}) {
+        Point at = new Point(b.centre().x() + way * b.width() + 1.25, b.centre().y());
+        tries.add(new Mark.Label(at, mark, new Lettering(2.5, true), Align.MIDDLE, 90));
+      }
+    }
     // A stone at the edge of a part reaches past the paper; its mark doesn't.
     tries.removeIf(
         l ->
