@@ -5,15 +5,18 @@ import headcourse.layout.flat.End;
 import headcourse.layout.flat.Lines;
 import headcourse.layout.flat.SideCase;
 import headcourse.layout.flat.SideCheck;
+import headcourse.layout.flat.StoneExtents;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** One side of an upright head, as the choice from a pile sees it. */
+/** One side of a flat head, as the choice from a pile sees it. */
 final class FlatSide implements PileSide {
   private final Lines lines;
   private final SideCheck check;
   private final List<End> ends;
+  private final End[] endAt;
+  private final StoneExtents extents;
   private final long joint;
   private final long first;
   private final long[] off;
@@ -25,15 +28,27 @@ final class FlatSide implements PileSide {
    * @param target bearing to aim at
    */
   FlatSide(SideCase one, SideCheck check, long joint, Length target) {
+    this(one, check, null, joint, target);
+  }
+
+  /**
+   * The same for a side that may be a fan's.
+   *
+   * @param extents how long its stones are, or null where only their place in the row decides
+   */
+  FlatSide(SideCase one, SideCheck check, StoneExtents extents, long joint, Length target) {
+    this.extents = extents;
     this.lines = one.lines();
     this.check = check;
     this.ends = one.ends();
     this.joint = joint;
     this.first = ends.get(0).foot();
     this.off = new long[(int) (ends.get(ends.size() - 1).foot() - first + 1)];
+    this.endAt = new End[off.length];
     java.util.Arrays.fill(off, -1);
     for (End e : ends) {
       off[(int) (e.foot() - first)] = Math.abs(e.bearing() - target.picometres());
+      endAt[(int) (e.foot() - first)] = e;
     }
   }
 
@@ -78,7 +93,7 @@ final class FlatSide implements PileSide {
   }
 
   private End end(long foot) {
-    return ends.stream().filter(e -> e.foot() == foot).findFirst().orElseThrow();
+    return java.util.Objects.requireNonNull(endAt[(int) (foot - first)]);
   }
 
   /**
@@ -90,10 +105,40 @@ final class FlatSide implements PileSide {
     return Math.max(0, lean(index)) + Math.max(0, 0 - lean(index - 1));
   }
 
+  @Override
+  public long extent(int index, long inner, long outer, boolean end) {
+    if (extents == null) {
+      return PileSide.super.extent(index, inner, outer, end);
+    }
+    return end
+        ? extents.toEnd(index, inner, end(outer))
+        : extents.between(index, inner, outer);
+  }
+
+  @Override
+  public int regularFrom() {
+    return lines.regularFrom() + 1;
+  }
+
   private long lean(int index) {
     return index == 0
         ? lines.startTop() - lines.startSoffit()
         : lines.top(index, start()) - lines.soffit(index, start());
+  }
+
+  /** Its joint lines. */
+  Lines lines() {
+    return lines;
+  }
+
+  /** The places where it may end. */
+  List<End> ends() {
+    return ends;
+  }
+
+  /** The outmost of them. */
+  End outmost() {
+    return ends.get(ends.size() - 1);
   }
 
   /** The side set out with the stones chosen. */
@@ -115,6 +160,7 @@ final class FlatSide implements PileSide {
         && f.ends.equals(ends)
         && f.joint == joint
         && f.start() == start()
+        && f.lines.striking() == lines.striking()
         && java.util.Arrays.equals(f.off, off);
   }
 

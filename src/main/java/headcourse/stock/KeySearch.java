@@ -80,6 +80,12 @@ final class KeySearch {
 
   /** The best choice without the pieces that are gone, or none. */
   Optional<KeyedPile> best(Set<String> gone) {
+    if (openings.stream().map(read).anyMatch(r -> r.head() != null && r.head().fanned())) {
+      FanKeySearch fans = new FanKeySearch(job, openings, read);
+      Optional<KeyedPile> found = fans.best(gone);
+      proved = fans.ruledOut();
+      return found;
+    }
     keys(0, new ArrayList<>(), new ArrayList<>(), gone, 0);
     if (best == null) {
       return Optional.empty();

@@ -85,39 +85,34 @@ public final class PileChooser {
     }
     HeadShape shape = shapes.apply(opening.head().shape()).orElseThrow();
     if (!(shape instanceof FlatShape)) {
-      return upright(opening);
+      return curved(opening);
     }
-    FlatReading reading = read(KeySearch.closed(opening, job));
+    FlatReading reading = read(opening);
     if (reading.refused() != null) {
       return Optional.of(reading.refused());
     }
     FlatHead head = reading.head();
     for (var side : List.of(head.terms().left(), head.terms().right())) {
       var cases = head.cases(side, Double.NaN);
-      if (cases.size() != 1 || cases.get(0).ends().isEmpty()) {
-        return cases.size() > 1
-            ? upright(opening)
-            : refused(
-                error(
-                    opening,
-                    "the bearing asked for leaves no place for an end beside the jamb",
-                    "lower bearing.min or clear, or see to the wall beside the opening"));
-      }
-      if (!Double.isInfinite(cases.get(0).lines().striking())) {
-        return upright(opening);
+      if (cases.isEmpty() || cases.get(0).ends().isEmpty()) {
+        return refused(
+            error(
+                opening,
+                "the bearing asked for leaves no place for an end beside the jamb",
+                "lower bearing.min or clear, or see to the wall beside the opening"));
       }
     }
     return Optional.empty();
   }
 
-  private Optional<Solution> upright(Opening opening) {
+  private Optional<Solution> curved(Opening opening) {
     return refused(
         error(
             opening,
-            "from-stock is for heads of upright stones; in a "
+            "from-stock is for flat heads, soldier and jack; the stones of a "
                 + opening.head().shape()
-                + " head every width depends on its place",
-            "write rhythm: even, graded or mixed"));
+                + " head are cut to the curve and all alike",
+            "write rhythm: even or graded, and the cutting plan takes what fits from the yard"));
   }
 
   private static Optional<Solution> refused(Diagnostic d) {

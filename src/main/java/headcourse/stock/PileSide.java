@@ -34,4 +34,17 @@ public interface PileSide {
    * the row decides that.
    */
   long extra(int index);
+
+  /**
+   * How long stone {@code index} is along the blank, from a joint to a joint or to the end: never
+   * less than it is wide, and longer in a fan the farther out it stands.
+   */
+  default long extent(int index, long inner, long outer, boolean end) {
+    return outer - inner - joint() + extra(index);
+  }
+
+  /** From this stone on, all of them follow one rule whatever their number. */
+  default int regularFrom() {
+    return 2;
+  }
 }

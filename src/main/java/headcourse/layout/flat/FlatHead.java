@@ -1,5 +1,7 @@
 package headcourse.layout.flat;
 
+import headcourse.geom.Point;
+import headcourse.geom.Tolerance;
 import headcourse.job.HeadSpec;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
@@ -58,6 +60,44 @@ public final class FlatHead {
   /** The hard constraints for a set of joint lines. */
   public SideCheck check(Lines lines) {
     return new SideCheck(terms, lines, geometry.fanned());
+  }
+
+  /** How long the stones of a set of joint lines are along their blanks. */
+  public StoneExtents extents(Lines lines) {
+    return new StoneExtents(terms, geometry, lines);
+  }
+
+  /** How long the key is along its blank, ticks rounded up; 0 where there is none. */
+  public long keyExtent(Lines lines) {
+    if (terms.head().key() == null) {
+      return 0;
+    }
+    double most = 0;
+    for (Point p : key(lines).outline().vertices(Tolerance.VERTEX)) {
+      most = Math.max(most, Math.abs(p.x()));
+    }
+    return (long) Math.ceil(2 * most / terms.mm(1) - 1e-6);
+  }
+
+  /** The key between a set of joint lines. */
+  public PlacedStone key(Lines lines) {
+    return new HeadBuilder(terms, geometry).key(Choice.whole(lines, null));
+  }
+
+  /**
+   * How much higher than the head a blank must be: a stone lies on it with the chord of its cambered
+   * soffit along the arris, so one that leans reaches up by sin(slope at the jamb) of its lean.
+   */
+  public Length moreHeight(End end) {
+    double rise = geometry.camber();
+    double half = new Length(terms.half()).mm();
+    double radius = rise == 0 ? Double.POSITIVE_INFINITY : new SoffitLine(half, rise).radius();
+    return Length.mm(Math.max(0, terms.mm(end.top() - end.soffit())) * half / radius);
+  }
+
+  /** Whether the joints fan out from a striking point. */
+  public boolean fanned() {
+    return geometry.fanned();
   }
 
   /** The head with its stones; both sides have joint lines of one striking point. */

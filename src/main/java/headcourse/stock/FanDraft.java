@@ -1,0 +1,22 @@
+package headcourse.stock;
+
+import headcourse.stock.PileDraft.Slot;
+import java.util.List;
+
+/**
+ * A choice for heads of which some are fans.
+ *
+ * @param fans by head: place of its striking point
+ * @param heads by head and side, outwards: the stones
+ * @param cost what it costs
+ */
+record FanDraft(List<Integer> fans, List<List<List<Slot>>> heads, Pile.Cost cost) {
+  /** Copies the list. */
+  FanDraft {
+    fans = List.copyOf(fans);
+  }
+
+  boolean betterThan(FanDraft other) {
+    return other == null || cost.compareTo(other.cost) < 0;
+  }
+}

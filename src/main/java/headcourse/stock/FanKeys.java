@@ -1,0 +1,198 @@
+package headcourse.stock;
+
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.layout.flat.FlatHead;
+import headcourse.layout.flat.FlatReading;
+import headcourse.layout.flat.FlatTerms;
+import headcourse.layout.flat.SideCase;
+import headcourse.layout.flat.StoneExtents;
+import headcourse.stock.PileReader.Lying;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The keys that one head may have, each with the striking points that go with it. In a fan the key's
+ * sides are joints, so how long it is along its blank depends on where they all meet.
+ */
+final class FanKeys {
+  /** How many ticks the key's upper end may be asked for beside a piece's length. */
+  private static final int ABOUT = 4;
+
+  private final Job job;
+  private final Opening opening;
+  private final Function<Opening, FlatReading> read;
+  private final PileReader yard;
+
+  FanKeys(Job job, Opening opening, Function<Opening, FlatReading> read) {
+    this.job = job;
+    this.opening = opening;
+    this.read = read;
+    this.yard = new PileReader(job);
+  }
+
+  /**
+   * A striking point.
+   *
+   * @param head the head as read for it
+   * @param left its left side
+   * @param right its right side
+   * @param key how long the key is along its blank, ticks
+   */
+  record Stand(FlatHead head, FlatSide left, FlatSide right, long key) {
+    Stand mirrored() {
+      return new Stand(head, right, left, key);
+    }
+  }
+
+  /**
+   * A key.
+   *
+   * @param pieces the pieces it is cut from, one for each copy; none where there is no key or it
+   *     must be ordered
+   * @param stands the striking points
+   */
+  record Keyed(List<Lying> pieces, List<Stand> stands) {
+    long sawn(Stand s) {
+      return pieces.stream().mapToLong(p -> p.usable() - s.key).sum();
+    }
+
+    /** The least that is sawn off. */
+    long leastSawn() {
+      return stands.stream().mapToLong(this::sawn).min().orElse(0);
+    }
+  }
+
+  /** The keys, from the pieces that lie there; those nearest the target first. */
+  List<Keyed> of(List<Lying> lying) {
+    HeadSpec.Key key = opening.head().key();
+    if (key == null) {
+      List<Stand> stands = stands(read.apply(opening).head());
+      return stands.isEmpty() ? List.of() : List.of(new Keyed(List.of(), stands));
+    }
+    List<Lying> fit =
+        lying.stream()
+            .filter(p -> yard.fits(p.item(), opening, true))
+            .sorted(Comparator.comparingLong(Lying::usable))
+            .toList();
+    return key.bottom() == null && key.top() == null ? open(fit) : given(fit);
+  }
+
+  /** A key whose width is given takes the shortest pieces that hold it, if any do. */
+  private List<Keyed> given(List<Lying> fit) {
+    Map<List<String>, Keyed> found = new LinkedHashMap<>();
+    for (Stand s : stands(read.apply(opening).head())) {
+      List<Lying> of = shortest(fit, s.key);
+      List<String> ids = of.stream().map(Lying::id).toList();
+      found.computeIfAbsent(ids, x -> new Keyed(of, new ArrayList<>())).stands().add(s);
+    }
+    return List.copyOf(found.values());
+  }
+
+  private List<Lying> shortest(List<Lying> fit, long extent) {
+    List<Lying> of =
+        fit.stream().filter(p -> p.usable() >= extent).limit(opening.count()).toList();
+    // A key that the yard has not got is ordered, and is no matter of the pile.
+    return of.size() == opening.count() ? of : List.of();
+  }
+
+  /** A key whose width is left open is as wide as one of the pieces. */
+  private List<Keyed> open(List<Lying> fit) {
+    long target = job.grid().nearest(opening.head().stones().target());
+    long min = job.grid().ceil(opening.head().stones().min());
+    boolean fan = read.apply(opening).head() != null && read.apply(opening).head().fanned();
+    List<Long> widths =
+        fit.stream()
+            .map(Lying::usable)
+            .filter(w -> w >= min)
+            .distinct()
+            .sorted(
+                Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
+            .toList();
+    List<Keyed> found = new ArrayList<>();
+    for (long w : widths) {
+      List<Lying> of = shortest(fit, w);
+      List<Stand> stands = of.isEmpty() ? List.of() : fan ? fans(w) : upright(w);
+      if (!stands.isEmpty()) {
+        found.add(new Keyed(of, stands));
+      }
+    }
+    return found;
+  }
+
+  /** Both halves of an upright key are whole ticks. */
+  private List<Stand> upright(long usable) {
+    Length width = job.grid().ticks(usable / 2 * 2);
+    return stands(read.apply(KeyWidths.of(opening, width, width)).head());
+  }
+
+  /** For each striking point the widest key that a piece gives. */
+  private List<Stand> fans(long usable) {
+    Map<String, Stand> widest = new LinkedHashMap<>();
+    for (long w = usable + ABOUT; w >= usable - ABOUT; w--) {
+      Length top = job.grid().ticks(w);
+      for (Stand s : stands(read.apply(KeyWidths.of(opening, null, top)).head())) {
+        String at = s.left.ends() + " " + s.right.ends();
+        Stand before = widest.get(at);
+        boolean asked = s.head.key(s.left.lines()).top().equals(top);
+        if (s.key <= usable
+            && (before == null || s.key > before.key || s.key == before.key && asked)) {
+          widest.put(at, s);
+        }
+      }
+    }
+    return List.copyOf(widest.values());
+  }
+
+  /** The striking points of a head: in a fan that follows its end, one for each end on each side. */
+  private static List<Stand> stands(FlatHead head) {
+    List<Stand> out = new ArrayList<>();
+    if (head == null) {
+      return out;
+    }
+    FlatTerms.SideTerms l = head.terms().left();
+    FlatTerms.SideTerms r = head.terms().right();
+    for (SideCase c : head.cases(l, Double.NaN)) {
+      for (SideCase other : head.cases(r, head.fanned() ? c.lines().striking() : Double.NaN)) {
+        out.add(stand(head, c, other));
+      }
+    }
+    boolean alike = out.stream().allMatch(s -> !head.fanned()) || sameEnds(head, l, r);
+    for (SideCase c : alike ? List.<SideCase>of() : head.cases(r, Double.NaN)) {
+      for (SideCase other : head.cases(l, c.lines().striking())) {
+        Stand s = stand(head, other, c);
+        boolean there =
+            out.stream().anyMatch(o -> o.left.equals(s.left) && o.right.equals(s.right));
+        if (!there) {
+          out.add(s);
+        }
+      }
+    }
+    return out;
+  }
+
+  private static boolean sameEnds(FlatHead head, FlatTerms.SideTerms l, FlatTerms.SideTerms r) {
+    return l.wall() == r.wall() && l.jamb() == r.jamb();
+  }
+
+  private static Stand stand(FlatHead head, SideCase left, SideCase right) {
+    StoneExtents extents = head.fanned() ? head.extents(left.lines()) : null;
+    return new Stand(
+        head,
+        side(head, left, extents),
+        side(head, right, extents),
+        head.keyExtent(left.lines()));
+  }
+
+  private static FlatSide side(FlatHead head, SideCase one, StoneExtents extents) {
+    FlatTerms terms = head.terms();
+    return new FlatSide(
+        one, head.check(one.lines()), extents, terms.joint(), terms.bearing().target());
+  }
+}

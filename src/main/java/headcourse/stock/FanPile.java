@@ -1,0 +1,64 @@
+package headcourse.stock;
+
+import java.util.List;
+
+/**
+ * A pile of measured pieces and the heads that are to be set from it, of which some may be fans: a
+ * head may then have several places for its striking point, each with its own joint lines and ends.
+ *
+ * @param pieces the pieces
+ * @param heads the heads
+ */
+record FanPile(List<Pile.Piece> pieces, List<Head> heads) {
+  /** Copies the lists. */
+  FanPile {
+    pieces = List.copyOf(pieces);
+    heads = List.copyOf(heads);
+  }
+
+  /**
+   * A head.
+   *
+   * @param copies how many identical openings it stands over; each stone takes so many pieces
+   * @param mirror whether the sides are to be alike
+   * @param eachSide how many stones a side, or 0 where that is open
+   * @param min least width
+   * @param max greatest width
+   * @param jump greatest difference between neighbours
+   * @param fans its striking points; one for an upright head
+   */
+  record Head(
+      int copies, boolean mirror, int eachSide, long min, long max, long jump, List<Fan> fans) {
+    /** Copies the list. */
+    Head {
+      fans = List.copyOf(fans);
+    }
+  }
+
+  /**
+   * A striking point.
+   *
+   * @param left the left side
+   * @param right the right side
+   * @param sawn what is sawn off the keys of all copies, ticks
+   */
+  record Fan(PileSide left, PileSide right, long sawn) {
+    PileSide side(int s) {
+      return s == 0 ? left : right;
+    }
+  }
+
+  /**
+   * What the solver came to.
+   *
+   * @param fans by head: place of its striking point in the list; empty where nothing was found
+   * @param stones the stones of each head and what they cost
+   * @param floor what no choice costs less than, known before any was tried
+   */
+  record Answer(List<Integer> fans, Pile.Answer stones, Pile.Cost floor) {
+    /** Copies the list. */
+    Answer {
+      fans = List.copyOf(fans);
+    }
+  }
+}

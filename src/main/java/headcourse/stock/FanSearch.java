@@ -1,0 +1,298 @@
+package headcourse.stock;
+
+import headcourse.stock.PileDraft.Slot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Complete search over the ways, stones and pieces of some heads, outwards from the key; where the
+ * sides are to be alike, left and right in turn. It keeps the best choice that costs less than a
+ * limit; what can't cost less by {@link FanReach} is left at once, and so is a place that was
+ * reached before with the same pieces left and no dearer.
+ */
+final class FanSearch {
+  private static final int MEMORY = 120_000;
+
+  private final FanPile pile;
+  private final PileTypes types;
+  private final int[] heads;
+  private final List<List<FanWay>> ways;
+  private final int[] left;
+  private final long seed;
+  private final long limit;
+  private final boolean remembers;
+  private final Map<Place, Pile.Cost> seen = new HashMap<>();
+  private final Pile.Cost[] ahead;
+  private final FanWay[] way;
+  private final int[] at;
+  private final List<List<List<Slot>>> rows = new ArrayList<>();
+  private Pile.Cost cap;
+  private FanDraft best;
+  private boolean first;
+  private long steps;
+
+  /**
+   * @param heads which heads, as places in the pile's list
+   * @param ways the ways of each of them
+   * @param left the pieces at hand, by type
+   * @param cap what a choice must cost less than
+   * @param seed in which order what seems as good is tried
+   * @param limit how many steps it may take
+   */
+  FanSearch(
+      FanPile pile,
+      PileTypes types,
+      int[] heads,
+      List<List<FanWay>> ways,
+      int[] left,
+      Pile.Cost cap,
+      long seed,
+      long limit) {
+    this.pile = pile;
+    this.types = types;
+    this.heads = heads.clone();
+    this.ways = ways;
+    this.left = left.clone();
+    this.cap = cap;
+    this.seed = seed;
+    this.limit = limit;
+    this.remembers = limit > 20_000;
+    this.way = new FanWay[heads.length];
+    this.at = new int[heads.length];
+    this.ahead = new Pile.Cost[heads.length + 1];
+    ahead[heads.length] = Pile.Cost.NONE;
+    for (int h = heads.length - 1; h >= 0; h--) {
+      ahead[h] = ahead[h + 1].plus(least(h, true), 0, least(h, false));
+      rows.add(List.of(new ArrayList<>(), new ArrayList<>()));
+    }
+  }
+
+  private long least(int h, boolean sawn) {
+    long copies = head(h).copies();
+    return ways.get(h).stream()
+        .mapToLong(w -> sawn ? w.leastSawn() : copies * w.leastOff())
+        .min()
+        .orElse(FanReach.NEVER);
+  }
+
+  private FanPile.Head head(int h) {
+    return pile.heads().get(heads[h]);
+  }
+
+  /** Stops at the first choice that costs less than the limit. */
+  FanSearch untilFirst() {
+    first = true;
+    return this;
+  }
+
+  /** Searches; true where all was looked at. */
+  boolean run() {
+    begin(0, 0, 0, 0);
+    return steps <= limit;
+  }
+
+  /** The best choice of those heads, or null. */
+  FanDraft best() {
+    return best;
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  private boolean stopped() {
+    return steps > limit || first && best != null;
+  }
+
+  /** Whether what costs at least so much is of no use. */
+  private boolean dear(long sawn, long imbalance, long off) {
+    return sawn > cap.sawn()
+        || sawn == cap.sawn()
+            && (imbalance > cap.imbalance()
+                || imbalance == cap.imbalance() && off >= cap.bearing());
+  }
+
+  private void begin(int h, long sawn, long imbalance, long off) {
+    if (stopped() || dear(sawn + ahead[h].sawn(), imbalance, off + ahead[h].bearing())) {
+      return;
+    }
+    if (h == heads.length) {
+      List<List<List<Slot>>> copy = new ArrayList<>();
+      rows.forEach(r -> copy.add(List.of(List.copyOf(r.get(0)), List.copyOf(r.get(1)))));
+      cap = new Pile.Cost(sawn, imbalance, off);
+      best = new FanDraft(Arrays.stream(way).map(FanWay::fan).toList(), copy, cap);
+      return;
+    }
+    at[h] = 0;
+    for (FanWay w : ways.get(h)) {
+      at[h]++;
+      if (w.comesOut()) {
+        way[h] = w;
+        extend(h, new int[2], new boolean[2], sawn + w.sawn(), imbalance, off);
+      }
+    }
+  }
+
+  /** Sets the next stone of a head. */
+  private void extend(
+      int h, int[] foot, boolean[] ended, long sawn, long imbalance, long off) {
+    steps++;
+    if (ended[0] && ended[1]) {
+      begin(h + 1, sawn, imbalance, off);
+      return;
+    }
+    FanPile.Head head = head(h);
+    int nl = rows.get(h).get(0).size();
+    int nr = rows.get(h).get(1).size();
+    long lowSawn = sawn + ahead[h + 1].sawn();
+    long lowOff = off + ahead[h + 1].bearing();
+    for (int s = 0; s < 2; s++) {
+      if (!ended[s]) {
+        int n = s == 0 ? nl : nr;
+        lowSawn += way[h].side(s).sawn(n, foot[s]);
+        lowOff += head.copies() * way[h].side(s).off(n, foot[s]);
+      }
+    }
+    boolean level = !head.mirror() || nl == nr || ended[0] || ended[1];
+    long apart = head.mirror() && nl == nr ? imbalance + apart(h, foot, ended) : imbalance;
+    if (stopped() || dear(lowSawn, apart, lowOff)) {
+      return;
+    }
+    if (remembers && level && again(h, foot, ended, new Pile.Cost(sawn, imbalance, off))) {
+      return;
+    }
+    int s = ended[0] ? 1 : !head.mirror() || ended[1] || nl <= nr ? 0 : 1;
+    s = ended[1] ? 0 : s;
+    FanReach reach = way[h].side(s);
+    List<Slot> mine = rows.get(h).get(s);
+    long before = mine.isEmpty() ? -1 : mine.get(mine.size() - 1).width();
+    // All but this stone and those after it on its side.
+    long room = cap.sawn() - (lowSawn - reach.sawn(mine.size(), foot[s]));
+    for (FanTrial t :
+        new FanTrials(head, types, left, heads[h], seed + steps)
+            .of(
+                reach,
+                mine.size() + 1,
+                before,
+                partner(h, s, ended),
+                foot[s],
+                room,
+                cap.imbalance() - imbalance)) {
+      set(h, s, t, foot, ended, sawn, imbalance, off);
+      if (stopped()) {
+        return;
+      }
+    }
+  }
+
+  /**
+   * The least difference still to come where each side's ends are as near as may be: widths left
+   * must sum up to what is left.
+   */
+  private long apart(int h, int[] foot, boolean[] ended) {
+    if (ended[0] || ended[1]) {
+      return 0;
+    }
+    FanReach l = way[h].left();
+    FanReach r = way[h].right();
+    long low = (l.firstEnd - foot[0]) - (long) (r.lastEnd - foot[1]);
+    long high = (l.lastEnd - foot[0]) - (long) (r.firstEnd - foot[1]);
+    long gap = Math.max(0, Math.max(low, -high));
+    // With as many stones on both sides; else one of them counts whole.
+    return head(h).copies() * Math.min(gap, l.rows.min);
+  }
+
+  /**
+   * Width of the stone across, 0 where there will be none, −1 where it is not known or of no
+   * matter.
+   */
+  private long partner(int h, int s, boolean[] ended) {
+    if (!head(h).mirror()) {
+      return -1;
+    }
+    List<Slot> across = rows.get(h).get(1 - s);
+    int index = rows.get(h).get(s).size();
+    return index < across.size() ? across.get(index).width() : ended[1 - s] ? 0 : -1;
+  }
+
+  private void set(
+      int h,
+      int s,
+      FanTrial t,
+      int[] foot,
+      boolean[] ended,
+      long sawn,
+      long imbalance,
+      long off) {
+    FanPile.Head head = head(h);
+    FanReach reach = way[h].side(s);
+    long partner = partner(h, s, ended);
+    long more = partner < 0 ? 0 : head.copies() * Math.abs(t.width() - partner);
+    List<Slot> mine = rows.get(h).get(s);
+    mine.add(new Slot(t.width(), t.types()));
+    for (int k : t.types()) {
+      left[k]--;
+    }
+    int was = foot[s];
+    foot[s] = was + reach.rows.joint + (int) t.width();
+    if (t.end()) {
+      ended[s] = true;
+      long there = head.copies() * reach.rows.off(foot[s]);
+      extend(h, foot, ended, sawn + t.sawn(), imbalance + more, off + there);
+      ended[s] = false;
+    } else {
+      extend(h, foot, ended, sawn + t.sawn(), imbalance + more, off);
+    }
+    foot[s] = was;
+    for (int k : t.types()) {
+      left[k]++;
+    }
+    mine.remove(mine.size() - 1);
+  }
+
+  private record Place(long[] numbers) {
+    @Override
+    public boolean equals(Object o) {
+      return o instanceof Place p && Arrays.equals(numbers, p.numbers);
+    }
+
+    @Override
+    public int hashCode() {
+      return Arrays.hashCode(numbers);
+    }
+  }
+
+  private boolean again(int h, int[] foot, boolean[] ended, Pile.Cost cost) {
+    long[] n = new long[left.length / 4 + 4];
+    for (int t = 0; t < left.length; t++) {
+      n[t / 4] = n[t / 4] << 16 | left[t];
+    }
+    FanPile.Head head = head(h);
+    int nl = rows.get(h).get(0).size();
+    int nr = rows.get(h).get(1).size();
+    int k = left.length / 4 + 1;
+    int sides = (ended[0] ? 2 : 0) + (ended[1] ? 1 : 0);
+    n[k++] = (long) h << 48 | (long) at[h] << 16 | sides << 2 | Integer.signum(nl - nr) + 1;
+    for (int s = 0; s < 2; s++) {
+      List<Slot> mine = rows.get(h).get(s);
+      int size = mine.size();
+      // The last width counts where it bounds the next, or where its partner is still to come.
+      boolean counts = head.jump() < Long.MAX_VALUE || head.mirror() && nl != nr;
+      long before = size == 0 || !counts ? 0 : mine.get(size - 1).width();
+      long index = head.eachSide() > 0 ? size : Math.min(size, way[h].side(s).rows.rules());
+      n[k++] = (long) (ended[s] ? 0xFFFFFF : foot[s]) << 40 | index << 24 | before;
+    }
+    Place place = new Place(n);
+    Pile.Cost before = seen.get(place);
+    if (before != null && before.compareTo(cost) <= 0) {
+      return true;
+    }
+    if (before != null || seen.size() < MEMORY) {
+      seen.put(place, cost);
+    }
+    return false;
+  }
+}

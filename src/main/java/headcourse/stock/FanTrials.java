@@ -1,0 +1,109 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** Lists the stones that may be set next on a side, what promises most first. */
+final class FanTrials {
+  private final FanPile.Head head;
+  private final PileTypes types;
+  private final int[] left;
+  private final int h;
+  private final List<FanTrial> found = new ArrayList<>();
+  private final int[] picked;
+  private long mix;
+  private long roomSawn;
+  private long partner;
+
+  /**
+   * @param head the head
+   * @param types the types of piece
+   * @param left how many of each are at hand; changed and changed back
+   * @param h place of the head in the pile
+   * @param seed in which order what seems as good goes
+   */
+  FanTrials(FanPile.Head head, PileTypes types, int[] left, int h, long seed) {
+    this.head = head;
+    this.types = types;
+    this.left = left;
+    this.h = h;
+    this.picked = new int[head.copies()];
+    this.mix = (seed + 1) * 0x9E3779B97F4A7C15L | 1;
+  }
+
+  /**
+   * The stones for one place.
+   *
+   * @param reach the side
+   * @param index which stone, from 1 outwards
+   * @param before width of the stone before it; negative where there is none
+   * @param across width of the stone across; negative where that is of no matter
+   * @param foot where it begins
+   * @param sawn the most that may be sawn off it and those after it
+   * @param imbalance where just that is sawn off: the most that it may differ
+   */
+  List<FanTrial> of(
+      FanReach reach, int index, long before, long across, int foot, long sawn, long imbalance) {
+    roomSawn = sawn;
+    partner = across;
+    FanRows rows = reach.rows;
+    short[] on = rows.on(index, foot);
+    short[] ends = rows.ends(index, foot);
+    for (int w = 0; w < on.length; w++) {
+      long width = rows.min + w;
+      if (before >= 0 && Math.abs(width - before) > head.jump()) {
+        continue;
+      }
+      long apart = across < 0 ? 0 : head.copies() * Math.abs(width - across);
+      int outer = foot + rows.joint + (int) width;
+      if (ends[w] >= 0 && reach.aimed(index, outer)) {
+        pick(width, ends[w], true, 0, apart <= imbalance ? 0 : 1, 0, 0);
+      }
+      int rest = on[w] < 0 ? FanReach.NEVER : reach.sawn(index, outer);
+      if (rest < FanReach.NEVER) {
+        pick(width, on[w], false, rest, apart <= imbalance ? 0 : 1, 0, 0);
+      }
+    }
+    Collections.sort(found);
+    return found;
+  }
+
+  /** Picks pieces for the copies, shortest first; {@code spare} of the room stays free. */
+  private void pick(
+      long width, int extent, boolean end, long rest, int spare, int copy, long sawn) {
+    if (copy == picked.length) {
+      found.add(new FanTrial(width, end, picked.clone(), sawn, order(width, sawn + rest)));
+      return;
+    }
+    for (int t = copy == 0 ? 0 : picked[copy - 1]; t < types.size(); t++) {
+      long off = types.usable[t] - extent;
+      if (off < 0 || left[t] == 0 || !types.fits.get(t).get(h)) {
+        continue;
+      }
+      if (sawn + off * (picked.length - copy) + rest + spare > roomSawn) {
+        return;
+      }
+      picked[copy] = t;
+      left[t]--;
+      pick(width, extent, end, rest, spare, copy + 1, sawn + off);
+      left[t]++;
+    }
+  }
+
+  private long order(long width, long sawn) {
+    long near;
+    if (partner >= 0) {
+      near = Math.min(1023, Math.abs(width - partner));
+    } else {
+      // With a partner for the other side at hand.
+      int t = picked[0];
+      near = !head.mirror() || left[t] >= picked.length ? 0 : 1;
+    }
+    // Marsaglia's xorshift64.
+    mix ^= mix << 13;
+    mix ^= mix >>> 7;
+    mix ^= mix << 17;
+    return Math.min(sawn, 1 << 20) << 40 | near << 30 | mix >>> 34;
+  }
+}

@@ -1,0 +1,30 @@
+package headcourse.stock;
+
+/**
+ * One way to set a head: a striking point, with the ends aimed at on both sides.
+ *
+ * @param fan place of the striking point in the head's list
+ * @param sawn what is sawn off the keys
+ * @param left what the left side can do
+ * @param right what the right side can do
+ */
+record FanWay(int fan, long sawn, FanReach left, FanReach right) {
+  FanReach side(int s) {
+    return s == 0 ? left : right;
+  }
+
+  /** The least that is sawn off. */
+  long leastSawn() {
+    return sawn + left.sawn(0, 0) + right.sawn(0, 0);
+  }
+
+  /** The least that the bearings are off, pm. */
+  long leastOff() {
+    return left.off(0, 0) + right.off(0, 0);
+  }
+
+  /** Whether both sides can come to an end at all. */
+  boolean comesOut() {
+    return left.sawn(0, 0) < FanReach.NEVER && right.sawn(0, 0) < FanReach.NEVER;
+  }
+}
