@@ -24,6 +24,7 @@ final class FanSearch {
   private final long seed;
   private final long limit;
   private final boolean remembers;
+  private final int[] shortest;
   private final Map<Place, Pile.Cost> seen = new HashMap<>();
   private final Pile.Cost[] ahead;
   private final FanWay[] way;
@@ -59,6 +60,7 @@ final class FanSearch {
     this.cap = cap;
     this.seed = seed;
     this.limit = limit;
+    this.shortest = FanTrials.shortest(types);
     this.remembers = limit > 20_000;
     this.way = new FanWay[heads.length];
     this.at = new int[heads.length];
@@ -172,7 +174,7 @@ final class FanSearch {
     // All but this stone and those after it on its side.
     long room = cap.sawn() - (lowSawn - reach.sawn(mine.size(), foot[s]));
     for (FanTrial t :
-        new FanTrials(head, types, left, heads[h], seed + steps)
+        new FanTrials(head, types, left, heads[h], shortest, seed + steps)
             .of(
                 reach,
                 mine.size() + 1,

@@ -13,9 +13,6 @@ import java.util.List;
  * on until it has seen all or its steps are used up.
  */
 final class FanSolver {
-  private static final Pile.Cost ANY =
-      new Pile.Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
-
   private FanSolver() {}
 
   /**
@@ -48,26 +45,16 @@ final class FanSolver {
         best = other != null && other.betterThan(best) ? other : best;
       }
     }
-    long steps = quick.steps();
-    boolean proved = best != null && best.cost().compareTo(floor) <= 0;
-    if (!proved) {
-      int[] heads = new int[pile.heads().size()];
-      for (int h = 0; h < heads.length; h++) {
-        heads[h] = h;
-      }
-      Pile.Cost cap = best == null ? ANY : best.cost();
-      FanSearch search =
-          new FanSearch(pile, types, heads, all, types.count, cap, 0, limit - steps);
-      proved = search.run() && complete;
-      steps += search.steps();
-      best = search.best() != null ? search.best() : best;
-      proved |= best != null && best.cost().compareTo(floor) <= 0;
-    }
+    FanProof proof = new FanProof(pile, types, all, floor, best, limit - quick.steps());
+    boolean proved = proof.run() && complete;
+    proved |= proof.best() != null && proof.best().cost().compareTo(floor) <= 0;
+    long steps = quick.steps() + proof.steps();
+    best = proof.best();
     if (best == null) {
       return none(proved, steps);
     }
     PileDraft draft = new PileDraft(best.heads(), best.cost());
-    Pile.Cost bound = proved ? best.cost() : floor;
+    Pile.Cost bound = complete ? proof.floor() : floor;
     return new FanPile.Answer(
         best.fans(), new Pile.Answer(draft.chosen(types), best.cost(), bound, proved, steps), floor);
   }

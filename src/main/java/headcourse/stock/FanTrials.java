@@ -10,6 +10,7 @@ final class FanTrials {
   private final PileTypes types;
   private final int[] left;
   private final int h;
+  private final int[] from;
   private final List<FanTrial> found = new ArrayList<>();
   private final int[] picked;
   private long mix;
@@ -21,15 +22,30 @@ final class FanTrials {
    * @param types the types of piece
    * @param left how many of each are at hand; changed and changed back
    * @param h place of the head in the pile
+   * @param from by extent: the shortest type that holds it
    * @param seed in which order what seems as good goes
    */
-  FanTrials(FanPile.Head head, PileTypes types, int[] left, int h, long seed) {
+  FanTrials(FanPile.Head head, PileTypes types, int[] left, int h, int[] from, long seed) {
     this.head = head;
     this.types = types;
     this.left = left;
     this.h = h;
+    this.from = from;
     this.picked = new int[head.copies()];
     this.mix = (seed + 1) * 0x9E3779B97F4A7C15L | 1;
+  }
+
+  /** By extent: the shortest type that holds it, up to the longest piece. */
+  static int[] shortest(PileTypes types) {
+    int[] from = new int[(int) types.usable[types.size() - 1] + 1];
+    int t = 0;
+    for (int e = 0; e < from.length; e++) {
+      while (types.usable[t] < e) {
+        t++;
+      }
+      from[e] = t;
+    }
+    return from;
   }
 
   /**
@@ -76,9 +92,9 @@ final class FanTrials {
       found.add(new FanTrial(width, end, picked.clone(), sawn, order(width, sawn + rest)));
       return;
     }
-    for (int t = copy == 0 ? 0 : picked[copy - 1]; t < types.size(); t++) {
+    for (int t = copy == 0 ? from[extent] : picked[copy - 1]; t < types.size(); t++) {
       long off = types.usable[t] - extent;
-      if (off < 0 || left[t] == 0 || !types.fits.get(t).get(h)) {
+      if (left[t] == 0 || !types.fits.get(t).get(h)) {
         continue;
       }
       if (sawn + off * (picked.length - copy) + rest + spare > roomSawn) {

@@ -61,17 +61,19 @@ final class RandomFan {
   }
 
   /**
-   * Measured pieces 5 to 9 in wide, in sixteenths, for one fan with about {@code aSide} stones a
-   * side that strikes {@code depth} of its height below.
+   * Measured pieces, in sixteenths, for one fan with stones 4 to 8 in wide, about {@code aSide} of
+   * them a side, that strikes {@code depth} of its height below: from what the first stones need up
+   * to what the last ones do.
    */
   static FanPile large(long seed, int pieces, int aSide, double depth, boolean mirror) {
     Random r = new Random(seed);
-    List<Pile.Piece> list = new ArrayList<>();
-    for (int i = 0; i < pieces; i++) {
-      list.add(new Pile.Piece("P#" + (i + 1), 84 + r.nextInt(64), List.of(true)));
-    }
     int start = 48;
     int jamb = start + aSide * 92 - 64;
+    int longest = (int) ((jamb + 96) / depth) + 128;
+    List<Pile.Piece> list = new ArrayList<>();
+    for (int i = 0; i < pieces; i++) {
+      list.add(new Pile.Piece("P#" + (i + 1), 72 + r.nextInt(longest - 72), List.of(true)));
+    }
     PileSide side =
         new PlainFan(start, 0, 1 + 1 / depth, false, jamb, 24, jamb + 32, jamb + 96, jamb + 64);
     FanPile.Head head =
