@@ -168,26 +168,72 @@ final class FanSearch {
     }
     int s = ended[0] ? 1 : !head.mirror() || ended[1] || nl <= nr ? 0 : 1;
     s = ended[1] ? 0 : s;
-    FanReach reach = way[h].side(s);
-    List<Slot> mine = rows.get(h).get(s);
-    long before = mine.isEmpty() ? -1 : mine.get(mine.size() - 1).width();
-    // All but this stone and those after it on its side.
-    long room = cap.sawn() - (lowSawn - reach.sawn(mine.size(), foot[s]));
-    for (FanTrial t :
-        new FanTrials(head, types, left, heads[h], shortest, seed + steps)
-            .of(
-                reach,
-                mine.size() + 1,
-                before,
-                partner(h, s, ended),
-                foot[s],
-                room,
-                cap.imbalance() - imbalance)) {
+    // Where the bearings can't be less off, the sides must be more alike.
+    long near = cap.imbalance() - imbalance - (lowOff >= cap.bearing() ? 1 : 0);
+    long room = cap.sawn() - lowSawn;
+    FanPartners partners =
+        head.mirror() && nl == nr && !ended[0] && !ended[1] && room == 0
+            ? partners(h, foot[1], near)
+            : null;
+    FanTrial across = alike(h, s, foot) ? mate(h) : null;
+    for (FanTrial t : trials(h, s, foot[s], room, partner(h, s, ended), near)) {
+      boolean alone = partners != null && !partners.any(t, left[t.types()[0]] > 1);
+      if (alone || across != null && t.before(across)) {
+        continue;
+      }
       set(h, s, t, foot, ended, sawn, imbalance, off);
       if (stopped()) {
         return;
       }
     }
+  }
+
+  /** The stones for the next place of a side, what is sure to be sawn off it and after it aside. */
+  private List<FanTrial> trials(int h, int s, int foot, long room, long partner, long near) {
+    FanReach reach = way[h].side(s);
+    List<Slot> mine = rows.get(h).get(s);
+    long before = mine.isEmpty() ? -1 : mine.get(mine.size() - 1).width();
+    return new FanTrials(head(h), types, left, heads[h], shortest, seed + steps)
+        .of(
+            reach,
+            mine.size() + 1,
+            before,
+            partner,
+            foot,
+            room + reach.sawn(mine.size(), foot),
+            near);
+  }
+
+  private FanPartners partners(int h, int foot, long near) {
+    FanPile.Head head = head(h);
+    long apart = near / head.copies();
+    boolean together = apart < head.min();
+    List<FanTrial> across = trials(h, 1, foot, 0, -1, near);
+    return new FanPartners(across, way[h].right().rows, apart, together);
+  }
+
+  /**
+   * Whether the sides could change places from here on, but for the stone that the left one has got
+   * already: then the right one's need not go before it.
+   */
+  private boolean alike(int h, int s, int[] foot) {
+    List<Slot> l = rows.get(h).get(0);
+    List<Slot> r = rows.get(h).get(1);
+    if (s == 0 || !head(h).mirror() || way[h].left() != way[h].right() || l.size() != r.size() + 1) {
+      return false;
+    }
+    int n = r.size();
+    boolean follows =
+        n == 0
+            || head(h).jump() == Long.MAX_VALUE
+            || l.get(n - 1).width() == r.get(n - 1).width();
+    return follows && foot[0] - way[h].left().rows.joint - l.get(n).width() == foot[1];
+  }
+
+  private FanTrial mate(int h) {
+    List<Slot> l = rows.get(h).get(0);
+    Slot last = l.get(l.size() - 1);
+    return new FanTrial(last.width(), false, last.types(), 0, 0);
   }
 
   /**

@@ -15,4 +15,9 @@ record FanTrial(long width, boolean end, int[] types, long sawn, long order)
   public int compareTo(FanTrial o) {
     return Long.compare(order, o.order);
   }
+
+  /** Whether it goes before another by width, then by its first piece. */
+  boolean before(FanTrial o) {
+    return width < o.width || width == o.width && types[0] < o.types[0];
+  }
 }
