@@ -9,6 +9,7 @@ import headcourse.stock.FanKeys.Stand;
 import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,18 +19,22 @@ import java.util.function.Function;
 /** Settles keys, striking points and stones of heads of which some are fans, from one pile. */
 final class FanKeySearch {
   private static final int CHOICES = 60;
+  private static final long QUICK = 20_000;
+  private static final Comparator<Stand> INMOST =
+      Comparator.comparingLong((Stand s) -> s.left().firstEnd())
+          .thenComparingLong(s -> s.left().lastEnd())
+          .thenComparingLong(s -> s.right().firstEnd())
+          .thenComparingLong(s -> s.right().lastEnd());
 
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final PileReader yard;
   private final List<Keyed> keyed = new ArrayList<>();
+  private final List<Keys> tried = new ArrayList<>();
   private KeyedPile best;
   private Pile.Cost bound;
   private boolean complete = true;
-  private boolean several;
-  private boolean met;
-  private int tried;
   private long steps;
 
   FanKeySearch(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
@@ -39,14 +44,33 @@ final class FanKeySearch {
     this.yard = new PileReader(job);
   }
 
+  /** Keys settled for all heads, with what their stones cost as soon found, or null. */
+  private record Keys(List<Keyed> keyed, Set<String> gone, Pile.Cost floor, Pile.Cost soon) {
+    boolean anyBelow(Pile.Cost cost) {
+      return floor.compareTo(cost) < 0;
+    }
+  }
+
   /** The best choice without the pieces that are gone, or none. */
   Optional<KeyedPile> best(Set<String> gone) {
     keys(0, gone, 0);
+    tried.sort(Comparator.comparing(Keys::soon, Comparator.nullsLast(Comparator.naturalOrder())));
+    for (int i = 0; i < tried.size(); i++) {
+      Keys k = tried.get(i);
+      if (best != null && !k.anyBelow(best.answer().cost())) {
+        bound(k.floor());
+      } else if (i > 0 && steps >= job.steps()) {
+        complete = false;
+      } else {
+        long rest = Math.max(1, job.steps() - steps);
+        stones(k, tried.size() > 1 ? Math.max(1, rest / 2) : rest);
+      }
+    }
     if (best == null) {
       return Optional.empty();
     }
     Pile.Answer a = best.answer();
-    Pile.Cost least = complete ? bound : Pile.Cost.NONE;
+    Pile.Cost least = complete && bound != null ? bound : Pile.Cost.NONE;
     least = least.compareTo(a.cost()) < 0 ? least : a.cost();
     boolean proved = least.compareTo(a.cost()) >= 0;
     return Optional.of(
@@ -61,75 +85,53 @@ final class FanKeySearch {
     return complete;
   }
 
+  private void bound(Pile.Cost one) {
+    bound = bound == null || one.compareTo(bound) < 0 ? one : bound;
+  }
+
   private void keys(int i, Set<String> gone, long sawn) {
     if (i == openings.size()) {
-      stones(gone);
+      Keys k = new Keys(List.copyOf(keyed), gone, new Pile.Cost(sawn, 0, 0), null);
+      FanPile.Answer soon = FanSolver.quick(pile(k), Math.min(QUICK, job.steps() / 50));
+      steps += soon.stones().steps();
+      tried.add(new Keys(k.keyed(), gone, k.floor(), soon.stones().cost()));
       return;
     }
-    List<Lying> lying = yard.pieces(gone);
-    List<Keyed> of = new FanKeys(job, openings.get(i), read).of(lying);
-    several |= of.size() > 1;
-    for (Keyed k : of) {
-      long least = sawn + k.leastSawn();
-      Pile.Cost floor = new Pile.Cost(least, 0, 0);
-      if (best != null && floor.compareTo(best.answer().cost()) >= 0) {
-        bound(floor);
-        continue;
-      }
-      if (done()) {
+    for (Keyed k : new FanKeys(job, openings.get(i), read).of(yard.pieces(gone))) {
+      if (tried.size() == CHOICES) {
+        complete = false;
         return;
       }
       Set<String> less = new LinkedHashSet<>(gone);
       k.pieces().forEach(p -> less.add(p.id()));
       keyed.add(k);
-      keys(i + 1, less, least);
+      keys(i + 1, less, sawn + k.leastSawn());
       keyed.remove(i);
     }
   }
 
-  private void bound(Pile.Cost one) {
-    bound = bound == null || one.compareTo(bound) < 0 ? one : bound;
-  }
-
-  /** The ends do not depend on the key, so what is off least with one is so with all. */
-  private boolean done() {
-    if (best != null && met && best.answer().cost().sawn() == 0) {
-      if (best.answer().cost().imbalance() == 0) {
-        return true;
-      }
-    }
-    if (tried >= CHOICES || steps >= job.steps()) {
-      complete = false;
-      return true;
-    }
-    return false;
-  }
-
   /**
-   * Sides change places where the right one ends farther in, so that a mirrored job is set out
-   * mirrored.
+   * Sides change places where the wall or the jamb on the right is the nearer, so that a mirrored
+   * job is set out mirrored.
    */
   private static boolean swapped(Keyed k) {
-    long l = 0;
-    long r = 0;
-    for (Stand s : k.stands()) {
-      l = Math.max(l, s.left().lastEnd());
-      r = Math.max(r, s.right().lastEnd());
-    }
-    return r < l;
+    FlatTerms terms = k.stands().get(0).head().terms();
+    int wall = Long.compare(terms.right().wall(), terms.left().wall());
+    return wall < 0 || wall == 0 && terms.right().jamb() < terms.left().jamb();
   }
 
-  private void stones(Set<String> gone) {
-    tried++;
+  private static List<Stand> stands(Keyed k) {
+    boolean swap = swapped(k);
+    return k.stands().stream().map(s -> swap ? s.mirrored() : s).sorted(INMOST).toList();
+  }
+
+  private FanPile pile(Keys keys) {
     List<FanPile.Head> heads = new ArrayList<>();
-    List<List<Stand>> stands = new ArrayList<>();
-    for (int h = 0; h < keyed.size(); h++) {
-      Keyed k = keyed.get(h);
-      boolean swap = swapped(k);
-      List<Stand> mine = k.stands().stream().map(s -> swap ? s.mirrored() : s).toList();
+    for (int h = 0; h < openings.size(); h++) {
+      Keyed k = keys.keyed().get(h);
+      List<Stand> mine = stands(k);
       FlatTerms terms = mine.get(0).head().terms();
       Integer each = terms.stones().eachSide();
-      stands.add(mine);
       heads.add(
           new FanPile.Head(
               openings.get(h).count(),
@@ -141,25 +143,28 @@ final class FanKeySearch {
               mine.stream().map(s -> new FanPile.Fan(s.left(), s.right(), k.sawn(s))).toList()));
     }
     List<Pile.Piece> pieces = new ArrayList<>();
-    for (Lying p : yard.pieces(gone)) {
+    for (Lying p : yard.pieces(keys.gone())) {
       List<Boolean> fits = new ArrayList<>();
-      for (int h = 0; h < keyed.size(); h++) {
-        fits.add(fits(p, openings.get(h), stands.get(h)));
+      for (int h = 0; h < openings.size(); h++) {
+        fits.add(fits(p, openings.get(h), keys.keyed().get(h).stands()));
       }
       pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
     }
-    FanPile pile = new FanPile(pieces, heads);
-    // More than one key to try: none of them takes all the steps.
-    long rest = Math.max(1, job.steps() - steps);
-    FanPile.Answer found = FanSolver.solve(pile, several ? Math.max(1, rest / 3) : rest);
+    return new FanPile(pieces, heads);
+  }
+
+  private void stones(Keys keys, long limit) {
+    FanPile pile = pile(keys);
+    Pile.Cost beat = best == null ? null : best.answer().cost();
+    FanPile.Answer found = FanSolver.solve(pile, beat, limit);
     Pile.Answer a = found.stones();
     steps += a.steps();
-    if (!a.heads().isEmpty() || !a.proved()) {
+    if (!a.proved() || !a.heads().isEmpty() || beat != null) {
       bound(a.bound());
     }
-    if (!a.heads().isEmpty() && (best == null || a.cost().compareTo(best.answer().cost()) < 0)) {
-      best = keyedPile(pile, found, stands);
-      met = a.cost().bearing() == found.floor().bearing();
+    complete &= a.proved() || !a.heads().isEmpty() || beat != null;
+    if (!a.heads().isEmpty() && (beat == null || a.cost().compareTo(beat) < 0)) {
+      best = keyedPile(keys, pile, found);
     }
   }
 
@@ -173,20 +178,21 @@ final class FanKeySearch {
     return yard.fits(p.item(), o, false) && p.item().face().compareTo(height) >= 0;
   }
 
-  private KeyedPile keyedPile(FanPile pile, FanPile.Answer found, List<List<Stand>> stands) {
+  private KeyedPile keyedPile(Keys settled, FanPile pile, FanPile.Answer found) {
     List<KeyedPile.Sides> sides = new ArrayList<>();
     List<Pile.Chosen> chosen = new ArrayList<>();
     List<FromStock.Taken> keys = new ArrayList<>();
     List<FromStock.Taken> taken = new ArrayList<>();
-    for (int h = 0; h < keyed.size(); h++) {
+    for (int h = 0; h < openings.size(); h++) {
+      Keyed k = settled.keyed().get(h);
       Pile.Chosen c = found.stones().heads().get(h);
-      Stand s = stands.get(h).get(found.fans().get(h));
-      if (swapped(keyed.get(h))) {
+      Stand s = stands(k).get(found.fans().get(h));
+      if (swapped(k)) {
         c = new Pile.Chosen(c.right(), c.left());
         s = s.mirrored();
       }
       String mark = openings.get(h).mark();
-      List<Lying> key = keyed.get(h).pieces();
+      List<Lying> key = k.pieces();
       for (int n = 0; n < key.size(); n++) {
         keys.add(new FromStock.Taken(mark + "-K", n + 1, key.get(n).id(), s.key()));
       }

@@ -18,8 +18,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * The keys that one head may have, each with the striking points that go with it. In a fan the key's
- * sides are joints, so how long it is along its blank depends on where they all meet.
+ * The keys that one head may have, each with the striking points that go with it. In a fan the
+ * key's sides are joints, so how long it is along its blank depends on where they all meet.
  */
 final class FanKeys {
   /** How many ticks the key's upper end may be asked for beside a piece's length. */
@@ -96,8 +96,7 @@ final class FanKeys {
   }
 
   private List<Lying> shortest(List<Lying> fit, long extent) {
-    List<Lying> of =
-        fit.stream().filter(p -> p.usable() >= extent).limit(opening.count()).toList();
+    List<Lying> of = fit.stream().filter(p -> p.usable() >= extent).limit(opening.count()).toList();
     // A key that the yard has not got is ordered, and is no matter of the pile.
     return of.size() == opening.count() ? of : List.of();
   }
@@ -134,11 +133,12 @@ final class FanKeys {
 
   /** For each striking point the widest key that a piece gives. */
   private List<Stand> fans(long usable) {
-    Map<String, Stand> widest = new LinkedHashMap<>();
+    Map<List<Long>, Stand> widest = new LinkedHashMap<>();
     for (long w = usable + ABOUT; w >= usable - ABOUT; w--) {
       Length top = job.grid().ticks(w);
       for (Stand s : stands(read.apply(KeyWidths.of(opening, null, top)).head())) {
-        String at = s.left.ends() + " " + s.right.ends();
+        List<Long> at =
+            List.of(s.left.firstEnd(), s.left.lastEnd(), s.right.firstEnd(), s.right.lastEnd());
         Stand before = widest.get(at);
         boolean asked = s.head.key(s.left.lines()).top().equals(top);
         if (s.key <= usable
@@ -150,7 +150,9 @@ final class FanKeys {
     return List.copyOf(widest.values());
   }
 
-  /** The striking points of a head: in a fan that follows its end, one for each end on each side. */
+  /**
+   * The striking points of a head: in a fan that follows its end, one for each end on each side.
+   */
   private static List<Stand> stands(FlatHead head) {
     List<Stand> out = new ArrayList<>();
     if (head == null) {
@@ -184,10 +186,7 @@ final class FanKeys {
   private static Stand stand(FlatHead head, SideCase left, SideCase right) {
     StoneExtents extents = head.fanned() ? head.extents(left.lines()) : null;
     return new Stand(
-        head,
-        side(head, left, extents),
-        side(head, right, extents),
-        head.keyExtent(left.lines()));
+        head, side(head, left, extents), side(head, right, extents), head.keyExtent(left.lines()));
   }
 
   private static FlatSide side(FlatHead head, SideCase one, StoneExtents extents) {

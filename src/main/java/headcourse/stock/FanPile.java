@@ -60,5 +60,9 @@ record FanPile(List<Pile.Piece> pieces, List<Head> heads) {
     Answer {
       fans = List.copyOf(fans);
     }
+
+    Answer over(Pile.Cost other) {
+      return new Answer(fans, stones, other);
+    }
   }
 }

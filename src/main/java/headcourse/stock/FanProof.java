@@ -16,6 +16,7 @@ final class FanProof {
   private final int[] heads;
   private final long limit;
   private Pile.Cost floor;
+  private final Pile.Cost beat;
   private FanDraft best;
   private long steps;
 
@@ -23,6 +24,7 @@ final class FanProof {
    * @param ways by head: all ends of every striking point looked at
    * @param floor no choice from those costs less
    * @param best the best known, or null
+   * @param beat only what costs less than this is of use, or null
    * @param limit how many steps it may take
    */
   FanProof(
@@ -31,12 +33,14 @@ final class FanProof {
       List<List<FanWay>> ways,
       Pile.Cost floor,
       FanDraft best,
+      Pile.Cost beat,
       long limit) {
     this.pile = pile;
     this.types = types;
     this.ways = ways;
     this.floor = floor;
     this.best = best;
+    this.beat = beat == null ? ANY : beat;
     this.limit = limit;
     this.heads = new int[pile.heads().size()];
     for (int h = 0; h < heads.length; h++) {
@@ -57,37 +61,42 @@ final class FanProof {
     return steps;
   }
 
-  /** True where the best is proved, or that there is none. */
+  /** True where it is proved that nothing costs less than the best and what was to be beaten. */
   boolean run() {
     boolean open = true;
-    while (open && !met() && (best == null || best.cost().sawn() > floor.sawn())) {
+    while (open && !met() && cap().sawn() > floor.sawn()) {
       open = level(new Pile.Cost(floor.sawn() + 1, 0, 0), true);
-      if (open && (best == null || best.cost().sawn() > floor.sawn())) {
+      if (open && cap().sawn() > floor.sawn()) {
         floor = new Pile.Cost(floor.sawn() + 1, 0, floor.bearing());
       }
-      open &= best != null || floor.sawn() < types.usable[types.size() - 1];
+      open &= cap() != ANY || floor.sawn() < types.usable[types.size() - 1];
     }
-    while (open && !met() && best.cost().imbalance() > floor.imbalance()) {
+    while (open && !met() && cap().imbalance() > floor.imbalance()) {
       open = level(new Pile.Cost(floor.sawn(), floor.imbalance() + 1, 0), false);
-      if (open && best.cost().imbalance() > floor.imbalance()) {
+      if (open && cap().imbalance() > floor.imbalance()) {
         floor = new Pile.Cost(floor.sawn(), floor.imbalance() + 1, floor.bearing());
       } else if (open) {
-        floor = best.cost();
+        floor = cap();
       }
     }
     if (met()) {
       return true;
     }
-    FanSearch last = search(best == null ? ANY : best.cost(), limit - steps);
+    FanSearch last = search(cap(), limit - steps);
     boolean all = last.run();
     steps += last.steps();
     best = last.best() == null ? best : last.best();
-    floor = all && best != null ? best.cost() : floor;
+    floor = all && cap() != ANY ? cap() : floor;
     return all || met();
   }
 
+  /** What a choice must cost less than to be of use. */
+  private Pile.Cost cap() {
+    return best == null || best.cost().compareTo(beat) >= 0 ? beat : best.cost();
+  }
+
   private boolean met() {
-    return best != null && best.cost().compareTo(floor) <= 0;
+    return cap().compareTo(floor) <= 0;
   }
 
   private FanSearch search(Pile.Cost cap, long most) {
@@ -95,9 +104,9 @@ final class FanProof {
   }
 
   /** Looks for a choice that costs less than so much; true where all was looked at. */
-  private boolean level(Pile.Cost cap, boolean one) {
-    boolean less = best != null && best.cost().compareTo(cap) < 0;
-    FanSearch search = search(less ? best.cost() : cap, (limit - steps) / 2);
+  private boolean level(Pile.Cost most, boolean one) {
+    Pile.Cost cap = cap().compareTo(most) < 0 ? cap() : most;
+    FanSearch search = search(cap, (limit - steps) / 2);
     boolean all = (one ? search.untilFirst() : search).run();
     steps += search.steps();
     best = search.best() == null ? best : search.best();

@@ -5,17 +5,22 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Quick choices, one head after another with the pieces that are left: first those that meet the
- * floor, then a little more sawn off or a little less alike, each aimed at the ends that are
- * nearest the target.
+ * Quick choices, one head after another with the pieces that are left, aimed at the ends that are
+ * nearest the target; then each head anew with the pieces of the others left alone, for less sawn
+ * off and sides more alike.
  */
 final class FanQuick {
-  private static final int AIMS = 4_000;
-  private static final int TRIES = 30;
-  private static final int SHORT = 3_000;
+  private static final int MOST = 4_000;
+  private static final int FEW = 6;
+  private static final int TRIES = 25;
+  private static final int SHORT = 2_000;
   private static final int LONG = 60_000;
-  private static final int MORE = 5;
-  private static final long[] APART = {0, 1, 2, 4, 8, 16, 1L << 40};
+  private static final int VERY_SHORT = 400;
+  private static final long[] ROOM = {0, 1, 3, 8, 20};
+  private static final int ROUNDS = 3;
+  private static final long FAR = 1L << 40;
+  private static final Pile.Cost ANY =
+      new Pile.Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
 
   private final FanPile pile;
   private final PileTypes types;
@@ -32,6 +37,11 @@ final class FanQuick {
     this.limit = limit;
   }
 
+  /** How many heads there are. */
+  int heads() {
+    return pile.heads().size();
+  }
+
   long steps() {
     return steps;
   }
@@ -41,12 +51,22 @@ final class FanQuick {
     int[] left = types.count.clone();
     FanDraft[] found = new FanDraft[pile.heads().size()];
     for (int h : order) {
-      FanDraft one = head(h, left);
-      if (one == null) {
+      found[h] = any(h, left);
+      if (found[h] == null) {
         return null;
       }
-      found[h] = one;
-      take(one, left, -1);
+      take(found[h], left, -1);
+    }
+    boolean better = true;
+    for (int round = 0; better && round < ROUNDS; round++) {
+      better = false;
+      for (int h : order) {
+        take(found[h], left, 1);
+        FanDraft other = improved(h, left, found[h]);
+        better |= other != found[h];
+        found[h] = other;
+        take(found[h], left, -1);
+      }
     }
     return joined(found);
   }
@@ -73,29 +93,42 @@ final class FanQuick {
     }
   }
 
-  private FanDraft head(int h, int[] left) {
-    FanPile.Head head = pile.heads().get(h);
+  /** The stones of one head with as little sawn off as is soon found. */
+  private FanDraft any(int h, int[] left) {
     Pile.Cost least = floor.cost(h);
     if (least == null) {
       return null;
     }
-    List<FanWays.Aim> aims = ways.get(h).aims(AIMS);
-    FanWays.Aimed aimed = ways.get(h).new Aimed(left);
-    FanDraft best = null;
-    for (long more = 0; more < MORE && best == null; more++) {
-      for (long apart : APART) {
-        best = aimed(h, left, aims, aimed, least.sawn() + more, apart);
-        if (best != null || !head.mirror()) {
-          break;
-        }
+    Aims aims = new Aims(h, left);
+    for (long more : ROOM) {
+      FanDraft found = aims.find(least.sawn() + more, FAR, FEW, VERY_SHORT);
+      if (found != null) {
+        return found;
       }
     }
-    if (best == null) {
-      Pile.Cost any = new Pile.Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
-      FanSearch search = search(h, ways.get(h).all(left), left, any, 1, LONG);
-      search.run();
-      steps += search.steps();
-      best = search.best();
+    FanSearch search = search(h, ways.get(h).all(left), left, ANY, 1, LONG).untilFirst();
+    search.run();
+    steps += search.steps();
+    return search.best();
+  }
+
+  /** Less sawn off, or sides more alike, if that is found. */
+  private FanDraft improved(int h, int[] left, FanDraft known) {
+    FanDraft best = known;
+    Pile.Cost least = floor.cost(h);
+    int copies = pile.heads().get(h).copies();
+    Aims aims = new Aims(h, left);
+    for (long more = 0; least.sawn() + more < best.cost().sawn(); more += 1 + more / 2) {
+      FanDraft found = aims.find(least.sawn() + more, FAR, FEW, SHORT);
+      best = found != null && found.betterThan(best) ? found : best;
+    }
+    boolean mirror = pile.heads().get(h).mirror();
+    for (long apart = 0; mirror && copies * apart < best.cost().imbalance(); ) {
+      FanDraft found = aims.find(best.cost().sawn(), apart, TRIES, SHORT);
+      if (found != null && found.betterThan(best)) {
+        return found;
+      }
+      apart += 1 + apart / 3;
     }
     return best;
   }
@@ -106,35 +139,49 @@ final class FanQuick {
     return new FanSearch(pile, types, new int[] {h}, List.of(of), left, cap, seed, rest);
   }
 
-  private FanDraft aimed(
-      int h,
-      int[] left,
-      List<FanWays.Aim> aims,
-      FanWays.Aimed aimed,
-      long sawn,
-      long apart) {
-    FanPile.Head head = pile.heads().get(h);
-    int tried = 0;
-    for (FanWays.Aim aim : aims) {
-      if (head.mirror() && Math.abs(aim.left() - aim.right()) > apart) {
-        continue;
-      }
-      if (tried >= TRIES || steps >= limit) {
-        return null;
-      }
-      FanWay way = aimed.of(aim);
-      if (!way.comesOut() || way.leastSawn() > sawn) {
-        continue;
-      }
-      tried++;
-      Pile.Cost cap = new Pile.Cost(sawn, head.copies() * apart, aim.off() + 1);
-      FanSearch search = search(h, List.of(way), left, cap, aim.left(), SHORT).untilFirst();
-      search.run();
-      steps += search.steps();
-      if (search.best() != null) {
-        return search.best();
-      }
+  /** The ends to aim at, with what is at hand. */
+  private final class Aims {
+    private final int h;
+    private final int[] left;
+    private final List<FanWays.Aim> aims;
+    private final FanWays.Aimed aimed;
+
+    Aims(int h, int[] left) {
+      this.h = h;
+      this.left = left;
+      this.aims = ways.get(h).aims(MOST);
+      this.aimed = ways.get(h).new Aimed(left);
     }
-    return null;
+
+    /** A choice for the nearest ends with no more sawn off, and sides no more apart. */
+    FanDraft find(long sawn, long apart, int tries, int most) {
+      FanPile.Head head = pile.heads().get(h);
+      int tried = 0;
+      int skipped = 0;
+      for (FanWays.Aim aim : aims) {
+        if (head.mirror() && Math.abs(aim.left() - aim.right()) > apart) {
+          continue;
+        }
+        if (tried >= tries || skipped >= 4 * tries || steps >= limit) {
+          return null;
+        }
+        long before = ways.get(h).work();
+        FanWay way = aimed.of(aim);
+        steps += (ways.get(h).work() - before) / FanSolver.WORK;
+        if (!way.comesOut() || way.leastSawn() > sawn) {
+          skipped++;
+          continue;
+        }
+        tried++;
+        Pile.Cost cap = new Pile.Cost(sawn, head.copies() * apart, aim.off() + 1);
+        FanSearch search = search(h, List.of(way), left, cap, aim.left(), most).untilFirst();
+        search.run();
+        steps += search.steps();
+        if (search.best() != null) {
+          return search.best();
+        }
+      }
+      return null;
+    }
   }
 }

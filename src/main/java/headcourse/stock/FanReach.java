@@ -30,7 +30,7 @@ final class FanReach {
   FanReach(FanRows rows, int[] waste, int firstEnd, int lastEnd, int fewest, int most) {
     this.rows = rows;
     this.firstEnd = Math.max(firstEnd, rows.first());
-    this.lastEnd = Math.min(lastEnd, rows.last);
+    this.lastEnd = Math.min(lastEnd, rows.lastEnd());
     this.fewest = fewest;
     this.most = Math.min(most, rows.most);
     this.sawn = new int[Math.max(0, this.most) + 1][rows.last + 1];

@@ -14,7 +14,7 @@ final class FanRows {
   final int min;
   final int max;
 
-  /** The greatest foot. */
+  /** The greatest foot that a row is asked for. */
   final int last;
 
   /** The most stones. */
@@ -25,6 +25,7 @@ final class FanRows {
   private final int rules;
   private final short[][][] on;
   private final short[][][] ends;
+  private final byte[] stands;
   private long work;
 
   /**
@@ -32,8 +33,10 @@ final class FanRows {
    * @param side its side
    * @param longest usable length of the longest piece
    * @param pieces how many pieces there are
+   * @param like the other side, where its joints may stand at the same places and it reaches as
+   *     far, or null
    */
-  FanRows(FanPile.Head head, PileSide side, long longest, int pieces) {
+  FanRows(FanPile.Head head, PileSide side, long longest, int pieces, FanRows like) {
     this.side = side;
     this.start = side.start();
     this.joint = (int) side.joint();
@@ -41,11 +44,12 @@ final class FanRows {
     this.max = (int) Math.min(head.max(), longest);
     // Extents are kept short; no piece is so long.
     this.longest = (int) Math.min(longest, Short.MAX_VALUE);
-    this.last = (int) Math.max(0, side.lastEnd() - start);
+    this.last = like != null ? like.last : Math.max(0, lastEnd());
     int fill = Math.min(pieces / head.copies(), last / Math.max(1, min + joint));
     this.most = head.eachSide() > 0 ? Math.min(fill, head.eachSide()) : fill;
     this.rules = Math.max(1, side.regularFrom());
-    this.on = new short[rules + 1][last + 1][];
+    this.on = like != null ? like.on : new short[rules + 1][last + 1][];
+    this.stands = like != null ? like.stands : new byte[last + 1];
     this.ends = new short[rules + 1][last + 1][];
   }
 
@@ -53,38 +57,58 @@ final class FanRows {
   short[] on(int index, int foot) {
     int r = Math.min(index, rules);
     if (on[r][foot] == null) {
-      fill(r, foot);
+      on[r][foot] = joints(r, foot);
     }
     return on[r][foot];
   }
 
   /** Extents of stone {@code index} from a foot to the end, by width from the least. */
   short[] ends(int index, int foot) {
-    on(index, foot);
-    return ends[Math.min(index, rules)][foot];
+    int r = Math.min(index, rules);
+    if (ends[r][foot] == null) {
+      ends[r][foot] = toEnds(r, foot);
+    }
+    return ends[r][foot];
   }
 
-  private void fill(int index, int foot) {
+  private short[] row(int foot) {
     int widths = Math.max(0, Math.min(max, last - foot - joint) - min + 1);
-    short[] a = new short[widths];
-    short[] b = new short[widths];
-    Arrays.fill(a, NOT);
-    Arrays.fill(b, NOT);
-    long inner = start + foot;
-    for (int w = 0; w < widths; w++) {
-      long outer = inner + joint + min + w;
-      if (start + last - outer >= joint + min
-          && side.jointStands(index, outer)
-          && side.stoneFits(index, inner, outer)) {
-        a[w] = fitting(side.extent(index, inner, outer, false));
-      }
-      if (off(foot + joint + min + w) >= 0 && side.endFits(index, inner, outer)) {
-        b[w] = fitting(side.extent(index, inner, outer, true));
+    short[] row = new short[widths];
+    Arrays.fill(row, NOT);
+    return row;
+  }
+
+  private short[] joints(int index, int foot) {
+    short[] row = row(foot);
+    for (int w = 0; w < row.length; w++) {
+      int to = foot + joint + min + w;
+      if (stands(index, to) && side.stoneFits(index, start + foot, start + to)) {
+        row[w] = fitting(side.extent(index, start + foot, start + to, false));
       }
     }
-    work += widths;
-    on[index][foot] = a;
-    ends[index][foot] = b;
+    work += row.length;
+    return row;
+  }
+
+  private boolean stands(int index, int foot) {
+    if (index < rules) {
+      return side.jointStands(index, start + foot);
+    }
+    if (stands[foot] == 0) {
+      stands[foot] = (byte) (side.jointStands(index, start + foot) ? 1 : -1);
+    }
+    return stands[foot] > 0;
+  }
+
+  private short[] toEnds(int index, int foot) {
+    short[] row = row(foot);
+    for (int w = Math.max(0, first() - foot - joint - min); w < row.length; w++) {
+      int to = foot + joint + min + w;
+      if (off(to) >= 0 && side.endFits(index, start + foot, start + to)) {
+        row[w] = fitting(side.extent(index, start + foot, start + to, true));
+      }
+    }
+    return row;
   }
 
   private short fitting(long extent) {
@@ -99,6 +123,11 @@ final class FanRows {
   /** The least foot where it may end. */
   int first() {
     return (int) (side.firstEnd() - start);
+  }
+
+  /** The greatest foot where it may end. */
+  int lastEnd() {
+    return (int) (side.lastEnd() - side.start());
   }
 
   /** From this stone on, all follow one rule. */

@@ -139,8 +139,7 @@ final class FanSearch {
   }
 
   /** Sets the next stone of a head. */
-  private void extend(
-      int h, int[] foot, boolean[] ended, long sawn, long imbalance, long off) {
+  private void extend(int h, int[] foot, boolean[] ended, long sawn, long imbalance, long off) {
     steps++;
     if (ended[0] && ended[1]) {
       begin(h + 1, sawn, imbalance, off);
@@ -219,14 +218,15 @@ final class FanSearch {
   private boolean alike(int h, int s, int[] foot) {
     List<Slot> l = rows.get(h).get(0);
     List<Slot> r = rows.get(h).get(1);
-    if (s == 0 || !head(h).mirror() || way[h].left() != way[h].right() || l.size() != r.size() + 1) {
+    if (s == 0
+        || !head(h).mirror()
+        || way[h].left() != way[h].right()
+        || l.size() != r.size() + 1) {
       return false;
     }
     int n = r.size();
     boolean follows =
-        n == 0
-            || head(h).jump() == Long.MAX_VALUE
-            || l.get(n - 1).width() == r.get(n - 1).width();
+        n == 0 || head(h).jump() == Long.MAX_VALUE || l.get(n - 1).width() == r.get(n - 1).width();
     return follows && foot[0] - way[h].left().rows.joint - l.get(n).width() == foot[1];
   }
 
@@ -267,14 +267,7 @@ final class FanSearch {
   }
 
   private void set(
-      int h,
-      int s,
-      FanTrial t,
-      int[] foot,
-      boolean[] ended,
-      long sawn,
-      long imbalance,
-      long off) {
+      int h, int s, FanTrial t, int[] foot, boolean[] ended, long sawn, long imbalance, long off) {
     FanPile.Head head = head(h);
     FanReach reach = way[h].side(s);
     long partner = partner(h, s, ended);

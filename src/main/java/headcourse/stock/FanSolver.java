@@ -13,6 +13,12 @@ import java.util.List;
  * on until it has seen all or its steps are used up.
  */
 final class FanSolver {
+  /** Extents worked out for a step. */
+  static final int WORK = 20;
+
+  /** How many striking points are looked at for a quick choice. */
+  private static final int FEW = 4;
+
   private FanSolver() {}
 
   /**
@@ -22,46 +28,100 @@ final class FanSolver {
    * @param limit how many steps it may take
    */
   static FanPile.Answer solve(FanPile pile, long limit) {
-    PileTypes types = new PileTypes(new Pile(pile.pieces(), List.of()));
+    return solve(pile, null, limit);
+  }
+
+  /**
+   * Looks for a choice that costs less than what is known already.
+   *
+   * @param pile pieces and heads
+   * @param beat what it must cost less than, or null
+   * @param limit how many steps it may take
+   */
+  static FanPile.Answer solve(FanPile pile, Pile.Cost beat, long limit) {
+    PileTypes types = types(pile);
     List<FanWays> ways = new ArrayList<>();
     List<List<FanWay>> all = new ArrayList<>();
     boolean complete = true;
-    for (int h = 0; h < pile.heads().size(); h++) {
-      FanWays of = new FanWays(pile, types, h);
+    long steps = 0;
+    for (int h = 0; types.size() > 0 && h < pile.heads().size(); h++) {
+      FanWays of = new FanWays(pile, types, h, Integer.MAX_VALUE);
       ways.add(of);
       all.add(of.all(types.count));
       complete &= of.complete();
+      steps += of.work() / WORK;
     }
     FanFloor floors = new FanFloor(pile, types, all, ways);
-    Pile.Cost floor = floors.cost();
+    Pile.Cost floor = types.size() == 0 ? null : floors.cost();
     if (floor == null) {
-      return none(true, 0);
+      return none(true, Pile.Cost.NONE, steps);
     }
-    FanDraft best = new FanHand(pile, types, ways).find();
     FanQuick quick = new FanQuick(pile, types, ways, floors, limit / 2);
-    for (List<Integer> order : orders(pile.heads().size())) {
+    FanDraft best = quick(quick, new FanHand(pile, types, ways).find(), floor);
+    steps += quick.steps();
+    FanProof proof = new FanProof(pile, types, all, floor, best, beat, limit - steps);
+    boolean proved = proof.run() && complete;
+    steps += proof.steps();
+    best = proof.best();
+    Pile.Cost bound = complete ? proof.floor() : floor;
+    if (best == null) {
+      return none(proved, bound, steps);
+    }
+    proved |= best.cost().compareTo(bound) <= 0;
+    return answer(
+            types, best, bound.compareTo(best.cost()) < 0 ? bound : best.cost(), proved, steps)
+        .over(floor);
+  }
+
+  /** A choice soon found: a hand's, or one for the ends that are nearest the target. */
+  static FanPile.Answer quick(FanPile pile, long limit) {
+    PileTypes types = types(pile);
+    List<FanWays> ways = new ArrayList<>();
+    List<List<FanWay>> all = new ArrayList<>();
+    long steps = 0;
+    for (int h = 0; types.size() > 0 && h < pile.heads().size(); h++) {
+      ways.add(new FanWays(pile, types, h, FEW));
+      all.add(ways.get(h).all(types.count));
+      steps += ways.get(h).work() / WORK;
+    }
+    FanFloor floors = new FanFloor(pile, types, all, ways);
+    Pile.Cost floor = types.size() == 0 ? null : floors.cost();
+    if (floor == null) {
+      return none(false, Pile.Cost.NONE, steps);
+    }
+    FanQuick quick = new FanQuick(pile, types, ways, floors, limit);
+    FanDraft best = quick(quick, new FanHand(pile, types, ways).find(), floor);
+    steps += quick.steps();
+    return best == null
+        ? none(false, Pile.Cost.NONE, steps)
+        : answer(types, best, floor, best.cost().equals(floor), steps).over(floor);
+  }
+
+  private static PileTypes types(FanPile pile) {
+    return new PileTypes(new Pile(pile.pieces(), List.of()));
+  }
+
+  private static FanDraft quick(FanQuick quick, FanDraft hand, Pile.Cost floor) {
+    FanDraft best = hand;
+    for (List<Integer> order : orders(quick.heads())) {
       if (best == null || best.cost().compareTo(floor) > 0) {
         FanDraft other = quick.find(order);
         best = other != null && other.betterThan(best) ? other : best;
       }
     }
-    FanProof proof = new FanProof(pile, types, all, floor, best, limit - quick.steps());
-    boolean proved = proof.run() && complete;
-    proved |= proof.best() != null && proof.best().cost().compareTo(floor) <= 0;
-    long steps = quick.steps() + proof.steps();
-    best = proof.best();
-    if (best == null) {
-      return none(proved, steps);
-    }
-    PileDraft draft = new PileDraft(best.heads(), best.cost());
-    Pile.Cost bound = complete ? proof.floor() : floor;
-    return new FanPile.Answer(
-        best.fans(), new Pile.Answer(draft.chosen(types), best.cost(), bound, proved, steps), floor);
+    return best;
   }
 
-  private static FanPile.Answer none(boolean proved, long steps) {
-    Pile.Answer none = new Pile.Answer(List.of(), null, Pile.Cost.NONE, proved, steps);
-    return new FanPile.Answer(List.of(), none, Pile.Cost.NONE);
+  private static FanPile.Answer answer(
+      PileTypes types, FanDraft best, Pile.Cost bound, boolean proved, long steps) {
+    List<Pile.Chosen> chosen = new PileDraft(best.heads(), best.cost()).chosen(types);
+    Pile.Answer stones = new Pile.Answer(chosen, best.cost(), bound, proved, steps);
+    return new FanPile.Answer(best.fans(), stones, bound);
+  }
+
+  private static FanPile.Answer none(boolean proved, Pile.Cost bound, long steps) {
+    Pile.Answer none = new Pile.Answer(List.of(), null, bound, proved, steps);
+    return new FanPile.Answer(List.of(), none, bound);
   }
 
   /** Heads as they come, and the other way round. */

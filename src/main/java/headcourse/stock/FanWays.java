@@ -22,37 +22,54 @@ final class FanWays {
   private final long longest;
   private final List<FanRows[]> rows = new ArrayList<>();
   private final List<Integer> fans = new ArrayList<>();
+  private List<Aim> aims;
   private long work;
 
-  FanWays(FanPile pile, PileTypes types, int h) {
+  /**
+   * @param h which head
+   * @param most how many striking points are looked at at most
+   */
+  FanWays(FanPile pile, PileTypes types, int h, int most) {
     this.head = pile.heads().get(h);
     this.h = h;
     this.types = types;
     this.pieces = pile.pieces().size();
-    long most = 0;
+    long far = 0;
     for (int t = 0; t < types.size(); t++) {
-      most = types.fits.get(t).get(h) ? Math.max(most, types.usable[t]) : most;
+      far = types.fits.get(t).get(h) ? Math.max(far, types.usable[t]) : far;
     }
-    this.longest = most;
+    this.longest = far;
     List<Integer> order = new ArrayList<>();
     for (int f = 0; f < head.fans().size(); f++) {
       order.add(f);
     }
     order.sort(
-        Comparator.comparingLong((Integer f) -> leastOff(head.fans().get(f))).thenComparing(f -> f));
+        Comparator.comparingLong((Integer f) -> leastOff(head.fans().get(f)))
+            .thenComparing(f -> f));
     long room = ROOM;
     for (int f : order) {
       FanPile.Fan fan = head.fans().get(f);
-      FanRows l = new FanRows(head, fan.left(), longest, pieces);
-      FanRows r =
-          fan.right().equals(fan.left()) ? l : new FanRows(head, fan.right(), longest, pieces);
-      room -= cells(l) + (l == r ? 0 : cells(r));
-      if (room < 0 && !fans.isEmpty()) {
+      FanRows[] both = both(fan);
+      FanRows l = both[0];
+      FanRows r = both[1];
+      room -= cells(l) + (fan.left().sameJoints(fan.right()) ? 0 : cells(r));
+      if ((room < 0 || fans.size() == most) && !fans.isEmpty()) {
         break;
       }
       fans.add(f);
-      rows.add(new FanRows[] {l, r});
+      rows.add(both);
     }
+  }
+
+  private FanRows[] both(FanPile.Fan fan) {
+    int far = fan.left().lastEnd() >= fan.right().lastEnd() ? 0 : 1;
+    FanRows one = new FanRows(head, fan.side(far), longest, pieces, null);
+    FanRows two = one;
+    if (!fan.left().equals(fan.right())) {
+      FanRows like = fan.left().sameJoints(fan.right()) ? one : null;
+      two = new FanRows(head, fan.side(1 - far), longest, pieces, like);
+    }
+    return far == 0 ? new FanRows[] {one, two} : new FanRows[] {two, one};
   }
 
   private static long cells(FanRows r) {
@@ -125,6 +142,9 @@ final class FanWays {
 
   /** Pairs of ends, the nearest to the target first; sides that are to be alike end alike first. */
   List<Aim> aims(int most) {
+    if (aims != null) {
+      return aims;
+    }
     List<Aim> out = new ArrayList<>();
     for (int k = 0; k < fans.size(); k++) {
       FanRows l = rows(k, 0);
@@ -140,7 +160,8 @@ final class FanWays {
     }
     Comparator<Aim> nearest = Comparator.comparingLong(Aim::off);
     out.sort(nearest.thenComparing(a -> Math.abs(a.left - a.right)).thenComparing(Aim::k));
-    return out.size() > most ? new ArrayList<>(out.subList(0, most)) : out;
+    aims = List.copyOf(out.subList(0, Math.min(most, out.size())));
+    return aims;
   }
 
   /** Makes ways of aims, with what is at hand. */

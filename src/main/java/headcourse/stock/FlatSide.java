@@ -110,9 +110,15 @@ final class FlatSide implements PileSide {
     if (extents == null) {
       return PileSide.super.extent(index, inner, outer, end);
     }
-    return end
-        ? extents.toEnd(index, inner, end(outer))
-        : extents.between(index, inner, outer);
+    return end ? extents.toEnd(index, inner, end(outer)) : extents.between(index, inner, outer);
+  }
+
+  @Override
+  public boolean sameJoints(PileSide other) {
+    return other instanceof FlatSide f
+        && f.start() == start()
+        && f.joint == joint
+        && f.lines.striking() == lines.striking();
   }
 
   @Override
@@ -153,7 +159,7 @@ final class FlatSide implements PileSide {
     return new Choice(lines, end(at), inner);
   }
 
-  /** Two sides with the same joint lines and ends are alike. */
+  /** Two sides of a head with the same joint lines and ends are alike. */
   @Override
   public boolean equals(Object o) {
     return o instanceof FlatSide f

@@ -11,8 +11,7 @@ final class KeyWidths {
   /** The opening with a key of such widths; null where one is left to the other. */
   static Opening of(Opening o, Length bottom, Length top) {
     HeadSpec h = o.head();
-    HeadSpec.Key k =
-        new HeadSpec.Key(bottom, top, h.key().rise(), h.key().drop(), h.key().proud());
+    HeadSpec.Key k = new HeadSpec.Key(bottom, top, h.key().rise(), h.key().drop(), h.key().proud());
     return new Opening(
         o.path(),
         o.mark(),

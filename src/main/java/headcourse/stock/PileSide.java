@@ -47,4 +47,9 @@ public interface PileSide {
   default int regularFrom() {
     return 2;
   }
+
+  /** Whether the joints of both sides may stand at the same places, wherever they may end. */
+  default boolean sameJoints(PileSide other) {
+    return equals(other);
+  }
 }

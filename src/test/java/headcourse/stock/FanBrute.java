@@ -42,8 +42,7 @@ final class FanBrute {
     }
     for (long w = head.min(); w <= head.max(); w++) {
       long outer = foot + side.joint() + w;
-      if (outer > side.lastEnd()
-          || index > 1 && Math.abs(w - row.get(index - 2)) > head.jump()) {
+      if (outer > side.lastEnd() || index > 1 && Math.abs(w - row.get(index - 2)) > head.jump()) {
         continue;
       }
       row.add(w);

@@ -78,13 +78,7 @@ final class RandomFan {
         new PlainFan(start, 0, 1 + 1 / depth, false, jamb, 24, jamb + 32, jamb + 96, jamb + 64);
     FanPile.Head head =
         new FanPile.Head(
-            1,
-            mirror,
-            0,
-            64,
-            128,
-            Long.MAX_VALUE,
-            List.of(new FanPile.Fan(side, side, 0)));
+            1, mirror, 0, 64, 128, Long.MAX_VALUE, List.of(new FanPile.Fan(side, side, 0)));
     return new FanPile(list, List.of(head));
   }
 }

@@ -85,8 +85,9 @@ public final class FlatHead {
   }
 
   /**
-   * How much higher than the head a blank must be: a stone lies on it with the chord of its cambered
-   * soffit along the arris, so one that leans reaches up by sin(slope at the jamb) of its lean.
+   * How much higher than the head a blank must be: a stone lies on it with the chord of its
+   * cambered soffit along the arris, so one that leans reaches up by sin(slope at the jamb) of its
+   * lean.
    */
   public Length moreHeight(End end) {
     double rise = geometry.camber();
