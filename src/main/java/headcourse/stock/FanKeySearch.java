@@ -34,7 +34,7 @@ final class FanKeySearch {
   private final List<Keys> tried = new ArrayList<>();
   private KeyedPile best;
   private Pile.Cost bound;
-  private boolean complete = true;
+  private boolean ruledOut = true;
   private long steps;
 
   FanKeySearch(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
@@ -60,7 +60,8 @@ final class FanKeySearch {
       if (best != null && !k.anyBelow(best.answer().cost())) {
         bound(k.floor());
       } else if (i > 0 && steps >= job.steps()) {
-        complete = false;
+        bound(k.floor());
+        ruledOut = false;
       } else {
         long rest = Math.max(1, job.steps() - steps);
         stones(k, tried.size() > 1 ? Math.max(1, rest / 2) : rest);
@@ -70,8 +71,7 @@ final class FanKeySearch {
       return Optional.empty();
     }
     Pile.Answer a = best.answer();
-    Pile.Cost least = complete && bound != null ? bound : Pile.Cost.NONE;
-    least = least.compareTo(a.cost()) < 0 ? least : a.cost();
+    Pile.Cost least = bound.compareTo(a.cost()) < 0 ? bound : a.cost();
     boolean proved = least.compareTo(a.cost()) >= 0;
     return Optional.of(
         new KeyedPile(
@@ -82,7 +82,7 @@ final class FanKeySearch {
 
   /** Whether all was looked at, so that no choice means that there is none. */
   boolean ruledOut() {
-    return complete;
+    return ruledOut;
   }
 
   private void bound(Pile.Cost one) {
@@ -99,7 +99,8 @@ final class FanKeySearch {
     }
     for (Keyed k : new FanKeys(job, openings.get(i), read).of(yard.pieces(gone))) {
       if (tried.size() == CHOICES) {
-        complete = false;
+        bound(Pile.Cost.NONE);
+        ruledOut = false;
         return;
       }
       Set<String> less = new LinkedHashSet<>(gone);
@@ -162,7 +163,7 @@ final class FanKeySearch {
     if (!a.proved() || !a.heads().isEmpty() || beat != null) {
       bound(a.bound());
     }
-    complete &= a.proved() || !a.heads().isEmpty() || beat != null;
+    ruledOut &= a.proved();
     if (!a.heads().isEmpty() && (beat == null || a.cost().compareTo(beat) < 0)) {
       best = keyedPile(keys, pile, found);
     }

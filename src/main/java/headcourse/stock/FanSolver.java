@@ -14,7 +14,7 @@ import java.util.List;
  */
 final class FanSolver {
   /** Extents worked out for a step. */
-  static final int WORK = 20;
+  static final int WORK = 60;
 
   /** How many striking points are looked at for a quick choice. */
   private static final int FEW = 4;
