@@ -128,11 +128,23 @@ final class PileReplacement {
 
   private PilePlan without(PilePlan plan, Set<String> gone, Set<String> pinned) {
     List<List<Site>> ways = new ArrayList<>(sites(List.of()).of(plan, gone));
-    ways.removeIf(way -> way.stream().anyMatch(s -> s.other() && pinned.contains(keyOf(s))));
-    PilePlan next = ways.isEmpty() ? null : fewest(plan, ways, gone, pinned, List.of());
-    if (next != null || ruledOut && !ways.isEmpty()) {
-      return next;
+    if (ways.isEmpty()) {
+      PilePlan alike = new SameSize(openings, yard).of(plan, gone);
+      return alike != null ? counted(plan, alike) : anew(gone);
     }
+    ways.removeIf(way -> way.stream().anyMatch(s -> s.other() && pinned.contains(keyOf(s))));
+    PilePlan next = fewest(plan, ways, gone, pinned, List.of());
+    return next != null || ruledOut ? next : anew(gone);
+  }
+
+  /** Where only the pieces of stones changed. */
+  private PilePlan counted(PilePlan before, PilePlan after) {
+    changed += moved(before.taken(), after.taken()).size();
+    ruledOut = false;
+    return after;
+  }
+
+  private PilePlan anew(Set<String> gone) {
     KeySearch search = new KeySearch(job, openings, read);
     Optional<KeyedPile> anew = search.best(gone);
     ruledOut = search.ruledOut();
