@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** The fewest changes to what was ticketed, held against all choices on small piles. */
 class FewestChangesTest {
-  private static final int RUNS = Seeds.of(120);
+  private static final int RUNS = Seeds.of(80);
 
   /** A pile as it was chosen from, and then without some pieces, with some stones cut. */
   private static ChangeProblem spoiled(Pile pile, Pile.Answer plan, Random r) {
@@ -122,7 +122,7 @@ class FewestChangesTest {
       several += r.found().changes() > 1 ? 1 : 0;
     }
     assertTrue(
-        compared > RUNS / 2 && several > 2 && none < compared / 2,
+        compared > RUNS / 2 && several > 1 && none < compared / 2,
         compared + " compared, " + several + " with several, " + none + " with none");
   }
 

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 
 /** Heads set from a pile around stones that are cut already. */
 class FromStockFittedTest {
-  private static final int RUNS = Seeds.of(24);
+  private static final int RUNS = Seeds.of(12);
 
   /** One or two heads of any kind that a pile serves. */
   private static JobMaker random(long seed) {
@@ -334,7 +334,7 @@ class FromStockFittedTest {
         List<PlacedStone> row = outwards(h, side);
         int cut = r.nextInt(row.size() + 1);
         for (PlacedStone s : row.subList(0, cut)) {
-          long far = r.nextInt(10) == 0 ? 30 : 4;
+          long far = r.nextInt(6) == 0 ? 40 : 4;
           long off = r.nextInt(3) > 0 ? 0 : Math.round(r.nextGaussian() * far);
           if (r.nextInt(6) > 0) {
             m.fitted.add(fitted(h, s, off, m.tick));
