@@ -54,7 +54,7 @@ class FlatRefusalTest {
     int refusals = 0;
     int changes = 0;
     int unhelped = 0;
-    for (long seed = 0; refusals < Seeds.of(150); seed++) {
+    for (long seed = 0; refusals < Seeds.of(100); seed++) {
       Solution.Refused refused = refusal(seed);
       if (refused == null) {
         continue;
