@@ -53,6 +53,10 @@ final class ChangeSites {
    * @param gone pieces that are not there any more
    */
   List<List<Site>> of(PilePlan plan, Set<String> gone) {
+    // In a fan a stone's length depends on its place, so its widths are not tried one by one.
+    if (plan.heads().stream().anyMatch(h -> h.made().head().fanned())) {
+      return List.of();
+    }
     List<Site> base = new ArrayList<>();
     for (int k = 0; k < openings.size(); k++) {
       PilePlan.Head h = plan.heads().get(k);

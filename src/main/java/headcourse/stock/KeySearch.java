@@ -46,36 +46,8 @@ final class KeySearch {
     return key != null && key.bottom() == null && key.top() == null;
   }
 
-  /** The opening with a key as wide as a stone is meant to be, where its width is left open. */
-  static Opening closed(Opening o, Job job) {
-    return open(o) ? keyed(o, job.grid().snap(o.head().stones().target())) : o;
-  }
-
   static Opening keyed(Opening o, Length width) {
-    HeadSpec h = o.head();
-    HeadSpec.Key k =
-        new HeadSpec.Key(width, width, h.key().rise(), h.key().drop(), h.key().proud());
-    return new Opening(
-        o.path(),
-        o.mark(),
-        o.label(),
-        o.count(),
-        o.width(),
-        o.height(),
-        o.reveal(),
-        o.wallLeft(),
-        o.wallRight(),
-        o.measured(),
-        new HeadSpec(
-            h.shape(),
-            h.height(),
-            k,
-            h.stones(),
-            h.bearing(),
-            h.clear(),
-            h.soffit(),
-            h.seat(),
-            h.params()));
+    return KeyWidths.of(o, width, width);
   }
 
   /** The best choice without the pieces that are gone, or none. */

@@ -147,7 +147,7 @@ final class PileTelling {
 
   private List<Diagnostic> gaps(Opening opening, List<Fitted> fitted, PilePlan first) {
     if (first == null) {
-      FlatReading reading = read.apply(KeySearch.closed(opening, job));
+      FlatReading reading = read.apply(opening);
       return FittedHead.of(reading.head(), fitted, null, null, null).problems();
     }
     for (PilePlan.Head h : first.heads()) {

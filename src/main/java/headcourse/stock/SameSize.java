@@ -1,7 +1,9 @@
 package headcourse.stock;
 
 import headcourse.job.Opening;
+import headcourse.job.Params;
 import headcourse.stock.PileReader.Lying;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,9 +42,13 @@ final class SameSize {
               .findFirst()
               .orElseThrow();
       boolean key = t.stone().equals(o.mark() + "-K");
+      // Under a cambered soffit a stone lies aslant on its blank, so the head's height won't do.
+      Params params = o.head().params();
+      boolean cambered = params.length("camber").isPresent() || params.angle("camber").isPresent();
       Optional<Lying> other =
           yard.pieces(busy).stream()
               .filter(p -> p.usable() >= t.extent() && yard.fits(p.item(), o, key))
+              .filter(p -> !cambered || p.item().face().compareTo(face(t.piece())) >= 0)
               .min(Comparator.comparingLong(Lying::usable));
       if (other.isEmpty()) {
         return null;
@@ -55,11 +61,15 @@ final class SameSize {
     return new PilePlan(plan.heads(), taken, cost, plan.bound(), false, plan.steps());
   }
 
+  private Length face(String id) {
+    return lying(id).item().face();
+  }
+
   private long usable(String id) {
-    return yard.pieces(Set.of()).stream()
-        .filter(p -> p.id().equals(id))
-        .findFirst()
-        .orElseThrow()
-        .usable();
+    return lying(id).usable();
+  }
+
+  private Lying lying(String id) {
+    return yard.pieces(Set.of()).stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow();
   }
 }

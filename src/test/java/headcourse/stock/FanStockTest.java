@@ -247,4 +247,89 @@ class FanStockTest {
         .map(s -> s.bottom() + " " + s.top())
         .toList();
   }
+
+  /** A jack arch of 60 in with a door beside it, over pieces in plenty. */
+  private static JobMaker plenty() {
+    JobMaker m = random(7);
+    JobMaker.OpeningMaker o = m.first();
+    o.width = in(48);
+    o.key = new HeadSpec.Key(in(7), null, in(1), in(0), in(0));
+    o.params.clear();
+    o.params.put("striking", in(72));
+    o.wallLeft = null;
+    List<Stock.Item> items = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      items.add(piece("C" + (i + 1), 5.5 + i / 2 * 0.3125, 13.5));
+    }
+    items.add(piece("K1", 11, 14));
+    m.stock = new Stock(items, 0.1);
+    return m;
+  }
+
+  @Test
+  void aSpoiledPieceIsReplacedBySameSize() {
+    Worked before = work(plenty().make());
+    String id = before.plan.blankOf("D1-L2").orElseThrow().id();
+    JobMaker m = plenty();
+    m.spoiled.add(id);
+    Worked after = work(m.make());
+    assertEquals(1, after.plan.changes().size());
+    assertEquals("D1-L2", after.plan.changes().get(0).stone());
+    assertEquals(id, after.plan.changes().get(0).from());
+    assertTrue(after.plan.blanks().stream().noneMatch(b -> b.id().equals(id)));
+    assertEquals(before.heads.get(0).layout().joints(), after.heads.get(0).layout().joints());
+  }
+
+  /** Pairs of every length: both sides alike, the bearing met, nothing sawn off but the key. */
+  @Test
+  void pairsOfEveryLengthMakeBothSidesAlike() {
+    JobMaker m = plenty();
+    m.first().mirror = true;
+    Worked w = work(m.make());
+    HeadLayout head = w.heads.get(0).layout();
+    assertEquals(headcourse.layout.Proof.Status.OPTIMAL, head.proof().status());
+    assertEquals(widths(head, Side.LEFT), widths(head, Side.RIGHT));
+    assertEquals(head.bearingLeft(), head.bearingRight());
+    StockPlan.CutBlank key = w.plan.blankOf("D1-K").orElseThrow();
+    Length usable = key.length().minus(w.job.tools().saw().cleanCut().times(2));
+    double left = usable.minus(key.cuts().get(0).extent()).mm();
+    assertEquals(left, head.proof().cost(), w.job.grid().tick().mm());
+  }
+
+  /** With the end joint at a given angle the point follows the end; one end of the two has it. */
+  @Test
+  void theSkewbackIsAsAsked() {
+    JobMaker m = plenty();
+    m.first().params.clear();
+    m.first().params.put("skewback", Angle.degrees(72));
+    Worked w = work(m.make());
+    HeadLayout head = w.heads.get(0).layout();
+    double nearest = 90;
+    for (JointLine j : head.joints()) {
+      if (j.outer().isEmpty()) {
+        double angle = Math.toDegrees(Math.atan2(head.curve().striking(), Math.abs(j.foot().x())));
+        nearest = Math.min(nearest, Math.abs(angle - 72));
+      }
+    }
+    assertEquals(0, nearest, 1e-9);
+  }
+
+  @Test
+  void aKeyLeftOpenIsAsLongAsItsPiece() {
+    JobMaker m = plenty();
+    m.first().key = new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO);
+    Worked w = work(m.make());
+    StockPlan.CutBlank key = w.plan.blankOf("D1-K").orElseThrow();
+    Length usable = key.length().minus(w.job.tools().saw().cleanCut().times(2));
+    Length over = usable.minus(key.cuts().get(0).extent());
+    assertTrue(over.mm() >= -1e-6 && over.mm() < 2 * w.job.grid().tick().mm(), over.toString());
+  }
+
+  @Test
+  void stonesThatAreCutAreRefusedBesideAFan() {
+    JobMaker m = plenty();
+    m.fitted.add(new headcourse.job.Fitted("fitted.D1.L1", "D1", "L1", in(6), null, null));
+    Solution s = PileChooser.setOut(m.make(), Shapes::named).solutions().get(0);
+    assertTrue(((Solution.Refused) s).problems().get(0).message().contains("jack arch"));
+  }
 }
