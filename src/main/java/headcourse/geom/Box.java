@@ -56,6 +56,12 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     return new Point((minX + maxX) / 2, (minY + maxY) / 2);
   }
 
+  /** Its corners, in order around it. */
+  public List<Point> corners() {
+    return List.of(
+        new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY));
+  }
+
   /** The box around both. */
   public Box union(Box o) {
     return new Box(

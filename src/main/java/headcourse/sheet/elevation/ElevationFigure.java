@@ -40,6 +40,7 @@ public final class ElevationFigure {
   private final MarkBand.Plan abovePlan;
   private final OpeningChain chain;
   private final double largest;
+  private List<StoneLabels.Setting> settings;
 
   private ElevationFigure(
       HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
@@ -163,7 +164,14 @@ public final class ElevationFigure {
   boolean readable() {
     return part.stones().stream()
             .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST)
-        && new ElevationDrawer(figures).labelled(flat, part.stones(), detail());
+        && settings().stream().allMatch(StoneLabels.Setting::both);
+  }
+
+  private List<StoneLabels.Setting> settings() {
+    if (settings == null) {
+      settings = new ElevationDrawer(figures).settings(flat, part.stones(), detail());
+    }
+    return settings;
   }
 
   private ElevationDrawer.Detail detail() {
@@ -203,8 +211,7 @@ public final class ElevationFigure {
     Similarity view = flat.then(shift);
     double underside = y0 - low * scale.factor() + 2.5;
     double upperside = top + topDepth() - 2;
-    ElevationDrawer drawer = new ElevationDrawer(figures);
-    drawer.stones(board, view, part.stones(), detail());
+    new ElevationDrawer(figures).stones(board, view, part.stones(), detail(), settings());
     board.group(
         Role.DIMENSIONS,
         "",
