@@ -26,8 +26,14 @@ public final class TextFlow {
    */
   public static double paragraph(
       Board board, double x, double top, double width, String text, Lettering lettering) {
+    return paragraph(board, x, top, lines(text, width, lettering), lettering);
+  }
+
+  /** Writes a paragraph whose lines are known; see above. */
+  public static double paragraph(
+      Board board, double x, double top, List<String> lines, Lettering lettering) {
     double y = top;
-    for (String line : lines(text, width, lettering)) {
+    for (String line : lines) {
       board.text(x, y + lettering.height(), line, lettering, Align.START);
       y += lettering.height() * LEADING;
     }

@@ -29,6 +29,9 @@ public enum Face {
   /** Advances in font units, plus one; 0: not looked up yet. */
   private final int[] advances = new int[0x3000];
 
+  /** The character printed for another; 0: not looked up yet. */
+  private final char[] shown = new char[advances.length];
+
   Face(String file) {
     this.file = file;
   }
@@ -119,6 +122,13 @@ public enum Face {
    * one that the face does not have.
    */
   public int shown(int codePoint) {
-    return Character.isISOControl(codePoint) ? ' ' : has(codePoint) ? codePoint : '?';
+    if (codePoint >= shown.length) {
+      return has(codePoint) ? codePoint : '?';
+    }
+    if (shown[codePoint] == 0) {
+      boolean control = Character.isISOControl(codePoint);
+      shown[codePoint] = control ? ' ' : has(codePoint) ? (char) codePoint : '?';
+    }
+    return shown[codePoint];
   }
 }

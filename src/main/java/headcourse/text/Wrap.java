@@ -34,7 +34,7 @@ public final class Wrap {
     while (from <= text.length()) {
       int end = text.indexOf('\n', from);
       end = end < 0 ? text.length() : end;
-      wrap.paragraph(singleSpaced(text.substring(from, end)));
+      wrap.paragraph(text.substring(from, end));
       from = end + 1;
     }
     return wrap.lines;
@@ -50,24 +50,23 @@ public final class Wrap {
     return text.substring(0, end).stripTrailing() + "…";
   }
 
-  private static String singleSpaced(String text) {
-    if (!text.startsWith(" ") && !text.endsWith(" ") && !text.contains("  ")) {
-      return text;
-    }
-    List<String> words = new ArrayList<>(List.of(text.split(" +")));
-    words.removeIf(String::isEmpty);
-    return String.join(" ", words);
-  }
-
-  // Words one space apart: a line is a stretch of the text as it stands.
+  // A line is a stretch of the text as it stands, so its words have to be one space apart.
   private void paragraph(String text) {
+    int before = lines.size();
     char[] letters = text.toCharArray();
     int line = 0;
     int end = 0;
     double used = 0;
     for (int at = 0; at < letters.length; at = end + 1) {
-      end = text.indexOf(' ', at);
-      end = end < 0 ? letters.length : end;
+      end = at;
+      while (end < letters.length && letters[end] != ' ') {
+        end++;
+      }
+      if (end == at) {
+        lines.subList(before, lines.size()).clear();
+        paragraph(text.strip().replaceAll(" +", " "));
+        return;
+      }
       double w = face.width(letters, at, end, capHeight);
       if (at > line && used + space + w > width) {
         lines.add(text.substring(line, at - 1));
@@ -83,7 +82,7 @@ public final class Wrap {
       }
       used = at > line ? used + space + w : w;
     }
-    lines.add(text.substring(line));
+    lines.add(text.substring(line, end));
   }
 
   /** Where what fits into a line ends. */
