@@ -97,8 +97,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       boolean labelled) {
     List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
     ElevationChoice best = null;
+    double narrowest = narrowest(figures);
     for (Scale scale : Scale.ladder(units)) {
-      if (narrowest(figures) * scale.factor() < ElevationFigure.NARROWEST) {
+      if (narrowest * scale.factor() < ElevationFigure.NARROWEST) {
         continue;
       }
       for (Room room : rooms) {

@@ -17,7 +17,7 @@ import java.util.List;
 public final class HeadFigures {
   private final HeadWork work;
   private final LengthFormat format;
-  private final Box box;
+  private Box box;
   private List<RunMark> soffitMarks;
   private List<RunMark> topMarks;
 
@@ -25,7 +25,6 @@ public final class HeadFigures {
   public HeadFigures(HeadWork work, LengthFormat format) {
     this.work = work;
     this.format = format;
-    this.box = around(layout().stones());
   }
 
   /** The head. */
@@ -45,6 +44,9 @@ public final class HeadFigures {
 
   /** The least box around all stones, model space. */
   public Box box() {
+    if (box == null) {
+      box = around(layout().stones());
+    }
     return box;
   }
 
