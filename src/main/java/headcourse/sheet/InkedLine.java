@@ -70,16 +70,19 @@ final class InkedLine extends Inked {
   boolean touches(List<Point> quad, Box around, double margin) {
     List<Point> p = places();
     double reach = half + LEAST;
+    double left = around.minX() - reach;
+    double right = around.maxX() + reach;
+    double upper = around.minY() - reach;
+    double lower = around.maxY() + reach;
+    Point a = p.get(0);
     for (int i = 1; i < p.size(); i++) {
-      Point a = p.get(i - 1);
       Point b = p.get(i);
-      if (Math.min(a.x(), b.x()) - reach < around.maxX()
-          && around.minX() < Math.max(a.x(), b.x()) + reach
-          && Math.min(a.y(), b.y()) - reach < around.maxY()
-          && around.minY() < Math.max(a.y(), b.y()) + reach
-          && Overlap.deeper(quad, List.of(a, b), -margin - half)) {
+      boolean beside = a.x() <= left && b.x() <= left || a.x() >= right && b.x() >= right;
+      boolean past = a.y() <= upper && b.y() <= upper || a.y() >= lower && b.y() >= lower;
+      if (!beside && !past && Overlap.deeper(quad, List.of(a, b), -margin - half)) {
         return true;
       }
+      a = b;
     }
     return false;
   }
