@@ -20,6 +20,12 @@ import java.util.function.Function;
 final class FanKeySearch {
   private static final int CHOICES = 60;
   private static final long QUICK = 20_000;
+
+  /** How many keys are looked at again, and with how many striking points. */
+  private static final int AGAIN = 5;
+
+  private static final int MORE = 16;
+  private static final int FEW = 4;
   private static final Comparator<Stand> INMOST =
       Comparator.comparingLong((Stand s) -> s.left().firstEnd())
           .thenComparingLong(s -> s.left().lastEnd())
@@ -51,10 +57,17 @@ final class FanKeySearch {
     }
   }
 
+  private static final Comparator<Keys> SOONEST =
+      Comparator.comparing(Keys::soon, Comparator.nullsLast(Comparator.naturalOrder()));
+
   /** The best choice without the pieces that are gone, or none. */
   Optional<KeyedPile> best(Set<String> gone) {
     keys(0, gone, 0);
-    tried.sort(Comparator.comparing(Keys::soon, Comparator.nullsLast(Comparator.naturalOrder())));
+    tried.sort(SOONEST);
+    for (int i = 0; i < Math.min(AGAIN, tried.size()) && tried.size() > 1; i++) {
+      tried.set(i, soon(tried.get(i), job.steps() / 25, MORE));
+    }
+    tried.sort(SOONEST);
     for (int i = 0; i < tried.size(); i++) {
       Keys k = tried.get(i);
       if (best != null && !k.anyBelow(best.answer().cost())) {
@@ -89,12 +102,28 @@ final class FanKeySearch {
     bound = bound == null || one.compareTo(bound) < 0 ? one : bound;
   }
 
+  /** What stones for these keys cost, as soon found. */
+  private Keys soon(Keys k, long limit, int fans) {
+    FanPile pile = pile(k);
+    FanPile.Answer found = FanSolver.quick(pile, limit, fans);
+    steps += found.stones().steps();
+    keep(k, pile, found);
+    Pile.Cost cost = found.stones().cost();
+    boolean better = k.soon() == null || cost != null && cost.compareTo(k.soon()) < 0;
+    return new Keys(k.keyed(), k.gone(), k.floor(), better ? cost : k.soon());
+  }
+
+  private void keep(Keys k, FanPile pile, FanPile.Answer found) {
+    Pile.Cost cost = found.stones().cost();
+    if (cost != null && (best == null || cost.compareTo(best.answer().cost()) < 0)) {
+      best = keyedPile(k, pile, found);
+    }
+  }
+
   private void keys(int i, Set<String> gone, long sawn) {
     if (i == openings.size()) {
       Keys k = new Keys(List.copyOf(keyed), gone, new Pile.Cost(sawn, 0, 0), null);
-      FanPile.Answer soon = FanSolver.quick(pile(k), Math.min(QUICK, job.steps() / 50));
-      steps += soon.stones().steps();
-      tried.add(new Keys(k.keyed(), gone, k.floor(), soon.stones().cost()));
+      tried.add(soon(k, Math.min(QUICK, job.steps() / 50), FEW));
       return;
     }
     for (Keyed k : new FanKeys(job, openings.get(i), read).of(yard.pieces(gone))) {
@@ -154,6 +183,7 @@ final class FanKeySearch {
     return new FanPile(pieces, heads);
   }
 
+  /** Looks for better stones with these keys than the best so far, and notes the bound. */
   private void stones(Keys keys, long limit) {
     FanPile pile = pile(keys);
     Pile.Cost beat = best == null ? null : best.answer().cost();
@@ -164,9 +194,7 @@ final class FanKeySearch {
       bound(a.bound());
     }
     ruledOut &= a.proved();
-    if (!a.heads().isEmpty() && (beat == null || a.cost().compareTo(beat) < 0)) {
-      best = keyedPile(keys, pile, found);
-    }
+    keep(keys, pile, found);
   }
 
   private boolean fits(Lying p, Opening o, List<Stand> stands) {

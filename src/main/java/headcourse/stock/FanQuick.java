@@ -12,7 +12,7 @@ import java.util.List;
 final class FanQuick {
   private static final int MOST = 4_000;
   private static final int FEW = 6;
-  private static final int TRIES = 25;
+  private static final int TRIES = 20;
   private static final int SHORT = 2_000;
   private static final int LONG = 60_000;
   private static final int VERY_SHORT = 400;
@@ -122,13 +122,17 @@ final class FanQuick {
       FanDraft found = aims.find(least.sawn() + more, FAR, FEW, SHORT);
       best = found != null && found.betterThan(best) ? found : best;
     }
-    boolean mirror = pile.heads().get(h).mirror();
-    for (long apart = 0; mirror && copies * apart < best.cost().imbalance(); ) {
-      FanDraft found = aims.find(best.cost().sawn(), apart, TRIES, SHORT);
+    long low = 0;
+    long high = pile.heads().get(h).mirror() ? best.cost().imbalance() / copies : 0;
+    while (low < high) {
+      long middle = (low + high) / 2;
+      FanDraft found = aims.find(best.cost().sawn(), middle, TRIES, SHORT);
       if (found != null && found.betterThan(best)) {
-        return found;
+        best = found;
+        high = best.cost().imbalance() / copies;
+      } else {
+        low = middle + 1;
       }
-      apart += 1 + apart / 3;
     }
     return best;
   }

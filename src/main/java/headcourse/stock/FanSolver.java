@@ -14,10 +14,7 @@ import java.util.List;
  */
 final class FanSolver {
   /** Extents worked out for a step. */
-  static final int WORK = 60;
-
-  /** How many striking points are looked at for a quick choice. */
-  private static final int FEW = 4;
+  static final int WORK = 150;
 
   private FanSolver() {}
 
@@ -73,14 +70,20 @@ final class FanSolver {
         .over(floor);
   }
 
-  /** A choice soon found: a hand's, or one for the ends that are nearest the target. */
-  static FanPile.Answer quick(FanPile pile, long limit) {
+  /**
+   * A choice soon found: a hand's, or one for the ends that are nearest the target.
+   *
+   * @param pile pieces and heads
+   * @param limit how many steps it may take
+   * @param fans how many striking points of each head are looked at
+   */
+  static FanPile.Answer quick(FanPile pile, long limit, int fans) {
     PileTypes types = types(pile);
     List<FanWays> ways = new ArrayList<>();
     List<List<FanWay>> all = new ArrayList<>();
     long steps = 0;
     for (int h = 0; types.size() > 0 && h < pile.heads().size(); h++) {
-      ways.add(new FanWays(pile, types, h, FEW));
+      ways.add(new FanWays(pile, types, h, fans));
       all.add(ways.get(h).all(types.count));
       steps += ways.get(h).work() / WORK;
     }

@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Lists the stones that may be set next on a side, what promises most first. */
 final class FanTrials {
+  private static final long ANY = 1L << 36;
+
   private final FanPile.Head head;
   private final PileTypes types;
   private final int[] left;
@@ -16,6 +18,7 @@ final class FanTrials {
   private long mix;
   private long roomSawn;
   private long partner;
+  private boolean alike;
 
   /**
    * @param head the head
@@ -63,6 +66,8 @@ final class FanTrials {
       FanReach reach, int index, long before, long across, int foot, long sawn, long imbalance) {
     roomSawn = sawn;
     partner = across;
+    // While any stones will do, lots find some sooner.
+    alike = imbalance < ANY;
     FanRows rows = reach.rows;
     short[] on = rows.on(index, foot);
     short[] ends = rows.ends(index, foot);
@@ -108,18 +113,36 @@ final class FanTrials {
   }
 
   private long order(long width, long sawn) {
-    long near;
-    if (partner >= 0) {
-      near = Math.min(1023, Math.abs(width - partner));
-    } else {
-      // With a partner for the other side at hand.
-      int t = picked[0];
-      near = !head.mirror() || left[t] >= picked.length ? 0 : 1;
-    }
     // Marsaglia's xorshift64.
     mix ^= mix << 13;
     mix ^= mix >>> 7;
     mix ^= mix << 17;
-    return Math.min(sawn, 1 << 20) << 40 | near << 30 | mix >>> 34;
+    long near = 0;
+    if (partner >= 0) {
+      near = 8 * Math.abs(width - partner);
+    } else if (head.mirror() && alike) {
+      near = 8 * nearest(picked[0]) + (mix >>> 8 & 31);
+    }
+    return Math.min(sawn, 1 << 20) << 40 | Math.min(near, 0xFFFF) << 24 | mix >>> 40;
+  }
+
+  /** How near in length the nearest piece at hand is that could be a partner. */
+  private long nearest(int t) {
+    if (left[t] >= picked.length) {
+      return 0;
+    }
+    long near = 1 << 12;
+    for (int i = t - 1; i >= 0; i--) {
+      if (left[i] > 0 && types.fits.get(i).get(h)) {
+        near = types.usable[t] - types.usable[i];
+        break;
+      }
+    }
+    for (int i = t + 1; i < types.size(); i++) {
+      if (left[i] > 0 && types.fits.get(i).get(h)) {
+        return Math.min(near, types.usable[i] - types.usable[t]);
+      }
+    }
+    return near;
   }
 }
