@@ -119,7 +119,7 @@ final class FanQuick {
     int copies = pile.heads().get(h).copies();
     Aims aims = new Aims(h, left);
     for (long more = 0; least.sawn() + more < best.cost().sawn(); more += 1 + more / 2) {
-      FanDraft found = aims.find(least.sawn() + more, FAR, FEW, SHORT);
+      FanDraft found = aims.find(least.sawn() + more, FAR, more < FEW ? TRIES : FEW, SHORT);
       best = found != null && found.betterThan(best) ? found : best;
     }
     long low = 0;
@@ -179,7 +179,7 @@ final class FanQuick {
         tried++;
         Pile.Cost cap = new Pile.Cost(sawn, head.copies() * apart, aim.off() + 1);
         FanSearch search = search(h, List.of(way), left, cap, aim.left(), most).untilFirst();
-        search.run();
+        (apart < FAR ? search.boxed() : search).run();
         steps += search.steps();
         if (search.best() != null) {
           return search.best();

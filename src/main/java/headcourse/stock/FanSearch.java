@@ -33,6 +33,7 @@ final class FanSearch {
   private Pile.Cost cap;
   private FanDraft best;
   private boolean first;
+  private boolean boxed;
   private long steps;
 
   /**
@@ -90,6 +91,12 @@ final class FanSearch {
     return this;
   }
 
+  /** Holds the sides to the limit's difference even where less is sawn off than it allows. */
+  FanSearch boxed() {
+    boxed = true;
+    return this;
+  }
+
   /** Searches; true where all was looked at. */
   boolean run() {
     begin(0, 0, 0, 0);
@@ -112,6 +119,7 @@ final class FanSearch {
   /** Whether what costs at least so much is of no use. */
   private boolean dear(long sawn, long imbalance, long off) {
     return sawn > cap.sawn()
+        || boxed && imbalance > cap.imbalance()
         || sawn == cap.sawn()
             && (imbalance > cap.imbalance()
                 || imbalance == cap.imbalance() && off >= cap.bearing());
@@ -168,12 +176,10 @@ final class FanSearch {
     int s = ended[0] ? 1 : !head.mirror() || ended[1] || nl <= nr ? 0 : 1;
     s = ended[1] ? 0 : s;
     // Where the bearings can't be less off, the sides must be more alike.
-    long near = cap.imbalance() - imbalance - (lowOff >= cap.bearing() ? 1 : 0);
+    long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
     long room = cap.sawn() - lowSawn;
-    FanPartners partners =
-        head.mirror() && nl == nr && !ended[0] && !ended[1] && room == 0
-            ? partners(h, foot[1], near)
-            : null;
+    boolean pairs = head.mirror() && nl == nr && !ended[0] && !ended[1];
+    FanPartners partners = pairs && (room == 0 || boxed) ? partners(h, foot[1], room, near) : null;
     FanTrial across = alike(h, s, foot) ? mate(h) : null;
     for (FanTrial t : trials(h, s, foot[s], room, partner(h, s, ended), near)) {
       boolean alone = partners != null && !partners.any(t, left[t.types()[0]] > 1);
@@ -200,14 +206,15 @@ final class FanSearch {
             partner,
             foot,
             room + reach.sawn(mine.size(), foot),
-            near);
+            near,
+            boxed);
   }
 
-  private FanPartners partners(int h, int foot, long near) {
+  private FanPartners partners(int h, int foot, long room, long near) {
     FanPile.Head head = head(h);
     long apart = near / head.copies();
     boolean together = apart < head.min();
-    List<FanTrial> across = trials(h, 1, foot, 0, -1, near);
+    List<FanTrial> across = trials(h, 1, foot, room, -1, near);
     return new FanPartners(across, way[h].right().rows, apart, together);
   }
 

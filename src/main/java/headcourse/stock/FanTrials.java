@@ -61,9 +61,17 @@ final class FanTrials {
    * @param foot where it begins
    * @param sawn the most that may be sawn off it and those after it
    * @param imbalance where just that is sawn off: the most that it may differ
+   * @param boxed whether it may differ by no more in any case
    */
   List<FanTrial> of(
-      FanReach reach, int index, long before, long across, int foot, long sawn, long imbalance) {
+      FanReach reach,
+      int index,
+      long before,
+      long across,
+      int foot,
+      long sawn,
+      long imbalance,
+      boolean boxed) {
     roomSawn = sawn;
     partner = across;
     // While any stones will do, lots find some sooner.
@@ -77,6 +85,9 @@ final class FanTrials {
         continue;
       }
       long apart = across < 0 ? 0 : head.copies() * Math.abs(width - across);
+      if (boxed && apart > imbalance) {
+        continue;
+      }
       int outer = foot + rows.joint + (int) width;
       if (ends[w] >= 0 && reach.aimed(index, outer)) {
         pick(width, ends[w], true, 0, apart <= imbalance ? 0 : 1, 0, 0);

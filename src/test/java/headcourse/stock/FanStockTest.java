@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 
 /** Jack arches set from a pile, from the job to the cutting plan. */
 class FanStockTest {
-  private static final int JOBS = Seeds.of(12);
+  private static final int JOBS = Seeds.of(10);
 
   private static Length in(double v) {
     return Length.inches(v);
