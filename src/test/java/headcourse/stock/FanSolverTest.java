@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The choice for fans against every choice there is, and a greedy hand. */
 class FanSolverTest {
   private static final int PILES = Seeds.of(250);
+  private static final int MODELS = Seeds.of(6);
 
   @Test
   void costEqualsTheLeastOfAllThereAre() {
@@ -24,6 +25,21 @@ class FanSolverTest {
       solved += ours.stones().heads().isEmpty() ? 0 : 1;
     }
     assertTrue(solved > PILES / 4, "too few piles come out: " + solved);
+  }
+
+  /** Choco 5.0.0 on the same model, written anew, with a few more pieces than can be tried out. */
+  @Test
+  void costEqualsThatOfAGeneralSolver() {
+    int solved = 0;
+    for (long seed = 0; seed < MODELS; seed++) {
+      FanPile pile = RandomFan.one(seed);
+      FanPile.Answer ours = FanSolver.solve(pile, 2_000_000);
+      FanChecker.check(pile, ours, "seed " + seed);
+      assertTrue(ours.stones().proved(), "seed " + seed);
+      assertEquals(ConstraintFan.least(pile, 60), ours.stones().cost(), "seed " + seed);
+      solved += ours.stones().heads().isEmpty() ? 0 : 1;
+    }
+    assertTrue(solved > MODELS / 4, "too few piles come out: " + solved);
   }
 
   @Test

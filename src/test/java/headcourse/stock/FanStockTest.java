@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 
 /** Jack arches set from a pile, from the job to the cutting plan. */
 class FanStockTest {
-  private static final int JOBS = Seeds.of(10);
+  private static final int JOBS = Seeds.of(8);
 
   private static Length in(double v) {
     return Length.inches(v);
@@ -57,7 +57,7 @@ class FanStockTest {
   private static JobMaker random(long seed) {
     Random r = new Random(seed);
     JobMaker m = JobMaker.one();
-    m.steps = 100_000;
+    m.steps = 60_000;
     boolean mortar = r.nextInt(3) == 0;
     m.joints = mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY;
     m.joint = mortar ? in(0.25) : Length.ZERO;

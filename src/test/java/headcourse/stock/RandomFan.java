@@ -26,6 +26,18 @@ final class RandomFan {
     return new FanPile(list, of);
   }
 
+  /** Seven or eight pieces for one fan. */
+  static FanPile one(long seed) {
+    Random r = new Random(seed);
+    FanPile.Head head = head(r, 10, false);
+    List<Pile.Piece> list = new ArrayList<>();
+    int pieces = 7 + r.nextInt(2);
+    for (int i = 0; i < pieces; i++) {
+      list.add(new Pile.Piece("P#" + (i + 1), 4 + r.nextInt(11), List.of(r.nextInt(12) > 0)));
+    }
+    return new FanPile(list, List.of(head));
+  }
+
   private static FanPile.Head head(Random r, int run, boolean upright) {
     int min = 3 + r.nextInt(3);
     int joint = r.nextInt(2);
