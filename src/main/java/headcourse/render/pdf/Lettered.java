@@ -2,13 +2,11 @@ package headcourse.render.pdf;
 
 import headcourse.text.Face;
 import headcourse.text.FontFile;
+import headcourse.text.Octets;
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -19,11 +17,11 @@ import org.apache.pdfbox.cos.COSStream;
  * a text is the number of the glyph in the subset.
  */
 final class Lettered {
-  private static final char[] HEX = "0123456789abcdef".toCharArray();
-
   private final Face face;
   private final FontSubset subset;
-  private final Map<Integer, Integer> codes = new HashMap<>();
+
+  /** Codes of characters that have been met, of those that most texts are of; 0: not yet. */
+  private final int[] codes = new int[0x2200];
 
   /** The character of each code, to be found by a search. */
   private final List<Integer> characters = new ArrayList<>(List.of(0));
@@ -40,34 +38,31 @@ final class Lettered {
     return font;
   }
 
-  /** The text as a hexadecimal string of codes. */
-  String encode(String text) {
-    char[] s = new char[text.length() * 4 + 2];
-    int n = 0;
-    s[n++] = '<';
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      i += Character.charCount(c);
-      int code = code(c);
-      for (int shift = 12; shift >= 0; shift -= 4) {
-        s[n++] = HEX[code >> shift & 15];
+  /** Writes the codes of a text. */
+  void encode(String text, Content out) {
+    int length = text.length();
+    for (int i = 0; i < length; i++) {
+      char c = text.charAt(i);
+      int code = c < codes.length ? codes[c] : 0;
+      if (code == 0) {
+        int character = text.codePointAt(i);
+        i += Character.charCount(character) - 1;
+        code = code(character);
+        if (character < codes.length) {
+          codes[character] = code;
+        }
       }
+      out.code(code);
     }
-    s[n++] = '>';
-    return new String(s, 0, n);
   }
 
   private int code(int c) {
-    Integer known = codes.get(c);
-    if (known == null) {
-      int shown = face.shown(c);
-      known = subset.number(face.font().glyph(shown));
-      if (known == characters.size()) {
-        characters.add(shown);
-      }
-      codes.put(c, known);
+    int shown = face.shown(c);
+    int code = subset.number(face.font().glyph(shown));
+    if (code == characters.size()) {
+      characters.add(shown);
     }
-    return known;
+    return code;
   }
 
   /** Fills in the font's object, when all texts are written. */
@@ -139,31 +134,20 @@ final class Lettered {
   }
 
   private byte[] toUnicode() {
-    StringBuilder s = new StringBuilder(2048);
-    s.append("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n")
-        .append("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n")
-        .append("/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n")
-        .append("1 begincodespacerange\n<0000> <ffff>\nendcodespacerange\n");
+    Octets s = new Octets(4096);
+    s.put("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n")
+        .put("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n")
+        .put("/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n")
+        .put("1 begincodespacerange\n<0000> <ffff>\nendcodespacerange\n");
     // At most a hundred entries stand in one block.
     for (int from = 1; from < characters.size(); from += 100) {
       int to = Math.min(from + 100, characters.size());
-      s.append(to - from).append(" beginbfchar\n");
+      s.whole(to - from).put(" beginbfchar\n");
       for (int code = from; code < to; code++) {
-        s.append('<');
-        hex(s, code);
-        s.append("> <");
-        hex(s, characters.get(code));
-        s.append(">\n");
+        s.put('<').hex(code).put("> <").hex(characters.get(code)).put(">\n");
       }
-      s.append("endbfchar\n");
+      s.put("endbfchar\n");
     }
-    s.append("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
-    return s.toString().getBytes(StandardCharsets.US_ASCII);
-  }
-
-  private static void hex(StringBuilder s, int n) {
-    for (int shift = 12; shift >= 0; shift -= 4) {
-      s.append(HEX[n >> shift & 15]);
-    }
+    return s.put("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n").toBytes();
   }
 }
