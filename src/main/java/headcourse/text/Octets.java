@@ -112,10 +112,10 @@ public final class Octets {
     return this;
   }
 
-  /** Adds a number's last four hexadecimal digits. */
-  public Octets hex(int n) {
-    room(4);
-    for (int shift = 12; shift >= 0; shift -= 4) {
+  /** Adds the last so many hexadecimal digits of a number, at most eight. */
+  public Octets hex(int n, int digits) {
+    room(digits);
+    for (int shift = 4 * digits - 4; shift >= 0; shift -= 4) {
       int digit = n >> shift & 15;
       bytes[size++] = (byte) (digit < 10 ? '0' + digit : 'a' - 10 + digit);
     }

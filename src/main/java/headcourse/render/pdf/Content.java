@@ -60,7 +60,7 @@ final class Content {
 
   /** A code of a text. */
   Content code(int code) {
-    out.hex(code);
+    out.hex(code, 4);
     return this;
   }
 

@@ -144,7 +144,7 @@ final class Lettered {
       int to = Math.min(from + 100, characters.size());
       s.whole(to - from).put(" beginbfchar\n");
       for (int code = from; code < to; code++) {
-        s.put('<').hex(code).put("> <").hex(characters.get(code)).put(">\n");
+        s.put('<').hex(code, 4).put("> <").hex(characters.get(code), 4).put(">\n");
       }
       s.put("endbfchar\n");
     }

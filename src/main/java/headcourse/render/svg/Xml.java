@@ -1,11 +1,15 @@
 package headcourse.render.svg;
 
+import headcourse.geom.Path;
+import headcourse.text.Octets;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** An XML file in the making, everything escaped. */
 final class Xml {
-  private final Figures out = new Figures();
+  private final Octets out = new Octets(8192);
+  private final PathData path = new PathData(out);
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Whether every element stands on a line of its own, indented. */
@@ -45,21 +49,43 @@ final class Xml {
     return this;
   }
 
-  /** An attribute whose value needs no escaping, such as path data. */
-  Xml plain(String name, String value) {
-    out.put(' ').put(name).put("=\"").put(value).put('"');
-    return this;
+  /** How an attribute begins, to be put often. */
+  static byte[] start(String name) {
+    return ascii(" " + name + "=\"");
   }
 
-  /** The same of what is octets already. */
-  Xml plain(String name, Figures value) {
-    out.put(' ').put(name).put('=').put('"').put(value).put('"');
+  /** An attribute as it stands in the file, to be put often. */
+  static byte[] whole(String name, String value) {
+    return ascii(" " + name + "=\"" + value + "\"");
+  }
+
+  private static byte[] ascii(String s) {
+    return s.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  /** An attribute that is written already. */
+  Xml whole(byte[] attribute) {
+    out.put(attribute);
     return this;
   }
 
   /** An attribute that is a number. */
-  Xml number(String name, double value) {
-    out.put(' ').put(name).put('=').put('"').number(value).put('"');
+  Xml number(byte[] start, double value) {
+    out.put(start).number(value).put('"');
+    return this;
+  }
+
+  /** An attribute that is a colour. */
+  Xml colour(byte[] start, int rgb) {
+    out.put(start).put('#').hex(rgb, 6).put('"');
+    return this;
+  }
+
+  /** An attribute that is a path. */
+  Xml path(byte[] start, Path value) {
+    out.put(start);
+    path.put(value);
+    out.put('"');
     return this;
   }
 
@@ -104,8 +130,9 @@ final class Xml {
 
   /** Characters that XML 1.0 has no place for become spaces. */
   private void escape(String s) {
-    if (harmless(s)) {
-      out.put(s);
+    byte[] octets = s.getBytes(StandardCharsets.UTF_8);
+    if (harmless(octets)) {
+      out.put(octets);
       return;
     }
     StringBuilder safe = new StringBuilder();
@@ -126,10 +153,10 @@ final class Xml {
     out.put(safe.toString());
   }
 
-  private static boolean harmless(String s) {
-    for (int i = 0; i < s.length(); i++) {
-      char c = s.charAt(i);
-      if (c < ' ' || c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"') {
+  // Half a surrogate has become a question mark; all of them, and U+FFFE, begin with 0xED or more.
+  private static boolean harmless(byte[] utf8) {
+    for (byte b : utf8) {
+      if (b < ' ' && b >= (byte) 0xED || b == '&' || b == '<' || b == '>' || b == '"' || b == '?') {
         return false;
       }
     }
