@@ -73,7 +73,15 @@ public final class Octets {
 
   /** Adds a number, rounded to four decimals, halves up, and without noughts at its end. */
   public Octets number(double value) {
-    long n = Math.round(value * 10000);
+    // Rounded here: the library's own takes several calls, and these are many.
+    double scaled = value * 10000;
+    long n = (long) scaled;
+    double left = scaled - n;
+    if (left >= 0.5) {
+      n++;
+    } else if (left < -0.5) {
+      n--;
+    }
     room(LONGEST);
     if (n < 0) {
       bytes[size++] = '-';

@@ -10,7 +10,6 @@ import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /**
  * A face as one document uses it: embedded once, and only the glyphs that were asked for. A code in
@@ -127,7 +126,7 @@ final class Lettered {
     d.setItem(Cos.name("Descent"), Cos.number(hhea.getShort(6) * unit));
     d.setItem(Cos.name("CapHeight"), Cos.number(Face.CAP_HEIGHT * 1000));
     d.setInt(Cos.name("StemV"), face == Face.BOLD ? 140 : 80);
-    COSStream embedded = Cos.stream(file, true);
+    OctetStream embedded = Cos.stream(file, true);
     embedded.setInt(COSName.LENGTH1, file.length);
     d.setItem(Cos.name("FontFile2"), embedded);
     return d;

@@ -3,7 +3,6 @@ package headcourse.render.pdf;
 import headcourse.text.Octets;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Arrays;
@@ -14,26 +13,29 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSBoolean;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNull;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.cos.ICOSVisitor;
 
 /**
  * Writes a document's objects as a file (ISO 32000-1, 7.5); those that are not direct have numbers
  * in the order in which they are met. The library's own writer can sign and change files too, and
  * writes a byte at a time, which a short run feels.
  */
-final class ObjectFile implements ICOSVisitor {
+final class ObjectFile {
   private static final int TO_A_LINE = 10;
+  private static final byte[] OBJECT = Content.words(" 0 obj\n");
+  private static final byte[] END = Content.words("endobj\n");
+  private static final byte[] REFERENCE = Content.words(" 0 R");
+  private static final byte[] OPEN = Content.words("<<\n");
+  private static final byte[] CLOSE = Content.words(">>\n");
+  private static final byte[] IN_USE = Content.words(" 00000 n\r\n");
 
   private final Octets out = new Octets(1 << 16);
-  private final Map<COSBase, Integer> numbers = new IdentityHashMap<>();
-  private final Deque<COSBase> waiting = new ArrayDeque<>();
+  private final Map<COSDictionary, Integer> numbers = new IdentityHashMap<>();
+  private final Deque<COSDictionary> waiting = new ArrayDeque<>();
 
   /** Where each object stands, by number. */
   private int[] places = new int[512];
@@ -48,11 +50,11 @@ final class ObjectFile implements ICOSVisitor {
   static byte[] of(COSDictionary trailer) throws IOException {
     ObjectFile file = new ObjectFile();
     // Octets above 127 in the second line tell that the file is not text.
-    file.out.put("%PDF-1.7\n%".getBytes(StandardCharsets.US_ASCII));
+    file.out.put("%PDF-1.7\n%");
     file.out.put("öäüß\n".getBytes(StandardCharsets.ISO_8859_1));
-    file.number(trailer.getItem(COSName.ROOT));
+    file.number(trailer.getCOSDictionary(COSName.ROOT));
     file.object(file.waiting.remove());
-    COSBase info = trailer.getItem(COSName.INFO);
+    COSDictionary info = trailer.getCOSDictionary(COSName.INFO);
     file.number(info);
     file.waiting.removeLast();
     file.object(info);
@@ -64,7 +66,7 @@ final class ObjectFile implements ICOSVisitor {
   }
 
   /** An object's number; one that is met for the first time is to be written. */
-  private int number(COSBase object) {
+  private int number(COSDictionary object) {
     Integer known = numbers.get(object);
     if (known == null) {
       known = numbers.size() + 1;
@@ -74,16 +76,18 @@ final class ObjectFile implements ICOSVisitor {
     return known;
   }
 
-  private void object(COSBase object) throws IOException {
+  private void object(COSDictionary object) throws IOException {
     int number = numbers.get(object);
     if (number >= places.length) {
       places = Arrays.copyOf(places, 2 * number);
     }
     places[number] = out.size();
-    out.whole(number).put(" 0 obj\n");
-    object.accept(this);
-    line();
-    out.put("endobj\n");
+    out.whole(number).put(OBJECT);
+    dictionary(object);
+    if (object instanceof OctetStream s) {
+      out.put("stream\r\n").put(s.octets()).put("\r\nendstream\n");
+    }
+    out.put(END);
   }
 
   private void end(COSDictionary trailer) throws IOException {
@@ -91,11 +95,11 @@ final class ObjectFile implements ICOSVisitor {
     int size = numbers.size() + 1;
     out.put("xref\n0 ").whole(size).put("\n0000000000 65535 f\r\n");
     for (int i = 1; i < size; i++) {
-      out.padded(places[i], 10).put(" 00000 n\r\n");
+      out.padded(places[i], 10).put(IN_USE);
     }
     trailer.setInt(COSName.SIZE, size);
     out.put("trailer\n");
-    trailer.accept(this);
+    dictionary(trailer);
     out.put("startxref\n").whole(start).put("\n%%EOF\n");
   }
 
@@ -107,27 +111,45 @@ final class ObjectFile implements ICOSVisitor {
   }
 
   private void value(COSBase value) throws IOException {
-    if (value.isDirect() || !(value instanceof COSDictionary || value instanceof COSArray)) {
-      value.accept(this);
+    if (value instanceof COSName name) {
+      name(name);
+    } else if (value instanceof COSInteger n) {
+      integer(n.longValue());
+    } else if (value instanceof COSArray a) {
+      array(a);
+    } else if (value instanceof COSDictionary d) {
+      if (d.isDirect()) {
+        dictionary(d);
+      } else {
+        out.whole(number(d)).put(REFERENCE);
+      }
+    } else if (value instanceof COSString s) {
+      text(s);
+    } else if (value instanceof COSFloat f) {
+      ByteArrayOutputStream digits = new ByteArrayOutputStream();
+      f.writePDF(digits);
+      out.put(digits.toByteArray());
+    } else if (value instanceof COSBoolean b) {
+      out.put(b.getValue() ? "true" : "false");
+    } else if (value == COSNull.NULL) {
+      out.put("null");
     } else {
-      out.whole(number(value)).put(" 0 R");
+      throw new IllegalArgumentException("not made here: " + value);
     }
   }
 
-  @Override
-  public void visitFromDictionary(COSDictionary d) throws IOException {
-    out.put("<<\n");
+  private void dictionary(COSDictionary d) throws IOException {
+    out.put(OPEN);
     for (Map.Entry<COSName, COSBase> e : d.entrySet()) {
-      visitFromName(e.getKey());
+      name(e.getKey());
       out.put(' ');
       value(e.getValue());
       line();
     }
-    out.put(">>\n");
+    out.put(CLOSE);
   }
 
-  @Override
-  public void visitFromArray(COSArray a) throws IOException {
+  private void array(COSArray a) throws IOException {
     out.put('[');
     int n = 0;
     for (COSBase each : a) {
@@ -139,28 +161,23 @@ final class ObjectFile implements ICOSVisitor {
       value(each);
       n++;
     }
-    out.put("]\n");
-  }
-
-  @Override
-  public void visitFromStream(COSStream s) throws IOException {
-    visitFromDictionary(s);
-    out.put("stream\r\n");
-    try (InputStream data = s.createRawInputStream()) {
-      out.put(data.readAllBytes());
-    }
-    out.put("\r\nendstream\n");
+    out.put(']').put('\n');
   }
 
   /** A name; they are all the program's own, of regular characters (7.3.5). */
-  @Override
-  public void visitFromName(COSName name) {
+  private void name(COSName name) {
     out.put('/').put(name.getName());
   }
 
+  private void integer(long n) {
+    if (n < 0) {
+      out.put('-');
+    }
+    out.whole(Math.abs(n));
+  }
+
   /** A text in brackets, or in hexadecimal digits where it is not ASCII on one line (7.3.4). */
-  @Override
-  public void visitFromString(COSString s) {
+  private void text(COSString s) {
     byte[] bytes = s.getBytes();
     if (s.getForceHexForm() || !plain(bytes)) {
       out.put('<').put(s.toHexString()).put('>');
@@ -183,37 +200,5 @@ final class ObjectFile implements ICOSVisitor {
       }
     }
     return true;
-  }
-
-  @Override
-  public void visitFromInt(COSInteger n) {
-    long value = n.longValue();
-    if (value < 0) {
-      out.put('-');
-    }
-    out.whole(Math.abs(value));
-  }
-
-  @Override
-  public void visitFromFloat(COSFloat f) throws IOException {
-    ByteArrayOutputStream digits = new ByteArrayOutputStream();
-    f.writePDF(digits);
-    out.put(digits.toByteArray());
-  }
-
-  @Override
-  public void visitFromBoolean(COSBoolean b) {
-    out.put(b.getValue() ? "true" : "false");
-  }
-
-  @Override
-  public void visitFromNull(COSNull n) {
-    out.put("null");
-  }
-
-  /** A document of the library's; its trailer is all that counts here. */
-  @Override
-  public void visitFromDocument(COSDocument document) throws IOException {
-    document.getTrailer().accept(this);
   }
 }

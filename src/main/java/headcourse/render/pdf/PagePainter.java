@@ -15,7 +15,6 @@ import java.util.function.Predicate;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /** Paints the marks of one page into a content stream, tagged and sorted into layers. */
 final class PagePainter {
@@ -33,7 +32,7 @@ final class PagePainter {
   private final PaperSpace space;
   private final Predicate<String> leadsSomewhere;
   private final List<Link> links = new ArrayList<>();
-  private final List<COSStream> pictures = new ArrayList<>();
+  private final List<OctetStream> pictures = new ArrayList<>();
   private Pen pen;
   private double grey = -1;
   private int lineColour;
@@ -77,7 +76,7 @@ final class PagePainter {
     return links;
   }
 
-  List<COSStream> pictures() {
+  List<OctetStream> pictures() {
     return pictures;
   }
 
