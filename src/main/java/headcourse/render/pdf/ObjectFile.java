@@ -37,6 +37,9 @@ final class ObjectFile {
   private final Map<COSDictionary, Integer> numbers = new IdentityHashMap<>();
   private final Deque<COSDictionary> waiting = new ArrayDeque<>();
 
+  /** How each name is written; its text is made anew every time that it is asked for. */
+  private final Map<COSName, byte[]> names = new IdentityHashMap<>();
+
   /** Where each object stands, by number. */
   private int[] places = new int[512];
 
@@ -166,7 +169,12 @@ final class ObjectFile {
 
   /** A name; they are all the program's own, of regular characters (7.3.5). */
   private void name(COSName name) {
-    out.put('/').put(name.getName());
+    byte[] known = names.get(name);
+    if (known == null) {
+      known = Content.words("/" + name.getName());
+      names.put(name, known);
+    }
+    out.put(known);
   }
 
   private void integer(long n) {

@@ -17,6 +17,8 @@ import java.util.Locale;
  */
 public final class SvgRenderer {
   private static final int NO_COLOUR = -1;
+  private static final byte[] PATH = Xml.name("path");
+  private static final byte[] TEXT = Xml.name("text");
   private static final byte[] D = Xml.start("d");
   private static final byte[] X = Xml.start("x");
   private static final byte[] Y = Xml.start("y");
@@ -119,7 +121,7 @@ public final class SvgRenderer {
     } else if (mark instanceof Mark.Stroke s) {
       stroke(s, rgb);
     } else if (mark instanceof Mark.Fill f) {
-      xml.open("path").path(D, f.path());
+      xml.open(PATH).path(D, f.path());
       fill(f.shade(), rgb);
       xml.whole(NO_STROKE).close();
     } else if (mark instanceof Mark.Label l) {
@@ -149,7 +151,7 @@ public final class SvgRenderer {
 
   private void stroke(Mark.Stroke s, int rgb) {
     Pen pen = s.pen();
-    xml.open("path").path(D, s.path());
+    xml.open(PATH).path(D, s.path());
     xml.number(STROKE_WIDTH, pen.width());
     if (pen.pattern() != Pen.Pattern.SOLID) {
       StringBuilder dashes = new StringBuilder();
@@ -170,7 +172,7 @@ public final class SvgRenderer {
     }
     double height = l.lettering().height();
     Point p = l.at();
-    xml.open("text");
+    xml.open(TEXT);
     xml.number(X, p.x()).number(Y, p.y());
     xml.number(FONT_SIZE, Face.em(height));
     if (l.lettering().bold()) {

@@ -10,7 +10,7 @@ import java.util.Deque;
 final class Xml {
   private final Octets out = new Octets(8192);
   private final PathData path = new PathData(out);
-  private final Deque<String> open = new ArrayDeque<>();
+  private final Deque<byte[]> open = new ArrayDeque<>();
 
   /** Whether every element stands on a line of its own, indented. */
   private final boolean indented;
@@ -31,6 +31,15 @@ final class Xml {
   }
 
   Xml open(String element) {
+    return open(ascii(element));
+  }
+
+  /** An element's name, to be put often. */
+  static byte[] name(String element) {
+    return ascii(element);
+  }
+
+  Xml open(byte[] element) {
     endTag();
     if (!open.isEmpty()) {
       newLine();
@@ -43,7 +52,7 @@ final class Xml {
   }
 
   Xml attribute(String name, String value) {
-    out.put(' ').put(name).put("=\"");
+    out.put(' ').put(name).put('=').put('"');
     escape(value);
     out.put('"');
     return this;
@@ -97,15 +106,15 @@ final class Xml {
   }
 
   Xml close() {
-    String element = open.pop();
+    byte[] element = open.pop();
     if (inTag) {
-      out.put("/>");
+      out.put('/').put('>');
       inTag = false;
     } else {
       if (!inline) {
         newLine();
       }
-      out.put("</").put(element).put('>');
+      out.put('<').put('/').put(element).put('>');
     }
     inline = false;
     if (open.isEmpty()) {
@@ -131,36 +140,34 @@ final class Xml {
   /** Characters that XML 1.0 has no place for become spaces. */
   private void escape(String s) {
     byte[] octets = s.getBytes(StandardCharsets.UTF_8);
-    if (harmless(octets)) {
-      out.put(octets);
-      return;
+    for (byte b : octets) {
+      if (b < ' ' && b >= (byte) 0xED || b == '?') {
+        octets = sound(s).getBytes(StandardCharsets.UTF_8);
+        break;
+      }
     }
-    StringBuilder safe = new StringBuilder();
+    for (byte b : octets) {
+      switch (b) {
+        case '&' -> out.put("&amp;");
+        case '<' -> out.put("&lt;");
+        case '>' -> out.put("&gt;");
+        case '"' -> out.put("&quot;");
+        default -> out.put((char) b);
+      }
+    }
+  }
+
+  // Only where its octets are doubtful: half a surrogate has become a question mark; all of them,
+  // and U+FFFE, begin with 0xED or more.
+  private static String sound(String s) {
+    StringBuilder sound = new StringBuilder();
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
-      switch (c) {
-        case '&' -> safe.append("&amp;");
-        case '<' -> safe.append("&lt;");
-        case '>' -> safe.append("&gt;");
-        case '"' -> safe.append("&quot;");
-        default -> {
-          boolean bad = c < ' ' || c >= 0xD800 && c < 0xE000 || c == 0xFFFE || c == 0xFFFF;
-          safe.appendCodePoint(bad ? ' ' : c);
-        }
-      }
+      boolean bad = c < ' ' || c >= 0xD800 && c < 0xE000 || c == 0xFFFE || c == 0xFFFF;
+      sound.appendCodePoint(bad ? ' ' : c);
     }
-    out.put(safe.toString());
-  }
-
-  // Half a surrogate has become a question mark; all of them, and U+FFFE, begin with 0xED or more.
-  private static boolean harmless(byte[] utf8) {
-    for (byte b : utf8) {
-      if (b < ' ' && b >= (byte) 0xED || b == '&' || b == '<' || b == '>' || b == '"' || b == '?') {
-        return false;
-      }
-    }
-    return true;
+    return sound.toString();
   }
 
   byte[] toBytes() {
