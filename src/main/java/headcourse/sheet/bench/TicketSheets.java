@@ -75,9 +75,6 @@ public final class TicketSheets implements SheetComposer {
             continue;
           }
           int most = plan == null ? Integer.MAX_VALUE : plan.pages.size();
-          if (leastPages(c, tickets, turn, columns, type) > most) {
-            continue;
-          }
           Plan p = plan(c, tickets, turn, columns, w, type, most);
           if (p != null && (plan == null || p.better(plan))) {
             plan = p;
@@ -98,14 +95,6 @@ public final class TicketSheets implements SheetComposer {
     return pages(c, plan);
   }
 
-  // No plan of this kind takes fewer pages, since no ticket is lower than its mark and its view.
-  private static int leastPages(
-      SheetContext c, List<Ticket> tickets, Turn turn, int columns, TicketType type) {
-    double least = TicketSide.least(type);
-    int rows = Math.max(1, (int) Math.floor((c.area(turn).height() + GAP) / (least + GAP)));
-    return (tickets.size() + rows * columns - 1) / (rows * columns);
-  }
-
   // Null where a ticket is too tall, or where there would be more pages than so many.
   private static Plan plan(
       SheetContext c,
@@ -116,6 +105,12 @@ public final class TicketSheets implements SheetComposer {
       TicketType type,
       int most) {
     double room = c.area(turn).height();
+    // No ticket is lower than its mark and its view.
+    double lowest = TicketSide.least(type);
+    int perPage = columns * Math.max(1, (int) Math.floor((room + GAP) / (lowest + GAP)));
+    if (leastPages(tickets.size(), perPage) > most) {
+      return null;
+    }
     List<List<Row>> pages = new ArrayList<>();
     List<Row> page = new ArrayList<>();
     pages.add(page);
@@ -127,7 +122,7 @@ public final class TicketSheets implements SheetComposer {
         return null;
       }
       if (!page.isEmpty() && used + GAP + row.height > room) {
-        if (pages.size() == most) {
+        if (pages.size() + leastPages(tickets.size() - i, perPage) > most) {
           return null;
         }
         page = new ArrayList<>();
@@ -138,6 +133,10 @@ public final class TicketSheets implements SheetComposer {
       page.add(row);
     }
     return new Plan(turn, columns, type, pages);
+  }
+
+  private static int leastPages(int tickets, int perPage) {
+    return (tickets + perPage - 1) / perPage;
   }
 
   private static List<PageDraft> pages(SheetContext c, Plan plan) {
