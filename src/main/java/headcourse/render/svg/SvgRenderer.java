@@ -47,12 +47,12 @@ public final class SvgRenderer {
   }
 
   /**
-   * The file's text.
+   * The file, UTF-8.
    *
    * @param page what to draw
    * @param title what the file is called by a browser
    */
-  public static String render(Page page, String title) {
+  public static byte[] render(Page page, String title) {
     return new SvgRenderer(false).file(page, title);
   }
 
@@ -79,7 +79,7 @@ public final class SvgRenderer {
     return new Octets(16).number(value).toString();
   }
 
-  private String file(Page page, String title) {
+  private byte[] file(Page page, String title) {
     String w = number(page.width());
     String h = number(page.height());
     xml.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
@@ -92,8 +92,7 @@ public final class SvgRenderer {
     xml.open("rect").attribute("width", w).attribute("height", h).whole(WHITE);
     xml.close();
     marks(page);
-    xml.close();
-    return xml.toString();
+    return xml.close().toBytes();
   }
 
   private void marks(Page page) {

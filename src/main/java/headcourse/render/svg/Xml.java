@@ -173,9 +173,4 @@ final class Xml {
   byte[] toBytes() {
     return out.toBytes();
   }
-
-  @Override
-  public String toString() {
-    return out.toString();
-  }
 }
