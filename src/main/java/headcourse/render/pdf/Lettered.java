@@ -3,7 +3,6 @@ package headcourse.render.pdf;
 import headcourse.text.Face;
 import headcourse.text.FontFile;
 import headcourse.text.Octets;
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,7 +64,7 @@ final class Lettered {
   }
 
   /** Fills in the font's object, when all texts are written. */
-  void finish() throws IOException {
+  void finish() {
     int used = characters.size();
     byte[] file = subset.trueType();
     String name = tag() + "+" + face.postScriptName();
@@ -107,7 +106,7 @@ final class Lettered {
     return widths;
   }
 
-  private COSDictionary descriptor(String name, byte[] file) throws IOException {
+  private COSDictionary descriptor(String name, byte[] file) {
     FontFile f = face.font();
     double unit = 1000.0 / f.unitsPerEm();
     ByteBuffer head = ByteBuffer.wrap(f.copy("head", 54));

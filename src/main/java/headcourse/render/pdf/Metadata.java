@@ -1,7 +1,6 @@
 package headcourse.render.pdf;
 
 import headcourse.drawing.PageSet;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -47,7 +46,7 @@ final class Metadata {
     return set.date().length() == 10;
   }
 
-  static OctetStream xmp(PageSet set) throws IOException {
+  static OctetStream xmp(PageSet set) {
     StringBuilder x = new StringBuilder(2048);
     x.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n")
         .append("<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n")
@@ -102,7 +101,7 @@ final class Metadata {
     }
   }
 
-  static COSDictionary outputIntent() throws IOException {
+  static COSDictionary outputIntent() {
     OctetStream profile = Cos.stream(ColourProfile.bytes(), true);
     profile.setInt(COSName.N, 3);
     COSDictionary intent = Cos.dictionary("OutputIntent");

@@ -166,7 +166,7 @@ final class PagePainter {
         .number((rgb & 255) / 255.0);
   }
 
-  private void label(Mark.Label l, int rgb) throws IOException {
+  private void label(Mark.Label l, int rgb) {
     fill(rgb, 0);
     Lettering lettering = l.lettering();
     Face face = Face.of(lettering.bold());

@@ -139,7 +139,7 @@ public final class PdfRenderer {
     return names;
   }
 
-  private void catalogue() throws IOException {
+  private void catalogue() {
     catalogue.setItem(COSName.LANG, Cos.text(set.language()));
     COSDictionary marked = new COSDictionary();
     marked.setBoolean(Cos.name("Marked"), true);

@@ -21,8 +21,7 @@ final class PictureObject {
     return type.equals("image/jpeg") ? jpeg(data) : png(data);
   }
 
-  private static OctetStream image(byte[] raw, int width, int height, int bits, COSBase space)
-      throws IOException {
+  private static OctetStream image(byte[] raw, int width, int height, int bits, COSBase space) {
     OctetStream s = Cos.stream(raw, false);
     s.setItem(COSName.TYPE, COSName.XOBJECT);
     s.setItem(COSName.SUBTYPE, COSName.IMAGE);
@@ -113,8 +112,7 @@ final class PictureObject {
     return s;
   }
 
-  private static OctetStream flate(byte[] plain, int width, int height, COSBase space)
-      throws IOException {
+  private static OctetStream flate(byte[] plain, int width, int height, COSBase space) {
     OctetStream s = Cos.stream(plain, true);
     OctetStream frame = image(new byte[0], width, height, 8, space);
     for (COSName key : frame.keySet()) {
