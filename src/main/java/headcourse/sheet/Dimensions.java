@@ -231,7 +231,7 @@ public final class Dimensions {
       tick(new Point(x, y), new Vec(1, 0));
     }
     board.line(xs[0] - TICK, y, xs[xs.length - 1] + TICK, y, Pen.DIMENSION);
-    double row = lettering.height() * 1.25 + AIR;
+    double row = row(lettering);
     double used = PAST;
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);
@@ -247,6 +247,15 @@ public final class Dimensions {
       used = Math.max(used, out(mid, y, sign, row, text, lettering));
     }
     return used;
+  }
+
+  private static double row(Lettering lettering) {
+    return lettering.height() * 1.25 + AIR;
+  }
+
+  /** How much height under its line a chain takes where texts stand there in one row, mm. */
+  public static double under(Lettering lettering) {
+    return PAST + row(lettering) * 1.5 + 0.8;
   }
 
   // Tries rows farther and farther out, straight or to either side, until one is free of ink.
