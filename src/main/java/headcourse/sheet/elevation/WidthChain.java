@@ -23,6 +23,9 @@ final class WidthChain {
   /** Air between two sizes under the line, mm. */
   private static final double BETWEEN = 2;
 
+  /** Ticks stand so far apart at least where a leader passes between them, mm. */
+  private static final double LEADER = 4;
+
   private final List<WidthRuns.Run> runs;
   private final LengthFormat format;
   private final Similarity flat;
@@ -68,7 +71,8 @@ final class WidthChain {
       if (!fits(r, l)) {
         double half = LabelShape.width(r.text(format), l) / 2;
         double middle = middle(r);
-        if (middle - half < free || middle + half > room) {
+        boolean between = r.to().minus(r.from()).mm() * flat.scale() >= LEADER;
+        if (!between || middle - half < free || middle + half > room) {
           return false;
         }
         free = middle + half + BETWEEN;
