@@ -16,12 +16,11 @@ public final class Binder {
   /** The bundle's pages, finished. */
   public static PageSet bind(SheetContext context, List<PageDraft> drafts) {
     JobInfo info = context.job().info();
-    Map<String, String> common = common(context);
     List<Page> pages = new ArrayList<>();
+    Map<String, String> fields = fields(context);
     for (int i = 0; i < drafts.size(); i++) {
       PageDraft d = drafts.get(i);
       List<Mark> marks = new ArrayList<>();
-      Map<String, String> fields = new TreeMap<>(common);
       fields.put("sheet", context.say("frame.page-of", i + 1, drafts.size()));
       fields.put("scale", d.scale());
       fields.put("piece", d.label());
@@ -37,8 +36,8 @@ public final class Binder {
         context.bundle(), title, info.drawnBy(), context.words().tag(), info.date(), pages);
   }
 
-  // What all pages of a bundle say; the sheet's own fields are empty.
-  private static Map<String, String> common(SheetContext context) {
+  // What is the same on every page.
+  private static Map<String, String> fields(SheetContext context) {
     JobInfo info = context.job().info();
     Map<String, String> f = new TreeMap<>();
     f.put("owner", info.mason());
