@@ -51,7 +51,7 @@ final class FanSolver {
     FanFloor floors = new FanFloor(pile, types, all, ways);
     Pile.Cost floor = types.size() == 0 ? null : floors.cost();
     if (floor == null) {
-      return none(true, Pile.Cost.NONE, steps);
+      return none(true, beat == null ? Pile.Cost.NONE : beat, steps);
     }
     FanQuick quick = new FanQuick(pile, types, ways, floors, limit / 2);
     FanDraft best = quick(quick, new FanHand(pile, types, ways).find(), floor);
