@@ -240,6 +240,12 @@ class FromStockFittedTest {
       }
     }
     for (HeadLayout h : heads(chosen)) {
+      for (Fitted f : job.fitted()) {
+        if (f.opening().equals(h.opening().mark())) {
+          assertTrue(h.stone(f.stone()).fitted(), at + " " + f);
+          assertEquals(f.bottom(), h.stone(f.stone()).bottom(), at + " " + f);
+        }
+      }
       HeadSpec spec = h.opening().head();
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
         assertTrue(h.bearing(side).compareTo(spec.bearing().min()) >= 0, at);
