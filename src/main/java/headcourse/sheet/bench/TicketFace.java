@@ -37,22 +37,25 @@ final class TicketFace {
   private static final double PAD = 2;
 
   private final SheetContext c;
-  private final Ticket ticket;
   private final Piece piece;
   private final TicketType type;
+  private final TicketFaceWords words;
+  private final double titleHeight;
+  private final double wordsHeight;
   private final List<String> loose = new ArrayList<>();
 
-  TicketFace(SheetContext c, Ticket ticket, TicketType type) {
+  /** A face of a width, mm. */
+  TicketFace(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
-    this.ticket = ticket;
     this.piece = ticket.piece();
     this.type = type;
+    this.words = new TicketFaceWords(c, ticket, type);
+    this.titleHeight = titleHeight(width);
+    this.wordsHeight = words.height(width, diagonals());
   }
 
-  double height(double width) {
-    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
-    double f = type.factor();
-    return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
+  double height() {
+    return titleHeight + (ABOVE + FIGURE + BELOW) * type.factor() + wordsHeight;
   }
 
   // Room for the diagonals in words, should they find no place in the figure.
@@ -70,9 +73,8 @@ final class TicketFace {
 
   void draw(Board board, Box box) {
     double f = type.factor();
-    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
-    double bottom = box.maxY() - words.height(box.width(), diagonals());
-    double title = titleHeight(box.width());
+    double bottom = box.maxY() - wordsHeight;
+    double title = titleHeight;
     Box room =
         new Box(
             box.minX() + SIDE * f,

@@ -31,10 +31,18 @@ final class TicketSection {
   private final Piece piece;
   private final TicketType type;
 
-  TicketSection(SheetContext c, Ticket ticket, TicketType type) {
+  private final String relief;
+  private final double titleHeight;
+  private final double reliefHeight;
+
+  /** A section of a width, mm. */
+  TicketSection(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
+    this.relief = relief();
+    this.titleHeight = noteHeight(longestTitle(), width);
+    this.reliefHeight = noteHeight(relief, width);
   }
 
   private boolean returns() {
@@ -63,32 +71,26 @@ final class TicketSection {
     return returns() ? type.edge().height() * 1.4 + 5.6 : 2;
   }
 
-  private double fixed(double width) {
+  private double fixed() {
     double plan = relieved() ? PLAN * type.factor() + type.edge().height() * 1.4 + 6.5 : 0;
-    return 2.4
-        + noteHeight(longestTitle(), width)
-        + above()
-        + below()
-        + plan
-        + noteHeight(relief(), width)
-        + 0.5;
+    return 2.4 + titleHeight + above() + below() + plan + reliefHeight + 0.5;
   }
 
-  double height(double width) {
-    return fixed(width) + FIGURE * type.factor();
+  double height() {
+    return fixed() + FIGURE * type.factor();
   }
 
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
     double s = returns() ? piece.returnDepth().mm() : t;
     double roomW = box.width() - 12 - type.note().height() * 2;
-    double roomH = box.height() - fixed(box.width());
+    double roomH = box.height() - fixed();
     // The leg is shown up to the return or so; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
     double right = box.centre().x() + s * k / 2;
-    double top = box.minY() + 2.4 + noteHeight(longestTitle(), box.width()) + above();
+    double top = box.minY() + 2.4 + titleHeight + above();
     double bottom = top + roomH;
     top = bottom - shown * k;
     boolean broken = shown < piece.stone().height().mm();
@@ -130,8 +132,8 @@ final class TicketSection {
           double w = box.width() - 2 * PAD;
           String title = c.say("ticket.section", scale.name());
           TextFlow.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
-          double y = box.maxY() - noteHeight(relief(), box.width());
-          TextFlow.paragraph(g, x, y, w, relief(), type.note());
+          double y = box.maxY() - reliefHeight;
+          TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
   }
 
@@ -152,7 +154,7 @@ final class TicketSection {
     board.group(
         Role.FIGURE,
         "",
-        relief(),
+        relief,
         g -> {
           double y0 = top + high - s;
           double y1 = top + high;
