@@ -24,6 +24,9 @@ import java.util.function.Function;
  * stones that are cut; each time with the fewest changes to what was ticketed before.
  */
 final class PileReplacement {
+  /** Where keys are left open, each of their widths may take at least so many steps. */
+  private static final long LEAST = 20_000;
+
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
@@ -148,6 +151,11 @@ final class PileReplacement {
   }
 
   private PilePlan anew(Set<String> gone) {
+    if (limit < job.steps()) {
+      // Only tried, to see whether a stone cut otherwise would help.
+      ruledOut = false;
+      return null;
+    }
     KeySearch search = new KeySearch(job, openings, read);
     Optional<KeyedPile> anew = search.best(gone);
     ruledOut = search.ruledOut();
@@ -218,7 +226,7 @@ final class PileReplacement {
     // Keys may need another piece when theirs went into a stone that is cut.
     List<List<Site>> again = sites(fitted).of(plan, less);
     PilePlan next = fewest(plan, again, less, Set.of(), there);
-    return next != null || ruledOut ? next : counted(plan, anew(again, less, there));
+    return next != null || ruledOut ? next : counted(plan, anew(again, less, there, again.size()));
   }
 
   /** The plan as it was, where all that is cut is as planned; else null. */
@@ -254,11 +262,12 @@ final class PileReplacement {
 
   /** Around stones that are cut where nothing could be planned without them. */
   private PilePlan fresh(Set<String> gone) {
-    for (List<Site> way : sites(fitted).fresh(gone)) {
+    List<List<Site>> ways = sites(fitted).fresh(gone);
+    for (List<Site> way : ways) {
       List<FromStock.Taken> there = new FittedPieces(job, yard, null, fitted, gone).find(way);
       Set<String> less = new LinkedHashSet<>(gone);
       there.forEach(t -> less.add(t.piece()));
-      PilePlan plan = anew(List.of(way), less, there);
+      PilePlan plan = anew(List.of(way), less, there, ways.size());
       if (plan != null) {
         return plan;
       }
@@ -266,11 +275,13 @@ final class PileReplacement {
     return null;
   }
 
-  private PilePlan anew(List<List<Site>> ways, Set<String> gone, List<FromStock.Taken> there) {
+  private PilePlan anew(
+      List<List<Site>> ways, Set<String> gone, List<FromStock.Taken> there, int tries) {
     boolean all = true;
     for (List<Site> way : ways) {
       ChangeModel model = new ChangeModel(yard, null, way, gone, Set.of());
-      FewestChanges.Result r = new FreshRest(model.problem(), limit).solve();
+      FewestChanges.Result r =
+          new FreshRest(model.problem(), Math.max(LEAST, limit / tries)).solve();
       all &= r.proved();
       if (r.found() != null) {
         ruledOut = false;
