@@ -33,7 +33,12 @@ final class TicketFace {
   private static final double SIDE = 13.5;
   private static final double ABOVE = 14;
   private static final double BELOW = 12;
+
+  /** The figure is this high at least, mm, unless a stone is lower at the usual scale. */
   private static final double FIGURE = 37;
+
+  private static final double LOWEST = 24;
+
   private static final double PAD = 2;
 
   private final SheetContext c;
@@ -55,7 +60,14 @@ final class TicketFace {
   }
 
   double height() {
-    return titleHeight + (ABOVE + FIGURE + BELOW) * type.factor() + wordsHeight;
+    return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor() + wordsHeight;
+  }
+
+  /** What the stone takes at 1 1/2 in to the foot, or 1:10. */
+  private double figureHeight() {
+    double usual = c.job().units() == headcourse.units.Units.INCH ? 8 : 10;
+    Box own = piece.stone().outline().transformed(OwnFrame.of(piece.stone())).bounds();
+    return Math.max(LOWEST, Math.min(FIGURE, own.height() / usual + 0.5));
   }
 
   // Room for the diagonals in words, should they find no place in the figure.

@@ -27,6 +27,10 @@ final class TicketSection {
   private static final double PAD = 2;
   private static final double FIGURE = 24;
   private static final double PLAN = 9;
+
+  /** What the L takes of the width beside a plan. */
+  private static final double SECTION = 0.52;
+
   private final SheetContext c;
   private final Piece piece;
   private final TicketType type;
@@ -72,8 +76,7 @@ final class TicketSection {
   }
 
   private double fixed() {
-    double plan = relieved() ? PLAN * type.factor() + type.edge().height() * 1.4 + 6.5 : 0;
-    return 2.4 + titleHeight + above() + below() + plan + reliefHeight + 0.5;
+    return 2.4 + titleHeight + above() + below() + reliefHeight + 0.5;
   }
 
   double height() {
@@ -83,13 +86,15 @@ final class TicketSection {
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
     double s = returns() ? piece.returnDepth().mm() : t;
-    double roomW = box.width() - 12 - type.note().height() * 2;
+    // Where the return is cut away, the plan of it stands beside the L.
+    double mine = relieved() ? box.width() * SECTION : box.width();
+    double roomW = mine - (relieved() ? 4 : 12) - type.note().height() * 2;
     double roomH = box.height() - fixed();
     // The leg is shown up to the return or so; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
-    double right = box.centre().x() + s * k / 2;
+    double right = box.minX() + mine / 2 + s * k / 2;
     double top = box.minY() + 2.4 + titleHeight + above();
     double bottom = top + roomH;
     top = bottom - shown * k;
@@ -121,7 +126,7 @@ final class TicketSection {
               0.2);
         });
     if (relieved()) {
-      plan(board, box, bottom + below());
+      plan(board, new Box(box.minX() + mine, box.minY(), box.maxX(), box.maxY()), bottom);
     }
     board.group(
         Role.NOTES,
@@ -138,9 +143,9 @@ final class TicketSection {
   }
 
   // The return from above, the wall's side up, left and right as on the face.
-  private void plan(Board board, Box box, double top) {
+  private void plan(Board board, Box box, double foot) {
     double high = PLAN * type.factor();
-    double wide = box.width() - 14;
+    double wide = box.width() - 5;
     double bottom = piece.stone().bottom().mm();
     double k = Math.min(wide / bottom, high / piece.returnDepth().mm());
     double t = piece.thickness().mm() * k;
@@ -156,8 +161,8 @@ final class TicketSection {
         "",
         relief,
         g -> {
-          double y0 = top + high - s;
-          double y1 = top + high;
+          double y0 = foot - s;
+          double y1 = foot;
           g.outline(Path.rect(x0, y1 - t, x1 - x0, t), Shade.KEY, Pen.CUT);
           double from = left ? b : x0;
           double to = left ? x1 : a;
@@ -165,7 +170,10 @@ final class TicketSection {
             g.outline(Path.rect(from, y0, to - from, s - t), Shade.STONE, Pen.CUT);
           }
           g.stroke(Path.rect(a, y0, b - a, s - t), Pen.HIDDEN);
-          new Outer(g, type.edge()).under(a, b, y1, c.format().tape(piece.relief()));
+          String size = c.format().tape(piece.relief());
+          double half = LabelShape.width(size, type.edge()) / 2 + 1;
+          double at = Math.min(box.maxX() - half, Math.max(box.minX() + half, (a + b) / 2));
+          new Outer(g, type.edge()).under(a, b, y1, size, at);
         });
   }
 
@@ -212,9 +220,14 @@ final class TicketSection {
 
     /** Below an object. */
     void under(double x0, double x1, double y, String text) {
+      under(x0, x1, y, text, (x0 + x1) / 2);
+    }
+
+    /** Below an object, the middle of the text at a place. */
+    void under(double x0, double x1, double y, String text, double at) {
       lines(x0, x1, y, y + AWAY, 1);
       double base = y + AWAY + 1.8 + LabelShape.above(text, lettering);
-      g.text((x0 + x1) / 2, base, text, lettering, Align.MIDDLE);
+      g.text(at, base, text, lettering, Align.MIDDLE);
     }
 
     /** To the left of an object. */
