@@ -27,7 +27,7 @@ final class PileTelling {
   private static final long TRY = 20_000;
 
   /** How often other values are tried, for all openings. */
-  private static final int TRIES = 100;
+  private static final int TRIES = 36;
 
   private final Job job;
   private final List<Opening> openings;

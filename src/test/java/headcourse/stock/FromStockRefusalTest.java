@@ -20,7 +20,7 @@ class FromStockRefusalTest {
   /** Few pieces, a close bound on neighbours, and bearings with little play. */
   private static JobMaker random(long seed) {
     Random r = new Random(seed);
-    JobMaker m = FromStockTest.maker(seed, 5 + r.nextInt(12), 8.5);
+    JobMaker m = FromStockTest.maker(seed, 5 + r.nextInt(8), 8.5);
     m.steps = 10_000;
     JobMaker.OpeningMaker o = m.first();
     o.width = Length.inches(20 + r.nextInt(24));

@@ -1,5 +1,6 @@
 package headcourse.layout.flat;
 
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.Change;
@@ -30,7 +31,13 @@ public final class Turns {
   public static List<Change> of(FlatTerms terms, Solver solver) {
     LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
     List<Knob.Turned> found = new ArrayList<>();
-    for (Knob knob : Knobs.of(terms, format)) {
+    List<Knob> knobs = Knobs.of(terms, format);
+    // Another rhythm takes one trial, and helps most; mixed widths may take long where none come
+    // out.
+    String mixed = HeadSpec.Rhythm.MIXED.word();
+    knobs.removeIf(k -> k.path().endsWith(".rhythm") && k.text().apply(1).equals(mixed));
+    knobs.sort(Comparator.comparingInt(k -> k.path().endsWith(".rhythm") ? 0 : 1));
+    for (Knob knob : knobs) {
       // What lies in the yard, and what is cut, is no matter of this one opening's values; and what
       // has no easier way would be tried too often.
       boolean own = knob.path().startsWith(terms.opening().path() + ".");
