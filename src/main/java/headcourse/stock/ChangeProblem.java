@@ -116,8 +116,8 @@ record ChangeProblem(List<Piece> pieces, List<Rows> heads, boolean free) {
   /**
    * What a choice costs among those with as few changes.
    *
-   * @param moved how many stones that are cut as planned stand elsewhere, so that their running
-   *     marks are new; copies counted
+   * @param moved how many stones planned have another size or stand elsewhere, so that more of
+   *     their ticket or their running marks is new than the piece; copies counted
    * @param cost the usual cost, where as few are moved
    */
   record Price(int moved, Pile.Cost cost) implements Comparable<Price> {

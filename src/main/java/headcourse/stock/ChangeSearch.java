@@ -284,7 +284,7 @@ final class ChangeSearch {
     mine.add(new Pile.Picked(w, List.of()));
     long outer = foot + head.row(s).side().joint() + w;
     Stone planned = i <= head.row(s).before().size() ? head.row(s).before().get(i - 1) : null;
-    boolean moved = planned != null && planned.width() == w && planned.foot() != outer;
+    boolean moved = planned != null && (planned.width() != w || planned.foot() != outer);
     Price now = cost.moved(moved ? head.copies() : 0);
     if (head.mirror() && s == 1) {
       long partner = width(h, 0, head.row(1).there().size() + i);

@@ -16,7 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 
@@ -25,6 +24,9 @@ import java.util.function.Function;
  * stones that are cut; each time with the fewest changes to what was ticketed before.
  */
 final class PileReplacement {
+  /** Where keys are left open, each of their widths may take at least so many steps. */
+  private static final long LEAST = 20_000;
+
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
@@ -83,7 +85,7 @@ final class PileReplacement {
         PilePlan before = plan;
         plan = without(before, gone);
         if (plan != null) {
-          changes.addAll(moved(before.taken(), plan.taken()));
+          changes.addAll(PileDiffs.moved(before.taken(), plan.taken(), Set.of()));
         }
       }
     }
@@ -91,7 +93,7 @@ final class PileReplacement {
       PilePlan before = plan;
       plan = before == null ? fresh(gone) : around(before, gone);
       if (plan != null && before != null) {
-        changes.addAll(moved(before.taken(), plan.taken()));
+        changes.addAll(PileDiffs.moved(before.taken(), plan.taken(), PileDiffs.cut(plan)));
       }
     }
     return new Outcome(plan, ruledOut, changes, changed, least);
@@ -130,21 +132,30 @@ final class PileReplacement {
     List<List<Site>> ways = new ArrayList<>(sites(List.of()).of(plan, gone));
     if (ways.isEmpty()) {
       PilePlan alike = new SameSize(openings, yard).of(plan, gone);
-      return alike != null ? counted(plan, alike) : anew(gone);
+      return alike != null ? counted(plan, alike) : counted(plan, anew(gone));
     }
     ways.removeIf(way -> way.stream().anyMatch(s -> s.other() && pinned.contains(keyOf(s))));
     PilePlan next = fewest(plan, ways, gone, pinned, List.of());
-    return next != null || ruledOut ? next : anew(gone);
+    return next != null || ruledOut ? next : counted(plan, anew(gone));
   }
 
-  /** Where only the pieces of stones changed. */
+  /** A plan that nobody knows to be the one with the fewest changes. */
   private PilePlan counted(PilePlan before, PilePlan after) {
-    changed += moved(before.taken(), after.taken()).size();
+    if (after == null) {
+      return null;
+    }
+    changed += PileDiffs.count(before.taken(), after.taken(), PileDiffs.cut(after));
     ruledOut = false;
-    return after;
+    return new PilePlan(
+        after.heads(), after.taken(), after.cost(), Pile.Cost.NONE, false, after.steps());
   }
 
   private PilePlan anew(Set<String> gone) {
+    if (limit < job.steps()) {
+      // Only tried, to see whether a stone cut otherwise would help.
+      ruledOut = false;
+      return null;
+    }
     KeySearch search = new KeySearch(job, openings, read);
     Optional<KeyedPile> anew = search.best(gone);
     ruledOut = search.ruledOut();
@@ -215,14 +226,14 @@ final class PileReplacement {
     // Keys may need another piece when theirs went into a stone that is cut.
     List<List<Site>> again = sites(fitted).of(plan, less);
     PilePlan next = fewest(plan, again, less, Set.of(), there);
-    return next != null || ruledOut ? next : anew(again, less, there);
+    return next != null || ruledOut ? next : counted(plan, anew(again, less, there, again.size()));
   }
 
   /** The plan as it was, where all that is cut is as planned; else null. */
   private static PilePlan asPlanned(
       PilePlan plan, List<Site> sites, List<FromStock.Taken> there, Set<String> gone) {
     List<PilePlan.Head> heads = new ArrayList<>();
-    Set<String> cut = cut(sites);
+    Set<String> cut = PileDiffs.cut(sites);
     for (FromStock.Taken t : plan.taken()) {
       if (!cut.contains(t.stone()) && gone.contains(t.piece())) {
         return null;
@@ -249,28 +260,14 @@ final class PileReplacement {
     return new PilePlan(heads, taken, plan.cost(), plan.bound(), plan.proved(), plan.steps());
   }
 
-  /** Full marks of the stones that are there. */
-  private static Set<String> cut(List<Site> sites) {
-    Set<String> cut = new TreeSet<>();
-    for (Site site : sites) {
-      String mark = site.made().head().terms().opening().mark() + "-";
-      site.made().fitted().forEach(f -> cut.add(mark + f.stone()));
-      for (int s = 0; s < 2; s++) {
-        for (int i = 1; i <= site.on(s).there(); i++) {
-          cut.add(mark + (s == 0 ? "L" : "R") + i);
-        }
-      }
-    }
-    return cut;
-  }
-
   /** Around stones that are cut where nothing could be planned without them. */
   private PilePlan fresh(Set<String> gone) {
-    for (List<Site> way : sites(fitted).fresh(gone)) {
+    List<List<Site>> ways = sites(fitted).fresh(gone);
+    for (List<Site> way : ways) {
       List<FromStock.Taken> there = new FittedPieces(job, yard, null, fitted, gone).find(way);
       Set<String> less = new LinkedHashSet<>(gone);
       there.forEach(t -> less.add(t.piece()));
-      PilePlan plan = anew(List.of(way), less, there);
+      PilePlan plan = anew(List.of(way), less, there, ways.size());
       if (plan != null) {
         return plan;
       }
@@ -278,11 +275,13 @@ final class PileReplacement {
     return null;
   }
 
-  private PilePlan anew(List<List<Site>> ways, Set<String> gone, List<FromStock.Taken> there) {
+  private PilePlan anew(
+      List<List<Site>> ways, Set<String> gone, List<FromStock.Taken> there, int tries) {
     boolean all = true;
     for (List<Site> way : ways) {
       ChangeModel model = new ChangeModel(yard, null, way, gone, Set.of());
-      FewestChanges.Result r = new FreshRest(model.problem(), limit).solve();
+      FewestChanges.Result r =
+          new FreshRest(model.problem(), Math.max(LEAST, limit / tries)).solve();
       all &= r.proved();
       if (r.found() != null) {
         ruledOut = false;
@@ -291,20 +290,5 @@ final class PileReplacement {
     }
     ruledOut = all;
     return null;
-  }
-
-  private static List<Moved> moved(List<FromStock.Taken> before, List<FromStock.Taken> after) {
-    TreeMap<String, FromStock.Taken> now = new TreeMap<>();
-    after.forEach(t -> now.put(t.stone() + " " + t.copy(), t));
-    List<Moved> out = new ArrayList<>();
-    for (FromStock.Taken t : before) {
-      FromStock.Taken n = now.get(t.stone() + " " + t.copy());
-      // What is no stone any more stands among the stones that changed; a key may be ordered.
-      String to = n != null ? n.piece() : t.stone().endsWith("-K") ? "" : t.piece();
-      if (!to.equals(t.piece())) {
-        out.add(new Moved(t.stone(), StockPlan.Part.WHOLE, t.piece(), to));
-      }
-    }
-    return out;
   }
 }

@@ -7,6 +7,7 @@ import headcourse.job.Opening;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
+import headcourse.layout.HeadShape;
 import headcourse.layout.Proof;
 import headcourse.layout.Solution;
 import headcourse.layout.flat.FittedHead;
@@ -16,6 +17,7 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -24,12 +26,21 @@ final class PileTelling {
   /** What trying to recut one stone may take, in steps. */
   private static final long TRY = 20_000;
 
+  /** How often other values are tried, for all openings. */
+  private static final int TRIES = 36;
+
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final LengthFormat format;
+  private final Function<String, Optional<HeadShape>> shapes;
 
-  PileTelling(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
+  PileTelling(
+      Job job,
+      List<Opening> openings,
+      Function<Opening, FlatReading> read,
+      Function<String, Optional<HeadShape>> shapes) {
+    this.shapes = shapes;
     this.job = job;
     this.openings = openings;
     this.read = read;
@@ -109,18 +120,15 @@ final class PileTelling {
         recut(f, fitted, first, changes);
       }
     }
+    if (changes.isEmpty()) {
+      int tries = TRIES / openings.size();
+      changes.addAll(new PileTries(shapes, openings, tries).of(job, opening));
+    }
     String hint =
         "add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones";
     List<String> hints = new ArrayList<>();
     changes.forEach(c -> hints.add(c.path() + ": " + c.value() + " (" + c.reason() + ")"));
     hints.add(hint);
-    if (fitted.isEmpty()) {
-      changes.add(
-          new Change(
-              opening.path() + ".head.stones.rhythm",
-              "even",
-              "sets it out by itself, and orders what the yard has not got"));
-    }
     String around = fitted.isEmpty() ? "" : " around the stones that are cut";
     String message =
         (ruledOut

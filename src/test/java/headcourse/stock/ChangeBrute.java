@@ -122,7 +122,7 @@ final class ChangeBrute {
           widths.add(is.width());
           foot += row.side().joint() + is.width();
           boolean same = was != null && was.width() == is.width();
-          moved += same && was.foot() != foot ? head.copies() : 0;
+          moved += was != null && !(same && was.foot() == foot) ? head.copies() : 0;
           for (int c = 0; c < head.copies(); c++) {
             n += same && was.pieces()[c] == is.pieces().get(c) ? 0 : 1;
             sawn +=

@@ -31,13 +31,13 @@ import org.junit.jupiter.api.Test;
 
 /** Heads set from a pile around stones that are cut already. */
 class FromStockFittedTest {
-  private static final int RUNS = Seeds.of(12);
+  private static final int RUNS = Seeds.of(8);
 
   /** One or two heads of any kind that a pile serves. */
   private static JobMaker random(long seed) {
     Random r = new Random(seed);
     JobMaker m = FromStockTest.maker(seed, 20 + r.nextInt(12), 8.5);
-    m.steps = 20_000;
+    m.steps = 10_000;
     JobMaker.OpeningMaker o = m.first();
     o.width = Length.inches(40 + r.nextInt(30));
     o.mirror = r.nextInt(3) > 0;
@@ -240,6 +240,12 @@ class FromStockFittedTest {
       }
     }
     for (HeadLayout h : heads(chosen)) {
+      for (Fitted f : job.fitted()) {
+        if (f.opening().equals(h.opening().mark())) {
+          assertTrue(h.stone(f.stone()).fitted(), at + " " + f);
+          assertEquals(f.bottom(), h.stone(f.stone()).bottom(), at + " " + f);
+        }
+      }
       HeadSpec spec = h.opening().head();
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
         assertTrue(h.bearing(side).compareTo(spec.bearing().min()) >= 0, at);

@@ -110,12 +110,15 @@ public final class FittedHead {
     }
   }
 
-  /** What is left of a side, or null where the stones can't stand beside each other. */
+  /**
+   * What is left of a side of upright stones, or null where those that are there can't stand beside
+   * each other; always null in a fan.
+   */
   public Left left(Side side) {
     FlatTerms.SideTerms own = side == Side.LEFT ? terms.left() : terms.right();
     FlatHead alone = head.alone(own);
     List<SideCase> cases = alone.cases(own, Double.NaN);
-    if (cases.size() != 1) {
+    if (cases.size() != 1 || head.geometry().fanned()) {
       return null;
     }
     SideCase c = cases.get(0);

@@ -134,7 +134,8 @@ final class Knobs {
           h -> "",
           "lets neighbours differ by less");
     }
-    if (s.rhythm() == Rhythm.MIXED && s.jump() != null) {
+    boolean picked = s.rhythm() == Rhythm.MIXED || s.rhythm() == Rhythm.FROM_STOCK;
+    if (picked && s.jump() != null) {
       length(
           "stones.jump",
           s.jump(),
