@@ -10,6 +10,7 @@ import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ final class FanKeySearch {
   Optional<KeyedPile> best(Set<String> gone) {
     keys(0, gone, 0);
     tried.sort(SOONEST);
-    for (int i = 0; i < Math.min(AGAIN, tried.size()) && tried.size() > 1; i++) {
+    for (int i = 0; i < Math.min(AGAIN, tried.size()) && again(); i++) {
       tried.set(i, soon(tried.get(i), job.steps() / 25, MORE));
     }
     tried.sort(SOONEST);
@@ -91,6 +92,11 @@ final class FanKeySearch {
             best.sides(),
             new Pile.Answer(a.heads(), a.cost(), least, proved, steps),
             best.taken()));
+  }
+
+  /** With one key there is no choice, and with few steps no time. */
+  private boolean again() {
+    return tried.size() > 1 && steps < job.steps() / 2;
   }
 
   /** Whether all was looked at, so that no choice means that there is none. */
@@ -126,8 +132,10 @@ final class FanKeySearch {
       tried.add(soon(k, Math.min(QUICK, job.steps() / 50), FEW));
       return;
     }
-    for (Keyed k : new FanKeys(job, openings.get(i), read).of(yard.pieces(gone))) {
-      if (tried.size() == CHOICES) {
+    Iterator<Keyed> of = new FanKeys(job, openings.get(i), read).of(yard.pieces(gone));
+    while (of.hasNext()) {
+      Keyed k = of.next();
+      if (tried.size() == CHOICES || !tried.isEmpty() && steps > job.steps() / 2) {
         bound(Pile.Cost.NONE);
         ruledOut = false;
         return;

@@ -12,10 +12,12 @@ import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The keys that one head may have, each with the striking points that go with it. In a fan the
@@ -23,7 +25,7 @@ import java.util.function.Function;
  */
 final class FanKeys {
   /** How many ticks the key's upper end may be asked for beside a piece's length. */
-  private static final int ABOUT = 4;
+  private static final int ABOUT = 2;
 
   private final Job job;
   private final Opening opening;
@@ -69,19 +71,22 @@ final class FanKeys {
     }
   }
 
-  /** The keys, from the pieces that lie there; those nearest the target first. */
-  List<Keyed> of(List<Lying> lying) {
+  /**
+   * The keys, from the pieces that lie there; those nearest the target first. Each is worked out
+   * when it is asked for.
+   */
+  Iterator<Keyed> of(List<Lying> lying) {
     HeadSpec.Key key = opening.head().key();
     if (key == null) {
       List<Stand> stands = stands(read.apply(opening).head());
-      return stands.isEmpty() ? List.of() : List.of(new Keyed(List.of(), stands));
+      return Stream.of(new Keyed(List.of(), stands)).filter(k -> !stands.isEmpty()).iterator();
     }
     List<Lying> fit =
         lying.stream()
             .filter(p -> yard.fits(p.item(), opening, true))
             .sorted(Comparator.comparingLong(Lying::usable))
             .toList();
-    return key.bottom() == null && key.top() == null ? open(fit) : given(fit);
+    return key.bottom() == null && key.top() == null ? open(fit) : given(fit).iterator();
   }
 
   /** A key whose width is given takes the shortest pieces that hold it, if any do. */
@@ -102,27 +107,23 @@ final class FanKeys {
   }
 
   /** A key whose width is left open is as wide as one of the pieces. */
-  private List<Keyed> open(List<Lying> fit) {
+  private Iterator<Keyed> open(List<Lying> fit) {
     long target = job.grid().nearest(opening.head().stones().target());
     long min = job.grid().ceil(opening.head().stones().min());
     boolean fan = read.apply(opening).head() != null && read.apply(opening).head().fanned();
-    List<Long> widths =
-        fit.stream()
-            .map(Lying::usable)
-            .filter(w -> w >= min)
-            .distinct()
-            .sorted(
-                Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
-            .toList();
-    List<Keyed> found = new ArrayList<>();
-    for (long w : widths) {
-      List<Lying> of = shortest(fit, w);
-      List<Stand> stands = of.isEmpty() ? List.of() : fan ? fans(w) : upright(w);
-      if (!stands.isEmpty()) {
-        found.add(new Keyed(of, stands));
-      }
-    }
-    return found;
+    return fit.stream()
+        .map(Lying::usable)
+        .filter(w -> w >= min)
+        .distinct()
+        .sorted(Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
+        .map(w -> open(fit, w, fan))
+        .filter(k -> !k.stands().isEmpty())
+        .iterator();
+  }
+
+  private Keyed open(List<Lying> fit, long width, boolean fan) {
+    List<Lying> of = shortest(fit, width);
+    return new Keyed(of, of.isEmpty() ? List.of() : fan ? fans(width) : upright(width));
   }
 
   /** Both halves of an upright key are whole ticks. */

@@ -211,6 +211,7 @@ final class FanSearch {
   }
 
   private FanPartners partners(int h, int foot, long room, long near) {
+    steps++;
     FanPile.Head head = head(h);
     long apart = near / head.copies();
     boolean together = apart < head.min();

@@ -20,6 +20,7 @@ import java.util.function.Function;
 final class PileTries {
   private static final int OFFERED = 3;
   private static final long STEPS = 10_000;
+  private static final int FEW = 8;
 
   private final Function<String, Optional<HeadShape>> shapes;
   private final List<Opening> openings;
@@ -42,6 +43,9 @@ final class PileTries {
     if (reading.head() == null) {
       return out;
     }
+    // Each trial of a fan takes long.
+    boolean fans = openings.stream().map(o -> read(job, o)).anyMatch(PileTries::fanned);
+    left = fans ? Math.min(left, FEW) : left;
     Turns.Solver solver =
         (j, o) -> left-- <= 0 ? null : tried(j, given(opening, o), Math.min(STEPS, job.steps()));
     for (Change c : Turns.of(reading.head().terms(), solver)) {
@@ -50,6 +54,10 @@ final class PileTries {
       }
     }
     return out;
+  }
+
+  private static boolean fanned(FlatReading r) {
+    return r.head() != null && r.head().fanned();
   }
 
   /** A key that was left open stays so. */
