@@ -37,24 +37,18 @@ final class PileTries {
 
   /** Changes of one opening's values each of which makes the job possible. */
   List<Change> of(Job job, Opening opening) {
-    FlatReading reading = read(job, KeySearch.closed(opening, job));
+    FlatReading reading = read(job, opening);
     List<Change> out = new ArrayList<>();
     if (reading.head() == null) {
       return out;
     }
-    Turns.Solver solver =
-        (j, o) -> left-- <= 0 ? null : tried(j, given(opening, o), Math.min(STEPS, job.steps()));
+    Turns.Solver solver = (j, o) -> left-- <= 0 ? null : tried(j, o, Math.min(STEPS, job.steps()));
     for (Change c : Turns.of(reading.head().terms(), solver)) {
       if (out.size() < OFFERED) {
         out.add(c);
       }
     }
     return out;
-  }
-
-  /** A key that was left open stays so. */
-  private static Opening given(Opening asked, Opening turned) {
-    return KeySearch.open(asked) ? KeySearch.keyed(turned, null) : turned;
   }
 
   private FlatReading read(Job job, Opening o) {
