@@ -46,8 +46,7 @@ final class PileTries {
     // Each trial of a fan takes long.
     boolean fans = openings.stream().map(o -> read(job, o)).anyMatch(PileTries::fanned);
     left = fans ? Math.min(left, FEW) : left;
-    Turns.Solver solver =
-        (j, o) -> left-- <= 0 ? null : tried(j, given(opening, o), Math.min(STEPS, job.steps()));
+    Turns.Solver solver = (j, o) -> left-- <= 0 ? null : tried(j, o, Math.min(STEPS, job.steps()));
     for (Change c : Turns.of(reading.head().terms(), solver)) {
       if (out.size() < OFFERED) {
         out.add(c);
@@ -58,11 +57,6 @@ final class PileTries {
 
   private static boolean fanned(FlatReading r) {
     return r.head() != null && r.head().fanned();
-  }
-
-  /** A key that was left open stays so. */
-  private static Opening given(Opening asked, Opening turned) {
-    return KeySearch.open(asked) ? KeySearch.keyed(turned, null) : turned;
   }
 
   private FlatReading read(Job job, Opening o) {
