@@ -164,7 +164,16 @@ final class PileSwaps {
       stones.add(new long[] {types.usable[t], t});
     }
     List<long[]> row = new StoneOrder(head, new int[] {s}, stones, 1 + random(1000)).find();
-    return row == null ? null : PileSweep.slots(head, row, s, 0, 1);
+    if (row == null) {
+      return null;
+    }
+    List<Slot> out = new ArrayList<>();
+    for (int i = 0; i < row.size(); i++) {
+      int[] from = new int[head.copies()];
+      Arrays.fill(from, (int) row.get(i)[1]);
+      out.add(new Slot(row.get(i)[0] - head.side(s).extra(i + 1), from));
+    }
+    return out;
   }
 
   private int random(int n) {

@@ -1,0 +1,197 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Settles one part of the cost after the other: the least length sawn off first, then with that the
+ * least difference of the sides, then with both the least distance of the bearings from their
+ * targets. Each is raised from what is known to be least until a choice comes out.
+ */
+final class LevelSearch {
+  private static final long ANY = Long.MAX_VALUE / 4;
+
+  private final Pile pile;
+  private final PileTypes types;
+  private final long limit;
+  private final List<SweepBounds> numbers = new ArrayList<>();
+  private PileDraft best;
+  private Pile.Cost floor;
+  private boolean sure = true;
+  private long steps;
+
+  LevelSearch(Pile pile, PileTypes types, long limit) {
+    this.pile = pile;
+    this.types = types;
+    this.limit = limit;
+    collect(new SweepTables(pile, types), new ArrayList<>());
+    numbers.sort(Comparator.comparing(SweepBounds::root));
+  }
+
+  /** All numbers of stones that are possible. */
+  private void collect(SweepTables tables, List<RowPair> pairs) {
+    int h = pairs.size();
+    if (h == pile.heads().size()) {
+      SweepBounds b = new SweepBounds(types, List.copyOf(pairs), tables);
+      if (b.possible() && b.root().sawn() < CoverTable.NONE / 2) {
+        numbers.add(b);
+      }
+      return;
+    }
+    Pile.Head head = pile.heads().get(h);
+    for (RowShape l : rows(head, head.left())) {
+      for (RowShape r : rows(head, head.right())) {
+        boolean alike = head.left().equals(head.right());
+        if (alike && (l.stones < r.stones || l.stones == r.stones && l.past < r.past)) {
+          continue;
+        }
+        pairs.add(new RowPair(head, h, l, r));
+        collect(tables, pairs);
+        pairs.remove(h);
+      }
+    }
+  }
+
+  private static List<RowShape> rows(Pile.Head head, PileSide side) {
+    List<RowShape> out = new ArrayList<>();
+    int most = SweepTables.most(head, side);
+    for (int n = Math.max(1, head.eachSide()); n <= most; n++) {
+      RowShape row = new RowShape(head, side, n, 0);
+      for (int past = 0; past < n && row.sensible(); past++) {
+        if (row.comesOut()) {
+          out.add(row);
+        }
+        row = new RowShape(head, side, n, past + 1);
+      }
+    }
+    return out;
+  }
+
+  PileDraft best() {
+    return best;
+  }
+
+  /** No choice costs less. */
+  Pile.Cost floor() {
+    return floor;
+  }
+
+  /** Whether the answer is the best, or that there is none. */
+  boolean sure() {
+    return sure;
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  void run() {
+    floor = new Pile.Cost(0, 0, 0);
+    if (numbers.isEmpty()) {
+      return;
+    }
+    long sawn = numbers.stream().mapToLong(b -> b.root().sawn()).min().orElse(0);
+    floor = new Pile.Cost(sawn, 0, 0);
+    long above = sawn + most();
+    long known = sawn;
+    // No choice saws off less than is known; none that was found, less than is above.
+    for (long more = 0; known < above && steps <= limit; ) {
+      long cap =
+          best == null
+              ? Math.min(above, known + more)
+              : Math.max(known, Math.min(best.cost().sawn() - 1, known + more));
+      if (best != null && best.cost().sawn() <= known) {
+        break;
+      }
+      if (!look(new Pile.Cost(cap, ANY, ANY))) {
+        known = cap + 1;
+        floor = sure ? new Pile.Cost(known, 0, 0) : floor;
+        more = 2 * more + 1;
+      }
+    }
+    if (best == null) {
+      return;
+    }
+    imbalance(best.cost().sawn());
+  }
+
+  /** More than can be sawn off. */
+  private long most() {
+    long sum = 1;
+    for (int t = 0; t < types.size(); t++) {
+      sum += types.usable[t] * types.count[t];
+    }
+    return sum;
+  }
+
+  private void imbalance(long sawn) {
+    long known = numbers.stream().mapToLong(SweepBounds::floor).min().orElse(0);
+    for (long more = 0; best.cost().imbalance() > known && steps <= limit; ) {
+      long cap = Math.min(best.cost().imbalance() - 1, known + more);
+      if (!look(new Pile.Cost(sawn, cap, ANY))) {
+        known = cap + 1;
+        more = 2 * more + 1;
+      }
+    }
+    floor = sure ? new Pile.Cost(sawn, known, 0) : floor;
+    bearing(best.cost());
+  }
+
+  private void bearing(Pile.Cost cost) {
+    long known = numbers.stream().mapToLong(b -> b.root().bearing()).min().orElse(0);
+    long at = cost.bearing();
+    while (at > known && steps <= limit) {
+      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), at - 1))) {
+        break;
+      }
+      at = best.cost().bearing();
+    }
+    floor = sure ? best.cost() : floor;
+  }
+
+  /** Looks for a choice within a cap among all numbers of stones. */
+  private boolean look(Pile.Cost cap) {
+    for (SweepBounds b : numbers) {
+      if (b.root().sawn() > cap.sawn() || steps > limit) {
+        continue;
+      }
+      PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 3));
+      boolean found = sweep.run();
+      steps += sweep.steps();
+      if (sweep.best() != null
+          && (best == null || sweep.best().cost().compareTo(best.cost()) < 0)) {
+        best = sweep.best();
+      }
+      if (found) {
+        return true;
+      }
+      sure &= !sweep.cutOff() && sweep.failed() == null;
+      if (System.getProperty("dbg") != null)
+        System.out.println(
+            "   cap "
+                + cap
+                + " steps "
+                + sweep.steps()
+                + (sweep.cutOff() ? " CUT" : "")
+                + " failed "
+                + sweep.failed()
+                + " best "
+                + sweep.best()
+                + " shape "
+                + b.pairs().stream()
+                    .map(
+                        p ->
+                            p.left().stones
+                                + "/"
+                                + p.left().past
+                                + "-"
+                                + p.right().stones
+                                + "/"
+                                + p.right().past)
+                    .toList());
+    }
+    sure &= steps <= limit;
+    return false;
+  }
+}

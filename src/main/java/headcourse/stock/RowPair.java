@@ -1,0 +1,78 @@
+package headcourse.stock;
+
+/**
+ * The two rows of a head. An end stone is set apart from the others of its row where it is not
+ * simply the widest of them: past the jamb line, or without a partner of its own rank.
+ *
+ * @param head the head
+ * @param h its place
+ * @param left left row
+ * @param right right row
+ */
+record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
+  RowShape row(int s) {
+    return s == 0 ? left : right;
+  }
+
+  private boolean longer(int s) {
+    return row(s).stones > row(1 - s).stones;
+  }
+
+  private boolean unlike() {
+    return left.stones == right.stones && left.past != right.past;
+  }
+
+  /** Whether the end stone of a side is picked by itself. */
+  boolean labelled(int s) {
+    return row(s).past > 0 || head.mirror() && (longer(s) || unlike());
+  }
+
+  /** Whether that stone's partner is known: the other end stone, or none. */
+  boolean apart(int s) {
+    return head.mirror()
+        && labelled(s)
+        && (longer(s) || left.stones == right.stones && labelled(1 - s));
+  }
+
+  /** Stones of a side that are matched by rank. */
+  int ranked(int s) {
+    return row(s).stones - (apart(s) ? 1 : 0);
+  }
+
+  /** How many ranked stones the left side has more than the right. */
+  int lead() {
+    return ranked(0) - ranked(1);
+  }
+
+  /** No choice of stones makes the sides of one copy differ less. */
+  long floor() {
+    if (!head.mirror()) {
+      return 0;
+    }
+    long low = left.widths(left.firstEnd()) - right.widths(right.side.lastEnd());
+    long high = right.widths(right.firstEnd()) - left.widths(left.side.lastEnd());
+    long least = Math.max(0, Math.max(low, high));
+    for (int s = 0; s < 2; s++) {
+      RowShape row = row(s);
+      if (longer(s)) {
+        long end = Math.max(head.min(), row.least(row.firstEnd()));
+        int lone = row.stones - row(1 - s).stones;
+        least = Math.max(least, end + (lone - 1) * head.min());
+      }
+      if (unlike() && row.past < row(1 - s).past) {
+        long past = row(1 - s).most(row(1 - s).side.lastEnd());
+        least = Math.max(least, row.least(row.firstEnd()) - past);
+      }
+    }
+    return least;
+  }
+
+  /** Sum of the differences of two rows, position by position. */
+  long imbalance(long[] l, long[] r) {
+    long sum = 0;
+    for (int i = 0; head.mirror() && i < Math.max(l.length, r.length); i++) {
+      sum += Math.abs((i < l.length ? l[i] : 0) - (i < r.length ? r[i] : 0));
+    }
+    return sum;
+  }
+}

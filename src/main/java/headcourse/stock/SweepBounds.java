@@ -1,0 +1,175 @@
+package headcourse.stock;
+
+import java.util.List;
+
+/** What given numbers of stones must cost at least, while pieces are given to them. */
+final class SweepBounds {
+  private final PileTypes types;
+  private final List<RowPair> pairs;
+  private final SweepSide[] sides;
+  private final CoverTable all;
+  private final PairGaps[] gaps;
+  private long leastNeed;
+  private long mostNeed;
+  private long floor;
+  private long bearing;
+
+  /**
+   * @param tables what all share
+   */
+  SweepBounds(PileTypes types, List<RowPair> pairs, SweepTables tables) {
+    this.types = types;
+    this.pairs = pairs;
+    this.all = tables.all();
+    this.sides = new SweepSide[2 * pairs.size()];
+    this.gaps = new PairGaps[pairs.size()];
+    for (RowPair p : pairs) {
+      int c = p.head().copies();
+      for (int s = 0; s < 2; s++) {
+        SweepSide side = new SweepSide(p, s, tables.side(p.h(), s), types.extra(p.h()));
+        sides[2 * p.h() + s] = side;
+        leastNeed += c * side.leastNeed();
+        mostNeed += c * side.mostNeed();
+        bearing += c * p.row(s).leastOff();
+      }
+      gaps[p.h()] = tables.gaps(p.h());
+      floor += c * p.floor();
+    }
+  }
+
+  List<RowPair> pairs() {
+    return pairs;
+  }
+
+  SweepSide[] sides() {
+    return sides;
+  }
+
+  /** Whether all sides can end somewhere. */
+  boolean possible() {
+    for (SweepSide s : sides) {
+      if (s.row.firstEnd() > s.row.side.lastEnd()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a head's rows are under the same rules. */
+  boolean alike(int h) {
+    RowPair p = pairs.get(h);
+    return p.left().stones == p.right().stones
+        && p.left().past == p.right().past
+        && p.head().left().equals(p.head().right());
+  }
+
+  /** The least cost before any piece is given. */
+  Pile.Cost root() {
+    long sawn = sawn(0, 0);
+    return new Pile.Cost(sawn, sawn >= CoverTable.NONE ? 0 : floor, bearing);
+  }
+
+  long floor() {
+    return floor;
+  }
+
+  /** The differences up to the first type: stones without a partner are set against none. */
+  long before(int h) {
+    RowPair p = pairs.get(h);
+    return p.head().mirror() ? p.head().copies() * Math.abs(p.lead()) * width(h, 0) : 0;
+  }
+
+  /** The differences from a type to the next. */
+  long gap(int h, int t) {
+    RowPair p = pairs.get(h);
+    if (!p.head().mirror() || t + 1 == types.size()) {
+      return 0;
+    }
+    return p.head().copies() * Math.abs(ahead(h)) * (width(h, t + 1) - width(h, t));
+  }
+
+  private long width(int h, int t) {
+    return sides[2 * h].covers(types.usable[t]);
+  }
+
+  private int ranked(SweepSide side) {
+    return side.body.size() + (side.end() != null && !side.pair.apart(side.s) ? 1 : 0);
+  }
+
+  private int ahead(int h) {
+    return ranked(sides[2 * h]) - ranked(sides[2 * h + 1]) - pairs.get(h).lead();
+  }
+
+  /** Whether a choice within a cap may come of it. */
+  boolean open(int t, long usable, long forced, long gapsSoFar, Pile.Cost cap) {
+    long sawn = sawn(t, usable);
+    if (sawn > cap.sawn() || sawn >= CoverTable.NONE / 2) {
+      return false;
+    }
+    if (cap.imbalance() > Long.MAX_VALUE / 16) {
+      return true;
+    }
+    if (floor > cap.imbalance() || bearing > cap.bearing()) {
+      return false;
+    }
+    long imbalance = gapsSoFar - (cap.sawn() - forced);
+    for (int h = 0; h < pairs.size(); h++) {
+      RowPair p = pairs.get(h);
+      if (p.head().mirror()) {
+        int to = p.ranked(0) + p.ranked(1) - ranked(sides[2 * h]) - ranked(sides[2 * h + 1]);
+        imbalance += p.head().copies() * gaps[h].least(t, to, ahead(h));
+      }
+    }
+    return imbalance <= cap.imbalance();
+  }
+
+  private long sawn(int t, long usable) {
+    long next = t < types.size() ? types.usable[t] : 0;
+    long sum = usable;
+    long covered = 0;
+    int stones = 0;
+    int open = 0;
+    for (SweepSide s : sides) {
+      int c = s.pair.head().copies();
+      long least = s.least(t, next);
+      if (least >= CoverTable.NONE / 2) {
+        return CoverTable.NONE;
+      }
+      sum += c * (least - s.sum());
+      covered += c * s.sum();
+      stones += c * s.missing();
+      open += missing(s);
+    }
+    sum += open * next;
+    long together = usable + open * next - covered + all.least(t, stones, leastNeed - covered);
+    return Math.max(sum, together);
+  }
+
+  private static int missing(SweepSide s) {
+    int n = s.end() == null ? 0 : s.end().missing();
+    return n + (s.body.isEmpty() ? 0 : s.body.get(s.body.size() - 1).missing());
+  }
+
+  /** Adds what the stones of a head cost: of the cost so far, the length of all pieces. */
+  Pile.Cost leaf(Pile.Cost sofar, int h, long left, long right) {
+    RowPair p = pairs.get(h);
+    int c = p.head().copies();
+    SweepSide l = sides[2 * h];
+    SweepSide r = sides[2 * h + 1];
+    long need = p.left().need(left) + p.right().need(right);
+    long imbalance = 0;
+    if (p.head().mirror()) {
+      long[] a = l.ranks();
+      long[] b = r.ranks();
+      int n = Math.max(a.length, b.length);
+      long sum = Math.abs(l.apart() - r.apart());
+      for (int i = 1; i <= n; i++) {
+        sum +=
+            Math.abs((i <= a.length ? a[a.length - i] : 0) - (i <= b.length ? b[b.length - i] : 0));
+      }
+      imbalance = Math.max(p.floor(), sum - (l.sum() + r.sum() - need));
+      imbalance = Math.max(imbalance, Math.abs(p.left().widths(left) - p.right().widths(right)));
+    }
+    return sofar.plus(-c * need, c * imbalance, c * (p.left().off(left) + p.right().off(right)));
+  }
+}

@@ -1,0 +1,186 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** One side of a head while pieces are given to it, from the shortest to the longest. */
+final class SweepSide {
+  final RowPair pair;
+  final RowShape row;
+  final int s;
+  final boolean labelled;
+  private final CoverTable table;
+  private final long extra;
+  private final long jump;
+  private final long endMost;
+  private final long leastNeed;
+  private final long mostNeed;
+
+  /** All stones but an end stone that is picked by itself, with the width each may have at most. */
+  final List<Batch> body = new ArrayList<>();
+
+  private final long[] cap;
+  private Batch end;
+  private long sum;
+
+  SweepSide(RowPair pair, int s, CoverTable table, long extra) {
+    this.pair = pair;
+    this.s = s;
+    this.row = pair.row(s);
+    this.labelled = pair.labelled(s);
+    this.table = table;
+    this.extra = extra;
+    this.jump = pair.head().jump() + (pair.head().jump() > Long.MAX_VALUE / 8 ? -extra : extra);
+    long last = row.end(Long.MAX_VALUE / 8);
+    endMost = row.most(last) + extra;
+    leastNeed = row.need(row.firstEnd());
+    mostNeed = row.need(last);
+    cap = new long[row.stones + 1];
+  }
+
+  long leastNeed() {
+    return leastNeed;
+  }
+
+  long mostNeed() {
+    return mostNeed;
+  }
+
+  Batch end() {
+    return end;
+  }
+
+  /** How much a piece covers at most. */
+  long covers(long usable) {
+    return Math.min(usable, pair.head().max() + extra);
+  }
+
+  /** Stones still to come. */
+  int missing() {
+    return row.stones - body.size() - (end == null ? 0 : 1);
+  }
+
+  boolean takesBody() {
+    return body.size() < row.stones - (labelled ? 1 : 0);
+  }
+
+  boolean takesEnd() {
+    return labelled && end == null;
+  }
+
+  /** Sum of what its stones cover at most. */
+  long sum() {
+    return sum;
+  }
+
+  void push(Batch b) {
+    long c = covers(b.usable);
+    int i = body.size();
+    if (i > 0 && jump < Long.MAX_VALUE / 8) {
+      c = Math.min(c, cap[i - 1] + jump);
+    }
+    cap[i] = c;
+    sum += c;
+    body.add(b);
+  }
+
+  void pop() {
+    body.remove(body.size() - 1);
+    sum -= cap[body.size()];
+  }
+
+  void setEnd(Batch b) {
+    end = b;
+    sum += endCovers();
+  }
+
+  void clearEnd() {
+    sum -= endCovers();
+    end = null;
+  }
+
+  private long endCovers() {
+    return Math.min(covers(end.usable), endMost);
+  }
+
+  /** Width of the widest of the body at most. */
+  private long widest() {
+    return body.isEmpty() ? 0 : cap[body.size() - 1];
+  }
+
+  /**
+   * The least that is sawn off one copy of this side, from what was given to it on.
+   *
+   * @param t types still to come
+   * @param usable length of the shortest of them
+   */
+  long least(int t, long usable) {
+    int r = missing();
+    if (r > 0 && jump < Long.MAX_VALUE / 8 && !body.isEmpty()) {
+      long reach = r * widest() + jump * r * (r + 1L) / 2;
+      if (!takesEnd() && sum + reach < leastNeed) {
+        return CoverTable.NONE;
+      }
+    }
+    if (takesEnd()) {
+      long from = leastNeed - sum - Math.min(endMost, pair.head().max() + extra);
+      return table.least(t, r - 1, from) + usable - endMost;
+    }
+    return table.least(t, r, leastNeed - sum);
+  }
+
+  /** The end that the stones reach, or one less than the first where they can't end at all. */
+  long reached() {
+    for (long e = row.end(sum); e >= row.side.firstEnd(); e--) {
+      if (row.off(e) < 0 || row.floor(e) > row.widths(e)) {
+        continue;
+      }
+      if (!labelled) {
+        if (widest() >= row.least(e)) {
+          return e;
+        }
+        continue;
+      }
+      long last = Math.min(endCovers(), row.most(e) + extra);
+      if (row.need(e) <= sum - endCovers() + last
+          && last >= Math.max(pair.head().min(), row.least(e))
+          && last + widest() >= row.two(e)) {
+        return e;
+      }
+    }
+    return row.side.firstEnd() - 1;
+  }
+
+  /** What its stones may be wide at most, ranked, ascending. */
+  long[] ranks() {
+    boolean in = labelled && !pair.apart(s);
+    long[] out = Arrays.copyOf(cap, body.size() + (in ? 1 : 0));
+    if (in) {
+      out[body.size()] = endCovers();
+      Arrays.sort(out);
+    }
+    return out;
+  }
+
+  /** What an end stone set apart may be wide at most; 0 for none. */
+  long apart() {
+    return pair.apart(s) ? endCovers() : 0;
+  }
+
+  /** What matters of it for the pieces still to come. */
+  void key(long[] out, int at) {
+    out[at] = body.size();
+    out[at + 1] = sum;
+    out[at + 2] = end == null ? -1 : endCovers();
+    boolean more = takesBody();
+    out[at + 3] =
+        more && jump > Long.MAX_VALUE / 8
+            ? -1
+            : more
+                ? widest()
+                : Math.min(
+                    widest(),
+                    1 + Math.max(row.least(row.side.lastEnd()), row.two(row.side.lastEnd())));
+  }
+}
