@@ -24,6 +24,14 @@ final class Batch {
     return types.length - filled;
   }
 
+  long length(PileTypes of) {
+    long sum = 0;
+    for (int t : types) {
+      sum += of.usable[t];
+    }
+    return sum;
+  }
+
   void add(int type) {
     types[filled++] = type;
   }

@@ -1,5 +1,7 @@
 package headcourse.stock;
 
+import headcourse.stock.PileDraft.Slot;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -217,30 +219,55 @@ final class PileSweep {
   }
 
   private void leaf() {
-    long[] ends = new long[sides.length];
-    Pile.Cost cost = new Pile.Cost(usable, 0, 0);
-    for (int q = 0; q < ends.length; q++) {
-      ends[q] = sides[q].reached();
-      if (ends[q] < sides[q].row.side.firstEnd()) {
+    Pile.Cost bound = Pile.Cost.NONE;
+    List<HeadFit> fits = new ArrayList<>();
+    List<Pile.Cost> least = new ArrayList<>();
+    for (int h = 0; h < pairs.size(); h++) {
+      HeadFit fit = new HeadFit(bounds, types, h);
+      Pile.Cost c = fit.least();
+      if (c == null) {
         return;
       }
+      fits.add(fit);
+      least.add(c);
+      bound = bound.plus(c.sawn(), c.imbalance(), c.bearing());
     }
-    for (int h = 0; h < pairs.size(); h++) {
-      cost = bounds.leaf(cost, h, ends[2 * h], ends[2 * h + 1]);
-    }
-    if (cost.compareTo(cap) > 0) {
+    if (bound.compareTo(cap) > 0) {
       return;
     }
-    PileDraft draft = RowFitter.fit(sides, ends, cost);
-    if (draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0)) {
-      best = draft;
+    Pile.Cost cost = Pile.Cost.NONE;
+    List<List<List<Slot>>> rows = new ArrayList<>();
+    boolean sure = true;
+    for (int h = 0; h < pairs.size(); h++) {
+      HeadFit fit = fits.get(h);
+      Pile.Cost c = least.get(h);
+      // What the others leave of the cap.
+      Pile.Cost rest =
+          cap.plus(
+              c.sawn() - bound.sawn(),
+              c.imbalance() - bound.imbalance(),
+              c.bearing() - bound.bearing());
+      fit.run(rest);
+      steps += fit.steps();
+      sure &= fit.sure();
+      if (fit.cost() == null) {
+        cost = null;
+        break;
+      }
+      cost = cost.plus(fit.cost().sawn(), fit.cost().imbalance(), fit.cost().bearing());
+      rows.add(fit.rows());
     }
-    if (draft != null && draft.cost().compareTo(cap) <= 0) {
+    if (cost != null && (best == null || cost.compareTo(best.cost()) < 0)) {
+      best = new PileDraft(rows, cost);
+    }
+    if (cost != null && cost.compareTo(cap) <= 0) {
       found = true;
       return;
     }
     failures++;
-    failed = failed == null || cost.compareTo(failed) < 0 ? cost : failed;
+    if (!sure) {
+      failed = failed == null || bound.compareTo(failed) < 0 ? bound : failed;
+    }
   }
 
   private State state(int t) {

@@ -19,48 +19,42 @@ final class RowFitter {
   private List<List<Batch>> bestRows;
   private long least = Long.MAX_VALUE;
 
-  private RowFitter(RowPair pair, SweepSide[] sides, long[] ends) {
-    this.pair = pair;
-    this.sides = sides;
-    this.ends = ends;
+  RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd) {
+    this.pair = left.pair;
+    this.sides = new SweepSide[] {left, right};
+    this.ends = new long[] {leftEnd, rightEnd};
+  }
+
+  /** The least difference found; huge where no order stands. */
+  long imbalance() {
+    return least;
+  }
+
+  /** The stones outwards, or null. */
+  List<List<Slot>> rows() {
+    if (best == null) {
+      return null;
+    }
+    List<List<Slot>> rows = new ArrayList<>();
+    for (int s = 0; s < 2; s++) {
+      List<Slot> row = new ArrayList<>();
+      for (int i = 0; i < best[s].length; i++) {
+        row.add(new Slot(best[s][i], bestRows.get(s).get(i).types.clone()));
+      }
+      rows.add(row);
+    }
+    return rows;
   }
 
   /**
-   * A choice of these stones, or null.
+   * Tries the likely orders.
    *
-   * @param sides by head and side
-   * @param ends where each ends
-   * @param bound what it costs at least
+   * @param enough a difference that need not be less
    */
-  static PileDraft fit(SweepSide[] sides, long[] ends, Pile.Cost bound) {
-    List<List<List<Slot>>> heads = new ArrayList<>();
-    long imbalance = 0;
-    for (int h = 0; 2 * h < sides.length; h++) {
-      RowPair pair = sides[2 * h].pair;
-      SweepSide[] two = {sides[2 * h], sides[2 * h + 1]};
-      RowFitter fitter = new RowFitter(pair, two, new long[] {ends[2 * h], ends[2 * h + 1]});
-      fitter.run(bound.imbalance());
-      if (fitter.best == null) {
-        return null;
-      }
-      List<List<Slot>> rows = new ArrayList<>();
-      for (int s = 0; s < 2; s++) {
-        List<Slot> row = new ArrayList<>();
-        for (int i = 0; i < fitter.best[s].length; i++) {
-          row.add(new Slot(fitter.best[s][i], fitter.bestRows.get(s).get(i).types.clone()));
-        }
-        rows.add(row);
-      }
-      heads.add(rows);
-      imbalance += pair.head().copies() * fitter.least;
-    }
-    return new PileDraft(heads, new Pile.Cost(bound.sawn(), imbalance, bound.bearing()));
-  }
-
-  private void run(long enough) {
+  void quick(long enough) {
     int k = Math.max(sides[0].body.size(), sides[1].body.size());
-    for (int way = 0; way < 2 * k && least * pair.head().copies() > enough; way++) {
-      attempt(List.of(order(sides[0], way), order(sides[1], way)));
+    for (int way = 0; way < 2 * k && least > enough; way++) {
+      attempt(order(sides[0], way), order(sides[1], way));
       if (way == k - 1 && pair.row(0).side.extra(1) == 0 && pair.row(1).side.extra(1) == 0) {
         break;
       }
@@ -95,13 +89,49 @@ final class RowFitter {
     return out;
   }
 
-  private void attempt(List<List<Batch>> rows) {
+  /** The best widths for one order; the least difference is kept. */
+  void attempt(List<Batch> left, List<Batch> right) {
+    List<List<Batch>> rows = List.of(left, right);
+    long[] splits = {splits(0, left), splits(1, right)};
+    for (long l = 0; l <= splits[0]; l++) {
+      for (long r = 0; r <= splits[1]; r++) {
+        long before = least;
+        attempt(rows, l, r);
+        if (least < before && least == bound(rows)) {
+          return;
+        }
+      }
+    }
+  }
+
+  /** What no widths of an order can better. */
+  private long bound(List<List<Batch>> rows) {
+    return rows.isEmpty() ? 0 : pair.floor(ends[0], ends[1]);
+  }
+
+  /** In how many ways, but for one, the end stone and the one before it share what they must be. */
+  private long splits(int s, List<Batch> row) {
+    RowShape shape = pair.row(s);
+    int n = row.size();
+    if (shape.two(ends[s]) <= 0) {
+      return 0;
+    }
+    long most = Math.min(shape.most(ends[s]), width(row.get(n - 1), shape, n));
+    long inner = width(row.get(n - 2), shape, n - 1);
+    return Math.max(0, Math.min(most - pair.head().min(), most + inner - shape.two(ends[s])));
+  }
+
+  private long width(Batch b, RowShape shape, int index) {
+    return Math.min(pair.head().max(), b.usable - shape.side.extra(index));
+  }
+
+  private void attempt(List<List<Batch>> rows, long leftSplit, long rightSplit) {
     long[][] high = new long[2][];
     long[][] low = new long[2][];
     for (int s = 0; s < 2; s++) {
       high[s] = new long[rows.get(s).size()];
       low[s] = new long[high[s].length];
-      if (!limits(s, rows.get(s), low[s], high[s])) {
+      if (!limits(s, rows.get(s), low[s], high[s], s == 0 ? leftSplit : rightSplit)) {
         return;
       }
     }
@@ -137,7 +167,7 @@ final class RowFitter {
   }
 
   /** The least and the greatest width of each stone; false where there are none. */
-  private boolean limits(int s, List<Batch> row, long[] low, long[] high) {
+  private boolean limits(int s, List<Batch> row, long[] low, long[] high, long split) {
     Pile.Head head = pair.head();
     RowShape shape = pair.row(s);
     int n = high.length;
@@ -149,8 +179,8 @@ final class RowFitter {
     high[n - 1] = Math.min(high[n - 1], shape.most(ends[s]));
     smooth(high, head.jump(), 1);
     if (shape.two(ends[s]) > 0) {
-      low[n - 1] = Math.max(low[n - 1], Math.min(high[n - 1], shape.two(ends[s]) - head.min()));
-      low[n - 2] = Math.max(low[n - 2], shape.two(ends[s]) - low[n - 1]);
+      low[n - 1] = Math.max(low[n - 1], high[n - 1] - split);
+      low[n - 2] = Math.max(low[n - 2], shape.two(ends[s]) - high[n - 1] + split);
     }
     smooth(low, head.jump(), -1);
     for (int i = 0; i < n; i++) {

@@ -50,21 +50,42 @@ record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
       return 0;
     }
     long low = left.widths(left.firstEnd()) - right.widths(right.side.lastEnd());
-    long high = right.widths(right.firstEnd()) - left.widths(left.side.lastEnd());
-    long least = Math.max(0, Math.max(low, high));
+    long high = left.widths(left.side.lastEnd()) - right.widths(right.firstEnd());
+    long least = Math.max(0, Math.max(low, -high));
     for (int s = 0; s < 2; s++) {
-      RowShape row = row(s);
       if (longer(s)) {
-        long end = Math.max(head.min(), row.least(row.firstEnd()));
-        int lone = row.stones - row(1 - s).stones;
-        least = Math.max(least, end + (lone - 1) * head.min());
+        long lone = lone(s, row(s).firstEnd());
+        least = Math.max(least, Math.max(lone, 2 * lone - (s == 0 ? high : -low)));
       }
-      if (unlike() && row.past < row(1 - s).past) {
+      if (unlike() && row(s).past < row(1 - s).past) {
         long past = row(1 - s).most(row(1 - s).side.lastEnd());
-        least = Math.max(least, row.least(row.firstEnd()) - past);
+        least = Math.max(least, row(s).least(row(s).firstEnd()) - past);
       }
     }
     return least;
+  }
+
+  /** No choice of stones makes the sides of one copy differ less with these ends. */
+  long floor(long leftEnd, long rightEnd) {
+    if (!head.mirror()) {
+      return 0;
+    }
+    long more = left.widths(leftEnd) - right.widths(rightEnd);
+    long least = Math.abs(more);
+    for (int s = 0; s < 2; s++) {
+      if (longer(s)) {
+        long lone = lone(s, s == 0 ? leftEnd : rightEnd);
+        // The stones with partners make up for it.
+        least = Math.max(least, Math.max(lone, 2 * lone - (s == 0 ? more : -more)));
+      }
+    }
+    return unlike() ? Math.max(least, floor()) : least;
+  }
+
+  /** The least that the stones without a partner come to. */
+  private long lone(int s, long end) {
+    long last = Math.max(head.min(), row(s).least(end));
+    return last + (row(s).stones - row(1 - s).stones - 1) * head.min();
   }
 
   /** Sum of the differences of two rows, position by position. */

@@ -150,8 +150,8 @@ final class SweepBounds {
     return n + (s.body.isEmpty() ? 0 : s.body.get(s.body.size() - 1).missing());
   }
 
-  /** Adds what the stones of a head cost: of the cost so far, the length of all pieces. */
-  Pile.Cost leaf(Pile.Cost sofar, int h, long left, long right) {
+  /** The least that a head's stones cost with these ends, if the pieces are so long in all. */
+  Pile.Cost leaf(int h, long length, long left, long right) {
     RowPair p = pairs.get(h);
     int c = p.head().copies();
     SweepSide l = sides[2 * h];
@@ -164,12 +164,12 @@ final class SweepBounds {
       int n = Math.max(a.length, b.length);
       long sum = Math.abs(l.apart() - r.apart());
       for (int i = 1; i <= n; i++) {
-        sum +=
-            Math.abs((i <= a.length ? a[a.length - i] : 0) - (i <= b.length ? b[b.length - i] : 0));
+        long x = i <= a.length ? a[a.length - i] : 0;
+        sum += Math.abs(x - (i <= b.length ? b[b.length - i] : 0));
       }
-      imbalance = Math.max(p.floor(), sum - (l.sum() + r.sum() - need));
-      imbalance = Math.max(imbalance, Math.abs(p.left().widths(left) - p.right().widths(right)));
+      imbalance = Math.max(p.floor(left, right), sum - (l.sum() + r.sum() - need));
     }
-    return sofar.plus(-c * need, c * imbalance, c * (p.left().off(left) + p.right().off(right)));
+    return new Pile.Cost(
+        length - c * need, c * imbalance, c * (p.left().off(left) + p.right().off(right)));
   }
 }

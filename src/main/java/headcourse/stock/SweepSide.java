@@ -130,26 +130,36 @@ final class SweepSide {
     return table.least(t, r, leastNeed - sum);
   }
 
-  /** The end that the stones reach, or one less than the first where they can't end at all. */
+  /** The greatest end that the stones may reach, or one less than the first for none. */
   long reached() {
-    for (long e = row.end(sum); e >= row.side.firstEnd(); e--) {
-      if (row.off(e) < 0 || row.floor(e) > row.widths(e)) {
-        continue;
-      }
-      if (!labelled) {
-        if (widest() >= row.least(e)) {
-          return e;
-        }
-        continue;
-      }
-      long last = Math.min(endCovers(), row.most(e) + extra);
-      if (row.need(e) <= sum - endCovers() + last
-          && last >= Math.max(pair.head().min(), row.least(e))
-          && last + widest() >= row.two(e)) {
-        return e;
-      }
+    long e = row.end(sum);
+    while (e >= row.side.firstEnd() && !reaches(e)) {
+      e--;
     }
-    return row.side.firstEnd() - 1;
+    return e;
+  }
+
+  /** Whether the stones may end there, whatever their order. */
+  boolean reaches(long e) {
+    if (row.off(e) < 0 || row.floor(e) > row.widths(e) || row.need(e) > sum) {
+      return false;
+    }
+    if (!labelled) {
+      return widest() >= row.least(e);
+    }
+    long last = Math.min(endCovers(), row.most(e) + extra);
+    return row.need(e) <= sum - endCovers() + last
+        && last >= Math.max(pair.head().min(), row.least(e))
+        && last + widest() >= row.two(e);
+  }
+
+  /** Length of its pieces. */
+  long length(PileTypes types) {
+    long all = 0;
+    for (Batch b : body) {
+      all += b.length(types);
+    }
+    return end == null ? all : all + end.length(types);
   }
 
   /** What its stones may be wide at most, ranked, ascending. */
