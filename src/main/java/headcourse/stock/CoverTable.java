@@ -98,6 +98,11 @@ final class CoverTable {
     return sum[x] >= NONE ? NONE : sum[x] - (long) x;
   }
 
+  /** The least that so many pieces from a type on come to. */
+  long shortest(int t, int number) {
+    return number >= least[t].length ? NONE : least[t][number];
+  }
+
   /**
    * The least that pieces from a type on are longer in all than a width; less than nothing where
    * the width itself is.

@@ -156,6 +156,7 @@ final class LevelSearch {
       if (b.root().sawn() > cap.sawn() || steps > limit) {
         continue;
       }
+      b.within(Math.min(cap.bearing(), ANY / 2));
       PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 3));
       boolean found = sweep.run();
       steps += sweep.steps();

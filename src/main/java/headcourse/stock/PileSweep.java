@@ -148,7 +148,11 @@ final class PileSweep {
       }
       boolean end = slot % 2 == 1;
       long c = side.covers(types.usable[t]);
-      if (c < side.pair.head().min() || !(end ? side.takesEnd() : side.takesBody())) {
+      boolean takes =
+          end
+              ? side.takesEnd() && c >= side.pair.head().min()
+              : side.takesBody() && side.takes(types.usable[t]);
+      if (!takes) {
         continue;
       }
       if (bounds.alike(h) && side.s == 1 && untouched(sides[2 * h])) {

@@ -59,7 +59,13 @@ record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
       }
       if (unlike() && row(s).past < row(1 - s).past) {
         long past = row(1 - s).most(row(1 - s).side.lastEnd());
-        least = Math.max(least, row(s).least(row(s).firstEnd()) - past);
+        long apart = row(s).least(row(s).firstEnd()) - past;
+        long both = 2 * Math.min(head.jump(), Long.MAX_VALUE / 1000);
+        long sum = 0;
+        for (int i = 0; i < left.stones && apart > 0; i++, apart -= both) {
+          sum += apart;
+        }
+        least = Math.max(least, sum);
       }
     }
     return least;

@@ -10,7 +10,6 @@ final class SweepBounds {
   private final CoverTable all;
   private final PairGaps[] gaps;
   private long leastNeed;
-  private long mostNeed;
   private long floor;
   private long bearing;
 
@@ -24,16 +23,30 @@ final class SweepBounds {
     this.sides = new SweepSide[2 * pairs.size()];
     this.gaps = new PairGaps[pairs.size()];
     for (RowPair p : pairs) {
-      int c = p.head().copies();
       for (int s = 0; s < 2; s++) {
-        SweepSide side = new SweepSide(p, s, tables.side(p.h(), s), types.extra(p.h()));
-        sides[2 * p.h() + s] = side;
-        leastNeed += c * side.leastNeed();
-        mostNeed += c * side.mostNeed();
-        bearing += c * p.row(s).leastOff();
+        sides[2 * p.h() + s] = new SweepSide(p, s, tables.side(p.h(), s), types.extra(p.h()));
       }
       gaps[p.h()] = tables.gaps(p.h());
-      floor += c * p.floor();
+    }
+    within(Long.MAX_VALUE / 8);
+  }
+
+  /** Narrows to ends whose bearings are off their targets by no more than this in all, pm. */
+  void within(long most) {
+    long all = 0;
+    for (SweepSide s : sides) {
+      s.row.within(Long.MAX_VALUE);
+      all += s.pair.head().copies() * s.row.leastOff();
+    }
+    bearing = all;
+    leastNeed = 0;
+    floor = 0;
+    for (SweepSide s : sides) {
+      int c = s.pair.head().copies();
+      s.row.within(s.row.leastOff() + Math.max(0, most - all) / c);
+      s.measure();
+      leastNeed += c * s.leastNeed();
+      floor += s.s == 1 ? c * s.pair.floor() : 0;
     }
   }
 
@@ -127,6 +140,7 @@ final class SweepBounds {
     long next = t < types.size() ? types.usable[t] : 0;
     long sum = usable;
     long covered = 0;
+    long room = 0;
     int stones = 0;
     int open = 0;
     for (SweepSide s : sides) {
@@ -137,11 +151,14 @@ final class SweepBounds {
       }
       sum += c * (least - s.sum());
       covered += c * s.sum();
+      room += c * s.room();
       stones += c * s.missing();
       open += missing(s);
     }
     sum += open * next;
-    long together = usable + open * next - covered + all.least(t, stones, leastNeed - covered);
+    long least =
+        Math.max(all.least(t, stones, leastNeed - covered), all.shortest(t, stones) - room);
+    long together = usable + open * next - covered + least;
     return Math.max(sum, together);
   }
 

@@ -13,9 +13,11 @@ final class SweepSide {
   private final CoverTable table;
   private final long extra;
   private final long jump;
-  private final long endMost;
-  private final long leastNeed;
-  private final long mostNeed;
+  private final boolean bound;
+  private long endMost;
+  private long endLeast;
+  private long leastNeed;
+  private long mostNeed;
 
   /** All stones but an end stone that is picked by itself, with the width each may have at most. */
   final List<Batch> body = new ArrayList<>();
@@ -31,12 +33,20 @@ final class SweepSide {
     this.labelled = pair.labelled(s);
     this.table = table;
     this.extra = extra;
-    this.jump = pair.head().jump() + (pair.head().jump() > Long.MAX_VALUE / 8 ? -extra : extra);
+    this.bound = pair.head().jump() < Long.MAX_VALUE / 1000;
+    this.jump = bound ? pair.head().jump() + extra : 0;
+    cap = new long[row.stones + 1];
+    measure();
+  }
+
+  /** Reads anew what the row's ends allow. */
+  void measure() {
+    long first = row.firstEnd();
     long last = row.end(Long.MAX_VALUE / 8);
     endMost = row.most(last) + extra;
-    leastNeed = row.need(row.firstEnd());
+    endLeast = row.past == 0 ? row.least(first) : row.two(first) - row.most(first);
+    leastNeed = row.need(first);
     mostNeed = row.need(last);
-    cap = new long[row.stones + 1];
   }
 
   long leastNeed() {
@@ -74,13 +84,26 @@ final class SweepSide {
     return sum;
   }
 
-  void push(Batch b) {
-    long c = covers(b.usable);
+  /** Whether a stone so wide can be the next of the body. */
+  boolean takes(long usable) {
+    long c = cap(usable);
+    int ahead = row.stones - body.size() - 1 - Math.min(1, row.past);
+    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
+  }
+
+  /** How wide the next of the body may be: from its neighbours, and from the end stone. */
+  private long cap(long usable) {
+    long c = covers(usable);
     int i = body.size();
-    if (i > 0 && jump < Long.MAX_VALUE / 8) {
+    if (bound && i > 0) {
       c = Math.min(c, cap[i - 1] + jump);
     }
-    cap[i] = c;
+    return bound && row.past > 0 ? Math.min(c, endMost + (i + 1) * jump) : c;
+  }
+
+  void push(Batch b) {
+    long c = cap(b.usable);
+    cap[body.size()] = c;
     sum += c;
     body.add(b);
   }
@@ -116,18 +139,40 @@ final class SweepSide {
    * @param usable length of the shortest of them
    */
   long least(int t, long usable) {
-    int r = missing();
-    if (r > 0 && jump < Long.MAX_VALUE / 8 && !body.isEmpty()) {
-      long reach = r * widest() + jump * r * (r + 1L) / 2;
-      if (!takesEnd() && sum + reach < leastNeed) {
-        return CoverTable.NONE;
+    int r = missing() - (takesEnd() ? 1 : 0);
+    long last = takesEnd() ? endMost : 0;
+    long reach = reach(r);
+    if (sum + last + reach < leastNeed) {
+      return CoverTable.NONE;
+    }
+    long least = table.least(t, r, leastNeed - sum - last);
+    least = Math.max(least, table.shortest(t, r) - Math.min(reach, mostNeed - sum - last));
+    return takesEnd() ? least + usable - endMost : least;
+  }
+
+  /** How much more than what it has it may cover at most. */
+  long room() {
+    int r = missing() - (takesEnd() ? 1 : 0);
+    return Math.min(mostNeed - sum, reach(r) + (takesEnd() ? endMost : 0));
+  }
+
+  /** What so many more of the body come to at most, each within the jump of the one before. */
+  private long reach(int r) {
+    if (!bound || body.isEmpty() && row.past == 0) {
+      return r * (pair.head().max() + extra);
+    }
+    long all = 0;
+    for (int k = 1; k <= r; k++) {
+      long c = pair.head().max() + extra;
+      if (!body.isEmpty()) {
+        c = Math.min(c, widest() + k * jump);
       }
+      if (row.past > 0) {
+        c = Math.min(c, endMost + (body.size() + k) * jump);
+      }
+      all += c;
     }
-    if (takesEnd()) {
-      long from = leastNeed - sum - Math.min(endMost, pair.head().max() + extra);
-      return table.least(t, r - 1, from) + usable - endMost;
-    }
-    return table.least(t, r, leastNeed - sum);
+    return all;
   }
 
   /** The greatest end that the stones may reach, or one less than the first for none. */
@@ -185,7 +230,7 @@ final class SweepSide {
     out[at + 2] = end == null ? -1 : endCovers();
     boolean more = takesBody();
     out[at + 3] =
-        more && jump > Long.MAX_VALUE / 8
+        more && !bound
             ? -1
             : more
                 ? widest()
