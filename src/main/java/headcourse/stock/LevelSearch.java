@@ -19,6 +19,7 @@ final class LevelSearch {
   private PileDraft best;
   private Pile.Cost floor;
   private boolean sure = true;
+  private long[] above = {};
   private long steps;
 
   LevelSearch(Pile pile, PileTypes types, long limit) {
@@ -88,32 +89,30 @@ final class LevelSearch {
 
   void run() {
     floor = new Pile.Cost(0, 0, 0);
-    if (numbers.isEmpty()) {
-      return;
+    above = new long[numbers.size()];
+    for (int i = 0; i < above.length; i++) {
+      above[i] = numbers.get(i).root().sawn();
     }
-    long sawn = numbers.stream().mapToLong(b -> b.root().sawn()).min().orElse(0);
-    floor = new Pile.Cost(sawn, 0, 0);
-    long above = sawn + most();
-    long known = sawn;
-    // No choice saws off less than is known; none that was found, less than is above.
-    for (long more = 0; known < above && steps <= limit; ) {
-      long cap =
-          best == null
-              ? Math.min(above, known + more)
-              : Math.max(known, Math.min(best.cost().sawn() - 1, known + more));
-      if (best != null && best.cost().sawn() <= known) {
+    long known = least();
+    floor = new Pile.Cost(Math.min(known, most()), 0, 0);
+    // No choice saws off less than is known; none that was found, less than the best.
+    for (long more = 0; known < most() && steps <= limit; more = 2 * more + 1) {
+      long to = best == null ? most() : best.cost().sawn() - 1;
+      if (to < known) {
         break;
       }
-      if (!look(new Pile.Cost(cap, ANY, ANY))) {
-        known = cap + 1;
-        floor = sure ? new Pile.Cost(known, 0, 0) : floor;
-        more = 2 * more + 1;
+      if (!look(new Pile.Cost(Math.min(to, known + more), ANY, ANY))) {
+        known = least();
+        floor = sure && known < most() ? new Pile.Cost(known, 0, 0) : floor;
       }
     }
-    if (best == null) {
-      return;
+    if (best != null) {
+      imbalance(best.cost().sawn());
     }
-    imbalance(best.cost().sawn());
+  }
+
+  private long least() {
+    return java.util.Arrays.stream(above).min().orElse(ANY);
   }
 
   /** More than can be sawn off. */
@@ -126,15 +125,20 @@ final class LevelSearch {
   }
 
   private void imbalance(long sawn) {
-    long known = numbers.stream().mapToLong(SweepBounds::floor).min().orElse(0);
-    for (long more = 0; best.cost().imbalance() > known && steps <= limit; ) {
+    for (int i = 0; i < above.length; i++) {
+      above[i] = above[i] > sawn ? ANY : numbers.get(i).floor();
+    }
+    long known = least();
+    for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
       long cap = Math.min(best.cost().imbalance() - 1, known + more);
       if (!look(new Pile.Cost(sawn, cap, ANY))) {
-        known = cap + 1;
-        more = 2 * more + 1;
+        known = least();
       }
     }
-    floor = sure ? new Pile.Cost(sawn, known, 0) : floor;
+    floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;
+    for (int i = 0; i < above.length; i++) {
+      above[i] = above[i] > best.cost().imbalance() ? ANY : 0;
+    }
     bearing(best.cost());
   }
 
@@ -152,8 +156,10 @@ final class LevelSearch {
 
   /** Looks for a choice within a cap among all numbers of stones. */
   private boolean look(Pile.Cost cap) {
-    for (SweepBounds b : numbers) {
-      if (b.root().sawn() > cap.sawn() || steps > limit) {
+    boolean sawn = cap.imbalance() == ANY;
+    for (int i = 0; i < above.length; i++) {
+      SweepBounds b = numbers.get(i);
+      if (above[i] > (sawn ? cap.sawn() : cap.imbalance()) || steps > limit) {
         continue;
       }
       b.within(Math.min(cap.bearing(), ANY / 2));
@@ -164,10 +170,6 @@ final class LevelSearch {
           && (best == null || sweep.best().cost().compareTo(best.cost()) < 0)) {
         best = sweep.best();
       }
-      if (found) {
-        return true;
-      }
-      sure &= !sweep.cutOff() && sweep.failed() == null;
       if (System.getProperty("dbg") != null)
         System.out.println(
             "   cap "
@@ -178,7 +180,7 @@ final class LevelSearch {
                 + " failed "
                 + sweep.failed()
                 + " best "
-                + sweep.best()
+                + (sweep.best() != null)
                 + " shape "
                 + b.pairs().stream()
                     .map(
@@ -190,7 +192,19 @@ final class LevelSearch {
                                 + p.right().stones
                                 + "/"
                                 + p.right().past)
-                    .toList());
+                    .toList()
+                + " next "
+                + b.nextSawn()
+                + " "
+                + b.nextImbalance());
+      if (found) {
+        return true;
+      }
+      sure &= !sweep.cutOff() && sweep.failed() == null;
+      if (cap.bearing() == ANY) {
+        long next = sawn ? b.nextSawn() : b.nextImbalance();
+        above[i] = sweep.cutOff() ? (sawn ? cap.sawn() : cap.imbalance()) + 1 : next;
+      }
     }
     sure &= steps <= limit;
     return false;

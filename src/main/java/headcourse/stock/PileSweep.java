@@ -66,6 +66,7 @@ final class PileSweep {
 
   /** Searches; true where a choice within the cap was found. */
   boolean run() {
+    bounds.restart();
     for (int h = 0; h < pairs.size(); h++) {
       gaps += bounds.before(h);
     }
@@ -237,6 +238,8 @@ final class PileSweep {
       bound = bound.plus(c.sawn(), c.imbalance(), c.bearing());
     }
     if (bound.compareTo(cap) > 0) {
+      bounds.givenUp(
+          Math.max(bound.sawn(), cap.sawn() + 1), Math.max(bound.imbalance(), cap.imbalance() + 1));
       return;
     }
     Pile.Cost cost = Pile.Cost.NONE;
@@ -269,6 +272,7 @@ final class PileSweep {
       return;
     }
     failures++;
+    bounds.givenUp(cap.sawn() + 1, cap.imbalance() + 1);
     if (!sure) {
       failed = failed == null || bound.compareTo(failed) < 0 ? bound : failed;
     }

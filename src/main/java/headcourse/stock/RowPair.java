@@ -14,7 +14,8 @@ record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
     return s == 0 ? left : right;
   }
 
-  private boolean longer(int s) {
+  /** Whether a side has more stones than the other. */
+  boolean longer(int s) {
     return row(s).stones > row(1 - s).stones;
   }
 

@@ -12,6 +12,8 @@ final class SweepBounds {
   private long leastNeed;
   private long floor;
   private long bearing;
+  private long nextSawn;
+  private long nextImbalance;
 
   /**
    * @param tables what all share
@@ -58,6 +60,28 @@ final class SweepBounds {
     return sides;
   }
 
+  /** Forgets what was given up so far. */
+  void restart() {
+    nextSawn = Long.MAX_VALUE / 4;
+    nextImbalance = Long.MAX_VALUE / 4;
+  }
+
+  /** Takes note of a choice that was given up because it costs at least so much. */
+  void givenUp(long sawn, long imbalance) {
+    nextSawn = Math.min(nextSawn, sawn);
+    nextImbalance = Math.min(nextImbalance, imbalance);
+  }
+
+  /** The least sawn off of all that was given up for that. */
+  long nextSawn() {
+    return nextSawn;
+  }
+
+  /** The least difference of the sides of all that was given up for that. */
+  long nextImbalance() {
+    return nextImbalance;
+  }
+
   /** Whether all sides can end somewhere. */
   boolean possible() {
     for (SweepSide s : sides) {
@@ -98,7 +122,27 @@ final class SweepBounds {
     if (!p.head().mirror() || t + 1 == types.size()) {
       return 0;
     }
-    return p.head().copies() * Math.abs(ahead(h)) * (width(h, t + 1) - width(h, t));
+    int apart = 0;
+    for (int s = 0; s < 2; s++) {
+      boolean set = p.apart(s) && !p.longer(s) && sides[2 * h + s].end() != null;
+      apart += set ? 1 - 2 * s : 0;
+    }
+    return p.head().copies()
+        * (Math.abs(ahead(h)) + Math.abs(apart))
+        * (width(h, t + 1) - width(h, t));
+  }
+
+  /** What an end stone without a partner adds. */
+  private long lone(int h, int t) {
+    long sum = 0;
+    for (int s = 0; s < 2; s++) {
+      SweepSide side = sides[2 * h + s];
+      if (side.pair.apart(s) && side.pair.longer(s)) {
+        boolean set = side.end() != null;
+        sum += set ? side.covers(side.end().usable) : t < types.size() ? width(h, t) : 0;
+      }
+    }
+    return sum;
   }
 
   private long width(int h, int t) {
@@ -117,12 +161,14 @@ final class SweepBounds {
   boolean open(int t, long usable, long forced, long gapsSoFar, Pile.Cost cap) {
     long sawn = sawn(t, usable);
     if (sawn > cap.sawn() || sawn >= CoverTable.NONE / 2) {
+      nextSawn = sawn > cap.sawn() ? Math.min(nextSawn, sawn) : nextSawn;
       return false;
     }
     if (cap.imbalance() > Long.MAX_VALUE / 16) {
       return true;
     }
     if (floor > cap.imbalance() || bearing > cap.bearing()) {
+      nextImbalance = Math.min(nextImbalance, Math.max(floor, cap.imbalance() + 1));
       return false;
     }
     long imbalance = gapsSoFar - (cap.sawn() - forced);
@@ -130,10 +176,14 @@ final class SweepBounds {
       RowPair p = pairs.get(h);
       if (p.head().mirror()) {
         int to = p.ranked(0) + p.ranked(1) - ranked(sides[2 * h]) - ranked(sides[2 * h + 1]);
-        imbalance += p.head().copies() * gaps[h].least(t, to, ahead(h));
+        imbalance += p.head().copies() * (gaps[h].least(t, to, ahead(h)) + lone(h, t));
       }
     }
-    return imbalance <= cap.imbalance();
+    if (imbalance > cap.imbalance()) {
+      nextImbalance = Math.min(nextImbalance, imbalance);
+      return false;
+    }
+    return true;
   }
 
   private long sawn(int t, long usable) {

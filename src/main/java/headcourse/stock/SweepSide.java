@@ -147,7 +147,9 @@ final class SweepSide {
     }
     long least = table.least(t, r, leastNeed - sum - last);
     least = Math.max(least, table.shortest(t, r) - Math.min(reach, mostNeed - sum - last));
-    return takesEnd() ? least + usable - endMost : least;
+    return takesEnd()
+        ? Math.max(least + usable - endMost, table.least(t, r + 1, leastNeed - sum))
+        : least;
   }
 
   /** How much more than what it has it may cover at most. */
