@@ -19,6 +19,7 @@ final class LevelSearch {
   private PileDraft best;
   private Pile.Cost floor;
   private boolean sure = true;
+  private final SweepTables tables;
   private long[] above = {};
   private long steps;
 
@@ -26,21 +27,27 @@ final class LevelSearch {
     this.pile = pile;
     this.types = types;
     this.limit = limit;
-    collect(new SweepTables(pile, types), new ArrayList<>());
-    numbers.sort(Comparator.comparing(SweepBounds::root));
+    this.tables = new SweepTables(pile, types);
   }
 
-  /** All numbers of stones that are possible. */
-  private void collect(SweepTables tables, List<RowPair> pairs) {
+  /** All numbers of stones that are possible, those first that cost least. */
+  private void collect(List<Pile.Head> heads, long sawn) {
+    numbers.clear();
+    collect(heads, sawn, new ArrayList<>());
+    numbers.sort(Comparator.comparing(SweepBounds::root));
+    above = new long[numbers.size()];
+  }
+
+  private void collect(List<Pile.Head> heads, long sawn, List<RowPair> pairs) {
     int h = pairs.size();
-    if (h == pile.heads().size()) {
+    if (h == heads.size()) {
       SweepBounds b = new SweepBounds(types, List.copyOf(pairs), tables);
-      if (b.possible() && b.root().sawn() < CoverTable.NONE / 2) {
+      if (b.possible() && b.root().sawn() <= sawn && b.root().sawn() < CoverTable.NONE / 2) {
         numbers.add(b);
       }
       return;
     }
-    Pile.Head head = pile.heads().get(h);
+    Pile.Head head = heads.get(h);
     for (RowShape l : rows(head, head.left())) {
       for (RowShape r : rows(head, head.right())) {
         boolean alike = head.left().equals(head.right());
@@ -48,7 +55,7 @@ final class LevelSearch {
           continue;
         }
         pairs.add(new RowPair(head, h, l, r));
-        collect(tables, pairs);
+        collect(heads, sawn, pairs);
         pairs.remove(h);
       }
     }
@@ -88,8 +95,8 @@ final class LevelSearch {
   }
 
   void run() {
-    floor = new Pile.Cost(0, 0, 0);
-    above = new long[numbers.size()];
+    // How the sides differ does not matter yet.
+    collect(pile.heads().stream().map(Pile.Head::plain).toList(), ANY);
     for (int i = 0; i < above.length; i++) {
       above[i] = numbers.get(i).root().sawn();
     }
@@ -125,8 +132,9 @@ final class LevelSearch {
   }
 
   private void imbalance(long sawn) {
+    collect(pile.heads(), sawn);
     for (int i = 0; i < above.length; i++) {
-      above[i] = above[i] > sawn ? ANY : numbers.get(i).floor();
+      above[i] = numbers.get(i).floor();
     }
     long known = least();
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
@@ -166,9 +174,9 @@ final class LevelSearch {
       PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 3));
       boolean found = sweep.run();
       steps += sweep.steps();
-      if (sweep.best() != null
-          && (best == null || sweep.best().cost().compareTo(best.cost()) < 0)) {
-        best = sweep.best();
+      PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);
+      if (draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0)) {
+        best = draft;
       }
       if (System.getProperty("dbg") != null)
         System.out.println(

@@ -50,6 +50,11 @@ public record Pile(List<Piece> pieces, List<Head> heads) {
       long jump,
       PileSide left,
       PileSide right) {
+    /** The same, its sides free to differ. */
+    Head plain() {
+      return new Head(copies, false, eachSide, min, max, jump, left, right);
+    }
+
     PileSide side(int s) {
       return s == 0 ? left : right;
     }

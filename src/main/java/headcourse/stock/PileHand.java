@@ -34,21 +34,8 @@ final class PileHand {
         sides.add(row);
       }
       heads.add(sides);
-      cost = cost.plus(0, imbalance(pile.heads().get(h), sides), 0);
     }
-    return new PileDraft(heads, cost);
-  }
-
-  private static long imbalance(Pile.Head head, List<List<Slot>> sides) {
-    long sum = 0;
-    List<Slot> l = sides.get(0);
-    List<Slot> r = sides.get(1);
-    for (int i = 0; head.mirror() && i < Math.max(l.size(), r.size()); i++) {
-      long a = i < l.size() ? l.get(i).width() : 0;
-      long b = i < r.size() ? r.get(i).width() : 0;
-      sum += head.copies() * Math.abs(a - b);
-    }
-    return sum;
+    return new PileDraft(heads, cost).under(pile);
   }
 
   private List<Slot> side(int h, Pile.Head head, PileSide side) {
