@@ -82,6 +82,11 @@ final class HeadFit {
     }
   }
 
+  private void search(RowOrders orders) {
+    sure &= orders.run();
+    steps += orders.steps();
+  }
+
   private void ends(long l, long r, long length, Pile.Cost cap) {
     Pile.Cost bound = bounds.leaf(h, length, l, r);
     if (bound.compareTo(cap) > 0 || cost != null && bound.compareTo(cost) >= 0) {
@@ -92,14 +97,18 @@ final class HeadFit {
     long enough = bound.imbalance() / copies;
     fitter.quick(enough);
     steps++;
-    boolean any = cap.imbalance() > Long.MAX_VALUE / 8;
-    if (fitter.imbalance() > (any ? Long.MAX_VALUE / 4 : enough)) {
+    long[] at = {l, r};
+    for (int s = 0; s < 2 && !sides[0].pair.head().mirror(); s++) {
+      if (!fitter.settled(s)) {
+        search(new RowOrders(s, sides, at, fitter, 0, 0, ORDERS));
+      }
+      if (!fitter.settled(s)) {
+        return;
+      }
+    }
+    if (fitter.imbalance() > enough) {
       long most = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);
-      RowOrders orders =
-          new RowOrders(
-              sides, new long[] {l, r}, fitter, most, any ? Long.MAX_VALUE / 4 : enough, ORDERS);
-      sure &= orders.run();
-      steps += orders.steps();
+      search(new RowOrders(-1, sides, at, fitter, most, enough, ORDERS));
     }
     if (fitter.rows() != null) {
       Pile.Cost now = new Pile.Cost(bound.sawn(), copies * fitter.imbalance(), bound.bearing());

@@ -11,6 +11,8 @@ import java.util.List;
  */
 final class LevelSearch {
   private static final long ANY = Long.MAX_VALUE / 4;
+  private static final int ALONE = 100;
+  private static final long ALONE_STEPS = 5_000;
 
   private final Pile pile;
   private final PileTypes types;
@@ -20,6 +22,7 @@ final class LevelSearch {
   private Pile.Cost floor;
   private boolean sure = true;
   private final SweepTables tables;
+  private final List<List<List<RowShape>>> rows = new ArrayList<>();
   private long[] above = {};
   private long steps;
 
@@ -30,50 +33,77 @@ final class LevelSearch {
     this.tables = new SweepTables(pile, types);
   }
 
-  /** All numbers of stones that are possible, those first that cost least. */
+  /** All numbers of stones that may saw off no more than this, those first that cost least. */
   private void collect(List<Pile.Head> heads, long sawn) {
     numbers.clear();
-    collect(heads, sawn, new ArrayList<>());
+    collect(heads, sawn, 0, new ArrayList<>());
     numbers.sort(Comparator.comparing(SweepBounds::root));
-    above = new long[numbers.size()];
+    above = numbers.stream().mapToLong(b -> b.root().sawn()).toArray();
   }
 
-  private void collect(List<Pile.Head> heads, long sawn, List<RowPair> pairs) {
+  private void collect(List<Pile.Head> heads, long sawn, long alone, List<RowPair> pairs) {
     int h = pairs.size();
     if (h == heads.size()) {
-      SweepBounds b = new SweepBounds(types, List.copyOf(pairs), tables);
-      if (b.possible() && b.root().sawn() <= sawn && b.root().sawn() < CoverTable.NONE / 2) {
+      SweepBounds b = new SweepBounds(types, List.copyOf(pairs), tables, alone);
+      if (b.root().sawn() <= sawn && b.root().sawn() < CoverTable.NONE / 2) {
         numbers.add(b);
       }
       return;
     }
     Pile.Head head = heads.get(h);
-    for (RowShape l : rows(head, head.left())) {
-      for (RowShape r : rows(head, head.right())) {
-        boolean alike = head.left().equals(head.right());
-        if (alike && (l.stones < r.stones || l.stones == r.stones && l.past < r.past)) {
+    boolean alike = head.left().equals(head.right());
+    for (RowShape l : rows.get(h).get(0)) {
+      for (RowShape r : rows.get(h).get(1)) {
+        long both = alone + l.alone() + r.alone();
+        if (both > sawn
+            || alike && (l.stones < r.stones || l.stones == r.stones && l.past < r.past)) {
           continue;
         }
-        pairs.add(new RowPair(head, h, l, r));
-        collect(heads, sawn, pairs);
+        RowShape own = l == r ? new RowShape(head, r.side, r.stones, r.past) : r;
+        pairs.add(new RowPair(head, h, l, own));
+        collect(heads, sawn, both, pairs);
         pairs.remove(h);
       }
     }
   }
 
-  private static List<RowShape> rows(Pile.Head head, PileSide side) {
+  /** The rows that a side may have at all. */
+  private List<RowShape> rows(List<Pile.Head> heads, int h, PileSide side) {
     List<RowShape> out = new ArrayList<>();
+    Pile.Head head = heads.get(h);
     int most = SweepTables.most(head, side);
     for (int n = Math.max(1, head.eachSide()); n <= most; n++) {
       RowShape row = new RowShape(head, side, n, 0);
       for (int past = 0; past < n && row.sensible(); past++) {
-        if (row.comesOut()) {
+        if (row.comesOut() && alone(heads, h, row)) {
           out.add(row);
         }
         row = new RowShape(head, side, n, past + 1);
       }
     }
     return out;
+  }
+
+  /** Whether a row comes out if it has the pile to itself; notes the least it saws off then. */
+  private boolean alone(List<Pile.Head> heads, int h, RowShape row) {
+    List<RowPair> pairs = new ArrayList<>();
+    for (int k = 0; k < heads.size(); k++) {
+      RowShape none = new RowShape(heads.get(k), new NoSide(), 0, 0);
+      RowShape other = new RowShape(heads.get(k), new NoSide(), 0, 0);
+      pairs.add(new RowPair(heads.get(k), k, k == h ? row : none, other));
+    }
+    SweepBounds b = new SweepBounds(types, pairs, tables, 0);
+    row.alone(b.root().sawn());
+    for (int i = 0; i < ALONE && row.alone() < CoverTable.NONE / 2; i++) {
+      PileSweep sweep = new PileSweep(types, b, new Pile.Cost(row.alone(), ANY, ANY), ALONE_STEPS);
+      boolean found = sweep.run();
+      steps += sweep.steps();
+      if (found || sweep.cutOff() || sweep.failed() != null) {
+        break;
+      }
+      row.alone(b.nextSawn());
+    }
+    return row.alone() < CoverTable.NONE / 2;
   }
 
   PileDraft best() {
@@ -96,10 +126,13 @@ final class LevelSearch {
 
   void run() {
     // How the sides differ does not matter yet.
-    collect(pile.heads().stream().map(Pile.Head::plain).toList(), ANY);
-    for (int i = 0; i < above.length; i++) {
-      above[i] = numbers.get(i).root().sawn();
+    List<Pile.Head> plain = pile.heads().stream().map(Pile.Head::plain).toList();
+    for (int h = 0; h < plain.size(); h++) {
+      List<RowShape> left = rows(plain, h, plain.get(h).left());
+      boolean alike = plain.get(h).left().equals(plain.get(h).right());
+      rows.add(List.of(left, alike ? left : rows(plain, h, plain.get(h).right())));
     }
+    collect(plain, ANY);
     long known = least();
     floor = new Pile.Cost(Math.min(known, most()), 0, 0);
     // No choice saws off less than is known; none that was found, less than the best.

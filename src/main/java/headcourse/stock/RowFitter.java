@@ -15,8 +15,8 @@ final class RowFitter {
   private final RowPair pair;
   private final SweepSide[] sides;
   private final long[] ends;
-  private long[][] best;
-  private List<List<Batch>> bestRows;
+  private long[][] best = new long[2][];
+  private List<List<Batch>> bestRows = new ArrayList<>(List.of(List.of(), List.of()));
   private long least = Long.MAX_VALUE;
 
   RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd) {
@@ -32,7 +32,7 @@ final class RowFitter {
 
   /** The stones outwards, or null. */
   List<List<Slot>> rows() {
-    if (best == null) {
+    if (!settled(0) || !settled(1)) {
       return null;
     }
     List<List<Slot>> rows = new ArrayList<>();
@@ -46,12 +46,44 @@ final class RowFitter {
     return rows;
   }
 
+  /** Whether an order was found for a side. */
+  boolean settled(int s) {
+    return best[s] != null;
+  }
+
+  /** Whether the stones of a side that need not be like the other stand in an order. */
+  boolean alone(int s, List<Batch> row) {
+    long splits = splits(s, row);
+    for (long split = 0; split <= splits; split++) {
+      long[] high = new long[row.size()];
+      long[] low = new long[row.size()];
+      if (!limits(s, row, low, high, split)) {
+        continue;
+      }
+      long over = sum(high) - pair.row(s).widths(ends[s]);
+      if (over >= 0 && lower(high, low, over) == over && stands(s, high)) {
+        best[s] = high;
+        bestRows.set(s, row);
+        least = settled(1 - s) ? 0 : least;
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * Tries the likely orders.
    *
    * @param enough a difference that need not be less
    */
   void quick(long enough) {
+    for (int s = 0; s < 2 && !pair.head().mirror(); s++) {
+      int ways = Math.max(1, sides[s].body.size()) * (pair.row(s).side.extra(1) == 0 ? 1 : 2);
+      for (int way = 0; way < ways && !alone(s, order(sides[s], way)); way++) {}
+    }
+    if (!pair.head().mirror()) {
+      return;
+    }
     int k = Math.max(sides[0].body.size(), sides[1].body.size());
     for (int way = 0; way < 2 * k && least > enough; way++) {
       attempt(order(sides[0], way), order(sides[1], way));
@@ -79,7 +111,7 @@ final class RowFitter {
       for (int i = last + (k - 1 - last) / 2 * 2; i >= last; i -= 2) {
         out.add(side.body.get(i));
       }
-    } else {
+    } else if (k > 0) {
       out.addAll(side.body);
       out.add(0, out.remove(Math.max(0, Math.min(k - 1, 2 * k - 1 - way))));
     }
@@ -158,7 +190,7 @@ final class RowFitter {
     if (imbalance < least && stands(0, width[0]) && stands(1, width[1])) {
       least = imbalance;
       best = width;
-      bestRows = rows;
+      bestRows = new ArrayList<>(rows);
     }
   }
 
@@ -174,6 +206,9 @@ final class RowFitter {
     for (int i = 0; i < n; i++) {
       low[i] = head.min();
       high[i] = Math.min(head.max(), row.get(i).usable - shape.side.extra(i + 1));
+    }
+    if (n == 0) {
+      return true;
     }
     low[n - 1] = Math.max(low[n - 1], shape.least(ends[s]));
     high[n - 1] = Math.min(high[n - 1], shape.most(ends[s]));

@@ -13,6 +13,7 @@ final class RowOrders {
   private final SweepSide[] sides;
   private final long[] ends;
   private final RowFitter fitter;
+  private final int only;
   private final long enough;
   private final long limit;
   private final Batch[][] row = new Batch[2][];
@@ -23,12 +24,20 @@ final class RowOrders {
   private long steps;
 
   /**
+   * @param only the side that is ordered by itself, or −1 for both
    * @param fitter where the orders go
    * @param most differences of more than this are of no use
    * @param enough a difference that need not be less
    * @param limit how many steps it may take
    */
-  RowOrders(SweepSide[] sides, long[] ends, RowFitter fitter, long most, long enough, long limit) {
+  RowOrders(
+      int only,
+      SweepSide[] sides,
+      long[] ends,
+      RowFitter fitter,
+      long most,
+      long enough,
+      long limit) {
     this.pair = sides[0].pair;
     this.sides = sides;
     this.ends = ends;
@@ -36,11 +45,12 @@ final class RowOrders {
     this.most = most;
     this.enough = enough;
     this.limit = limit;
+    this.only = only;
     for (int s = 0; s < 2; s++) {
-      int n = pair.row(s).stones;
+      int n = only == 1 - s ? 0 : pair.row(s).stones;
       row[s] = new Batch[n];
       cap[s] = new long[n];
-      used[s] = new boolean[n];
+      used[s] = new boolean[pair.row(s).stones];
       spare[s] = -pair.row(s).widths(ends[s]);
       for (Batch b : all(s)) {
         spare[s] += width(b);
@@ -71,7 +81,7 @@ final class RowOrders {
   }
 
   private boolean done() {
-    return steps > limit || fitter.imbalance() <= enough;
+    return steps > limit || (only < 0 ? fitter.imbalance() <= enough : fitter.settled(only));
   }
 
   private void next(int place, int s) {
@@ -83,6 +93,10 @@ final class RowOrders {
       if (!hopeless(place)) {
         next(place - 1, 0);
       }
+      return;
+    }
+    if (place == 0 && only >= 0) {
+      fitter.alone(only, List.of(row[only]));
       return;
     }
     if (place == 0) {

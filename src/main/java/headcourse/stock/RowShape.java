@@ -19,6 +19,7 @@ final class RowShape {
   private final long inner;
   private final long[] off;
   private long within = Long.MAX_VALUE;
+  private long alone;
 
   /**
    * @param stones how many
@@ -56,6 +57,15 @@ final class RowShape {
       }
     }
     return new long[] {first, last};
+  }
+
+  /** Takes note of what it saws off at least with the pile to itself. */
+  void alone(long sawn) {
+    alone = sawn;
+  }
+
+  long alone() {
+    return alone;
   }
 
   /** Whether anything lies between the stones and the jamb line that makes past ones a choice. */
@@ -126,6 +136,9 @@ final class RowShape {
 
   /** Least width of the end stone. */
   long least(long end) {
+    if (stones == 0) {
+      return 0;
+    }
     return past > 0 || stones == 1 ? head.min() : Math.max(head.min(), end - side.joint() - before);
   }
 

@@ -9,6 +9,7 @@ final class SweepBounds {
   private final SweepSide[] sides;
   private final CoverTable all;
   private final PairGaps[] gaps;
+  private final long alone;
   private long leastNeed;
   private long floor;
   private long bearing;
@@ -17,8 +18,10 @@ final class SweepBounds {
 
   /**
    * @param tables what all share
+   * @param alone what is sawn off at least if each side had the pile to itself
    */
-  SweepBounds(PileTypes types, List<RowPair> pairs, SweepTables tables) {
+  SweepBounds(PileTypes types, List<RowPair> pairs, SweepTables tables, long alone) {
+    this.alone = alone;
     this.types = types;
     this.pairs = pairs;
     this.all = tables.all();
@@ -82,16 +85,6 @@ final class SweepBounds {
     return nextImbalance;
   }
 
-  /** Whether all sides can end somewhere. */
-  boolean possible() {
-    for (SweepSide s : sides) {
-      if (s.row.firstEnd() > s.row.side.lastEnd()) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** Whether a head's rows are under the same rules. */
   boolean alike(int h) {
     RowPair p = pairs.get(h);
@@ -102,7 +95,7 @@ final class SweepBounds {
 
   /** The least cost before any piece is given. */
   Pile.Cost root() {
-    long sawn = sawn(0, 0);
+    long sawn = Math.max(alone, sawn(0, 0));
     return new Pile.Cost(sawn, sawn >= CoverTable.NONE ? 0 : floor, bearing);
   }
 
