@@ -20,6 +20,7 @@ final class CoverTable {
 
   private final long[][] least;
   private final long[][] longest;
+  private final long[] greatest;
 
   /**
    * @param usable length of each type, shortest first
@@ -45,6 +46,8 @@ final class CoverTable {
     }
     sum[0][0] = 0;
     record(types, sum, full);
+    greatest = new long[numbers + 1];
+    Arrays.fill(greatest, 1, numbers + 1, -NONE);
     Arrays.fill(longest[types], 1, numbers + 1, -NONE);
     for (int t = types - 1; t >= 0; t--) {
       System.arraycopy(longest[t + 1], 0, longest[t], 0, numbers + 1);
@@ -52,6 +55,7 @@ final class CoverTable {
         int c = (int) covers[t];
         for (int i = numbers; i > 0; i--) {
           longest[t][i] = Math.max(longest[t][i], longest[t][i - 1] + c);
+          greatest[i] = Math.max(greatest[i], greatest[i - 1] + usable[t]);
           for (int x = sum[i].length - 1; x >= 0; x--) {
             long with = sum[i - 1][Math.max(0, x - c)] + usable[t];
             sum[i][x] = (int) Math.min(sum[i][x], with);
@@ -96,6 +100,11 @@ final class CoverTable {
 
   private static long over(int[] sum, int x) {
     return sum[x] >= NONE ? NONE : sum[x] - (long) x;
+  }
+
+  /** The most that so many pieces come to. */
+  long longest(int number) {
+    return number >= greatest.length ? NONE : greatest[number];
   }
 
   /** The least that so many pieces from a type on come to. */

@@ -167,7 +167,9 @@ final class LevelSearch {
   private void imbalance(long sawn) {
     collect(pile.heads(), sawn);
     for (int i = 0; i < above.length; i++) {
-      above[i] = numbers.get(i).floor();
+      numbers.get(i).settle(sawn);
+      numbers.get(i).within(ANY / 2);
+      above[i] = numbers.get(i).possible() ? numbers.get(i).floor() : ANY;
     }
     long known = least();
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {

@@ -20,6 +20,7 @@ final class RowShape {
   private final long[] off;
   private long within = Long.MAX_VALUE;
   private long alone;
+  private long from = Long.MIN_VALUE;
 
   /**
    * @param stones how many
@@ -91,17 +92,22 @@ final class RowShape {
     within = most;
   }
 
+  /** Only ends from this on count. */
+  void from(long end) {
+    from = end;
+  }
+
   /** How far the bearing is off at an end; negative where the row may not end there. */
   long off(long end) {
     int i = (int) (end - side.firstEnd());
-    return i < 0 || i >= off.length || off[i] > within ? -1 : off[i];
+    return i < 0 || i >= off.length || off[i] > within || end < from ? -1 : off[i];
   }
 
   /** The least that the bearing can be off, pm; huge where the row ends nowhere. */
   long leastOff() {
     long least = Long.MAX_VALUE / 8;
-    for (long o : off) {
-      least = o >= 0 && o <= within ? Math.min(least, o) : least;
+    for (long e = side.firstEnd(); e <= side.lastEnd(); e++) {
+      least = off(e) >= 0 ? Math.min(least, off(e)) : least;
     }
     return least;
   }

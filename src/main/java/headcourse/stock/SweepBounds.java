@@ -13,6 +13,8 @@ final class SweepBounds {
   private long leastNeed;
   private long floor;
   private long bearing;
+  private long settled;
+  private long slack = Long.MAX_VALUE / 8;
   private long nextSawn;
   private long nextImbalance;
 
@@ -36,14 +38,63 @@ final class SweepBounds {
     within(Long.MAX_VALUE / 8);
   }
 
+  /**
+   * Narrows to ends that go with what is sawn off in all: the pieces are so long together, and no
+   * longer.
+   */
+  void settle(long sawn) {
+    within(Long.MAX_VALUE / 8);
+    int stones = 0;
+    long most = 0;
+    for (SweepSide s : sides) {
+      stones += s.pair.head().copies() * s.row.stones;
+      most += s.pair.head().copies() * s.mostNeed();
+    }
+    // How much less than the most the rows may come to.
+    long high = most + sawn - all.shortest(0, stones);
+    long low = Math.max(0, most + sawn - all.longest(stones));
+    long[] least = new long[(int) Math.max(0, Math.min(high, reach()) + 1)];
+    java.util.Arrays.fill(least, 1, Math.max(1, least.length), Long.MAX_VALUE / 8);
+    for (SweepSide s : sides) {
+      int c = s.pair.head().copies();
+      long last = s.row.end(Long.MAX_VALUE / 8);
+      long[] next = new long[least.length];
+      java.util.Arrays.fill(next, Long.MAX_VALUE / 8);
+      for (int d = 0; d < least.length; d++) {
+        for (long e = last; e >= s.row.side.firstEnd() && d + c * (last - e) < next.length; e--) {
+          int to = (int) (d + c * (last - e));
+          next[to] = s.row.off(e) < 0 ? next[to] : Math.min(next[to], least[d] + c * s.row.off(e));
+        }
+      }
+      least = next;
+    }
+    slack = high;
+    settled = Long.MAX_VALUE / 8;
+    for (int d = (int) Math.min(low, least.length); d < least.length; d++) {
+      settled = Math.min(settled, least[d]);
+    }
+  }
+
+  private long reach() {
+    long sum = 0;
+    for (SweepSide s : sides) {
+      sum += s.pair.head().copies() * (s.mostNeed() - s.leastNeed());
+    }
+    return sum;
+  }
+
   /** Narrows to ends whose bearings are off their targets by no more than this in all, pm. */
   void within(long most) {
     long all = 0;
     for (SweepSide s : sides) {
       s.row.within(Long.MAX_VALUE);
+      s.row.from(Long.MIN_VALUE);
+      if (slack < Long.MAX_VALUE / 8) {
+        s.row.from(s.row.end(Long.MAX_VALUE / 8) - slack / s.pair.head().copies());
+      }
       all += s.pair.head().copies() * s.row.leastOff();
     }
-    bearing = all;
+    bearing = Math.max(all, settled);
     leastNeed = 0;
     floor = 0;
     for (SweepSide s : sides) {
@@ -83,6 +134,16 @@ final class SweepBounds {
   /** The least difference of the sides of all that was given up for that. */
   long nextImbalance() {
     return nextImbalance;
+  }
+
+  /** Whether all sides can end somewhere. */
+  boolean possible() {
+    for (SweepSide s : sides) {
+      if (s.row.firstEnd() > s.row.side.lastEnd()) {
+        return false;
+      }
+    }
+    return slack >= 0;
   }
 
   /** Whether a head's rows are under the same rules. */
