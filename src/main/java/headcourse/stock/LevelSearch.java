@@ -11,8 +11,7 @@ import java.util.List;
  */
 final class LevelSearch {
   private static final long ANY = Long.MAX_VALUE / 4;
-  private static final int ALONE = 100;
-  private static final long ALONE_STEPS = 5_000;
+  private static final long ALONE = 5_000;
 
   private final Pile pile;
   private final PileTypes types;
@@ -94,15 +93,18 @@ final class LevelSearch {
     }
     SweepBounds b = new SweepBounds(types, pairs, tables, 0);
     row.alone(b.root().sawn());
-    for (int i = 0; i < ALONE && row.alone() < CoverTable.NONE / 2; i++) {
-      PileSweep sweep = new PileSweep(types, b, new Pile.Cost(row.alone(), ANY, ANY), ALONE_STEPS);
+    long spent = 0;
+    for (long more = 0; row.alone() < CoverTable.NONE / 2; more = 2 * more + 1) {
+      long cap = row.alone() + more;
+      PileSweep sweep = new PileSweep(types, b, new Pile.Cost(cap, ANY, ANY), ALONE - spent);
       boolean found = sweep.run();
-      steps += sweep.steps();
+      spent += sweep.steps();
       if (found || sweep.cutOff() || sweep.failed() != null) {
         break;
       }
-      row.alone(b.nextSawn());
+      row.alone(cap >= most() ? CoverTable.NONE : b.nextSawn());
     }
+    steps += spent;
     return row.alone() < CoverTable.NONE / 2;
   }
 
@@ -149,6 +151,7 @@ final class LevelSearch {
     if (best != null) {
       imbalance(best.cost().sawn());
     }
+    sure &= steps <= limit;
   }
 
   private long least() {

@@ -76,6 +76,10 @@ final class RowShape {
 
   /** Whether a row of widths allowed may end somewhere. */
   boolean comesOut() {
+    int inside = stones - 1 - past;
+    if (side.start() + inside * (side.joint() + head.min()) >= barred(inside)[0]) {
+      return false;
+    }
     for (long e = side.firstEnd(); e <= side.lastEnd(); e++) {
       if (off(e) >= 0
           && least(e) <= most(e)
@@ -169,6 +173,6 @@ final class RowShape {
       long down = i == 0 ? 0 : head.jump() > Long.MAX_VALUE / 100 ? head.max() : i * head.jump();
       sum += Math.max(head.min(), least(end) - down);
     }
-    return sum;
+    return Math.max(sum, two(end) + (stones - 2) * head.min());
   }
 }
