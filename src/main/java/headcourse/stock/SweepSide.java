@@ -98,7 +98,11 @@ final class SweepSide {
     if (bound && i > 0) {
       c = Math.min(c, cap[i - 1] + jump);
     }
-    return bound && row.past > 0 ? Math.min(c, endMost + (i + 1) * jump) : c;
+    if (bound && (end != null || row.past > 0)) {
+      // The end stone is the neighbour of one of them.
+      c = Math.min(c, (end == null ? endMost : endCovers()) + (i + 1) * jump);
+    }
+    return c;
   }
 
   void push(Batch b) {
@@ -195,6 +199,9 @@ final class SweepSide {
       return widest() >= row.least(e);
     }
     long last = Math.min(endCovers(), row.most(e) + extra);
+    if (bound && !body.isEmpty()) {
+      last = Math.min(last, widest() + jump);
+    }
     return row.need(e) <= sum - endCovers() + last
         && last >= Math.max(pair.head().min(), row.least(e))
         && last + widest() >= row.two(e);
