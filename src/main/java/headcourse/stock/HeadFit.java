@@ -110,6 +110,8 @@ final class HeadFit {
       long most = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);
       search(new RowOrders(-1, sides, at, fitter, most, enough, ORDERS));
     }
+    boolean better = fitter.doubt() < fitter.imbalance() && fitter.imbalance() > enough;
+    sure &= !better || copies * fitter.doubt() > cap.imbalance();
     if (fitter.rows() != null) {
       Pile.Cost now = new Pile.Cost(bound.sawn(), copies * fitter.imbalance(), bound.bearing());
       if (cost == null || now.compareTo(cost) < 0) {

@@ -143,7 +143,8 @@ final class LevelSearch {
       if (to < known) {
         break;
       }
-      if (!look(new Pile.Cost(Math.min(to, known + more), ANY, ANY))) {
+      long cap = best == null ? known + more : known + (to - known) / 2;
+      if (!look(new Pile.Cost(Math.min(to, cap), ANY, ANY))) {
         known = least();
         floor = sure && known < most() ? new Pile.Cost(known, 0, 0) : floor;
       }
@@ -176,8 +177,12 @@ final class LevelSearch {
     }
     long known = least();
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
-      long cap = Math.min(best.cost().imbalance() - 1, known + more);
-      if (!look(new Pile.Cost(sawn, cap, ANY))) {
+      long to = best.cost().imbalance() - 1;
+      long cap = Math.min(to, known + more);
+      if (look(new Pile.Cost(sawn, cap, ANY))) {
+        // From here on by halves.
+        more = (best.cost().imbalance() - 1 - known) / 4;
+      } else {
         known = least();
       }
     }
@@ -209,7 +214,7 @@ final class LevelSearch {
         continue;
       }
       b.within(Math.min(cap.bearing(), ANY / 2));
-      PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 3));
+      PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 2));
       boolean found = sweep.run();
       steps += sweep.steps();
       PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);

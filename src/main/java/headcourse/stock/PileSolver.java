@@ -27,7 +27,7 @@ public final class PileSolver {
         return new Pile.Answer(quick.chosen(types), quick.cost(), quick.cost(), true, 1);
       }
     }
-    LevelSearch levels = new LevelSearch(pile, types, limit * 3 / 4);
+    LevelSearch levels = new LevelSearch(pile, types, limit * 7 / 8);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.sure();

@@ -18,6 +18,7 @@ final class RowFitter {
   private long[][] best = new long[2][];
   private List<List<Batch>> bestRows = new ArrayList<>(List.of(List.of(), List.of()));
   private long least = Long.MAX_VALUE;
+  private long doubt = Long.MAX_VALUE;
 
   RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd) {
     this.pair = left.pair;
@@ -46,6 +47,11 @@ final class RowFitter {
     return rows;
   }
 
+  /** What there might yet be for orders tried in vain; huge where they are sure to be of no use. */
+  long doubt() {
+    return doubt;
+  }
+
   /** Whether an order was found for a side. */
   boolean settled(int s) {
     return best[s] != null;
@@ -61,7 +67,12 @@ final class RowFitter {
         continue;
       }
       long over = sum(high) - pair.row(s).widths(ends[s]);
-      if (over >= 0 && lower(high, low, over) == over && stands(s, high)) {
+      if (over < 0 || lower(high, low, over) < over) {
+        continue;
+      }
+      if (!stands(s, high)) {
+        doubt = 0;
+      } else {
         best[s] = high;
         bestRows.set(s, row);
         least = settled(1 - s) ? 0 : least;
@@ -78,47 +89,47 @@ final class RowFitter {
    */
   void quick(long enough) {
     for (int s = 0; s < 2 && !pair.head().mirror(); s++) {
-      int ways = Math.max(1, sides[s].body.size()) * (pair.row(s).side.extra(1) == 0 ? 1 : 2);
-      for (int way = 0; way < ways && !alone(s, order(sides[s], way)); way++) {}
+      for (int way = 0; way < ways(s) && !alone(s, order(sides[s], way)); way++) {}
     }
-    if (!pair.head().mirror()) {
-      return;
-    }
-    int k = Math.max(sides[0].body.size(), sides[1].body.size());
-    for (int way = 0; way < 2 * k && least > enough; way++) {
-      attempt(order(sides[0], way), order(sides[1], way));
-      if (way == k - 1 && pair.row(0).side.extra(1) == 0 && pair.row(1).side.extra(1) == 0) {
-        break;
+    if (pair.head().mirror()) {
+      for (int way = 0; way < Math.max(ways(0), ways(1)) && least > enough; way++) {
+        attempt(order(sides[0], way), order(sides[1], way));
       }
     }
   }
 
   /**
-   * The stones from the centre outwards. In the first ways the body ends in its widest, its second
-   * widest and so on, wider ones going up and down before it; in others one is moved to the key.
+   * The stones from the centre outwards: wider and wider, or narrower and narrower; then with the
+   * second widest last, the third and so on, wider ones going up and down before it; then with one
+   * moved to the key.
    */
   private static List<Batch> order(SweepSide side, int way) {
     int k = side.body.size();
-    List<Batch> out = new ArrayList<>();
-    if (way < k) {
-      int last = k - 1 - way;
-      for (int i = 0; i < last; i++) {
-        out.add(side.body.get(i));
-      }
+    List<Batch> out = new ArrayList<>(side.body);
+    if (way == 1) {
+      java.util.Collections.reverse(out);
+    } else if (way > 1 && way <= k) {
+      int last = k - way;
+      int at = last;
       for (int i = last + 1; i < k; i += 2) {
-        out.add(side.body.get(i));
+        out.set(at++, side.body.get(i));
       }
       for (int i = last + (k - 1 - last) / 2 * 2; i >= last; i -= 2) {
-        out.add(side.body.get(i));
+        out.set(at++, side.body.get(i));
       }
-    } else if (k > 0) {
-      out.addAll(side.body);
-      out.add(0, out.remove(Math.max(0, Math.min(k - 1, 2 * k - 1 - way))));
+    } else if (way > k && k > 0) {
+      out.add(0, out.remove(Math.max(0, Math.min(k - 1, 2 * k - way))));
     }
     if (side.end() != null) {
       out.add(side.end());
     }
     return out;
+  }
+
+  /** How many orders are tried. */
+  private int ways(int s) {
+    int k = Math.max(1, sides[s].body.size());
+    return pair.row(s).side.extra(1) == 0 ? k + 1 : 2 * k + 1;
   }
 
   /** The best widths for one order; the least difference is kept. */
@@ -127,18 +138,9 @@ final class RowFitter {
     long[] splits = {splits(0, left), splits(1, right)};
     for (long l = 0; l <= splits[0]; l++) {
       for (long r = 0; r <= splits[1]; r++) {
-        long before = least;
         attempt(rows, l, r);
-        if (least < before && least == bound(rows)) {
-          return;
-        }
       }
     }
-  }
-
-  /** What no widths of an order can better. */
-  private long bound(List<List<Batch>> rows) {
-    return rows.isEmpty() ? 0 : pair.floor(ends[0], ends[1]);
   }
 
   /** In how many ways, but for one, the end stone and the one before it share what they must be. */
@@ -175,23 +177,62 @@ final class RowFitter {
         return;
       }
     }
+    long bound = bound(low, high, over[0] + over[1]);
+    if (bound >= least) {
+      return;
+    }
     for (int s = 0; s < 2; s++) {
       long[] to = low[s].clone();
-      for (int i = 0; i < to.length && pair.head().mirror(); i++) {
+      for (int i = 0; i < to.length; i++) {
         long partner = i < high[1 - s].length ? high[1 - s][i] : 0;
         to[i] = Math.max(low[s][i], Math.min(high[s][i], partner));
       }
       over[s] -= lower(width[s], to, over[s]);
     }
+    together(width, low, over);
     for (int s = 0; s < 2; s++) {
       lower(width[s], low[s], over[s]);
     }
     long imbalance = pair.imbalance(width[0], width[1]);
-    if (imbalance < least && stands(0, width[0]) && stands(1, width[1])) {
+    boolean stands = stands(0, width[0]) && stands(1, width[1]);
+    if (imbalance < least && stands) {
       least = imbalance;
       best = width;
       bestRows = new ArrayList<>(rows);
     }
+    if (!stands || imbalance > bound) {
+      doubt = Math.min(doubt, bound);
+    }
+  }
+
+  /** Lowers both sides where each can go down with its partner. */
+  private void together(long[][] width, long[][] low, long[] over) {
+    long both = Math.min(over[0], over[1]);
+    long[][] to = {width[0].clone(), width[1].clone()};
+    for (int i = 0; i < Math.min(to[0].length, to[1].length); i++) {
+      long room = Math.min(width[0][i] - low[0][i], width[1][i] - low[1][i]);
+      to[0][i] -= room;
+      to[1][i] -= room;
+    }
+    for (int s = 0; s < 2; s++) {
+      smooth(to[s], pair.head().jump(), -1);
+      over[s] -= lower(width[s], to[s], both);
+    }
+  }
+
+  /** The sides can't differ less in an order whose widths lie within these, so much to be sawn. */
+  private long bound(long[][] low, long[][] high, long over) {
+    long at = 0;
+    long stuck = 0;
+    for (int i = 0; i < Math.max(high[0].length, high[1].length); i++) {
+      boolean l = i < high[0].length;
+      boolean r = i < high[1].length;
+      at += Math.abs((l ? high[0][i] : 0) - (r ? high[1][i] : 0));
+      long least = (l ? low[0][i] : 0) - (r ? high[1][i] : 0);
+      long most = (r ? low[1][i] : 0) - (l ? high[0][i] : 0);
+      stuck += Math.max(0, Math.max(least, most));
+    }
+    return Math.max(Math.max(at - over, stuck), pair.floor(ends[0], ends[1]));
   }
 
   private static long sum(long[] of) {

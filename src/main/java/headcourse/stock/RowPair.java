@@ -91,8 +91,13 @@ record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
 
   /** The least that the stones without a partner come to. */
   private long lone(int s, long end) {
-    long last = Math.max(head.min(), row(s).least(end));
-    return last + (row(s).stones - row(1 - s).stones - 1) * head.min();
+    int lone = row(s).stones - row(1 - s).stones;
+    long jump = Math.min(head.jump(), Long.MAX_VALUE / 1000);
+    long sum = 0;
+    for (int i = 0; i < lone; i++) {
+      sum += Math.max(head.min(), row(s).least(end) - i * jump);
+    }
+    return lone < 2 ? sum : Math.max(sum, row(s).two(end) + (lone - 2) * head.min());
   }
 
   /** Sum of the differences of two rows, position by position. */
