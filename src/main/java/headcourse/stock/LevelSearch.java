@@ -184,6 +184,7 @@ final class LevelSearch {
         more = (best.cost().imbalance() - 1 - known) / 4;
       } else {
         known = least();
+        floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;
       }
     }
     floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;

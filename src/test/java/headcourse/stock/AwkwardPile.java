@@ -13,28 +13,35 @@ public final class AwkwardPile {
   private final Random r;
   private final int unit;
   private final int heads;
+  private final boolean small;
   private final List<Pile.Head> of = new ArrayList<>();
   private long least = Long.MAX_VALUE;
   private long greatest;
   private int stones;
 
-  private AwkwardPile(long seed) {
+  private AwkwardPile(long seed, boolean small) {
     r = new Random(seed * 7_919 + 17);
     // Ticks to about an inch: a coarse grid, sixteenths, millimetres, half millimetres.
-    unit = new int[] {4, 16, 25, 50}[r.nextInt(4)];
-    heads = 1 + r.nextInt(4) / 3;
+    unit = small ? 2 : new int[] {4, 16, 25, 50}[r.nextInt(4)];
+    heads = small ? 1 : 1 + r.nextInt(4) / 3;
+    this.small = small;
   }
 
   /** The pile of a seed; in some nothing comes out. */
   public static Pile of(long seed) {
-    return new AwkwardPile(seed).make();
+    return new AwkwardPile(seed, false).make();
+  }
+
+  /** A few pieces on a coarse grid for a small head. */
+  static Pile small(long seed) {
+    return new AwkwardPile(seed, true).make();
   }
 
   private Pile make() {
     for (int h = 0; h < heads; h++) {
       head();
     }
-    int spare = new int[] {0, 1, 2, 4, 8, 30}[r.nextInt(6)];
+    int spare = small ? r.nextInt(3) : new int[] {0, 1, 2, 4, 8, 30}[r.nextInt(6)];
     int pieces = Math.min(60, stones + spare);
     long low = least - r.nextInt(unit);
     long high = Math.max(low + 1, greatest + (r.nextInt(3) == 0 ? 2L * unit : 0));
@@ -62,7 +69,8 @@ public final class AwkwardPile {
 
   private void head() {
     int copies = r.nextInt(8) == 0 ? 2 : 1;
-    int aSide = 2 + r.nextInt((heads == 1 ? 12 : 7) / copies - 1);
+    int aSide =
+        small ? 2 / copies + r.nextInt(2) : 2 + r.nextInt((heads == 1 ? 12 : 7) / copies - 1);
     long min = 4L * unit + r.nextInt(unit);
     long max = min + unit * (1 + r.nextInt(4)) + r.nextInt(unit);
     long mean = (min + max) / 2;
