@@ -67,14 +67,15 @@ final class LevelSearch {
   }
 
   /** The rows that a side may have at all. */
-  private List<RowShape> rows(List<Pile.Head> heads, int h, PileSide side) {
+  private List<RowShape> rows(List<Pile.Head> heads, int h, int s) {
     List<RowShape> out = new ArrayList<>();
     Pile.Head head = heads.get(h);
+    PileSide side = head.side(s);
     int most = SweepTables.most(head, side);
     for (int n = Math.max(1, head.eachSide()); n <= most; n++) {
       RowShape row = new RowShape(head, side, n, 0);
       for (int past = 0; past < n && row.sensible(); past++) {
-        if (row.comesOut() && alone(heads, h, row)) {
+        if (row.comesOut() && alone(heads, h, s, row)) {
           out.add(row);
         }
         row = new RowShape(head, side, n, past + 1);
@@ -84,12 +85,14 @@ final class LevelSearch {
   }
 
   /** Whether a row comes out if it has the pile to itself; notes the least it saws off then. */
-  private boolean alone(List<Pile.Head> heads, int h, RowShape row) {
+  private boolean alone(List<Pile.Head> heads, int h, int s, RowShape row) {
     List<RowPair> pairs = new ArrayList<>();
     for (int k = 0; k < heads.size(); k++) {
       RowShape none = new RowShape(heads.get(k), new NoSide(), 0, 0);
       RowShape other = new RowShape(heads.get(k), new NoSide(), 0, 0);
-      pairs.add(new RowPair(heads.get(k), k, k == h ? row : none, other));
+      pairs.add(
+          new RowPair(
+              heads.get(k), k, k == h && s == 0 ? row : none, k == h && s == 1 ? row : other));
     }
     SweepBounds b = new SweepBounds(types, pairs, tables, 0);
     row.alone(b.root().sawn());
@@ -130,9 +133,9 @@ final class LevelSearch {
     // How the sides differ does not matter yet.
     List<Pile.Head> plain = pile.heads().stream().map(Pile.Head::plain).toList();
     for (int h = 0; h < plain.size(); h++) {
-      List<RowShape> left = rows(plain, h, plain.get(h).left());
+      List<RowShape> left = rows(plain, h, 0);
       boolean alike = plain.get(h).left().equals(plain.get(h).right());
-      rows.add(List.of(left, alike ? left : rows(plain, h, plain.get(h).right())));
+      rows.add(List.of(left, alike ? left : rows(plain, h, 1)));
     }
     collect(plain, ANY);
     long known = least();
