@@ -104,7 +104,7 @@ final class PileSweep {
     if (done()) {
       return;
     }
-    if (Arrays.stream(sides).allMatch(s -> s.missing() == 0) && closed()) {
+    if (complete()) {
       leaf();
       return;
     }
@@ -124,7 +124,12 @@ final class PileSweep {
     }
   }
 
-  private boolean closed() {
+  private boolean complete() {
+    for (SweepSide s : sides) {
+      if (s.missing() > 0) {
+        return false;
+      }
+    }
     for (int o : openIn) {
       if (o >= 0) {
         return false;

@@ -9,6 +9,8 @@ final class SweepBounds {
   private final SweepSide[] sides;
   private final CoverTable all;
   private final PairGaps[] gaps;
+  private final int[] lead;
+  private final int[] ranked;
   private final long alone;
   private long leastNeed;
   private long floor;
@@ -29,11 +31,15 @@ final class SweepBounds {
     this.all = tables.all();
     this.sides = new SweepSide[2 * pairs.size()];
     this.gaps = new PairGaps[pairs.size()];
+    this.lead = new int[pairs.size()];
+    this.ranked = new int[pairs.size()];
     for (RowPair p : pairs) {
       for (int s = 0; s < 2; s++) {
         sides[2 * p.h() + s] = new SweepSide(p, s, tables.side(p.h(), s), types.extra(p.h()));
       }
       gaps[p.h()] = tables.gaps(p.h());
+      lead[p.h()] = p.lead();
+      ranked[p.h()] = p.ranked(0) + p.ranked(1);
     }
     within(Long.MAX_VALUE / 8);
   }
@@ -47,8 +53,8 @@ final class SweepBounds {
     int stones = 0;
     long most = 0;
     for (SweepSide s : sides) {
-      stones += s.pair.head().copies() * s.row.stones;
-      most += s.pair.head().copies() * s.mostNeed();
+      stones += s.copies * s.row.stones;
+      most += s.copies * s.mostNeed();
     }
     // How much less than the most the rows may come to.
     long high = most + sawn - all.shortest(0, stones);
@@ -56,7 +62,7 @@ final class SweepBounds {
     long[] least = new long[(int) Math.max(0, Math.min(high, reach()) + 1)];
     java.util.Arrays.fill(least, 1, Math.max(1, least.length), Long.MAX_VALUE / 8);
     for (SweepSide s : sides) {
-      int c = s.pair.head().copies();
+      int c = s.copies;
       long last = s.row.end(Long.MAX_VALUE / 8);
       long[] next = new long[least.length];
       java.util.Arrays.fill(next, Long.MAX_VALUE / 8);
@@ -78,7 +84,7 @@ final class SweepBounds {
   private long reach() {
     long sum = 0;
     for (SweepSide s : sides) {
-      sum += s.pair.head().copies() * (s.mostNeed() - s.leastNeed());
+      sum += s.copies * (s.mostNeed() - s.leastNeed());
     }
     return sum;
   }
@@ -90,15 +96,15 @@ final class SweepBounds {
       s.row.within(Long.MAX_VALUE);
       s.row.from(Long.MIN_VALUE);
       if (slack < Long.MAX_VALUE / 8) {
-        s.row.from(s.row.end(Long.MAX_VALUE / 8) - slack / s.pair.head().copies());
+        s.row.from(s.row.end(Long.MAX_VALUE / 8) - slack / s.copies);
       }
-      all += s.pair.head().copies() * s.row.leastOff();
+      all += s.copies * s.row.leastOff();
     }
     bearing = Math.max(all, settled);
     leastNeed = 0;
     floor = 0;
     for (SweepSide s : sides) {
-      int c = s.pair.head().copies();
+      int c = s.copies;
       s.row.within(s.row.leastOff() + Math.max(0, most - all) / c);
       s.measure();
       leastNeed += c * s.leastNeed();
@@ -178,7 +184,8 @@ final class SweepBounds {
     }
     int apart = 0;
     for (int s = 0; s < 2; s++) {
-      boolean set = p.apart(s) && !p.longer(s) && sides[2 * h + s].end() != null;
+      SweepSide side = sides[2 * h + s];
+      boolean set = side.apart && !side.lone && side.end() != null;
       apart += set ? 1 - 2 * s : 0;
     }
     return p.head().copies()
@@ -191,7 +198,7 @@ final class SweepBounds {
     long sum = 0;
     for (int s = 0; s < 2; s++) {
       SweepSide side = sides[2 * h + s];
-      if (side.pair.apart(s) && side.pair.longer(s)) {
+      if (side.lone) {
         boolean set = side.end() != null;
         sum += set ? side.covers(side.end().usable) : t < types.size() ? width(h, t) : 0;
       }
@@ -204,11 +211,11 @@ final class SweepBounds {
   }
 
   private int ranked(SweepSide side) {
-    return side.body.size() + (side.end() != null && !side.pair.apart(side.s) ? 1 : 0);
+    return side.body.size() + (side.end() != null && !side.apart ? 1 : 0);
   }
 
   private int ahead(int h) {
-    return ranked(sides[2 * h]) - ranked(sides[2 * h + 1]) - pairs.get(h).lead();
+    return ranked(sides[2 * h]) - ranked(sides[2 * h + 1]) - lead[h];
   }
 
   /** Whether a choice within a cap may come of it. */
@@ -229,7 +236,7 @@ final class SweepBounds {
     for (int h = 0; h < pairs.size(); h++) {
       RowPair p = pairs.get(h);
       if (p.head().mirror()) {
-        int to = p.ranked(0) + p.ranked(1) - ranked(sides[2 * h]) - ranked(sides[2 * h + 1]);
+        int to = ranked[h] - ranked(sides[2 * h]) - ranked(sides[2 * h + 1]);
         imbalance += p.head().copies() * (gaps[h].least(t, to, ahead(h)) + lone(h, t));
       }
     }
@@ -248,7 +255,7 @@ final class SweepBounds {
     int stones = 0;
     int open = 0;
     for (SweepSide s : sides) {
-      int c = s.pair.head().copies();
+      int c = s.copies;
       long least = s.least(t, next);
       if (least >= CoverTable.NONE / 2) {
         return CoverTable.NONE;

@@ -10,6 +10,14 @@ final class SweepSide {
   final RowShape row;
   final int s;
   final boolean labelled;
+
+  /** Whether its end stone is not matched by rank. */
+  final boolean apart;
+
+  /** Whether its end stone has no partner. */
+  final boolean lone;
+
+  final int copies;
   private final CoverTable table;
   private final long extra;
   private final long jump;
@@ -31,6 +39,9 @@ final class SweepSide {
     this.s = s;
     this.row = pair.row(s);
     this.labelled = pair.labelled(s);
+    this.apart = pair.apart(s);
+    this.lone = apart && pair.longer(s);
+    this.copies = pair.head().copies();
     this.table = table;
     this.extra = extra;
     this.bound = pair.head().jump() < Long.MAX_VALUE / 1000;
@@ -218,7 +229,7 @@ final class SweepSide {
 
   /** What its stones may be wide at most, ranked, ascending. */
   long[] ranks() {
-    boolean in = labelled && !pair.apart(s);
+    boolean in = labelled && !apart;
     long[] out = Arrays.copyOf(cap, body.size() + (in ? 1 : 0));
     if (in) {
       out[body.size()] = endCovers();
@@ -229,7 +240,7 @@ final class SweepSide {
 
   /** What an end stone set apart may be wide at most; 0 for none. */
   long apart() {
-    return pair.apart(s) ? endCovers() : 0;
+    return apart ? endCovers() : 0;
   }
 
   /** What matters of it for the pieces still to come. */

@@ -1,25 +1,21 @@
 package headcourse.stock;
 
+import java.util.*;
+
 public final class Try4 {
   public static void main(String[] a) {
-    Pile p = AwkwardPile.of(1);
-    Pile.Head h = p.heads().get(0).plain();
-    RowShape r = new RowShape(h, h.right(), 3, 1);
-    System.out.println(SweepTables.most(h, h.right()) + " " + r.sensible() + " " + r.comesOut());
-    for (long e = 57; e <= 68; e++)
-      System.out.println(
-          e
-              + " off "
-              + r.off(e)
-              + " least "
-              + r.least(e)
-              + " most "
-              + r.most(e)
-              + " floor "
-              + r.floor(e)
-              + " widths "
-              + r.widths(e)
-              + " two "
-              + r.two(e));
+    long t = System.nanoTime();
+    long steps = 0;
+    for (long seed = 0; seed < 2000; seed++)
+      steps += PileSolver.solve(RandomPile.small(seed), 500_000).steps();
+    System.out.printf("small %.0f ms steps %d%n", (System.nanoTime() - t) / 1e6, steps);
+    t = System.nanoTime();
+    steps = 0;
+    for (long seed = 0; seed < 30; seed++) {
+      long q = System.nanoTime();
+      Pile.Answer x = PileSolver.solve(RandomPile.large(seed, 60, 12, true), 500_000);
+      steps += x.steps();
+    }
+    System.out.printf("large %.0f ms steps %d%n", (System.nanoTime() - t) / 1e6, steps);
   }
 }
