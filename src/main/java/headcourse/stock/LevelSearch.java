@@ -12,6 +12,7 @@ import java.util.List;
 final class LevelSearch {
   private static final long ANY = Long.MAX_VALUE / 4;
   private static final long ALONE = 5_000;
+  private static final int HALVES = 12;
 
   private final Pile pile;
   private final PileTypes types;
@@ -99,7 +100,9 @@ final class LevelSearch {
     long spent = 0;
     for (long more = 0; row.alone() < CoverTable.NONE / 2; more = 2 * more + 1) {
       long cap = row.alone() + more;
-      PileSweep sweep = new PileSweep(types, b, new Pile.Cost(cap, ANY, ANY), ALONE - spent);
+      PileSweep sweep =
+          new PileSweep(
+              types, b, new Pile.Cost(cap, ANY, ANY), Math.min(ALONE, limit - steps) - spent);
       boolean found = sweep.run();
       spent += sweep.steps();
       if (found || sweep.cutOff() || sweep.failed() != null) {
@@ -147,15 +150,15 @@ final class LevelSearch {
         break;
       }
       long cap = best == null ? known + more : known + (to - known) / 2;
-      if (!look(new Pile.Cost(Math.min(to, cap), ANY, ANY))) {
+      if (!look(new Pile.Cost(Math.min(to, cap), ANY, ANY), 2)) {
         known = least();
         floor = sure && known < most() ? new Pile.Cost(known, 0, 0) : floor;
       }
     }
+    sure &= known >= (best == null ? most() : best.cost().sawn());
     if (best != null) {
       imbalance(best.cost().sawn());
     }
-    sure &= steps <= limit;
   }
 
   private long least() {
@@ -182,7 +185,7 @@ final class LevelSearch {
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
       long to = best.cost().imbalance() - 1;
       long cap = Math.min(to, known + more);
-      if (look(new Pile.Cost(sawn, cap, ANY))) {
+      if (look(new Pile.Cost(sawn, cap, ANY), 2)) {
         // From here on by halves.
         more = (best.cost().imbalance() - 1 - known) / 4;
       } else {
@@ -191,6 +194,7 @@ final class LevelSearch {
       }
     }
     floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;
+    sure &= best.cost().imbalance() <= known;
     for (int i = 0; i < above.length; i++) {
       above[i] = above[i] > best.cost().imbalance() ? ANY : 0;
     }
@@ -199,26 +203,42 @@ final class LevelSearch {
 
   private void bearing(Pile.Cost cost) {
     long known = numbers.stream().mapToLong(b -> b.root().bearing()).min().orElse(0);
-    long at = cost.bearing();
-    while (at > known && steps <= limit) {
-      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), at - 1))) {
-        break;
+    boolean before = sure;
+    long low = known;
+    // A good choice first, by halves from the least on; what is cut off on the way decides nothing.
+    for (int i = 0; i < HALVES && best.cost().bearing() > low && steps <= limit; i++) {
+      long cap = i == 0 ? low : low + (best.cost().bearing() - 1 - low) / 2;
+      sure = true;
+      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 8)) {
+        known = sure ? cap + 1 : known;
+        low = cap + 1;
       }
-      at = best.cost().bearing();
+    }
+    sure = before;
+    boolean more = true;
+    while (more && best.cost().bearing() > known) {
+      long cap = best.cost().bearing() - 1;
+      more = look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 2);
     }
     floor = sure ? best.cost() : floor;
   }
 
   /** Looks for a choice within a cap among all numbers of stones. */
-  private boolean look(Pile.Cost cap) {
+  private boolean look(Pile.Cost cap, int share) {
     boolean sawn = cap.imbalance() == ANY;
     for (int i = 0; i < above.length; i++) {
       SweepBounds b = numbers.get(i);
-      if (above[i] > (sawn ? cap.sawn() : cap.imbalance()) || steps > limit) {
+      if (above[i] > (sawn ? cap.sawn() : cap.imbalance())) {
         continue;
       }
+      if (steps > limit) {
+        sure = false;
+        return false;
+      }
       b.within(Math.min(cap.bearing(), ANY / 2));
-      PileSweep sweep = new PileSweep(types, b, cap, Math.max(1000, (limit - steps) / 2));
+      PileSweep sweep =
+          new PileSweep(
+              types, b, cap, Math.max((limit - steps) / share, Math.min(1000, limit - steps)));
       boolean found = sweep.run();
       steps += sweep.steps();
       PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);
@@ -261,7 +281,6 @@ final class LevelSearch {
         above[i] = sweep.cutOff() ? (sawn ? cap.sawn() : cap.imbalance()) + 1 : next;
       }
     }
-    sure &= steps <= limit;
     return false;
   }
 }

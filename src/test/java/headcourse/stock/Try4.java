@@ -1,21 +1,21 @@
 package headcourse.stock;
 
-import java.util.*;
+import java.lang.reflect.*;
 
 public final class Try4 {
-  public static void main(String[] a) {
-    long t = System.nanoTime();
-    long steps = 0;
-    for (long seed = 0; seed < 2000; seed++)
-      steps += PileSolver.solve(RandomPile.small(seed), 500_000).steps();
-    System.out.printf("small %.0f ms steps %d%n", (System.nanoTime() - t) / 1e6, steps);
-    t = System.nanoTime();
-    steps = 0;
-    for (long seed = 0; seed < 30; seed++) {
-      long q = System.nanoTime();
-      Pile.Answer x = PileSolver.solve(RandomPile.large(seed, 60, 12, true), 500_000);
-      steps += x.steps();
+  public static void main(String[] a) throws Exception {
+    Object t = FromStockTest.class.getDeclaredConstructor().newInstance();
+    Method m = FromStockTest.class.getDeclaredMethod("severalOpeningsShareThePile");
+    m.setAccessible(true);
+    for (int i = 0; i < 2; i++) {
+      long s = System.nanoTime();
+      long c = java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+      m.invoke(t);
+      System.out.printf(
+          "%.0f ms, cpu %.0f%n",
+          (System.nanoTime() - s) / 1e6,
+          (java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - c)
+              / 1e6);
     }
-    System.out.printf("large %.0f ms steps %d%n", (System.nanoTime() - t) / 1e6, steps);
   }
 }
