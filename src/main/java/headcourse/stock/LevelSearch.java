@@ -209,7 +209,7 @@ final class LevelSearch {
     for (int i = 0; i < HALVES && best.cost().bearing() > low && steps <= limit; i++) {
       long cap = i == 0 ? low : low + (best.cost().bearing() - 1 - low) / 2;
       sure = true;
-      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 8)) {
+      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 64)) {
         known = sure ? cap + 1 : known;
         low = cap + 1;
       }
@@ -245,33 +245,6 @@ final class LevelSearch {
       if (draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0)) {
         best = draft;
       }
-      if (System.getProperty("dbg") != null)
-        System.out.println(
-            "   cap "
-                + cap
-                + " steps "
-                + sweep.steps()
-                + (sweep.cutOff() ? " CUT" : "")
-                + " failed "
-                + sweep.failed()
-                + " best "
-                + (sweep.best() != null)
-                + " shape "
-                + b.pairs().stream()
-                    .map(
-                        p ->
-                            p.left().stones
-                                + "/"
-                                + p.left().past
-                                + "-"
-                                + p.right().stones
-                                + "/"
-                                + p.right().past)
-                    .toList()
-                + " next "
-                + b.nextSawn()
-                + " "
-                + b.nextImbalance());
       if (found) {
         return true;
       }

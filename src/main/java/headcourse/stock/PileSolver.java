@@ -5,6 +5,9 @@ import java.util.List;
 /**
  * Chooses the stones of heads from a pile of measured pieces: least length sawn off, then sides
  * most alike where they are to be, then bearings nearest their target.
+ *
+ * <p>{@link LevelSearch} settles one part of the cost after the other. Where it is left in doubt
+ * over the order of some stones, a plain complete search takes the steps that are left.
  */
 public final class PileSolver {
   private PileSolver() {}
@@ -20,12 +23,6 @@ public final class PileSolver {
     if (types.size() == 0 || pile.heads().isEmpty()) {
       boolean nothing = pile.heads().isEmpty();
       return new Pile.Answer(List.of(), nothing ? Pile.Cost.NONE : null, Pile.Cost.NONE, true, 0);
-    }
-    if (pile.heads().stream().noneMatch(Pile.Head::mirror)) {
-      PileDraft quick = new PileSwaps(pile, types).find();
-      if (quick != null) {
-        return new Pile.Answer(quick.chosen(types), quick.cost(), quick.cost(), true, 1);
-      }
     }
     LevelSearch levels = new LevelSearch(pile, types, limit * 7 / 8);
     levels.run();

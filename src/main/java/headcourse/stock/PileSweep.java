@@ -26,7 +26,7 @@ final class PileSweep {
   private final long limit;
   private final Pile.Cost cap;
   private final int[] openIn;
-  private final Map<State, long[]> seen = new HashMap<>();
+  private final Map<SearchState, long[]> seen = new HashMap<>();
   private long usable;
   private long forced;
   private long gaps;
@@ -50,18 +50,6 @@ final class PileSweep {
     this.sides = bounds.sides();
     this.openIn = new int[pairs.size()];
     Arrays.fill(openIn, -1);
-  }
-
-  private record State(long[] numbers) {
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof State s && Arrays.equals(numbers, s.numbers);
-    }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(numbers);
-    }
   }
 
   /** Searches; true where a choice within the cap was found. */
@@ -111,7 +99,7 @@ final class PileSweep {
     if (t == types.size()) {
       return;
     }
-    State state = state(t);
+    SearchState state = state(t);
     long[] before = seen.get(state);
     if (before != null && (before[0] < usable || before[0] == usable && before[1] <= gaps)) {
       return;
@@ -283,7 +271,7 @@ final class PileSweep {
     }
   }
 
-  private State state(int t) {
+  private SearchState state(int t) {
     int heads = pairs.size();
     long[] key = new long[1 + 2 * heads + 4 * sides.length];
     key[0] = t;
@@ -298,6 +286,6 @@ final class PileSweep {
     for (int q = 0; q < sides.length; q++) {
       sides[q].key(key, 1 + 2 * heads + 4 * q);
     }
-    return new State(key);
+    return new SearchState(key);
   }
 }

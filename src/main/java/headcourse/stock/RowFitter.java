@@ -89,47 +89,18 @@ final class RowFitter {
    */
   void quick(long enough) {
     for (int s = 0; s < 2 && !pair.head().mirror(); s++) {
-      for (int way = 0; way < ways(s) && !alone(s, order(sides[s], way)); way++) {}
+      for (int way = 0;
+          way < LikelyOrders.count(sides[s]) && !alone(s, LikelyOrders.of(sides[s], way));
+          way++) {}
     }
     if (pair.head().mirror()) {
-      for (int way = 0; way < Math.max(ways(0), ways(1)) && least > enough; way++) {
-        attempt(order(sides[0], way), order(sides[1], way));
+      for (int way = 0;
+          way < Math.max(LikelyOrders.count(sides[0]), LikelyOrders.count(sides[1]))
+              && least > enough;
+          way++) {
+        attempt(LikelyOrders.of(sides[0], way), LikelyOrders.of(sides[1], way));
       }
     }
-  }
-
-  /**
-   * The stones from the centre outwards: wider and wider, or narrower and narrower; then with the
-   * second widest last, the third and so on, wider ones going up and down before it; then with one
-   * moved to the key.
-   */
-  private static List<Batch> order(SweepSide side, int way) {
-    int k = side.body.size();
-    List<Batch> out = new ArrayList<>(side.body);
-    if (way == 1) {
-      java.util.Collections.reverse(out);
-    } else if (way > 1 && way <= k) {
-      int last = k - way;
-      int at = last;
-      for (int i = last + 1; i < k; i += 2) {
-        out.set(at++, side.body.get(i));
-      }
-      for (int i = last + (k - 1 - last) / 2 * 2; i >= last; i -= 2) {
-        out.set(at++, side.body.get(i));
-      }
-    } else if (way > k && k > 0) {
-      out.add(0, out.remove(Math.max(0, Math.min(k - 1, 2 * k - way))));
-    }
-    if (side.end() != null) {
-      out.add(side.end());
-    }
-    return out;
-  }
-
-  /** How many orders are tried. */
-  private int ways(int s) {
-    int k = Math.max(1, sides[s].body.size());
-    return pair.row(s).side.extra(1) == 0 ? k + 1 : 2 * k + 1;
   }
 
   /** The best widths for one order; the least difference is kept. */

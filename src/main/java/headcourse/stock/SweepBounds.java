@@ -44,49 +44,12 @@ final class SweepBounds {
     within(Long.MAX_VALUE / 8);
   }
 
-  /**
-   * Narrows to ends that go with what is sawn off in all: the pieces are so long together, and no
-   * longer.
-   */
+  /** Narrows to ends that go with what is sawn off in all. */
   void settle(long sawn) {
     within(Long.MAX_VALUE / 8);
-    int stones = 0;
-    long most = 0;
-    for (SweepSide s : sides) {
-      stones += s.copies * s.row.stones;
-      most += s.copies * s.mostNeed();
-    }
-    // How much less than the most the rows may come to.
-    long high = most + sawn - all.shortest(0, stones);
-    long low = Math.max(0, most + sawn - all.longest(stones));
-    long[] least = new long[(int) Math.max(0, Math.min(high, reach()) + 1)];
-    java.util.Arrays.fill(least, 1, Math.max(1, least.length), Long.MAX_VALUE / 8);
-    for (SweepSide s : sides) {
-      int c = s.copies;
-      long last = s.row.end(Long.MAX_VALUE / 8);
-      long[] next = new long[least.length];
-      java.util.Arrays.fill(next, Long.MAX_VALUE / 8);
-      for (int d = 0; d < least.length; d++) {
-        for (long e = last; e >= s.row.side.firstEnd() && d + c * (last - e) < next.length; e--) {
-          int to = (int) (d + c * (last - e));
-          next[to] = s.row.off(e) < 0 ? next[to] : Math.min(next[to], least[d] + c * s.row.off(e));
-        }
-      }
-      least = next;
-    }
-    slack = high;
-    settled = Long.MAX_VALUE / 8;
-    for (int d = (int) Math.min(low, least.length); d < least.length; d++) {
-      settled = Math.min(settled, least[d]);
-    }
-  }
-
-  private long reach() {
-    long sum = 0;
-    for (SweepSide s : sides) {
-      sum += s.copies * (s.mostNeed() - s.leastNeed());
-    }
-    return sum;
+    EndRange range = EndRange.of(sides, all, sawn);
+    slack = range.slack();
+    settled = range.bearing();
   }
 
   /** Narrows to ends whose bearings are off their targets by no more than this in all, pm. */

@@ -43,8 +43,8 @@ public final class AwkwardPile {
     }
     int spare = small ? r.nextInt(3) : new int[] {0, 1, 2, 4, 8, 30}[r.nextInt(6)];
     int pieces = Math.min(60, stones + spare);
-    long low = least - r.nextInt(unit);
-    long high = Math.max(low + 1, greatest + (r.nextInt(3) == 0 ? 2L * unit : 0));
+    long low = least - r.nextInt(unit) + (r.nextInt(3) == 0 ? 0 : (greatest - least) / 3);
+    long high = Math.max(low + 1, greatest + r.nextInt(3) * unit);
     int kind = r.nextInt(5);
     long one = low + r.nextInt((int) (high - low));
     int step = kind == 1 ? Math.max(2, unit / 2) : 1;
