@@ -55,6 +55,11 @@ public record Pile(List<Piece> pieces, List<Head> heads) {
       return new Head(copies, false, eachSide, min, max, jump, left, right);
     }
 
+    /** The same with stones no wider than this. */
+    Head upTo(long widest) {
+      return new Head(copies, mirror, eachSide, min, widest, jump, left, right);
+    }
+
     PileSide side(int s) {
       return s == 0 ? left : right;
     }

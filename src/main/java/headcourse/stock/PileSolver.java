@@ -24,7 +24,7 @@ public final class PileSolver {
       boolean nothing = pile.heads().isEmpty();
       return new Pile.Answer(List.of(), nothing ? Pile.Cost.NONE : null, Pile.Cost.NONE, true, 0);
     }
-    LevelSearch levels = new LevelSearch(pile, types, limit * 7 / 8);
+    LevelSearch levels = new LevelSearch(trimmed(pile, types), types, limit * 7 / 8);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.sure();
@@ -45,5 +45,13 @@ public final class PileSolver {
         proved && best != null ? best.cost() : levels.floor(),
         proved,
         steps);
+  }
+
+  /** No stone is wider than the longest piece. */
+  private static Pile trimmed(Pile pile, PileTypes types) {
+    long longest = types.usable[types.size() - 1];
+    List<Pile.Head> heads =
+        pile.heads().stream().map(h -> h.max() <= longest ? h : h.upTo(longest)).toList();
+    return new Pile(pile.pieces(), heads);
   }
 }

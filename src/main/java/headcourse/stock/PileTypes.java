@@ -48,11 +48,6 @@ final class PileTypes {
     count = members.stream().mapToInt(List::size).toArray();
   }
 
-  /** Whether a piece of a type can be a stone of a head with nothing sawn off. */
-  boolean whole(Pile.Head head, int h, int t) {
-    return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
-  }
-
   /** The most that a stone of a head is longer along its blank than it is wide. */
   long extra(int h) {
     return extra[h];
@@ -60,16 +55,6 @@ final class PileTypes {
 
   int size() {
     return usable.length;
-  }
-
-  /** Whether two types are equally long, and differ in the heads that they fit. */
-  boolean twins() {
-    for (int t = 1; t < size(); t++) {
-      if (usable[t] == usable[t - 1]) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** The pieces themselves, to be handed out. */
