@@ -1,6 +1,7 @@
 package headcourse.stock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -20,10 +21,15 @@ final class LevelSearch {
   private final List<SweepBounds> numbers = new ArrayList<>();
   private PileDraft best;
   private Pile.Cost floor;
-  private boolean sure = true;
+  private boolean proved;
+
+  /** Whether all numbers of stones were last looked at to the end. */
+  private boolean complete;
+
   private final SweepTables tables;
   private final List<List<List<RowShape>>> rows = new ArrayList<>();
   private long[] above = {};
+  private long[] safe = {};
   private long steps;
 
   LevelSearch(Pile pile, PileTypes types, long limit) {
@@ -39,6 +45,7 @@ final class LevelSearch {
     collect(heads, sawn, 0, new ArrayList<>());
     numbers.sort(Comparator.comparing(SweepBounds::root));
     above = numbers.stream().mapToLong(b -> b.root().sawn()).toArray();
+    safe = above.clone();
   }
 
   private void collect(List<Pile.Head> heads, long sawn, long alone, List<RowPair> pairs) {
@@ -59,7 +66,7 @@ final class LevelSearch {
             || alike && (l.stones < r.stones || l.stones == r.stones && l.past < r.past)) {
           continue;
         }
-        RowShape own = l == r ? new RowShape(head, r.side, r.stones, r.past) : r;
+        RowShape own = l == r ? new RowShape(r) : r;
         pairs.add(new RowPair(head, h, l, own));
         collect(heads, sawn, both, pairs);
         pairs.remove(h);
@@ -124,8 +131,8 @@ final class LevelSearch {
   }
 
   /** Whether the answer is the best, or that there is none. */
-  boolean sure() {
-    return sure;
+  boolean proved() {
+    return proved;
   }
 
   long steps() {
@@ -141,9 +148,9 @@ final class LevelSearch {
       rows.add(List.of(left, alike ? left : rows(plain, h, 1)));
     }
     collect(plain, ANY);
-    long known = least();
-    floor = new Pile.Cost(Math.min(known, most()), 0, 0);
+    floor = new Pile.Cost(Math.min(sure(), most()), 0, 0);
     // No choice saws off less than is known; none that was found, less than the best.
+    long known = least();
     for (long more = 0; known < most() && steps <= limit; more = 2 * more + 1) {
       long to = best == null ? most() : best.cost().sawn() - 1;
       if (to < known) {
@@ -152,17 +159,23 @@ final class LevelSearch {
       long cap = best == null ? known + more : known + (to - known) / 2;
       if (!look(new Pile.Cost(Math.min(to, cap), ANY, ANY), 2)) {
         known = least();
-        floor = sure && known < most() ? new Pile.Cost(known, 0, 0) : floor;
       }
     }
-    sure &= known >= (best == null ? most() : best.cost().sawn());
+    proved = sure() >= (best == null ? most() : best.cost().sawn());
+    floor = new Pile.Cost(Math.min(sure(), best == null ? most() : best.cost().sawn()), 0, 0);
     if (best != null) {
       imbalance(best.cost().sawn());
     }
   }
 
+  /** The least that any numbers of stones may yet come to. */
   private long least() {
-    return java.util.Arrays.stream(above).min().orElse(ANY);
+    return Arrays.stream(above).min().orElse(ANY);
+  }
+
+  /** The same where all that was cut off counts as not looked at. */
+  private long sure() {
+    return Arrays.stream(safe).min().orElse(ANY);
   }
 
   /** More than can be sawn off. */
@@ -181,6 +194,7 @@ final class LevelSearch {
       numbers.get(i).within(ANY / 2);
       above[i] = numbers.get(i).possible() ? numbers.get(i).floor() : ANY;
     }
+    safe = above.clone();
     long known = least();
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
       long to = best.cost().imbalance() - 1;
@@ -190,55 +204,56 @@ final class LevelSearch {
         more = (best.cost().imbalance() - 1 - known) / 4;
       } else {
         known = least();
-        floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;
       }
     }
-    floor = sure ? new Pile.Cost(sawn, Math.min(known, best.cost().imbalance()), 0) : floor;
-    sure &= best.cost().imbalance() <= known;
+    if (proved) {
+      floor = new Pile.Cost(sawn, Math.min(sure(), best.cost().imbalance()), 0);
+      proved = sure() >= best.cost().imbalance();
+    }
     for (int i = 0; i < above.length; i++) {
-      above[i] = above[i] > best.cost().imbalance() ? ANY : 0;
+      above[i] = safe[i] > best.cost().imbalance() ? ANY : 0;
     }
     bearing(best.cost());
   }
 
   private void bearing(Pile.Cost cost) {
     long known = numbers.stream().mapToLong(b -> b.root().bearing()).min().orElse(0);
-    boolean before = sure;
     long low = known;
     // A good choice first, by halves from the least on; what is cut off on the way decides nothing.
     for (int i = 0; i < HALVES && best.cost().bearing() > low && steps <= limit; i++) {
       long cap = i == 0 ? low : low + (best.cost().bearing() - 1 - low) / 2;
-      sure = true;
       if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 64)) {
-        known = sure ? cap + 1 : known;
+        known = complete ? cap + 1 : known;
         low = cap + 1;
       }
     }
-    sure = before;
     boolean more = true;
     while (more && best.cost().bearing() > known) {
       long cap = best.cost().bearing() - 1;
       more = look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 2);
+      known = !more && complete ? cap + 1 : known;
     }
-    floor = sure ? best.cost() : floor;
+    proved &= best.cost().bearing() <= known;
+    floor = proved ? best.cost() : floor;
   }
 
   /** Looks for a choice within a cap among all numbers of stones. */
   private boolean look(Pile.Cost cap, int share) {
     boolean sawn = cap.imbalance() == ANY;
+    complete = true;
     for (int i = 0; i < above.length; i++) {
       SweepBounds b = numbers.get(i);
-      if (above[i] > (sawn ? cap.sawn() : cap.imbalance())) {
+      long level = sawn ? cap.sawn() : cap.imbalance();
+      if (above[i] > level) {
         continue;
       }
       if (steps > limit) {
-        sure = false;
+        complete = false;
         return false;
       }
       b.within(Math.min(cap.bearing(), ANY / 2));
-      PileSweep sweep =
-          new PileSweep(
-              types, b, cap, Math.max((limit - steps) / share, Math.min(1000, limit - steps)));
+      long most = Math.max((limit - steps) / share, Math.min(1000, limit - steps));
+      PileSweep sweep = new PileSweep(types, b, cap, most);
       boolean found = sweep.run();
       steps += sweep.steps();
       PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);
@@ -248,10 +263,11 @@ final class LevelSearch {
       if (found) {
         return true;
       }
-      sure &= !sweep.cutOff() && sweep.failed() == null;
+      boolean all = !sweep.cutOff() && sweep.failed() == null;
+      complete &= all;
       if (cap.bearing() == ANY) {
-        long next = sawn ? b.nextSawn() : b.nextImbalance();
-        above[i] = sweep.cutOff() ? (sawn ? cap.sawn() : cap.imbalance()) + 1 : next;
+        above[i] = sweep.cutOff() ? level + 1 : sawn ? b.nextSawn() : b.nextImbalance();
+        safe[i] = all ? above[i] : safe[i];
       }
     }
     return false;

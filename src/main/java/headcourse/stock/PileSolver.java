@@ -27,7 +27,7 @@ public final class PileSolver {
     LevelSearch levels = new LevelSearch(trimmed(pile, types), types, limit * 7 / 8);
     levels.run();
     PileDraft best = levels.best();
-    boolean proved = levels.sure();
+    boolean proved = levels.proved();
     long steps = levels.steps();
     if (!proved) {
       PileDraft hand = new PileHand(pile, types).find();

@@ -47,6 +47,12 @@ final class RowShape {
     }
   }
 
+  /** The same once more. */
+  RowShape(RowShape other) {
+    this(other.head, other.side, other.stones, other.past);
+    alone = other.alone;
+  }
+
   /** The first and the last foot where a joint may not stand. */
   private long[] barred(int index) {
     long first = Long.MAX_VALUE / 4;

@@ -223,7 +223,8 @@ final class SweepBounds {
       if (least >= CoverTable.NONE / 2) {
         return CoverTable.NONE;
       }
-      sum += c * (least - s.sum());
+      // A side that has nothing yet saws off no less than with the pile to itself.
+      sum += s.sum() == 0 ? Math.max(c * least, s.row.alone()) : c * (least - s.sum());
       covered += c * s.sum();
       room += c * s.room();
       stones += c * s.missing();
