@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -40,11 +41,19 @@ public final class PileSolver {
       steps += search.steps();
     }
     return new Pile.Answer(
-        best == null ? List.of() : best.chosen(types),
+        best == null ? List.of() : mixed(pile, best).chosen(types),
         best == null ? null : best.cost(),
         proved && best != null ? best.cost() : levels.floor(),
         proved,
         steps);
+  }
+
+  private static PileDraft mixed(Pile pile, PileDraft draft) {
+    List<List<List<PileDraft.Slot>>> heads = new ArrayList<>();
+    for (int h = 0; h < pile.heads().size(); h++) {
+      heads.add(StoneOrder.mixed(pile.heads().get(h), draft.heads().get(h), h + 1L));
+    }
+    return new PileDraft(heads, draft.cost());
   }
 
   /** No stone is wider than the longest piece. */
