@@ -1,0 +1,229 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.PriorityQueue;
+
+/**
+ * Exact search for the least of one component of the cost: fractions of filled blanks, with rules
+ * of halves that raise their bound, dives for plans, and branching where a gap is left (branch,
+ * price and cut).
+ */
+final class BranchSearch {
+  private static final int CUT_ROUNDS = 12;
+  private static final int CUTS = 12;
+  private static final int MOST_CUTS = 80;
+  private static final int SEEDS = 400;
+  private static final int WAITING = 4_000;
+
+  private final CuttingProblem problem;
+  private final Sequencer sequencer;
+  private final Meter meter;
+  private final List<Rule> cuts = new ArrayList<>();
+  private Aim aim;
+  private Packing best;
+  private long bound;
+  private long id;
+
+  /**
+   * @param best the best known
+   * @param bound no plan has less of the aim
+   */
+  BranchSearch(
+      CuttingProblem problem, Sequencer sequencer, Aim aim, Packing best, long bound, Meter meter) {
+    this.problem = problem;
+    this.sequencer = sequencer;
+    this.aim = aim;
+    this.best = best;
+    this.bound = bound;
+    this.meter = meter;
+  }
+
+  /**
+   * Some of the plans.
+   *
+   * @param rules that they keep
+   * @param low by kind: so many blanks at least
+   * @param high by kind: so many at most
+   * @param bound none has less of the aim
+   * @param seeds fillings to begin with
+   */
+  private record Node(
+      long id,
+      int depth,
+      List<Rule> rules,
+      int[] low,
+      int[] high,
+      long bound,
+      List<Packing.Load> seeds) {}
+
+  Packing best() {
+    return best;
+  }
+
+  /** No plan has less of the aim. */
+  long bound() {
+    return bound;
+  }
+
+  /** Searches until the best is proved or the steps are used up. */
+  void run() {
+    int kinds = problem.bins().size();
+    int[] high = problem.counts();
+    Node root = new Node(id++, 0, List.of(), new int[kinds], high, bound, new ArrayList<>());
+    PriorityQueue<Node> open =
+        new PriorityQueue<>(
+            Comparator.comparingLong(Node::bound)
+                .thenComparing(n -> 0 - n.depth)
+                .thenComparing(Node::id));
+    List<Packing.Load> seeds = new ArrayList<>();
+    best.loads().forEach(seeds::add);
+    open.add(new Node(root.id, 0, root.rules, root.low, root.high, bound, seeds));
+    while (!open.isEmpty()) {
+      Node node = open.peek();
+      bound = Math.max(bound, Math.min(node.bound, aim.of(best.cost())));
+      if (proved() || meter.out() || open.size() > WAITING) {
+        return;
+      }
+      open.poll();
+      if (!look(node, open)) {
+        // What could not be finished keeps its bound open.
+        return;
+      }
+    }
+    bound = aim.of(best.cost());
+  }
+
+  private boolean proved() {
+    return aim.of(best.cost()) <= bound;
+  }
+
+  private boolean look(Node node, PriorityQueue<Node> open) {
+    Totals totals = new Totals(problem, aim, node.low, node.high);
+    long last = totals.last();
+    if (last == Long.MIN_VALUE || node.bound > last) {
+      return true;
+    }
+    Master fractions = solve(node, node.seeds, last + 1);
+    if (fractions == null) {
+      return false;
+    }
+    if (node.depth == 0) {
+      bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
+      dive(fractions, 0, 0.2);
+      if (!proved()) {
+        dive(fractions, 2, 0.2);
+      }
+      fractions = cut(node, fractions, totals, last + 1);
+      if (fractions == null) {
+        return false;
+      }
+    } else if (Long.bitCount(node.id) == 1) {
+      dive(fractions, 0, 0.1);
+    }
+    if (proved()) {
+      return true;
+    }
+    totals = new Totals(problem, aim, node.low, node.high);
+    long least = totals.next(Math.max(node.bound, fractions.bound()));
+    if (least >= aim.under()) {
+      return true;
+    }
+    if (!fractions.met()) {
+      return false;
+    }
+    List<Master.Fraction> by = fractions.fractions();
+    Branching.Branch branch = new Branching(by, problem.demand(), problem.bins().size()).choose();
+    if (branch == null) {
+      return whole(by);
+    }
+    List<Packing.Load> seeds = fractions.nearest(SEEDS);
+    open.add(child(node, branch, false, least, seeds));
+    open.add(child(node, branch, true, least, seeds));
+    return true;
+  }
+
+  private Node child(
+      Node of, Branching.Branch branch, boolean more, long least, List<Packing.Load> seeds) {
+    Rule rule = branch.rule(problem.demand(), more);
+    List<Rule> rules = new ArrayList<>(of.rules);
+    rules.add(rule);
+    int[] low = of.low.clone();
+    int[] high = of.high.clone();
+    if (rule.counts(branch.bin())) {
+      if (more) {
+        low[branch.bin()] = Math.max(low[branch.bin()], rule.bound());
+      } else {
+        high[branch.bin()] = Math.min(high[branch.bin()], rule.bound());
+      }
+    }
+    return new Node(id++, of.depth + 1, rules, low, high, least, seeds);
+  }
+
+  private Master solve(Node node, List<Packing.Load> seeds, long goal) {
+    List<Rule> rules = new ArrayList<>(cuts);
+    rules.addAll(node.rules);
+    Master fractions = new Master(problem, sequencer, aim, rules, seeds, goal, meter);
+    return fractions.solve() ? fractions : null;
+  }
+
+  /** Rounds of rules of halves, as long as they raise the bound and do not close the gap. */
+  private Master cut(Node node, Master first, Totals totals, long goal) {
+    Master fractions = first;
+    for (int round = 0; round < CUT_ROUNDS && !proved(); round++) {
+      if (fractions.bound() >= goal || cuts.size() >= MOST_CUTS) {
+        return fractions;
+      }
+      List<Rule> more = new HalfCuts(fractions.fractions(), problem.demand()).find(CUTS);
+      if (more.isEmpty()) {
+        return fractions;
+      }
+      cuts.addAll(more);
+      fractions = solve(node, fractions.nearest(SEEDS), goal);
+      if (fractions == null) {
+        return null;
+      }
+      bound = Math.max(bound, Math.min(aim.of(best.cost()), totals.next(fractions.bound())));
+    }
+    if (!proved()) {
+      dive(fractions, 1, 0.2);
+    }
+    return fractions;
+  }
+
+  private void dive(Master fractions, int departures, double share) {
+    Meter some = meter.share(share);
+    take(new Dive(problem, sequencer, aim, best, bound, some).run(fractions, departures));
+    meter.add(some.used());
+  }
+
+  private boolean whole(List<Master.Fraction> by) {
+    List<Packing.Load> loads = new ArrayList<>();
+    int[] rest = problem.demand().clone();
+    for (Master.Fraction f : by) {
+      for (int k = 0; k < Math.rint(f.amount()); k++) {
+        int[] counts = f.load().counts().clone();
+        for (int t = 0; t < rest.length; t++) {
+          counts[t] = Math.min(counts[t], rest[t]);
+          rest[t] -= counts[t];
+        }
+        loads.add(new Packing.Load(f.load().bin(), counts));
+      }
+    }
+    for (int t : rest) {
+      if (t > 0) {
+        return false;
+      }
+    }
+    take(Packing.of(problem, loads, new int[rest.length]));
+    return true;
+  }
+
+  private void take(Packing plan) {
+    if (plan.cost().compareTo(best.cost()) < 0) {
+      best = plan;
+      aim = aim.rest(Cost.NONE, best.cost());
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package headcourse.stock;
+
+import java.util.Arrays;
+
+/**
+ * A row over the blanks of a plan beside those that ask for the parts: how many blanks are filled
+ * in a certain way is at most, or at least, so many.
+ */
+final class Rule {
+  private static final int ANY = -1;
+
+  private final int bin;
+  private final int[] types;
+  private final int[] least;
+  private final boolean halves;
+  private final boolean atLeast;
+  private final int bound;
+  private final boolean together;
+
+  private Rule(
+      int bin,
+      int[] types,
+      int[] least,
+      boolean halves,
+      boolean atLeast,
+      int bound,
+      boolean together) {
+    this.bin = bin;
+    this.types = types;
+    this.least = least;
+    this.halves = halves;
+    this.atLeast = atLeast;
+    this.bound = bound;
+    this.together = together;
+  }
+
+  /**
+   * Blanks that hold no fewer of each type than given.
+   *
+   * @param bin the kind of blank, or −1 for any
+   * @param load how many of each type
+   * @param demand how many of each type there are
+   * @param atLeast whether there must be so many of them, rather than no more
+   */
+  static Rule holding(int bin, int[] load, int[] demand, boolean atLeast, int bound) {
+    int[] types =
+        java.util.stream.IntStream.range(0, load.length).filter(t -> load[t] > 0).toArray();
+    int[] least = Arrays.stream(types).map(t -> load[t]).toArray();
+    boolean single = Arrays.stream(types).allMatch(t -> demand[t] == 1);
+    boolean together = atLeast && bound == 1 && single && types.length > 1;
+    return new Rule(bin, types, least, false, atLeast, bound, together);
+  }
+
+  /**
+   * Of so many parts of some types no more than half as many pairs lie on blanks: the subset-row
+   * inequality of Jepsen, Petersen, Spoorendonk and Pisinger (2008).
+   */
+  static Rule halves(int[] types, int demand) {
+    return new Rule(ANY, types, new int[types.length], true, false, demand / 2, false);
+  }
+
+  boolean atLeast() {
+    return atLeast;
+  }
+
+  int bound() {
+    return bound;
+  }
+
+  /** Whether it is of that kind of blank, whatever lies on it. */
+  boolean counts(int kind) {
+    return bin == kind && types.length == 0;
+  }
+
+  int[] types() {
+    return types;
+  }
+
+  /** How often it counts a blank; never less when more lies on the blank. */
+  int of(int kind, int[] counts) {
+    if (bin != ANY && bin != kind) {
+      return 0;
+    }
+    if (halves) {
+      int sum = 0;
+      for (int t : types) {
+        sum += counts[t];
+      }
+      return sum / 2;
+    }
+    for (int k = 0; k < types.length; k++) {
+      if (counts[types[k]] < least[k]) {
+        return 0;
+      }
+    }
+    return 1;
+  }
+
+  /** Whether it may still count a blank once, if of the types at places from there on are added. */
+  boolean within(int kind, int[] counts, int[] place, int from) {
+    if (bin != ANY && bin != kind) {
+      return false;
+    }
+    for (int k = 0; k < types.length; k++) {
+      if (counts[types[k]] < least[k] && place[types[k]] < from) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether no blank filled like this, nor one with more on it, is of use. */
+  boolean forbids(int kind, int[] counts) {
+    return !atLeast && bound == 0 && of(kind, counts) > 0;
+  }
+
+  /** Whether a blank filled like this is of no use, though one with more on it may be. */
+  boolean splits(int[] counts) {
+    if (!together) {
+      return false;
+    }
+    boolean any = false;
+    boolean all = true;
+    for (int t : types) {
+      any |= counts[t] > 0;
+      all &= counts[t] > 0;
+    }
+    return any && !all;
+  }
+}
