@@ -106,6 +106,7 @@ final class BranchSearch {
       return true;
     }
     Master fractions = solve(node, node.seeds, last + 1);
+    if (System.getProperty("dbg") != null && fractions == null) System.out.println("  NULL "+node.id+" "+meter.used()+" "+aim.what());
     if (fractions == null) {
       return false;
     }
@@ -130,6 +131,7 @@ final class BranchSearch {
     if (least >= aim.under()) {
       return true;
     }
+    if (System.getProperty("dbg") != null) System.out.println("  node "+node.id+" depth "+node.depth+" bound "+node.bound+" lp "+fractions.bound()+" least "+least+" under "+aim.under()+" und "+sequencer.undecided()+" met "+fractions.met()+" cuts "+cuts.size()+" cols "+fractions.size()+" used "+meter.used()+" "+aim.what());
     if (!fractions.met()) {
       return false;
     }

@@ -18,7 +18,7 @@ import java.util.TreeSet;
 final class Master {
   private static final int ROUNDS = 1_000;
   private static final int PIVOTS = 5_000;
-  private static final double WHOLE = 1e12;
+  private static final double WHOLE = 1e10;
   private static final double DEAR = 10;
   private static final double DEARER = 30;
   private static final int RAISES = 3;
@@ -196,7 +196,7 @@ final class Master {
     long work = sequencer.work();
     for (int b = 0; b < countRow.length; b++) {
       Bin bin = problem.bins().get(b);
-      if (bin.count() == 0) {
+      if (bin.count() == 0 || shut(b)) {
         continue;
       }
       long own = aim.cost(bin) * scale + perCap * aim.toCap(bin);
@@ -208,6 +208,7 @@ final class Master {
         more |= add(new Packing.Load(b, counts));
       }
       whole &= p.whole();
+      if (System.getProperty("dbg2") != null && !hasty && !more) System.out.println("   bin "+b+" count "+bin.count()+" own "+own+" here "+here+" bound "+p.bound()+" found "+p.found().size()+" most "+aim.most(problem,b)+" unmet "+lp.unmet());
       sum -= Math.max(0, p.bound() - own) * aim.most(problem, b);
     }
     meter.add((pricer.steps() - before) / 8 + (sequencer.work() - work) / 8);
@@ -217,12 +218,18 @@ final class Master {
     return more;
   }
 
+  private boolean shut(int b) {
+    int[] none = new int[problem.demand().length];
+    return rules.stream().anyMatch(r -> r.forbids(b, none));
+  }
+
   /** No plan that keeps the rules costs less. */
   long bound() {
     return bound;
   }
 
   /** Whether the fractions give all parts. */
+  int size() { return loads.size(); }
   boolean met() {
     return met;
   }

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * such pair of leans, the most promising first. What fits is asked of the {@link Sequencer}.
  */
 final class Pricer {
-  private static final int STEPS = 40_000;
+  private static final int STEPS = 300_000;
   private static final int EARLY = 1_500;
   private static final int KEPT = 6;
 
@@ -24,11 +24,9 @@ final class Pricer {
   private final Sequencer sequencer;
   private final Widths widths;
   private final List<Rule> rules;
-  private final List<Rule> ruling = new ArrayList<>();
-  private final List<Long> ruled = new ArrayList<>();
   private final List<int[]> found = new ArrayList<>();
-  private int kind;
   private Bin bin;
+  private Ruling ruling;
   private long[] values;
   private int[] counts;
   private int[] place;
@@ -75,24 +73,12 @@ final class Pricer {
    * @param hasty whether some good ones are enough
    */
   Priced price(int b, long[] worth, long[] duals, long threshold, boolean hasty) {
-    kind = b;
     bin = problem.bins().get(b);
     values = worth;
     counts = new int[worth.length];
     found.clear();
-    ruling.clear();
-    ruled.clear();
-    long always = 0;
-    for (int i = 0; i < duals.length; i++) {
-      Rule rule = rules.get(i);
-      if (rule.counts(b)) {
-        always += duals[i];
-      } else if (duals[i] != 0 || rule.bound() <= 1) {
-        ruling.add(rule);
-        ruled.add(duals[i]);
-      }
-    }
-    enough = Math.max(0, threshold - always);
+    ruling = new Ruling(b, rules, duals);
+    enough = Math.max(0, threshold - ruling.always());
     best = enough;
     unsure = 0;
     early = hasty;
@@ -105,7 +91,7 @@ final class Pricer {
     steps += stepsHere;
     boolean whole = !stopped();
     List<int[]> last = found.subList(Math.max(0, found.size() - KEPT), found.size());
-    return new Priced(List.copyOf(last), Math.max(best, unsure) + always, whole);
+    return new Priced(List.copyOf(last), Math.max(best, unsure) + ruling.always(), whole);
   }
 
   private void singles() {
@@ -113,19 +99,21 @@ final class Pricer {
       if (problem.demand()[t] > 0) {
         counts[t] = 1;
         stepsHere++;
-        look(values[t] + adjust());
+        look(values[t] + ruling.of(counts));
         counts[t] = 0;
       }
     }
   }
 
   private void fillings() {
+    long[] shared = new long[values.length];
+    Arrays.setAll(shared, t -> values[t] + ruling.share(t));
     int[] all =
         IntStream.range(0, values.length)
-            .filter(t -> problem.demand()[t] > 0 && useful(t) && problem.holds(bin, t))
+            .filter(t -> problem.demand()[t] > 0 && (values[t] > 0 || ruling.helps(t)) && problem.holds(bin, t))
             .boxed()
             .sorted(
-                Comparator.comparingDouble((Integer t) -> -(double) values[t] / widths.inner(t))
+                Comparator.comparingDouble((Integer t) -> -(double) shared[t] / widths.inner(t))
                     .thenComparing(t -> t))
             .mapToInt(t -> t)
             .toArray();
@@ -134,12 +122,12 @@ final class Pricer {
       width[t] = widths.inner(t);
     }
     long room = widths.room(bin, all);
-    for (Window w : windows(all, width, room)) {
-      if (w.most + bonus() <= Math.max(best, unsure) || stopped()) {
+    for (Window w : windows(all, width, shared, room)) {
+      if (w.most <= Math.max(best, unsure) || stopped()) {
         break;
       }
       order = w.order;
-      completion = new Completion(order, width, values, problem.demand(), w.room);
+      completion = new Completion(order, width, shared, problem.demand(), w.room);
       stepsHere += order.length * 2L;
       place = new int[values.length];
       Arrays.fill(place, -1);
@@ -150,27 +138,7 @@ final class Pricer {
     }
   }
 
-  private boolean useful(int t) {
-    if (values[t] > 0) {
-      return true;
-    }
-    for (int i = 0; i < ruling.size(); i++) {
-      if (ruling.get(i).atLeast() && IntStream.of(ruling.get(i).types()).anyMatch(u -> u == t)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private long bonus() {
-    long sum = 0;
-    for (long d : ruled) {
-      sum += Math.max(0, d);
-    }
-    return sum;
-  }
-
-  private List<Window> windows(int[] all, long[] width, long room) {
+  private List<Window> windows(int[] all, long[] width, long[] worth, long room) {
     long[] lows = Arrays.stream(all).mapToLong(widths::low).distinct().sorted().toArray();
     long[] highs = Arrays.stream(all).mapToLong(widths::high).distinct().sorted().toArray();
     List<Window> out = new ArrayList<>();
@@ -182,7 +150,7 @@ final class Pricer {
                   .filter(t -> widths.low(t) >= low && widths.high(t) <= high)
                   .toArray();
           long left = room - (high - low);
-          out.add(new Window(low, left, in, fraction(in, width, left)));
+          out.add(new Window(low, left, in, fraction(in, width, worth, left)));
         }
       }
     }
@@ -191,15 +159,15 @@ final class Pricer {
   }
 
   /** The knapsack where parts may be split. */
-  private long fraction(int[] of, long[] width, long room) {
+  private long fraction(int[] of, long[] width, long[] worth, long room) {
     double sum = 0;
     long left = room;
     for (int t : of) {
       int n = problem.demand()[t];
       if (n * width[t] > left) {
-        return (long) Math.ceil(sum + (double) values[t] * left / width[t]) + 1;
+        return (long) Math.ceil(sum + (double) worth[t] * left / width[t]) + 1;
       }
-      sum += n * (double) values[t];
+      sum += n * (double) worth[t];
       left -= n * width[t];
     }
     return (long) Math.ceil(sum) + 1;
@@ -209,52 +177,8 @@ final class Pricer {
     return early && stepsHere > EARLY && !found.isEmpty();
   }
 
-  /** What the rules add or take for what lies on the blank. */
-  private long adjust() {
-    long sum = 0;
-    for (int r = 0; r < ruling.size(); r++) {
-      long d = ruled.get(r);
-      if (d != 0) {
-        sum += d * ruling.get(r).of(kind, counts);
-      }
-    }
-    return sum;
-  }
-
-  /** The same where all that may still be added for types from a place on is. */
-  private long hope(int from) {
-    long sum = 0;
-    for (int r = 0; r < ruling.size(); r++) {
-      long d = ruled.get(r);
-      if (d > 0) {
-        sum += ruling.get(r).within(kind, counts, place, from) ? d : 0;
-      } else if (d < 0) {
-        sum += d * ruling.get(r).of(kind, counts);
-      }
-    }
-    return sum;
-  }
-
-  private boolean forbidden() {
-    for (Rule r : ruling) {
-      if (r.forbids(kind, counts)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean splits() {
-    for (Rule r : ruling) {
-      if (r.splits(counts)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private void look(long value) {
-    if (value <= best || splits() || forbidden()) {
+    if (value <= best || ruling.splits(counts) || ruling.forbids(counts)) {
       return;
     }
     if (bin.single() || sequencer.fits(counts, bin.usable())) {
@@ -268,12 +192,12 @@ final class Pricer {
   private void search(int i, long value, long room, boolean changed) {
     stepsHere++;
     if (changed) {
-      look(value + adjust());
+      look(value + ruling.of(counts));
     }
-    if (i == order.length || stopped()) {
+    if (i == order.length || stopped() || ruling.splits(counts, place, i)) {
       return;
     }
-    long most = value + hope(i) + completion.of(i, room);
+    long most = value + ruling.hope(counts, place, i) + completion.of(i, room);
     if (most <= Math.max(best, unsure)) {
       return;
     }
@@ -286,7 +210,7 @@ final class Pricer {
     int n = 0;
     while (n < problem.demand()[t] && (n + 1) * w <= room) {
       counts[t]++;
-      if (forbidden() || !sequencer.mayFit(counts, bin.usable())) {
+      if (ruling.forbids(counts) || !sequencer.mayFit(counts, bin.usable())) {
         counts[t]--;
         break;
       }

@@ -72,8 +72,47 @@ final class Rule {
     return bin == kind && types.length == 0;
   }
 
-  int[] types() {
-    return types;
+  boolean has(int type) {
+    for (int t : types) {
+      if (t == type) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How many parts a blank must hold to be counted. */
+  int size() {
+    return Arrays.stream(least).sum();
+  }
+
+  /** How many of them lie there. */
+  int present(int[] counts) {
+    int sum = 0;
+    for (int k = 0; k < types.length; k++) {
+      sum += Math.min(counts[types[k]], least[k]);
+    }
+    return sum;
+  }
+
+  /** Whether there are blanks that it forbids. */
+  boolean mayForbid() {
+    return !atLeast && bound == 0;
+  }
+
+  /** Whether it asks for single parts to lie together. */
+  boolean joins() {
+    return together;
+  }
+
+  /** Whether parts that lie together may still do so if types from a place on are added. */
+  boolean joined(int[] counts, int[] place, int from) {
+    for (int t : types) {
+      if (counts[t] == 0 && place[t] < from) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** How often it counts a blank; never less when more lies on the blank. */
@@ -111,7 +150,7 @@ final class Rule {
 
   /** Whether no blank filled like this, nor one with more on it, is of use. */
   boolean forbids(int kind, int[] counts) {
-    return !atLeast && bound == 0 && of(kind, counts) > 0;
+    return mayForbid() && of(kind, counts) > 0;
   }
 
   /** Whether a blank filled like this is of no use, though one with more on it may be. */
