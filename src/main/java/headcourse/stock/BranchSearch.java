@@ -11,20 +11,24 @@ import java.util.PriorityQueue;
  * price and cut).
  */
 final class BranchSearch {
-  private static final int CUT_ROUNDS = 12;
+  private static final int CUT_ROUNDS = 3;
   private static final int CUTS = 12;
   private static final int MOST_CUTS = 80;
+  private static final double CUTTING = 0.3;
+  private static final int WIDE = 3;
   private static final int SEEDS = 400;
   private static final int WAITING = 4_000;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
   private final Meter meter;
+  private final Meter cutSteps;
   private final List<Rule> cuts = new ArrayList<>();
   private Aim aim;
   private Packing best;
   private long bound;
   private long id;
+  private int divesLeft = WIDE;
 
   /**
    * @param best the best known
@@ -38,6 +42,7 @@ final class BranchSearch {
     this.best = best;
     this.bound = bound;
     this.meter = meter;
+    this.cutSteps = meter.share(CUTTING);
   }
 
   /**
@@ -106,22 +111,22 @@ final class BranchSearch {
       return true;
     }
     Master fractions = solve(node, node.seeds, last + 1);
-    if (System.getProperty("dbg") != null && fractions == null) System.out.println("  NULL "+node.id+" "+meter.used()+" "+aim.what());
+    if (System.getProperty("dbg") != null && fractions == null)
+      System.out.println("  NULL " + node.id + " " + meter.used() + " " + aim.what());
     if (fractions == null) {
       return false;
     }
     if (node.depth == 0) {
       bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
-      dive(fractions, 0, 0.2);
-      if (!proved()) {
-        dive(fractions, 2, 0.2);
-      }
-      fractions = cut(node, fractions, totals, last + 1);
+      dive(node, fractions, 0, 0.2);
+    }
+    boolean counted = Branching.counted(fractions.fractions(), problem.bins().size());
+    if (counted && fractions.bound() <= last) {
+      dive(node, fractions, divesLeft-- > 0 ? 2 : 0, 0.1);
+      fractions = cut(node, fractions, last + 1);
       if (fractions == null) {
         return false;
       }
-    } else if (Long.bitCount(node.id) == 1) {
-      dive(fractions, 0, 0.1);
     }
     if (proved()) {
       return true;
@@ -131,7 +136,32 @@ final class BranchSearch {
     if (least >= aim.under()) {
       return true;
     }
-    if (System.getProperty("dbg") != null) System.out.println("  node "+node.id+" depth "+node.depth+" bound "+node.bound+" lp "+fractions.bound()+" least "+least+" under "+aim.under()+" und "+sequencer.undecided()+" met "+fractions.met()+" cuts "+cuts.size()+" cols "+fractions.size()+" used "+meter.used()+" "+aim.what());
+    if (System.getProperty("dbg") != null)
+      System.out.println(
+          "  node "
+              + node.id
+              + " depth "
+              + node.depth
+              + " bound "
+              + node.bound
+              + " lp "
+              + fractions.bound()
+              + " least "
+              + least
+              + " under "
+              + aim.under()
+              + " und "
+              + sequencer.undecided()
+              + " met "
+              + fractions.met()
+              + " cuts "
+              + cuts.size()
+              + " cols "
+              + fractions.size()
+              + " used "
+              + meter.used()
+              + " "
+              + aim.what());
     if (!fractions.met()) {
       return false;
     }
@@ -170,33 +200,32 @@ final class BranchSearch {
     return fractions.solve() ? fractions : null;
   }
 
-  /** Rounds of rules of halves, as long as they raise the bound and do not close the gap. */
-  private Master cut(Node node, Master first, Totals totals, long goal) {
+  /** A few rounds of rules of halves, until the fractions keep all of them. */
+  private Master cut(Node node, Master first, long goal) {
     Master fractions = first;
-    for (int round = 0; round < CUT_ROUNDS && !proved(); round++) {
-      if (fractions.bound() >= goal || cuts.size() >= MOST_CUTS) {
-        return fractions;
-      }
+    for (int round = 0; round < CUT_ROUNDS && !proved() && fractions.bound() < goal; round++) {
       List<Rule> more = new HalfCuts(fractions.fractions(), problem.demand()).find(CUTS);
-      if (more.isEmpty()) {
+      if (more.isEmpty() || cuts.size() >= MOST_CUTS || cutSteps.out()) {
         return fractions;
       }
       cuts.addAll(more);
+      long before = meter.used();
       fractions = solve(node, fractions.nearest(SEEDS), goal);
+      cutSteps.add(meter.used() - before);
       if (fractions == null) {
         return null;
       }
-      bound = Math.max(bound, Math.min(aim.of(best.cost()), totals.next(fractions.bound())));
-    }
-    if (!proved()) {
-      dive(fractions, 1, 0.2);
     }
     return fractions;
   }
 
-  private void dive(Master fractions, int departures, double share) {
+  private void dive(Node node, Master fractions, int departures, double share) {
+    if (proved()) {
+      return;
+    }
     Meter some = meter.share(share);
-    take(new Dive(problem, sequencer, aim, best, bound, some).run(fractions, departures));
+    Dive dive = new Dive(problem, node.high, sequencer, aim, best, bound, some);
+    take(dive.run(fractions, departures));
     meter.add(some.used());
   }
 

@@ -66,6 +66,13 @@ final class Branching {
     return best;
   }
 
+  /** Whether there is a whole number of blanks of each kind. */
+  static boolean counted(List<Master.Fraction> fractions, int kinds) {
+    double[] sum = new double[kinds];
+    fractions.forEach(f -> sum[f.load().bin()] += f.amount());
+    return Arrays.stream(sum).allMatch(s -> Math.abs(s - Math.rint(s)) <= NEAR);
+  }
+
   private void consider(int bin, int[] load, double weight) {
     double amount = 0;
     for (Master.Fraction f : fractions) {

@@ -13,6 +13,7 @@ final class Dive {
   private static final double WHOLE = 1 - 1e-6;
 
   private final CuttingProblem problem;
+  private final int[] counts;
   private final Sequencer sequencer;
   private final Aim aim;
   private final long last;
@@ -21,11 +22,20 @@ final class Dive {
   private Packing best;
 
   /**
+   * @param counts so many blanks of each kind at most
    * @param best the best known
    * @param last no plan has less of the aim
    */
-  Dive(CuttingProblem problem, Sequencer sequencer, Aim aim, Packing best, long last, Meter meter) {
+  Dive(
+      CuttingProblem problem,
+      int[] counts,
+      Sequencer sequencer,
+      Aim aim,
+      Packing best,
+      long last,
+      Meter meter) {
     this.problem = problem;
+    this.counts = counts.clone();
     this.sequencer = sequencer;
     this.aim = aim;
     this.best = best;
@@ -35,7 +45,7 @@ final class Dive {
 
   /** The best plan, from fractions of the whole problem on, with so many departures. */
   Packing run(Master fractions, int departures) {
-    go(problem.demand(), problem.counts(), fractions, departures, Cost.NONE);
+    go(problem.demand(), counts, fractions, departures, Cost.NONE);
     return best;
   }
 

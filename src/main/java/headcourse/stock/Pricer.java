@@ -110,7 +110,11 @@ final class Pricer {
     Arrays.setAll(shared, t -> values[t] + ruling.share(t));
     int[] all =
         IntStream.range(0, values.length)
-            .filter(t -> problem.demand()[t] > 0 && (values[t] > 0 || ruling.helps(t)) && problem.holds(bin, t))
+            .filter(
+                t ->
+                    problem.demand()[t] > 0
+                        && (values[t] > 0 || ruling.helps(t))
+                        && problem.holds(bin, t))
             .boxed()
             .sorted(
                 Comparator.comparingDouble((Integer t) -> -(double) shared[t] / widths.inner(t))
@@ -128,7 +132,7 @@ final class Pricer {
       }
       order = w.order;
       completion = new Completion(order, width, shared, problem.demand(), w.room);
-      stepsHere += order.length * 2L;
+      stepsHere += completion.work();
       place = new int[values.length];
       Arrays.fill(place, -1);
       for (int i = 0; i < order.length; i++) {

@@ -73,7 +73,9 @@ final class Ruling {
     return sum;
   }
 
-  /** What is added, and the shares of what lies there in what types from a place on may complete. */
+  /**
+   * What is added, and the shares of what lies there in what types from a place on may complete.
+   */
   long hope(int[] counts, int[] place, int from) {
     long sum = 0;
     for (int r = 0; r < rules.length; r++) {

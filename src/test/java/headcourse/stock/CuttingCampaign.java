@@ -10,7 +10,8 @@ public final class CuttingCampaign {
   private CuttingCampaign() {}
 
   public static void main(String[] args) {
-    java.lang.management.ThreadMXBean clock = java.lang.management.ManagementFactory.getThreadMXBean();
+    java.lang.management.ThreadMXBean clock =
+        java.lang.management.ManagementFactory.getThreadMXBean();
     int seeds = Integer.getInteger("seeds", 20);
     int least = Integer.getInteger("least", 12);
     int most = Integer.getInteger("most", 40);
