@@ -6,8 +6,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 
 /**
- * Exact search for the least of one component of the cost: fractions of filled blanks, with rules
- * of halves that raise their bound, dives for plans, and branching where a gap is left (branch,
+* Exact search for the least of one component of the cost: fractions of filled blanks, with rules of halves that raise their bound, dives for plans, and branching where a gap is left (branch,
  * price and cut).
  */
 final class BranchSearch {
@@ -200,11 +199,11 @@ final class BranchSearch {
     return fractions.solve() ? fractions : null;
   }
 
-  /** A few rounds of rules of halves, until the fractions keep all of them. */
+  /** A few rounds of rules of groups, until the fractions keep all of them. */
   private Master cut(Node node, Master first, long goal) {
     Master fractions = first;
     for (int round = 0; round < CUT_ROUNDS && !proved() && fractions.bound() < goal; round++) {
-      List<Rule> more = new HalfCuts(fractions.fractions(), problem.demand()).find(CUTS);
+      List<Rule> more = new GroupCuts(fractions.fractions(), problem.demand()).find(CUTS);
       if (more.isEmpty() || cuts.size() >= MOST_CUTS || cutSteps.out()) {
         return fractions;
       }

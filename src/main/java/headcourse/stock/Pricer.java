@@ -126,9 +126,14 @@ final class Pricer {
       width[t] = widths.inner(t);
     }
     long room = widths.room(bin, all);
+    Completion whole = new Completion(all, width, shared, problem.demand(), room);
+    stepsHere += whole.work();
     for (Window w : windows(all, width, shared, room)) {
       if (w.most <= Math.max(best, unsure) || stopped()) {
         break;
+      }
+      if (whole.of(0, w.room) <= Math.max(best, unsure)) {
+        continue;
       }
       order = w.order;
       completion = new Completion(order, width, shared, problem.demand(), w.room);

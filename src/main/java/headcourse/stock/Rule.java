@@ -12,7 +12,7 @@ final class Rule {
   private final int bin;
   private final int[] types;
   private final int[] least;
-  private final boolean halves;
+  private final int divisor;
   private final boolean atLeast;
   private final int bound;
   private final boolean together;
@@ -21,14 +21,14 @@ final class Rule {
       int bin,
       int[] types,
       int[] least,
-      boolean halves,
+      int divisor,
       boolean atLeast,
       int bound,
       boolean together) {
     this.bin = bin;
     this.types = types;
     this.least = least;
-    this.halves = halves;
+    this.divisor = divisor;
     this.atLeast = atLeast;
     this.bound = bound;
     this.together = together;
@@ -48,15 +48,17 @@ final class Rule {
     int[] least = Arrays.stream(types).map(t -> load[t]).toArray();
     boolean single = Arrays.stream(types).allMatch(t -> demand[t] == 1);
     boolean together = atLeast && bound == 1 && single && types.length > 1;
-    return new Rule(bin, types, least, false, atLeast, bound, together);
+    return new Rule(bin, types, least, 0, atLeast, bound, together);
   }
 
   /**
-   * Of so many parts of some types no more than half as many pairs lie on blanks: the subset-row
-   * inequality of Jepsen, Petersen, Spoorendonk and Pisinger (2008).
+   * Parts of some types, counted on each blank by whole pairs, or threes, are no more pairs or
+   * threes than there are of all of them: the subset-row inequalities of Jepsen, Petersen,
+   * Spoorendonk and Pisinger (2008).
    */
-  static Rule halves(int[] types, int demand) {
-    return new Rule(ANY, types, new int[types.length], true, false, demand / 2, false);
+  static Rule groups(int[] types, int demand, int divisor) {
+    int[] none = new int[types.length];
+    return new Rule(ANY, types, none, divisor, false, demand / divisor, false);
   }
 
   boolean atLeast() {
@@ -120,12 +122,12 @@ final class Rule {
     if (bin != ANY && bin != kind) {
       return 0;
     }
-    if (halves) {
+    if (divisor > 0) {
       int sum = 0;
       for (int t : types) {
         sum += counts[t];
       }
-      return sum / 2;
+      return sum / divisor;
     }
     for (int k = 0; k < types.length; k++) {
       if (counts[types[k]] < least[k]) {

@@ -5,19 +5,19 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
-/** Finds rules of halves (see {@link Rule#halves}) that fractions of filled blanks break. */
-final class HalfCuts {
+/** Finds rules of groups (see {@link Rule#groups}) that fractions of filled blanks break. */
+final class GroupCuts {
   private static final double BROKEN = 0.02;
 
   private final List<Master.Fraction> fractions;
   private final int[] demand;
 
-  HalfCuts(List<Master.Fraction> fractions, int[] demand) {
+  GroupCuts(List<Master.Fraction> fractions, int[] demand) {
     this.fractions = fractions;
     this.demand = demand;
   }
 
-  private record Found(int[] types, double by) {}
+  private record Found(int[] types, int divisor, double by) {}
 
   /** Those broken most, so many at most, each type in no more than a few of them. */
   List<Rule> find(int most) {
@@ -35,12 +35,13 @@ final class HalfCuts {
     }
     found.sort(
         Comparator.comparingDouble((Found f) -> 0 - f.by)
-            .thenComparing(Found::types, Arrays::compare));
+            .thenComparing(Found::types, Arrays::compare)
+            .thenComparing(Found::divisor));
     int[] used = new int[n];
     List<Rule> out = new ArrayList<>();
     for (Found f : found) {
       if (out.size() < most && Arrays.stream(f.types).allMatch(t -> used[t] < 5)) {
-        out.add(Rule.halves(f.types, sum(f.types)));
+        out.add(Rule.groups(f.types, sum(f.types), f.divisor));
         for (int t : f.types) {
           used[t]++;
         }
@@ -72,19 +73,21 @@ final class HalfCuts {
 
   private void consider(int[] types, List<Found> found) {
     int sum = sum(types);
-    if (sum % 2 == 0) {
-      return;
-    }
-    double left = 0;
-    for (Master.Fraction f : fractions) {
-      int on = 0;
-      for (int t : types) {
-        on += f.load().counts()[t];
+    for (int divisor = 2; divisor <= 3; divisor++) {
+      if (sum % divisor == 0) {
+        continue;
       }
-      left += f.amount() * (on / 2);
-    }
-    if (left > sum / 2 + BROKEN) {
-      found.add(new Found(types, left - sum / 2));
+      double groups = 0;
+      for (Master.Fraction f : fractions) {
+        int on = 0;
+        for (int t : types) {
+          on += f.load().counts()[t];
+        }
+        groups += f.amount() * (on / divisor);
+      }
+      if (groups > sum / divisor + BROKEN) {
+        found.add(new Found(types, divisor, groups - sum / divisor));
+      }
     }
   }
 }
