@@ -14,6 +14,7 @@ final class BranchSearch {
   private static final int CUTS = 12;
   private static final int MOST_CUTS = 80;
   private static final double CUTTING = 0.3;
+  private static final double ROOT = 0.5;
   private static final int WIDE = 3;
   private static final int SEEDS = 400;
   private static final int WAITING = 4_000;
@@ -109,15 +110,16 @@ final class BranchSearch {
     if (last == Long.MIN_VALUE || node.bound > last) {
       return true;
     }
-    Master fractions = solve(node, node.seeds, last + 1);
-    if (System.getProperty("dbg") != null && fractions == null)
-      System.out.println("  NULL " + node.id + " " + meter.used() + " " + aim.what());
-    if (fractions == null) {
-      return false;
-    }
+    Meter some = node.depth == 0 ? meter.share(ROOT) : meter;
+    Master fractions = master(node, node.seeds, last + 1, some);
+    boolean solved = fractions.solve();
     if (node.depth == 0) {
+      meter.add(some.used());
       bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
       dive(node, fractions, 0, 0.2);
+    }
+    if (!solved) {
+      return proved();
     }
     boolean counted = Branching.counted(fractions.fractions(), problem.bins().size());
     if (counted && fractions.bound() <= last) {
@@ -135,39 +137,14 @@ final class BranchSearch {
     if (least >= aim.under()) {
       return true;
     }
-    if (System.getProperty("dbg") != null)
-      System.out.println(
-          "  node "
-              + node.id
-              + " depth "
-              + node.depth
-              + " bound "
-              + node.bound
-              + " lp "
-              + fractions.bound()
-              + " least "
-              + least
-              + " under "
-              + aim.under()
-              + " und "
-              + sequencer.undecided()
-              + " met "
-              + fractions.met()
-              + " cuts "
-              + cuts.size()
-              + " cols "
-              + fractions.size()
-              + " used "
-              + meter.used()
-              + " "
-              + aim.what());
     if (!fractions.met()) {
       return false;
     }
     List<Master.Fraction> by = fractions.fractions();
     Branching.Branch branch = new Branching(by, problem.demand(), problem.bins().size()).choose();
     if (branch == null) {
-      return whole(by);
+      // Where the bound is not sharp, a better plan may be left.
+      return whole(by) && least >= aim.of(best.cost());
     }
     List<Packing.Load> seeds = fractions.nearest(SEEDS);
     open.add(child(node, branch, false, least, seeds));
@@ -192,11 +169,10 @@ final class BranchSearch {
     return new Node(id++, of.depth + 1, rules, low, high, least, seeds);
   }
 
-  private Master solve(Node node, List<Packing.Load> seeds, long goal) {
+  private Master master(Node node, List<Packing.Load> seeds, long goal, Meter some) {
     List<Rule> rules = new ArrayList<>(cuts);
     rules.addAll(node.rules);
-    Master fractions = new Master(problem, sequencer, aim, rules, seeds, goal, meter);
-    return fractions.solve() ? fractions : null;
+    return new Master(problem, sequencer, aim, rules, seeds, goal, some);
   }
 
   /** A few rounds of rules of groups, until the fractions keep all of them. */
@@ -209,9 +185,10 @@ final class BranchSearch {
       }
       cuts.addAll(more);
       long before = meter.used();
-      fractions = solve(node, fractions.nearest(SEEDS), goal);
+      fractions = master(node, fractions.nearest(SEEDS), goal, meter);
+      boolean solved = fractions.solve();
       cutSteps.add(meter.used() - before);
-      if (fractions == null) {
+      if (!solved) {
         return null;
       }
     }

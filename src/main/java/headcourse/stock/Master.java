@@ -208,27 +208,9 @@ final class Master {
         more |= add(new Packing.Load(b, counts));
       }
       whole &= p.whole();
-      if (System.getProperty("dbg2") != null && !hasty && !more)
-        System.out.println(
-            "   bin "
-                + b
-                + " count "
-                + bin.count()
-                + " own "
-                + own
-                + " here "
-                + here
-                + " bound "
-                + p.bound()
-                + " found "
-                + p.found().size()
-                + " most "
-                + aim.most(problem, b)
-                + " unmet "
-                + lp.unmet());
       sum -= Math.max(0, p.bound() - own) * aim.most(problem, b);
     }
-    meter.add((pricer.steps() - before) / 8 + (sequencer.work() - work) / 8);
+    meter.add((pricer.steps() - before) / 4 + (sequencer.work() - work) / 8);
     if (whole) {
       bound = Math.max(bound, Math.floorDiv(sum + scale - 1, scale));
     }
@@ -246,11 +228,7 @@ final class Master {
   }
 
   /** Whether the fractions give all parts. */
-  int size() {
-    return loads.size();
-  }
-
-  boolean met() {
+boolean met() {
     return met;
   }
 

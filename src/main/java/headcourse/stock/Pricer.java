@@ -125,7 +125,7 @@ final class Pricer {
     for (int t : all) {
       width[t] = widths.inner(t);
     }
-    long room = widths.room(bin, all);
+    long room = widths.room(bin);
     Completion whole = new Completion(all, width, shared, problem.demand(), room);
     stepsHere += whole.work();
     for (Window w : windows(all, width, shared, room)) {
@@ -198,7 +198,7 @@ final class Pricer {
     }
   }
 
-  private void search(int i, long value, long room, boolean changed) {
+  private void search(int i, long value, long before, boolean changed) {
     stepsHere++;
     if (changed) {
       look(value + ruling.of(counts));
@@ -206,6 +206,7 @@ final class Pricer {
     if (i == order.length || stopped() || ruling.splits(counts, place, i)) {
       return;
     }
+    long room = changed ? widths.room(bin, counts, before) : before;
     long most = value + ruling.hope(counts, place, i) + completion.of(i, room);
     if (most <= Math.max(best, unsure)) {
       return;

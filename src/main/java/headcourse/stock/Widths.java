@@ -1,46 +1,52 @@
 package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
+import java.util.List;
+import java.util.function.ToLongFunction;
 
 /**
  * What parts take of a blank at least: each an inner width, and all together the difference between
- * the greatest and the least lean among them.
+ * the greatest and the least lean among them; the mean of what is known at some heights.
  */
 final class Widths {
   private final Nesting nesting;
-  private final LeanBound lean;
-  private final int height;
+  private final List<LeanBound> leans;
 
   Widths(Nesting nesting) {
     this.nesting = nesting;
-    this.lean = nesting.lean;
-    this.height = nesting.heights() - 1;
+    this.leans = nesting.leans.subList(0, Math.min(1, nesting.leans.size()));
+  }
+
+  private long mean(ToLongFunction<LeanBound> of) {
+    return leans.isEmpty()
+        ? 0
+        : Math.floorDiv(leans.stream().mapToLong(of).sum(), (long) leans.size());
   }
 
   long inner(int t) {
-    return lean == null ? nesting.weight[t][height] : lean.inner(t);
+    return leans.isEmpty()
+        ? nesting.weight[t][nesting.heights() - 1]
+        : Math.max(1, mean(l -> l.inner(t)) - 1);
   }
 
+  /** Rounded up, so that differences are never too great. */
   long low(int t) {
-    return lean == null ? 0 : lean.low(t);
+    return 0 - mean(l -> 0 - l.low(t));
   }
 
   long high(int t) {
-    return lean == null ? 0 : lean.high(t);
+    return mean(l -> l.high(t));
   }
 
-  /** Length for inner widths on a blank that takes some of these types. */
-  long room(Bin bin, int[] types) {
-    long ends = 0;
-    if (lean == null && types.length > 0) {
-      long first = Long.MAX_VALUE;
-      long last = Long.MAX_VALUE;
-      for (int t : types) {
-        first = Math.min(first, nesting.lead[t][height]);
-        last = Math.min(last, nesting.tail[t][height]);
-      }
-      ends = first + last;
-    }
-    return bin.usable() + nesting.kerf + Nesting.SLACK - ends;
+  /** What is left of it for the inner widths of more beside these parts; adding never frees any. */
+  long room(Bin bin, int[] counts, long most) {
+    return leans.isEmpty()
+        ? most
+        : Math.min(most, bin.usable() + Nesting.SLACK - leans.get(0).least(counts));
+  }
+
+  /** Length for inner widths on a blank. */
+  long room(Bin bin) {
+    return bin.usable() + nesting.kerf + Nesting.SLACK;
   }
 }
