@@ -103,7 +103,7 @@ final class CuttingSolver {
   private Result solveGroup(CuttingProblem problem, long steps) {
     Sequencer sequencer = new Sequencer(problem.nesting());
     Packing hand = new FirstFit(problem, sequencer).solve();
-    Cost bound = new LeastCost(problem).of(problem.demand(), problem.counts(), Cost.NONE);
+    Cost bound = new LeastCost(problem).of(problem.demand(), problem.counts());
     bound = bound.missing() > 0 ? new Cost(bound.missing(), 0, 0) : bound;
     if (hand.cost().compareTo(bound) <= 0) {
       return new Result(hand, hand.cost(), true, 0);

@@ -34,12 +34,7 @@ final class LeanBound {
   private final int upright;
 
   private LeanBound(
-      long kerf,
-      long[] middle,
-      long[] right,
-      long[] left,
-      boolean[] turnable,
-      boolean[] loose) {
+      long kerf, long[] middle, long[] right, long[] left, boolean[] turnable, boolean[] loose) {
     this.loose = loose;
     this.kerf = kerf;
     this.middle = middle;

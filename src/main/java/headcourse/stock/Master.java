@@ -228,7 +228,7 @@ final class Master {
   }
 
   /** Whether the fractions give all parts. */
-boolean met() {
+  boolean met() {
     return met;
   }
 

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 /**
  * Depth-first over the orders of parts on one blank that are shorter than a bound.
  *
- * <p>What lies on the blank already matters only by where each of the others may begin at the least:
- * where the same parts were laid before so that none began later, nothing is gained.
+ * <p>What lies on the blank already matters only by where each of the others may begin at the
+ * least: where the same parts were laid before so that none began later, nothing is gained.
  */
 final class OrderWalk {
   private static final int STEPS = 20_000;

@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
  */
 final class Pricer {
   private static final int STEPS = 300_000;
+  private static final int HASTY = 20_000;
   private static final int EARLY = 1_500;
   private static final int KEPT = 6;
 
@@ -211,7 +212,7 @@ final class Pricer {
     if (most <= Math.max(best, unsure)) {
       return;
     }
-    if (stepsHere > STEPS) {
+    if (stepsHere > (early ? HASTY : STEPS)) {
       unsure = most;
       return;
     }
