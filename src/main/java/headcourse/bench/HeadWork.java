@@ -3,6 +3,7 @@ package headcourse.bench;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
 import java.util.List;
+import java.util.NoSuchElementException;
 
 /**
  * A head ready for bench and wall.
@@ -27,10 +28,12 @@ public record HeadWork(
 
   /** The piece of a stone by its mark in the opening. */
   public Piece piece(String stoneMark) {
-    return pieces.stream()
-        .filter(p -> p.stone().mark().equals(stoneMark))
-        .findFirst()
-        .orElseThrow();
+    for (Piece p : pieces) {
+      if (p.stone().mark().equals(stoneMark)) {
+        return p;
+      }
+    }
+    throw new NoSuchElementException("no stone " + stoneMark);
   }
 
   /** The pieces in setting order. */

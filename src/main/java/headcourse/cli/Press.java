@@ -117,7 +117,7 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
   }
 
   private byte[] svg(HeadWork head) {
-    return utf8(SvgRenderer.render(ElevationSvg.page(work, head), head.layout().opening().mark()));
+    return SvgRenderer.render(ElevationSvg.page(work, head), head.layout().opening().mark());
   }
 
   private static byte[] utf8(String text) {

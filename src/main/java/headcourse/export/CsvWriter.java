@@ -11,14 +11,27 @@ final class CsvWriter {
       if (i > 0) {
         out.append(',');
       }
-      out.append(cell(cells.get(i)));
+      cell(cells.get(i));
     }
     out.append("\r\n");
   }
 
-  private static String cell(String s) {
-    boolean quoted = s.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return quoted ? '"' + s.replace("\"", "\"\"") + '"' : s;
+  private void cell(String s) {
+    if (quoted(s)) {
+      out.append('"').append(s.replace("\"", "\"\"")).append('"');
+    } else {
+      out.append(s);
+    }
+  }
+
+  private static boolean quoted(String s) {
+    for (int i = 0; i < s.length(); i++) {
+      char c = s.charAt(i);
+      if (c == ',' || c == '"' || c == '\n' || c == '\r') {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

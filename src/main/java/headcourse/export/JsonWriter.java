@@ -42,10 +42,10 @@ final class JsonWriter {
     return this;
   }
 
+  /** A key; they are all the program's own words, so that nothing is to be escaped. */
   JsonWriter key(String name) {
     separate();
-    quote(name);
-    out.append(": ");
+    out.append('"').append(name).append("\": ");
     afterKey = true;
     return this;
   }
@@ -75,7 +75,7 @@ final class JsonWriter {
   /** A number rounded to four decimals, without trailing zeros, never −0. */
   JsonWriter value(double number) {
     separate();
-    out.append(decimal(number));
+    decimal(out, number);
     return this;
   }
 
@@ -86,35 +86,50 @@ final class JsonWriter {
   /** A point on one line. */
   JsonWriter pair(double x, double y) {
     separate();
-    out.append('[').append(decimal(x)).append(", ").append(decimal(y)).append(']');
+    out.append('[');
+    decimal(out, x);
+    out.append(", ");
+    decimal(out, y);
+    out.append(']');
     return this;
   }
 
   static String decimal(double number) {
+    StringBuilder s = new StringBuilder();
+    decimal(s, number);
+    return s.toString();
+  }
+
+  private static void decimal(StringBuilder s, double number) {
     double scaled = number * 10_000;
     double whole = Math.rint(scaled);
     if (Math.abs(scaled) < 1e12 && Math.abs(scaled - whole) < 0.499) {
-      return decimal((long) whole);
+      decimal(s, (long) whole);
+      return;
     }
     // Huge, or so near the middle of two that the exact digits decide.
     BigDecimal d = new BigDecimal(number).setScale(4, RoundingMode.HALF_EVEN);
     if (d.signum() == 0) {
-      return "0.0";
+      s.append("0.0");
+      return;
     }
     d = d.stripTrailingZeros();
-    return (d.scale() < 1 ? d.setScale(1) : d).toPlainString();
+    s.append((d.scale() < 1 ? d.setScale(1) : d).toPlainString());
   }
 
-  private static String decimal(long tenThousandths) {
-    long n = Math.abs(tenThousandths);
-    StringBuilder s = new StringBuilder();
-    s.append(tenThousandths < 0 ? "-" : "").append(n / 10_000).append('.');
-    String rest = Long.toString(10_000 + n % 10_000);
-    int end = rest.length();
-    while (end > 2 && rest.charAt(end - 1) == '0') {
-      end--;
+  private static void decimal(StringBuilder s, long tenThousandths) {
+    if (tenThousandths < 0) {
+      s.append('-');
     }
-    return s.append(rest, 1, end).toString();
+    long n = Math.abs(tenThousandths);
+    s.append(n / 10_000).append('.');
+    int rest = (int) (n % 10_000);
+    int unit = 1000;
+    do {
+      s.append((char) ('0' + rest / unit));
+      rest %= unit;
+      unit /= 10;
+    } while (rest != 0);
   }
 
   @Override
@@ -158,7 +173,10 @@ final class JsonWriter {
   }
 
   private void line() {
-    out.append('\n').append("  ".repeat(depth));
+    out.append('\n');
+    for (int i = 0; i < depth; i++) {
+      out.append("  ");
+    }
   }
 
   private void quote(String s) {

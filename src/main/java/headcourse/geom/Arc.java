@@ -21,14 +21,18 @@ public record Arc(Point centre, double radius, double start, double sweep) imple
     }
   }
 
+  private Point on(double angle) {
+    return new Point(centre.x() + Math.cos(angle) * radius, centre.y() + Math.sin(angle) * radius);
+  }
+
   @Override
   public Point from() {
-    return centre.plus(Vec.direction(start).times(radius));
+    return on(start);
   }
 
   @Override
   public Point to() {
-    return centre.plus(Vec.direction(start + sweep).times(radius));
+    return on(start + sweep);
   }
 
   @Override
@@ -38,7 +42,7 @@ public record Arc(Point centre, double radius, double start, double sweep) imple
 
   @Override
   public Point at(double t) {
-    return centre.plus(Vec.direction(start + sweep * t).times(radius));
+    return on(start + sweep * t);
   }
 
   @Override

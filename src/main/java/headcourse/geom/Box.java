@@ -26,10 +26,12 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     double x1 = Double.NEGATIVE_INFINITY;
     double y1 = Double.NEGATIVE_INFINITY;
     for (Point p : points) {
-      x0 = Math.min(x0, p.x());
-      y0 = Math.min(y0, p.y());
-      x1 = Math.max(x1, p.x());
-      y1 = Math.max(y1, p.y());
+      double x = p.x();
+      double y = p.y();
+      x0 = x < x0 ? x : x0;
+      y0 = y < y0 ? y : y0;
+      x1 = x > x1 ? x : x1;
+      y1 = y > y1 ? y : y1;
     }
     return new Box(x0, y0, x1, y1);
   }
@@ -52,6 +54,12 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   /** Its middle. */
   public Point centre() {
     return new Point((minX + maxX) / 2, (minY + maxY) / 2);
+  }
+
+  /** Its corners, in order around it. */
+  public List<Point> corners() {
+    return List.of(
+        new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY));
   }
 
   /** The box around both. */

@@ -79,7 +79,11 @@ public record Path(List<Edge> edges, boolean closed) {
     List<Point> points = new ArrayList<>();
     points.add(start());
     for (Edge e : edges) {
-      points.addAll(e.flattened(tolerance));
+      if (e instanceof Straight s) {
+        points.add(s.to());
+      } else {
+        points.addAll(e.flattened(tolerance));
+      }
     }
     if (closed && points.size() > 1) {
       points.remove(points.size() - 1);

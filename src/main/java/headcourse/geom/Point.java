@@ -12,7 +12,8 @@ public record Point(double x, double y) {
 
   /** Refuses what is not finite; minus zero becomes zero. */
   public Point {
-    if (!Double.isFinite(x) || !Double.isFinite(y)) {
+    // x − x is nought for every finite x and for no other.
+    if (!(x - x == 0 && y - y == 0)) {
       throw new IllegalArgumentException("not a point: " + x + ", " + y);
     }
     x += 0.0;

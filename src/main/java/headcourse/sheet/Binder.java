@@ -17,11 +17,14 @@ public final class Binder {
   public static PageSet bind(SheetContext context, List<PageDraft> drafts) {
     JobInfo info = context.job().info();
     List<Page> pages = new ArrayList<>();
+    Map<String, String> fields = fields(context);
     for (int i = 0; i < drafts.size(); i++) {
       PageDraft d = drafts.get(i);
       List<Mark> marks = new ArrayList<>();
-      marks.addAll(
-          context.frame().place(d.width(), d.height(), fields(context, d, i + 1, drafts.size())));
+      fields.put("sheet", context.say("frame.page-of", i + 1, drafts.size()));
+      fields.put("scale", d.scale());
+      fields.put("piece", d.label());
+      marks.addAll(context.frame().place(d.width(), d.height(), fields));
       marks.addAll(d.board().marks());
       pages.add(new Page(d.width(), d.height(), d.label(), d.title(), marks, d.bookmarks()));
     }
@@ -33,8 +36,8 @@ public final class Binder {
         context.bundle(), title, info.drawnBy(), context.words().tag(), info.date(), pages);
   }
 
-  private static Map<String, String> fields(
-      SheetContext context, PageDraft draft, int number, int of) {
+  // What is the same on every page.
+  private static Map<String, String> fields(SheetContext context) {
     JobInfo info = context.job().info();
     Map<String, String> f = new TreeMap<>();
     f.put("owner", info.mason());
@@ -46,11 +49,11 @@ public final class Binder {
     f.put("approved", "");
     f.put("date", info.date());
     f.put("revision", info.revision());
-    f.put("sheet", context.say("frame.page-of", number, of));
+    f.put("sheet", "");
     f.put("bundle", context.say("frame.bundle-" + context.bundle().word()));
     f.put("language", context.job().language().word());
-    f.put("scale", draft.scale());
-    f.put("piece", draft.label());
+    f.put("scale", "");
+    f.put("piece", "");
     f.put("stone", context.job().stone().name());
     f.put("units", context.job().units().word());
     f.put("paper", context.paper().name());

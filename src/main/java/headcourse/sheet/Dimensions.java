@@ -1,6 +1,7 @@
 package headcourse.sheet;
 
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSize;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
@@ -67,26 +68,37 @@ public final class Dimensions {
    * @param text what it says
    * @param lettering how
    */
-  public record Size(Point a, Point b, double offset, String text, Lettering lettering) {
-    private Vec along() {
-      return b.minus(a).unit();
+  public record Size(Point a, Point b, double offset, String text, Lettering lettering) {}
+
+  /**
+   * A distance laid out on paper.
+   *
+   * @param along from a to b, of length one
+   * @param out to the left of that, as seen
+   * @param p where the dimension line begins
+   * @param q where it ends
+   * @param text how much paper the text takes
+   */
+  private record Laid(Size size, Vec along, Vec out, Point p, Point q, LabelSize text) {
+    static Laid of(Size s) {
+      Vec along = s.b.minus(s.a).unit();
+      // Paper's y runs down, so "left as seen" is the negative normal.
+      Vec out = along.normal().times(-1);
+      Point p = s.a.plus(out.times(s.offset));
+      Point q = s.b.plus(out.times(s.offset));
+      return new Laid(s, along, out, p, q, LabelSize.of(s.text, s.lettering));
     }
 
-    // Paper's y runs down, so "left as seen" is the negative normal.
-    private Vec out() {
-      return along().normal().times(-1);
+    boolean fits() {
+      return text.width() + TIGHT <= size.a.distance(size.b);
     }
 
-    private Point p() {
-      return a.plus(out().times(offset));
+    Mark.Label label(Point at, double degrees, Align align) {
+      return new Mark.Label(at, size.text, size.lettering, align, degrees);
     }
 
-    private Point q() {
-      return b.plus(out().times(offset));
-    }
-
-    private boolean fits() {
-      return LabelShape.width(text, lettering) + TIGHT <= a.distance(b);
+    List<Point> corners(Mark.Label label) {
+      return text.corners(label.at(), label.align(), label.degrees());
     }
   }
 
@@ -94,33 +106,36 @@ public final class Dimensions {
    * Several distances of one object: all their lines first, then the texts, where none of them is.
    */
   public void all(List<Size> sizes) {
-    for (Size s : sizes) {
-      Vec along = s.along();
-      Vec out = s.out();
+    List<Laid> all = sizes.stream().map(Laid::of).toList();
+    for (Laid l : all) {
+      Size s = l.size;
+      Vec along = l.along;
+      Vec out = l.out;
       double sign = Math.signum(s.offset);
       if (Math.abs(s.offset) > GAP) {
-        board.line(s.a.plus(out.times(sign * GAP)), s.p().plus(out.times(sign * PAST)), Pen.FINE);
-        board.line(s.b.plus(out.times(sign * GAP)), s.q().plus(out.times(sign * PAST)), Pen.FINE);
+        board.line(s.a.plus(out.times(sign * GAP)), l.p.plus(out.times(sign * PAST)), Pen.FINE);
+        board.line(s.b.plus(out.times(sign * GAP)), l.q.plus(out.times(sign * PAST)), Pen.FINE);
       }
-      tick(s.p(), along);
-      tick(s.q(), along);
-      board.line(s.p().plus(along.times(-TICK)), s.q().plus(along.times(TICK)), Pen.DIMENSION);
+      tick(l.p, along);
+      tick(l.q, along);
+      board.line(l.p.plus(along.times(-TICK)), l.q.plus(along.times(TICK)), Pen.DIMENSION);
     }
-    sizes.stream().filter(Size::fits).forEach(this::over);
-    sizes.stream().filter(s -> !s.fits()).forEach(this::beside);
+    all.stream().filter(Laid::fits).forEach(this::over);
+    all.stream().filter(l -> !l.fits()).forEach(this::beside);
   }
 
   // The text over its line; under it where the object leaves no room above, or something is there.
-  private void over(Size s) {
-    double degrees = reading(s.along());
+  private void over(Laid s) {
+    double degrees = reading(s.along);
     Vec up = up(degrees);
-    Point mid = s.p().towards(s.q(), 0.5);
-    double above = LabelShape.above(s.text, s.lettering);
+    Point mid = s.p.towards(s.q, 0.5);
+    double offset = s.size.offset;
+    double above = s.text.above();
     double needed = above + 2 * AIR + GAP;
-    double lift = AIR + LabelShape.below(s.text, s.lettering);
-    Mark.Label on = label(mid.plus(up.times(lift)), s, degrees, Align.MIDDLE);
-    Mark.Label under = label(mid.plus(up.times(-AIR - above)), s, degrees, Align.MIDDLE);
-    boolean tight = up.dot(s.out().times(Math.signum(s.offset))) < 0 && Math.abs(s.offset) < needed;
+    double lift = AIR + s.text.below();
+    Mark.Label on = s.label(mid.plus(up.times(lift)), degrees, Align.MIDDLE);
+    Mark.Label under = s.label(mid.plus(up.times(-AIR - above)), degrees, Align.MIDDLE);
+    boolean tight = up.dot(s.out.times(Math.signum(offset))) < 0 && Math.abs(offset) < needed;
     List<Mark.Label> tries = tight ? List.of(under, on) : List.of(on, under);
     if (!board.firstFree(tries, 0.1)) {
       beside(s);
@@ -132,49 +147,46 @@ public final class Dimensions {
     return new Vec(-Math.sin(rad), -Math.cos(rad));
   }
 
-  private static Mark.Label label(Point at, Size s, double degrees, Align align) {
-    return new Mark.Label(at, s.text, s.lettering, align, degrees);
-  }
-
   // Too narrow for its text: the line runs on past one end with the text over the run, or the text
   // stands upright beside the line, farther and farther out; the first place that is free of ink.
-  private void beside(Size s) {
-    double width = LabelShape.width(s.text, s.lettering);
-    double degrees = reading(s.along());
+  private void beside(Laid s) {
+    double width = s.text.width();
+    double degrees = reading(s.along);
     double rad = Math.toRadians(degrees);
     Vec read = new Vec(Math.cos(rad), -Math.sin(rad));
-    Point end = read.dot(s.q().minus(s.p())) >= 0 ? s.q() : s.p();
-    Point start = end.equals(s.q()) ? s.p() : s.q();
-    Vec up = up(degrees).times(AIR + LabelShape.below(s.text, s.lettering));
-    Mark.Label past = label(end.plus(read.times(2.6)).plus(up), s, degrees, Align.START);
-    Mark.Label before = label(start.plus(read.times(-2.6)).plus(up), s, degrees, Align.END);
+    Point end = read.dot(s.q.minus(s.p)) >= 0 ? s.q : s.p;
+    Point start = end.equals(s.q) ? s.p : s.q;
+    Vec up = up(degrees).times(AIR + s.text.below());
+    Mark.Label past = s.label(end.plus(read.times(2.6)).plus(up), degrees, Align.START);
+    Mark.Label before = s.label(start.plus(read.times(-2.6)).plus(up), degrees, Align.END);
     Point pastEnd = end.plus(read.times(width + 3.4));
     Point beforeEnd = start.plus(read.times(-width - 3.4));
-    if (free(past) && free(end.plus(read.times(1.6)), pastEnd)) {
+    if (free(s.corners(past)) && free(end.plus(read.times(1.6)), pastEnd)) {
       board.line(end, pastEnd, Pen.DIMENSION);
       board.add(past);
       return;
     }
-    if (free(before) && free(start.plus(read.times(-1.6)), beforeEnd)) {
+    if (free(s.corners(before)) && free(start.plus(read.times(-1.6)), beforeEnd)) {
       board.line(start, beforeEnd, Pen.DIMENSION);
       board.add(before);
       return;
     }
-    Vec out = s.out().times(Math.signum(s.offset));
+    Vec out = s.out.times(Math.signum(s.size.offset));
     Align align = out.x() < -0.2 ? Align.END : out.x() > 0.2 ? Align.START : Align.MIDDLE;
-    double half = LabelShape.above(s.text, s.lettering) / 2;
-    Point mid = s.p().towards(s.q(), 0.5);
+    double half = s.text.above() / 2;
+    Point mid = s.p.towards(s.q, 0.5);
     for (double far = 2.2; far < 60; far += 1) {
       for (double aside : new double[] {0, 0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2}) {
-        Point at = mid.plus(out.times(far)).plus(s.along().times(aside * width));
-        Mark.Label l = label(at.plus(new Vec(0, half)), s, 0, align);
+        Point at = mid.plus(out.times(far)).plus(s.along.times(aside * width));
+        Mark.Label l = s.label(at.plus(new Vec(0, half)), 0, align);
         double reach = Math.max(1e-6, mid.distance(at));
         double down = Math.abs(at.y() - mid.y()) / reach;
-        double shorter = 1.2 + down * (half + LabelShape.below(s.text, s.lettering));
+        double shorter = 1.2 + down * (half + s.text.below());
         Point leader = mid.towards(at, Math.max(0, 1 - shorter / reach));
         boolean near = far < 3 && aside == 0;
-        boolean apart = near || Overlap.depth(LabelShape.corners(l), mid, leader) < -0.3;
-        if (apart && free(l) && (near || free(mid.towards(leader, 0.02), leader))) {
+        List<Point> corners = s.corners(l);
+        boolean apart = near || Overlap.depth(corners, mid, leader) < -0.3;
+        if (apart && free(corners) && (near || free(mid.towards(leader, 0.02), leader))) {
           if (!near && align != Align.MIDDLE) {
             board.line(mid, leader, Pen.FINE);
           }
@@ -183,9 +195,10 @@ public final class Dimensions {
         }
       }
     }
-    if (s.lettering.height() > Lettering.LEAST) {
-      Lettering least = new Lettering(Lettering.LEAST, s.lettering.bold());
-      beside(new Size(s.a, s.b, s.offset, s.text, least));
+    Size size = s.size;
+    if (size.lettering.height() > Lettering.LEAST) {
+      Lettering least = new Lettering(Lettering.LEAST, size.lettering.bold());
+      beside(Laid.of(new Size(size.a, size.b, size.offset, size.text, least)));
       return;
     }
     board.add(past);
@@ -201,16 +214,19 @@ public final class Dimensions {
     return fits(text, lettering, room) ? 0 : LabelShape.width(text, lettering) + 4;
   }
 
-  private boolean free(Mark.Label l) {
-    return within.contains(LabelShape.bounds(l)) && board.ink().free(LabelShape.corners(l), 0.3);
+  private boolean free(List<Point> corners) {
+    return within.contains(Box.around(corners)) && board.ink().free(corners, 0.3);
   }
 
   // Whether a line from a place to another crosses no text.
   private boolean free(Point from, Point to) {
-    return from.distance(to) < 0.1
-        || board.ink().clearOfText(from, to, 0.2).size() == 1
-            && board.ink().clearOfText(from, to, 0.2).get(0)[0].distance(from) < 1e-9
-            && board.ink().clearOfText(from, to, 0.2).get(0)[1].distance(to) < 1e-9;
+    if (from.distance(to) < 0.1) {
+      return true;
+    }
+    List<Point[]> clear = board.ink().clearOfText(from, to, 0.2);
+    return clear.size() == 1
+        && clear.get(0)[0].distance(from) < 1e-9
+        && clear.get(0)[1].distance(to) < 1e-9;
   }
 
   /**
@@ -231,7 +247,7 @@ public final class Dimensions {
       tick(new Point(x, y), new Vec(1, 0));
     }
     board.line(xs[0] - TICK, y, xs[xs.length - 1] + TICK, y, Pen.DIMENSION);
-    double row = lettering.height() * 1.25 + AIR;
+    double row = row(lettering);
     double used = PAST;
     for (int i = 0; i < texts.size(); i++) {
       String text = texts.get(i);
@@ -249,19 +265,27 @@ public final class Dimensions {
     return used;
   }
 
+  private static double row(Lettering lettering) {
+    return lettering.height() * 1.25 + AIR;
+  }
+
+  /** How much height under its line a chain takes where texts stand there in one row, mm. */
+  public static double under(Lettering lettering) {
+    return PAST + row(lettering) * 1.5 + 0.8;
+  }
+
   // Tries rows farther and farther out, straight or to either side, until one is free of ink.
   private double out(
       double mid, double y, double sign, double row, String text, Lettering lettering) {
-    double width = LabelShape.width(text, lettering);
-    double below = LabelShape.below(text, lettering);
-    double above = LabelShape.above(text, lettering);
+    LabelSize size = LabelSize.of(text, lettering);
     for (int r = 1; r < 40; r++) {
       double edge = y + sign * (PAST + r * row * 0.5 + 0.8);
-      double base = sign > 0 ? edge + above : edge - below;
+      double base = sign > 0 ? edge + size.above() : edge - size.below();
       for (double shift : new double[] {0, 0.5, -0.5, 1, -1, 1.5, -1.5}) {
         Mark.Label l =
-            new Mark.Label(new Point(mid + shift * width, base), text, lettering, Align.MIDDLE, 0);
-        if (board.ink().free(LabelShape.corners(l), 0.6)
+            new Mark.Label(
+                new Point(mid + shift * size.width(), base), text, lettering, Align.MIDDLE, 0);
+        if (board.ink().free(size.corners(l.at(), l.align(), 0), 0.6)
             && board.ink().free(leader(mid, y + sign * 0.5, l.at().x(), edge - sign * 0.8), 0.05)) {
           board.line(mid, y, l.at().x(), edge - sign * 0.6, Pen.FINE);
           board.add(l);

@@ -19,7 +19,7 @@ public final class SheetFlow {
   private static final double COLUMN = 170;
 
   private static final double GUTTER = 10;
-  private static final double HEADING_GAP = 5;
+  private static final double HEADING_GAP = 3;
 
   private final SheetContext context;
   private final Turn turn;
@@ -175,7 +175,7 @@ public final class SheetFlow {
       page.board().text(x(), y + lettering.height(), line, lettering, Align.START);
       y += lettering.height() * TextFlow.LEADING;
     }
-    y += lettering.height() * 0.45;
+    y += lettering.height() * 0.3;
   }
 
   /** A paragraph by its key, each language of the job by itself. */
@@ -191,20 +191,15 @@ public final class SheetFlow {
     page.board().text(x(), y + lettering.height(), sign, lettering.inBold(), Align.START);
     y =
         TextFlow.paragraph(page.board(), x() + indent, y, width() - indent, text, lettering)
-            + lettering.height() * 0.45;
+            + lettering.height() * 0.3;
   }
 
   /**
-   * A table over the whole width of a column, its own columns shared out by weight; it runs over
-   * into the next column with its heading repeated.
+   * A table over the whole width of a column, its own columns shared out by weight and need; it
+   * runs over into the next column with its heading repeated.
    */
   public void table(List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
-    double sum = weighted.stream().mapToDouble(Table.Column::width).sum();
-    double factor = width() / sum;
-    List<Table.Column> columns =
-        weighted.stream()
-            .map(c -> new Table.Column(c.heading(), c.width() * factor, c.align(), c.bold()))
-            .toList();
+    List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
     Table table = new Table(columns, rows, lettering);
     int next = 0;
     while (next < rows.size()) {
@@ -220,7 +215,7 @@ public final class SheetFlow {
         next();
       }
     }
-    y += 3;
+    y += 2;
   }
 
   /** What draws a figure: its place is given by the left end and the upper edge. */

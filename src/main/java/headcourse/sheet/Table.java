@@ -17,7 +17,8 @@ import java.util.List;
  * @param lettering of the cells; the heading is set one weight bolder
  */
 public record Table(List<Column> columns, List<List<String>> rows, Lettering lettering) {
-  private static final double PAD = 1.4;
+  /** Air at either side of a cell, mm. */
+  static final double PAD = 1.4;
 
   /** Copies the lists. */
   public Table {

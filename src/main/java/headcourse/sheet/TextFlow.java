@@ -26,8 +26,14 @@ public final class TextFlow {
    */
   public static double paragraph(
       Board board, double x, double top, double width, String text, Lettering lettering) {
+    return paragraph(board, x, top, lines(text, width, lettering), lettering);
+  }
+
+  /** Writes a paragraph whose lines are known; see above. */
+  public static double paragraph(
+      Board board, double x, double top, List<String> lines, Lettering lettering) {
     double y = top;
-    for (String line : lines(text, width, lettering)) {
+    for (String line : lines) {
       board.text(x, y + lettering.height(), line, lettering, Align.START);
       y += lettering.height() * LEADING;
     }
@@ -36,23 +42,22 @@ public final class TextFlow {
 
   /** The lines a paragraph breaks into; never between a number and its fraction or unit. */
   public static List<String> lines(String text, double width, Lettering lettering) {
-    List<String> lines =
-        Wrap.lines(tied(text), Face.of(lettering.bold()), lettering.height(), width);
-    for (int i = 0; i < lines.size(); i++) {
-      lines.set(i, lines.get(i).replace(TIE, ' '));
-    }
+    String tied = tied(text);
+    List<String> lines = Wrap.lines(tied, Face.of(lettering.bold()), lettering.height(), width);
+    lines.replaceAll(line -> line.replace(TIE, ' '));
     return List.copyOf(lines);
   }
 
   private static String tied(String text) {
-    StringBuilder s = new StringBuilder(text);
+    StringBuilder tied = null;
     for (int i = text.indexOf(' ', 1); i > 0; i = text.indexOf(' ', i + 1)) {
       char before = text.charAt(i - 1);
       if ((digit(before) || before == '±') && belongs(text, i + 1)) {
-        s.setCharAt(i, TIE);
+        tied = tied == null ? new StringBuilder(text) : tied;
+        tied.setCharAt(i, TIE);
       }
     }
-    return s.toString();
+    return tied == null ? text : tied.toString();
   }
 
   // Whether a digit, a raised digit or a unit of measure begins there.

@@ -29,6 +29,9 @@ public enum Face {
   /** Advances in font units, plus one; 0: not looked up yet. */
   private final int[] advances = new int[0x3000];
 
+  /** The character printed for another; 0: not looked up yet. */
+  private final char[] shown = new char[advances.length];
+
   Face(String file) {
     this.file = file;
   }
@@ -86,25 +89,32 @@ public enum Face {
 
   /** Width of a text in mm when its capitals are so many mm high. */
   public double width(String text, double capHeight) {
+    return width(text.toCharArray(), 0, text.length(), capHeight);
+  }
+
+  /** Width of the part of a text from one place to before another; see above. */
+  double width(char[] text, int from, int to, double capHeight) {
     long sum = 0;
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      i += Character.charCount(c);
-      sum += advance(c);
+    for (int i = from; i < to; i++) {
+      char c = text[i];
+      int known = c < advances.length ? advances[c] : 0;
+      if (known == 0) {
+        int whole = Character.codePointAt(text, i, to);
+        i += Character.charCount(whole) - 1;
+        known = lookUp(whole);
+      }
+      sum += known - 1;
     }
     return (double) sum / font().unitsPerEm() * em(capHeight);
   }
 
-  private int advance(int c) {
-    int known = c < advances.length ? advances[c] : 0;
-    if (known == 0) {
-      FontFile f = font();
-      known = f.advance(f.glyph(shown(c))) + 1;
-      if (c < advances.length) {
-        advances[c] = known;
-      }
+  private int lookUp(int codePoint) {
+    FontFile f = font();
+    int known = f.advance(f.glyph(shown(codePoint))) + 1;
+    if (codePoint < advances.length) {
+      advances[codePoint] = known;
     }
-    return known - 1;
+    return known;
   }
 
   /**
@@ -112,6 +122,13 @@ public enum Face {
    * one that the face does not have.
    */
   public int shown(int codePoint) {
-    return Character.isISOControl(codePoint) ? ' ' : has(codePoint) ? codePoint : '?';
+    if (codePoint >= shown.length) {
+      return has(codePoint) ? codePoint : '?';
+    }
+    if (shown[codePoint] == 0) {
+      boolean control = Character.isISOControl(codePoint);
+      shown[codePoint] = control ? ' ' : has(codePoint) ? (char) codePoint : '?';
+    }
+    return shown[codePoint];
   }
 }

@@ -1,13 +1,13 @@
 package headcourse.text;
 
-import java.nio.ByteBuffer;
+import java.util.Arrays;
 
 /**
  * The parts of a TrueType file (ISO/IEC 14496-22) that lettering needs, read where they lie: which
  * glyph shows a character, how far it advances, what its outline is. Immutable.
  */
 public final class FontFile {
-  private final ByteBuffer data;
+  private final byte[] data;
   private final int unitsPerEm;
   private final boolean longOffsets;
   private final int glyphs;
@@ -19,7 +19,7 @@ public final class FontFile {
 
   /** Reads a file's directory. The bytes must not be changed afterwards. */
   FontFile(byte[] bytes) {
-    data = ByteBuffer.wrap(bytes);
+    data = bytes;
     int head = table("head");
     unitsPerEm = u16(head + 18);
     longOffsets = u16(head + 50) == 1;
@@ -32,14 +32,18 @@ public final class FontFile {
   }
 
   private int u16(int at) {
-    return data.getShort(at) & 0xFFFF;
+    return (data[at] & 0xFF) << 8 | data[at + 1] & 0xFF;
+  }
+
+  private int i32(int at) {
+    return u16(at) << 16 | u16(at + 2);
   }
 
   private int table(String tag) {
     int wanted = tag.charAt(0) << 24 | tag.charAt(1) << 16 | tag.charAt(2) << 8 | tag.charAt(3);
     for (int i = 0, at = 12; i < u16(4); i++, at += 16) {
-      if (data.getInt(at) == wanted) {
-        return data.getInt(at + 8);
+      if (i32(at) == wanted) {
+        return i32(at + 8);
       }
     }
     throw new IllegalArgumentException("a font without table " + tag);
@@ -48,7 +52,7 @@ public final class FontFile {
   /** The map of characters by segments (format 4) for Unicode's basic plane. */
   private int segments(int table) {
     for (int i = 0, at = table + 4; i < u16(table + 2); i++, at += 8) {
-      int map = table + data.getInt(at + 4);
+      int map = table + i32(at + 4);
       if (u16(at) == 3 && u16(at + 2) == 1 && u16(map) == 4) {
         return map;
       }
@@ -58,9 +62,8 @@ public final class FontFile {
 
   /** The first bytes of a table, for copying. */
   public byte[] copy(String tag, int length) {
-    byte[] b = new byte[length];
-    data.get(table(tag), b);
-    return b;
+    int at = table(tag);
+    return Arrays.copyOfRange(data, at, at + length);
   }
 
   /** Units that make an em. */
@@ -106,8 +109,8 @@ public final class FontFile {
 
   /** How far a glyph's outline stands in from its origin, in units. */
   public int bearing(int glyph) {
-    return data.getShort(
-        glyph < metrics ? hmtx + 4 * glyph + 2 : hmtx + 4 * metrics + 2 * (glyph - metrics));
+    return (short)
+        u16(glyph < metrics ? hmtx + 4 * glyph + 2 : hmtx + 4 * metrics + 2 * (glyph - metrics));
   }
 
   /** A glyph's outline as the file stores it; empty where it has none. */
@@ -116,12 +119,10 @@ public final class FontFile {
       return new byte[0];
     }
     int from = offset(glyph);
-    byte[] b = new byte[offset(glyph + 1) - from];
-    data.get(glyf + from, b);
-    return b;
+    return Arrays.copyOfRange(data, glyf + from, glyf + offset(glyph + 1));
   }
 
   private int offset(int glyph) {
-    return longOffsets ? data.getInt(loca + 4 * glyph) : 2 * u16(loca + 2 * glyph);
+    return longOffsets ? i32(loca + 4 * glyph) : 2 * u16(loca + 2 * glyph);
   }
 }

@@ -1,21 +1,11 @@
 package headcourse.text;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Map;
-import java.util.Properties;
-import java.util.concurrent.ConcurrentHashMap;
-
 /**
  * The words on paper, by key. A key's part before its first dot names the file it stands in: {@code
  * wall.centre-line} is in {@code words/wall_en.properties} and {@code words/wall_es.properties}.
  * Places for values are {@code {0}}, {@code {1}} …
  */
 public final class Words {
-  private static final Map<String, Properties> FILES = new ConcurrentHashMap<>();
   private final String[] languages;
 
   private Words(String... languages) {
@@ -62,31 +52,6 @@ public final class Words {
   }
 
   private static String one(String language, String key, Object... values) {
-    String text = file(key.substring(0, key.indexOf('.')), language).getProperty(key);
-    if (text == null) {
-      throw new IllegalArgumentException("no " + language + " words for " + key);
-    }
-    for (int i = 0; i < values.length; i++) {
-      text = text.replace("{" + i + "}", String.valueOf(values[i]));
-    }
-    return text;
-  }
-
-  private static Properties file(String name, String language) {
-    return FILES.computeIfAbsent(
-        name + "_" + language,
-        f -> {
-          Properties p = new Properties();
-          try (InputStream in =
-              Words.class.getResourceAsStream("/headcourse/words/" + f + ".properties")) {
-            if (in == null) {
-              throw new IllegalArgumentException("no words file " + f);
-            }
-            p.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-          return p;
-        });
+    return Dictionary.of(language).text(key, values);
   }
 }

@@ -5,7 +5,18 @@ import java.util.List;
 
 /** Breaks a text into lines that are no wider than a given width. */
 public final class Wrap {
-  private Wrap() {}
+  private final Face face;
+  private final double capHeight;
+  private final double width;
+  private final double space;
+  private final List<String> lines = new ArrayList<>();
+
+  private Wrap(Face face, double capHeight, double width) {
+    this.face = face;
+    this.capHeight = capHeight;
+    this.width = width;
+    this.space = face.width(" ", capHeight);
+  }
 
   /**
    * The lines of a text. Breaks at spaces and where the text itself has a line end; a word that is
@@ -18,15 +29,15 @@ public final class Wrap {
    * @return at least one line, which may be empty
    */
   public static List<String> lines(String text, Face face, double capHeight, double width) {
-    List<String> lines = new ArrayList<>();
+    Wrap wrap = new Wrap(face, capHeight, width);
     int from = 0;
     while (from <= text.length()) {
       int end = text.indexOf('\n', from);
       end = end < 0 ? text.length() : end;
-      paragraph(lines, text.substring(from, end), face, capHeight, width);
+      wrap.paragraph(text.substring(from, end));
       from = end + 1;
     }
-    return lines;
+    return wrap.lines;
   }
 
   /** The text cut short with an ellipsis so that it is no wider than a width, mm. */
@@ -34,53 +45,53 @@ public final class Wrap {
     if (face.width(text, capHeight) <= width) {
       return text;
     }
-    int end = fitting(text, face, capHeight, width - face.width("…", capHeight));
+    double room = width - face.width("…", capHeight);
+    int end = new Wrap(face, capHeight, room).fitting(text.toCharArray(), 0, text.length());
     return text.substring(0, end).stripTrailing() + "…";
   }
 
-  private static void paragraph(
-      List<String> lines, String text, Face face, double capHeight, double width) {
-    double space = face.width(" ", capHeight);
-    StringBuilder line = new StringBuilder();
+  // A line is a stretch of the text as it stands, so its words have to be one space apart.
+  private void paragraph(String text) {
+    int before = lines.size();
+    char[] letters = text.toCharArray();
+    int line = 0;
+    int end = 0;
     double used = 0;
-    int at = 0;
-    while (at < text.length()) {
-      int end = text.indexOf(' ', at);
-      end = end < 0 ? text.length() : end;
-      String word = text.substring(at, end);
-      at = end + 1;
-      if (word.isEmpty()) {
-        continue;
+    for (int at = 0; at < letters.length; at = end + 1) {
+      end = at;
+      while (end < letters.length && letters[end] != ' ') {
+        end++;
       }
-      double w = face.width(word, capHeight);
-      if (line.length() > 0 && used + space + w > width) {
-        lines.add(line.toString());
-        line.setLength(0);
+      if (end == at) {
+        lines.subList(before, lines.size()).clear();
+        paragraph(text.strip().replaceAll(" +", " "));
+        return;
+      }
+      double w = face.width(letters, at, end, capHeight);
+      if (at > line && used + space + w > width) {
+        lines.add(text.substring(line, at - 1));
+        line = at;
         used = 0;
       }
-      while (w > width && word.codePointCount(0, word.length()) > 1) {
-        int cut = Math.max(word.offsetByCodePoints(0, 1), fitting(word, face, capHeight, width));
-        lines.add(word.substring(0, cut));
-        word = word.substring(cut);
-        w = face.width(word, capHeight);
+      while (w > width && Character.codePointCount(letters, line, end - line) > 1) {
+        int one = line + Character.charCount(Character.codePointAt(letters, line, end));
+        int cut = Math.max(one, fitting(letters, line, end));
+        lines.add(text.substring(line, cut));
+        line = cut;
+        w = face.width(letters, line, end, capHeight);
       }
-      if (line.length() > 0) {
-        line.append(' ');
-        used += space;
-      }
-      line.append(word);
-      used += w;
+      used = at > line ? used + space + w : w;
     }
-    lines.add(line.toString());
+    lines.add(text.substring(line, end));
   }
 
-  /** How many chars from the start fit into a width. */
-  private static int fitting(String text, Face face, double capHeight, double width) {
+  /** Where what fits into a line ends. */
+  private int fitting(char[] letters, int from, int end) {
     double used = 0;
-    int at = 0;
-    while (at < text.length()) {
-      int next = text.offsetByCodePoints(at, 1);
-      used += face.width(text.substring(at, next), capHeight);
+    int at = from;
+    while (at < end) {
+      int next = at + Character.charCount(Character.codePointAt(letters, at, end));
+      used += face.width(letters, at, next, capHeight);
       if (used > width) {
         break;
       }

@@ -113,15 +113,15 @@ class FiguresAddUpTest {
         continue;
       }
       List<Page> pages = SheetBook.compose(work, Bundle.CONTRACTOR, Frame.plain()).pages();
-      Page page = pages.stream().filter(p -> p.label().startsWith("E")).findFirst().orElseThrow();
+      List<Mark> marks = pages.stream().flatMap(p -> p.marks().stream()).toList();
       var format = new LengthFormat(work.job().units(), work.job().grid());
       var figures = new headcourse.sheet.elevation.HeadFigures(head, format);
       String overall = format.building(figures.overall());
-      List<Mark.Label> all = labels(page.marks());
+      List<Mark.Label> all = labels(marks);
       assertTrue(all.stream().anyMatch(l -> l.text().equals(overall)), "no overall " + overall);
       double sum = 0;
       boolean shown = false;
-      for (Mark.Label l : labels(sizes(page.marks()))) {
+      for (Mark.Label l : labels(sizes(marks))) {
         String text = l.text();
         int equals = text.indexOf(" = ");
         double size = read(equals < 0 ? text : text.substring(equals + 3));

@@ -16,6 +16,22 @@ class WrapTest {
         List.of("set the key", "first", "", "then go"),
         Wrap.lines("set the  key first\n\nthen go", Face.REGULAR, 2.5, w + 0.01));
     assertEquals(List.of(""), Wrap.lines("", Face.REGULAR, 2.5, 10));
+    assertEquals(List.of(""), Wrap.lines("  ", Face.REGULAR, 2.5, 10));
+    assertEquals(
+        List.of("set the key"), Wrap.lines("  set the   key ", Face.REGULAR, 2.5, w + 0.01));
+  }
+
+  @Test
+  void breaksLongWordsBetweenLettersThatStayWhole() {
+    double w = Face.REGULAR.width("wall", 2.5);
+    assertEquals(
+        List.of("wall", "wall", "a b"), Wrap.lines("wallwall a b", Face.REGULAR, 2.5, w + 0.01));
+    // Beyond the basic plane: printed as question marks, one for two chars.
+    String far = new String(Character.toChars(0x1F9F1));
+    double one = Face.REGULAR.width("?", 2.5);
+    assertEquals(one, Face.REGULAR.width(far, 2.5), 1e-12);
+    assertEquals(List.of(far, far), Wrap.lines(far + far, Face.REGULAR, 2.5, one + 0.01));
+    assertEquals(List.of("a", "b"), Wrap.lines("ab", Face.REGULAR, 2.5, 0.1));
   }
 
   @Test

@@ -46,23 +46,33 @@ final class StoneMasks {
     return good;
   }
 
-  /** Moves feet out by one stone; keeps what stands and fits, and says whether any does. */
-  boolean place(long[] from, int width, long[] to) {
+  /**
+   * Moves feet out by one stone; keeps what stands and fits, and says whether any does.
+   *
+   * @param from a row of feet
+   * @param fromWord the word it begins with
+   * @param to the row that they are moved to
+   * @param toWord the word it begins with
+   */
+  boolean place(long[] from, int fromWord, int width, long[] to, int toWord) {
     long pitch = terms.joint() + terms.min() + width;
-    int word = (int) (pitch >> 6);
     int bit = (int) (pitch & 63);
+    int shift = (int) (pitch >> 6) + fromWord;
     long last = reach[width] + pitch;
     long any = 0;
-    for (int k = words - 1; k >= word; k--) {
-      long moved = from[k - word] << bit;
-      if (bit > 0 && k > word) {
-        moved |= from[k - word - 1] >>> (64 - bit);
+    int least = Math.max(toWord, shift);
+    int most = Math.min(toWord + to.length - 1, shift + from.length);
+    for (int k = least; k <= most; k++) {
+      int i = k - shift;
+      long moved = i < from.length ? from[i] << bit : 0;
+      if (bit > 0 && i > 0) {
+        moved |= from[i - 1] >>> (64 - bit);
       }
       moved &= stands[k];
       if (last < k * 64L + 63) {
         moved &= last < k * 64L ? 0 : -1L >>> (63 - (last - k * 64L));
       }
-      to[k] = moved;
+      to[k - toWord] = moved;
       any |= moved;
     }
     return any != 0;

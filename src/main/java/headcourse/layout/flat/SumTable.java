@@ -1,6 +1,7 @@
 package headcourse.layout.flat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,10 +15,17 @@ final class SumTable {
   /**
    * Feet reached after a number of stones, by last width less the least.
    *
+   * @param from the word that its rows begin with: no stones so narrow end before it
    * @param once where the last width stands for the first time running
    * @param twice where it stands for the second; null where neighbours always differ
    */
-  private record Level(long[][] once, long[][] twice) {}
+  private record Level(int from, long[][] once, long[][] twice) {
+    /** Whether a row has the bit of a foot. */
+    boolean has(long[][] rows, int w, long at) {
+      int k = (int) (at >> 6) - from;
+      return at >= 0 && k >= 0 && k < rows[w].length && (rows[w][k] >>> (at & 63) & 1) != 0;
+    }
+  }
 
   private final FlatTerms terms;
   private final SideCheck check;
@@ -52,8 +60,7 @@ final class SumTable {
       if (index <= lines.regularFrom() + 1) {
         masks = new StoneMasks(terms, check, start, words, index);
       }
-      effort += (long) widths * words;
-      Level next = index == 1 ? first() : after(levels.get(index - 2));
+      Level next = index == 1 ? after(origin(), 1) : after(levels.get(index - 2), index);
       if (next == null) {
         full = true;
       } else {
@@ -67,28 +74,30 @@ final class SumTable {
     return effort;
   }
 
-  private Level first() {
-    long[] origin = new long[words];
-    origin[0] = 1;
-    long[][] once = new long[widths][words];
-    boolean any = false;
-    for (int w = 0; w < widths; w++) {
-      any |= masks.place(origin, w, once[w]);
-    }
-    return any ? new Level(once, rule.step() <= 0 ? new long[widths][words] : null) : null;
+  /** Where the first stone begins, whatever its width. */
+  private Level origin() {
+    long[][] rows = new long[widths][];
+    Arrays.fill(rows, new long[] {1});
+    return new Level(0, rows, null);
   }
 
-  private Level after(Level last) {
-    boolean twin = last.twice != null;
-    long[][] leads = leads(last);
-    long[][] next = new long[widths][words];
-    long[][] again = twin ? new long[widths][words] : null;
+  private Level after(Level last, int index) {
+    int from = (int) (index * (joint + terms.min()) >> 6);
+    int to = (int) Math.min(words - 1, index * (joint + terms.max()) >> 6);
+    if (from > to) {
+      return null;
+    }
+    effort += (long) widths * (to - from + 1);
+    boolean twin = rule.step() <= 0;
+    long[][] leads = index == 1 ? last.once : leads(last);
+    long[][] next = new long[widths][to - from + 1];
+    long[][] again = twin ? new long[widths][to - from + 1] : null;
     boolean any = false;
     for (int w = 0; w < widths; w++) {
-      any |= masks.place(leads[w], w, next[w]);
-      any |= twin && masks.place(last.once[w], w, again[w]);
+      any |= masks.place(leads[w], last.from, w, next[w], from);
+      any |= twin && index > 1 && masks.place(last.once[w], last.from, w, again[w], from);
     }
-    return any ? new Level(next, again) : null;
+    return any ? new Level(from, next, again) : null;
   }
 
   /** By width, the feet where a stone of another width may begin after a level. */
@@ -98,9 +107,9 @@ final class SumTable {
   }
 
   private long[][] union(long[][] a, long[][] b) {
-    long[][] sum = new long[widths][words];
+    long[][] sum = new long[widths][a[0].length];
     for (int w = 0; w < widths; w++) {
-      for (int k = 0; k < words; k++) {
+      for (int k = 0; k < sum[w].length; k++) {
         sum[w][k] = a[w][k] | b[w][k];
       }
     }
@@ -176,7 +185,7 @@ final class SumTable {
     long at = foot - start;
     Level level = levels.get(count - 1);
     long[][] rows = run == 1 ? level.once : level.twice;
-    return at >= 0 && rows != null && (rows[w][(int) (at >> 6)] >>> (at & 63) & 1) != 0;
+    return rows != null && level.has(rows, w, at);
   }
 
   /** Whether the last stone may be so wide, for the first or second time running. */
@@ -191,6 +200,6 @@ final class SumTable {
     }
     long at = inner - start;
     long[][] leads = before.computeIfAbsent(count, c -> leads(levels.get(c - 2)));
-    return at >= 0 && (leads[w][(int) (at >> 6)] >>> (at & 63) & 1) != 0;
+    return levels.get(count - 2).has(leads, w, at);
   }
 }

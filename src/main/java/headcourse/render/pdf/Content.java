@@ -6,8 +6,9 @@ import headcourse.geom.Edge;
 import headcourse.geom.EllipticArc;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.geom.Vec;
-import java.util.Arrays;
+import headcourse.text.Octets;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /**
  * A content stream in the making. Numbers are in paper millimetres, kept to four decimals, so that
@@ -17,94 +18,93 @@ final class Content {
   /** How far a Bézier may lie from the arc that it stands for, mm. */
   private static final double ARC_TOLERANCE = 0.002;
 
-  private byte[] bytes = new byte[16384];
-  private int size;
+  private final Octets out = new Octets(16384);
+
+  /** Words and their white space, to be put often. */
+  static byte[] words(String ascii) {
+    return ascii.getBytes(StandardCharsets.US_ASCII);
+  }
 
   byte[] toBytes() {
-    return Arrays.copyOf(bytes, size);
+    return out.toBytes();
   }
 
-  private void put(int b) {
-    if (size == bytes.length) {
-      bytes = Arrays.copyOf(bytes, size * 2);
-    }
-    bytes[size++] = (byte) b;
-  }
-
-  /** An operator, a name, or anything else in ASCII, and the white space after it. */
-  Content word(String ascii) {
-    for (int i = 0; i < ascii.length(); i++) {
-      put(ascii.charAt(i));
-    }
-    put(' ');
+  /** Operators, names, or anything else as it is, with its white space. */
+  Content put(byte[] words) {
+    out.put(words);
     return this;
   }
 
-  /** An operator that ends a line. */
-  Content op(String operator) {
-    word(operator);
-    bytes[size - 1] = '\n';
+  /** The same of what is put seldom. */
+  Content put(String ascii) {
+    out.put(ascii);
+    return this;
+  }
+
+  /** An operator of one letter, that ends a line. */
+  Content op(char operator) {
+    out.put(operator).put('\n');
     return this;
   }
 
   Content number(double value) {
-    long n = Math.round(value * 10000);
-    if (n < 0) {
-      put('-');
-      n = -n;
-    }
-    digits(n / 10000);
-    int rest = (int) (n % 10000);
-    if (rest != 0) {
-      put('.');
-      for (int unit = 1000; rest != 0; unit /= 10) {
-        put('0' + rest / unit);
-        rest %= unit;
-      }
-    }
-    put(' ');
+    out.number(value).put(' ');
     return this;
   }
 
-  private void digits(long n) {
-    if (n >= 10) {
-      digits(n / 10);
-    }
-    put('0' + (int) (n % 10));
+  /** A number as it stands in a name or a word. */
+  Content count(int n) {
+    out.whole(n);
+    return this;
+  }
+
+  /** A code of a text. */
+  Content code(int code) {
+    out.hex(code, 4);
+    return this;
   }
 
   /** A factor, to eight decimals: with four it would be off by 0.02 mm over a metre. */
   Content exact(double factor) {
     long n = Math.round(Math.abs(factor) * 1e8);
-    String decimals = Long.toString(100_000_000 + n % 100_000_000).substring(1);
-    return word((factor < 0 ? "-" : "") + n / 100_000_000 + "." + decimals);
+    if (factor < 0) {
+      out.put('-');
+    }
+    out.whole(n / 100_000_000).put('.').padded(n, 8).put(' ');
+    return this;
   }
 
   Content point(Point p) {
-    return number(p.x()).number(p.y());
+    return point(p.x(), p.y());
+  }
+
+  private Content point(double x, double y) {
+    out.number(x).put(' ').number(y).put(' ');
+    return this;
   }
 
   /** The path as the current one, not painted yet. */
   Content path(Path path) {
-    point(path.start()).op("m");
-    Point at = path.start();
-    int last = path.edges().size() - 1;
+    Point start = path.start();
+    List<Edge> edges = path.edges();
+    boolean closed = path.closed();
+    point(start).op('m');
+    int last = edges.size() - 1;
     for (int i = 0; i <= last; i++) {
-      Edge e = path.edges().get(i);
+      Edge e = edges.get(i);
       if (e instanceof Arc a) {
         arc(a.centre(), a.radius(), a.radius(), 0, a.start(), a.sweep());
       } else if (e instanceof EllipticArc a) {
         arc(a.centre(), a.rx(), a.ry(), a.turn(), a.start(), a.sweep());
       } else if (e instanceof Cubic c) {
-        point(c.control1()).point(c.control2()).point(c.to()).op("c");
-      } else if (!(path.closed() && i == last && i > 0)) {
+        point(c.control1()).point(c.control2()).point(c.to()).op('c');
+      } else if (!(closed && i == last && i > 0)) {
         // The last side of a polygon is drawn by closing it, so that its corner is mitred.
-        point(e.to()).op("l");
+        point(e.to()).op('l');
       }
-      at = e.to();
     }
-    if (path.closed() && at.distance(path.start()) < 1e-3) {
-      op("h");
+    if (closed && edges.get(last).to().distance(start) < 1e-3) {
+      op('h');
     }
     return this;
   }
@@ -121,19 +121,21 @@ final class Content {
     }
     double step = sweep / n;
     double k = 4.0 / 3.0 * Math.tan(step / 4);
-    Vec u = Vec.direction(turn);
-    Vec v = u.normal();
-    for (int i = 0; i < n; i++) {
-      double a = start + step * i;
-      double b = start + step * (i + 1);
-      double ca = Math.cos(a);
-      double sa = Math.sin(a);
+    // Its own axes; those of a circle are the paper's.
+    double ux = turn == 0 ? 1 : Math.cos(turn);
+    double uy = turn == 0 ? 0 : Math.sin(turn);
+    double ca = Math.cos(start);
+    double sa = Math.sin(start);
+    for (int i = 1; i <= n; i++) {
+      double b = start + step * i;
       double cb = Math.cos(b);
       double sb = Math.sin(b);
-      on(c, u, v, rx * (ca - k * sa), ry * (sa + k * ca));
-      on(c, u, v, rx * (cb + k * sb), ry * (sb - k * cb));
-      on(c, u, v, rx * cb, ry * sb);
-      op("c");
+      on(c, ux, uy, rx * (ca - k * sa), ry * (sa + k * ca));
+      on(c, ux, uy, rx * (cb + k * sb), ry * (sb - k * cb));
+      on(c, ux, uy, rx * cb, ry * sb);
+      op('c');
+      ca = cb;
+      sa = sb;
     }
   }
 
@@ -143,7 +145,7 @@ final class Content {
     return radius * 4 / 27 * Math.pow(s, 6) / (cos * cos);
   }
 
-  private void on(Point c, Vec u, Vec v, double x, double y) {
-    point(c.plus(u.times(x)).plus(v.times(y)));
+  private void on(Point c, double ux, double uy, double x, double y) {
+    point(c.x() + ux * x - uy * y, c.y() + uy * x + ux * y);
   }
 }

@@ -1,8 +1,6 @@
 package headcourse.render.pdf;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
 import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -11,7 +9,6 @@ import org.apache.pdfbox.cos.COSFloat;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 
 /** Short ways to make the objects that a document is built of. */
@@ -58,11 +55,10 @@ final class Cos {
   }
 
   /** A stream; packed here, since the library's filters take long to get going. */
-  static COSStream stream(byte[] data, boolean pack) throws IOException {
-    COSStream s = new COSStream();
-    try (OutputStream out = s.createRawOutputStream()) {
-      out.write(pack ? packed(data) : data);
-    }
+  static OctetStream stream(byte[] data, boolean pack) {
+    byte[] octets = pack ? packed(data) : data;
+    OctetStream s = new OctetStream(octets);
+    s.setInt(COSName.LENGTH, octets.length);
     if (pack) {
       s.setItem(COSName.FILTER, COSName.FLATE_DECODE);
     }

@@ -1,6 +1,7 @@
 package headcourse.render.pdf;
 
 import headcourse.drawing.Mark;
+import headcourse.geom.Arc;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
 import headcourse.geom.Path;
@@ -24,7 +25,9 @@ final class Extent {
 
   private void add(Mark mark) {
     if (mark instanceof Mark.Group g) {
-      g.marks().forEach(this::add);
+      for (Mark m : g.marks()) {
+        add(m);
+      }
     } else if (mark instanceof Mark.Coloured c) {
       add(c.mark());
     } else if (mark instanceof Mark.Stroke s) {
@@ -40,17 +43,27 @@ final class Extent {
   }
 
   private void add(Path path) {
-    add(path.start().x(), path.start().y());
+    Point start = path.start();
+    add(start.x(), start.y());
     for (Edge e : path.edges()) {
-      if (!(e instanceof Straight)) {
+      if (e instanceof Straight s) {
+        add(s.to().x(), s.to().y());
+      } else if (!(e instanceof Arc a && within(a))) {
         // A sixteenth of a curve is near enough for a box that tells where to look.
-        for (int i = 1; i < 16; i++) {
+        for (int i = 1; i <= 16; i++) {
           Point p = e.at(i / 16.0);
           add(p.x(), p.y());
         }
       }
-      add(e.to().x(), e.to().y());
     }
+  }
+
+  /** Whether an arc cannot reach outside what there is already. */
+  private boolean within(Arc a) {
+    double r = a.radius();
+    double x = a.centre().x();
+    double y = a.centre().y();
+    return x - r > x0 && x + r < x1 && y - r > y0 && y + r < y1;
   }
 
   private void add(Mark.Label l) {
@@ -71,9 +84,9 @@ final class Extent {
   }
 
   private void add(double x, double y) {
-    x0 = Math.min(x0, x);
-    y0 = Math.min(y0, y);
-    x1 = Math.max(x1, x);
-    y1 = Math.max(y1, y);
+    x0 = x < x0 ? x : x0;
+    y0 = y < y0 ? y : y0;
+    x1 = x > x1 ? x : x1;
+    y1 = y > y1 ? y : y1;
   }
 }

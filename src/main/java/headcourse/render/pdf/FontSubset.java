@@ -4,6 +4,7 @@ import headcourse.text.FontFile;
 import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,29 +91,32 @@ final class FontSubset {
     out.putShort((short) 64).putShort((short) 2).putShort((short) (16 * tags.length - 64));
     int at = 12 + 16 * tags.length;
     int headAt = 0;
+    int all = 0;
     for (int i = 0; i < tags.length; i++) {
       for (char c : tags[i].toCharArray()) {
         out.put((byte) c);
       }
-      out.putInt(sum(ByteBuffer.wrap(padded(tables[i])))).putInt(at).putInt(tables[i].length);
+      int sum = sum(tables[i]);
+      all += sum;
+      out.putInt(sum).putInt(at).putInt(tables[i].length);
       headAt = tags[i].equals("head") ? at : headAt;
       at += (tables[i].length + 3) / 4 * 4;
     }
+    all += sum(Arrays.copyOf(out.array(), out.position()));
     for (byte[] t : tables) {
-      out.put(padded(t));
+      out.put(t).position((out.position() + 3) / 4 * 4);
     }
-    out.putInt(headAt + 8, 0xB1B0AFBA - sum(out.rewind()));
+    out.putInt(headAt + 8, 0xB1B0AFBA - all);
     return out.array();
   }
 
-  private static byte[] padded(byte[] table) {
-    return java.util.Arrays.copyOf(table, (table.length + 3) / 4 * 4);
-  }
-
-  private static int sum(ByteBuffer words) {
+  /** The sum of a table's words of four octets, noughts after its end. */
+  private static int sum(byte[] table) {
     int sum = 0;
-    while (words.hasRemaining()) {
-      sum += words.getInt();
+    int shift = 24;
+    for (byte b : table) {
+      sum += (b & 0xFF) << shift;
+      shift = shift - 8 & 24;
     }
     return sum;
   }
@@ -142,6 +146,6 @@ final class FontSubset {
       at += (flags & HAS_TWO_SCALES) != 0 ? 4 : 0;
       at += (flags & HAS_MATRIX) != 0 ? 8 : 0;
     }
-    return java.util.Arrays.copyOf(data, at);
+    return Arrays.copyOf(data, at);
   }
 }

@@ -21,8 +21,15 @@ enum Layer {
     };
   }
 
+  private final byte[] start = Content.words("/OC /" + resource() + " BDC\n");
+
   /** The name under which a page's resources list it. */
   String resource() {
     return "L" + ordinal();
+  }
+
+  /** What begins its contents. */
+  byte[] start() {
+    return start;
   }
 }

@@ -2,28 +2,24 @@ package headcourse.render.pdf;
 
 import headcourse.text.Face;
 import headcourse.text.FontFile;
-import java.io.IOException;
+import headcourse.text.Octets;
 import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /**
  * A face as one document uses it: embedded once, and only the glyphs that were asked for. A code in
  * a text is the number of the glyph in the subset.
  */
 final class Lettered {
-  private static final char[] HEX = "0123456789abcdef".toCharArray();
-
   private final Face face;
   private final FontSubset subset;
-  private final Map<Integer, Integer> codes = new HashMap<>();
+
+  /** Codes of characters that have been met, of those that most texts are of; 0: not yet. */
+  private final int[] codes = new int[0x2200];
 
   /** The character of each code, to be found by a search. */
   private final List<Integer> characters = new ArrayList<>(List.of(0));
@@ -40,38 +36,35 @@ final class Lettered {
     return font;
   }
 
-  /** The text as a hexadecimal string of codes. */
-  String encode(String text) {
-    char[] s = new char[text.length() * 4 + 2];
-    int n = 0;
-    s[n++] = '<';
-    for (int i = 0; i < text.length(); ) {
-      int c = text.codePointAt(i);
-      i += Character.charCount(c);
-      int code = code(c);
-      for (int shift = 12; shift >= 0; shift -= 4) {
-        s[n++] = HEX[code >> shift & 15];
+  /** Writes the codes of a text. */
+  void encode(String text, Content out) {
+    int length = text.length();
+    for (int i = 0; i < length; i++) {
+      char c = text.charAt(i);
+      int code = c < codes.length ? codes[c] : 0;
+      if (code == 0) {
+        int character = text.codePointAt(i);
+        i += Character.charCount(character) - 1;
+        code = code(character);
+        if (character < codes.length) {
+          codes[character] = code;
+        }
       }
+      out.code(code);
     }
-    s[n++] = '>';
-    return new String(s, 0, n);
   }
 
   private int code(int c) {
-    Integer known = codes.get(c);
-    if (known == null) {
-      int shown = face.shown(c);
-      known = subset.number(face.font().glyph(shown));
-      if (known == characters.size()) {
-        characters.add(shown);
-      }
-      codes.put(c, known);
+    int shown = face.shown(c);
+    int code = subset.number(face.font().glyph(shown));
+    if (code == characters.size()) {
+      characters.add(shown);
     }
-    return known;
+    return code;
   }
 
   /** Fills in the font's object, when all texts are written. */
-  void finish() throws IOException {
+  void finish() {
     int used = characters.size();
     byte[] file = subset.trueType();
     String name = tag() + "+" + face.postScriptName();
@@ -113,7 +106,7 @@ final class Lettered {
     return widths;
   }
 
-  private COSDictionary descriptor(String name, byte[] file) throws IOException {
+  private COSDictionary descriptor(String name, byte[] file) {
     FontFile f = face.font();
     double unit = 1000.0 / f.unitsPerEm();
     ByteBuffer head = ByteBuffer.wrap(f.copy("head", 54));
@@ -132,38 +125,27 @@ final class Lettered {
     d.setItem(Cos.name("Descent"), Cos.number(hhea.getShort(6) * unit));
     d.setItem(Cos.name("CapHeight"), Cos.number(Face.CAP_HEIGHT * 1000));
     d.setInt(Cos.name("StemV"), face == Face.BOLD ? 140 : 80);
-    COSStream embedded = Cos.stream(file, true);
+    OctetStream embedded = Cos.stream(file, true);
     embedded.setInt(COSName.LENGTH1, file.length);
     d.setItem(Cos.name("FontFile2"), embedded);
     return d;
   }
 
   private byte[] toUnicode() {
-    StringBuilder s = new StringBuilder(2048);
-    s.append("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n")
-        .append("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n")
-        .append("/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n")
-        .append("1 begincodespacerange\n<0000> <ffff>\nendcodespacerange\n");
+    Octets s = new Octets(4096);
+    s.put("/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n")
+        .put("/CIDSystemInfo <</Registry (Adobe) /Ordering (UCS) /Supplement 0>> def\n")
+        .put("/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n")
+        .put("1 begincodespacerange\n<0000> <ffff>\nendcodespacerange\n");
     // At most a hundred entries stand in one block.
     for (int from = 1; from < characters.size(); from += 100) {
       int to = Math.min(from + 100, characters.size());
-      s.append(to - from).append(" beginbfchar\n");
+      s.whole(to - from).put(" beginbfchar\n");
       for (int code = from; code < to; code++) {
-        s.append('<');
-        hex(s, code);
-        s.append("> <");
-        hex(s, characters.get(code));
-        s.append(">\n");
+        s.put('<').hex(code, 4).put("> <").hex(characters.get(code), 4).put(">\n");
       }
-      s.append("endbfchar\n");
+      s.put("endbfchar\n");
     }
-    s.append("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n");
-    return s.toString().getBytes(StandardCharsets.US_ASCII);
-  }
-
-  private static void hex(StringBuilder s, int n) {
-    for (int shift = 12; shift >= 0; shift -= 4) {
-      s.append(HEX[n >> shift & 15]);
-    }
+    return s.put("endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n").toBytes();
   }
 }

@@ -1,11 +1,9 @@
 package headcourse.render.pdf;
 
 import headcourse.drawing.PageSet;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /** What a document says about itself, in the catalogue, in Info and, the same again, in XMP. */
 final class Metadata {
@@ -48,7 +46,7 @@ final class Metadata {
     return set.date().length() == 10;
   }
 
-  static COSStream xmp(PageSet set) throws IOException {
+  static OctetStream xmp(PageSet set) {
     StringBuilder x = new StringBuilder(2048);
     x.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n")
         .append("<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n")
@@ -85,7 +83,7 @@ final class Metadata {
       x.append("<xmp:ModifyDate>").append(time).append("</xmp:ModifyDate>\n");
     }
     x.append("</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>");
-    COSStream s = Cos.stream(x.toString().getBytes(StandardCharsets.UTF_8), false);
+    OctetStream s = Cos.stream(x.toString().getBytes(StandardCharsets.UTF_8), false);
     s.setItem(COSName.TYPE, COSName.METADATA);
     s.setItem(COSName.SUBTYPE, Cos.name("XML"));
     return s;
@@ -103,8 +101,8 @@ final class Metadata {
     }
   }
 
-  static COSDictionary outputIntent() throws IOException {
-    COSStream profile = Cos.stream(ColourProfile.bytes(), true);
+  static COSDictionary outputIntent() {
+    OctetStream profile = Cos.stream(ColourProfile.bytes(), true);
     profile.setInt(COSName.N, 3);
     COSDictionary intent = Cos.dictionary("OutputIntent");
     intent.setItem(COSName.S, Cos.name("GTS_PDFA1"));

@@ -15,11 +15,15 @@ import java.util.function.Predicate;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /** Paints the marks of one page into a content stream, tagged and sorted into layers. */
 final class PagePainter {
   private static final int NO_COLOUR = -1;
+  private static final byte[] REGULAR = Content.words("BT /R ");
+  private static final byte[] BOLD = Content.words("BT /B ");
+  private static final byte[] TURNED = Content.words("Tf ");
+  private static final byte[] READS = Content.words("Tm <");
+  private static final byte[] END = Content.words("> Tj ET\n");
 
   private final Content out = new Content();
   private final Map<Face, Lettered> fonts;
@@ -28,7 +32,7 @@ final class PagePainter {
   private final PaperSpace space;
   private final Predicate<String> leadsSomewhere;
   private final List<Link> links = new ArrayList<>();
-  private final List<COSStream> pictures = new ArrayList<>();
+  private final List<OctetStream> pictures = new ArrayList<>();
   private Pen pen;
   private double grey = -1;
   private int lineColour;
@@ -59,8 +63,7 @@ final class PagePainter {
   /** Paints everything; gives the content stream. */
   byte[] paint() throws IOException {
     out.exact(space.scale()).number(0).number(0).exact(-space.scale());
-    out.number(0).number(page.height() * space.scale()).op("cm");
-    out.op("1 j");
+    out.number(0).number(page.height() * space.scale()).put("cm\n1 j\n");
     state();
     for (Mark m : page.marks()) {
       paint(m, null, NO_COLOUR);
@@ -73,7 +76,7 @@ final class PagePainter {
     return links;
   }
 
-  List<COSStream> pictures() {
+  List<OctetStream> pictures() {
     return pictures;
   }
 
@@ -104,7 +107,7 @@ final class PagePainter {
     } else if (mark instanceof Mark.Fill f) {
       tags.vector(layer);
       fill(rgb, f.shade().grey());
-      out.path(f.path()).op("f");
+      out.path(f.path()).op('f');
     } else if (mark instanceof Mark.Label l) {
       if (!l.text().isBlank()) {
         tags.text(layer, l);
@@ -124,33 +127,33 @@ final class PagePainter {
     int colour = rgb == NO_COLOUR ? 0 : rgb;
     if (colour != lineColour) {
       lineColour = colour;
-      components(colour).op("RG");
+      components(colour).put("RG\n");
     }
     Pen p = s.pen();
     if (pen == null || pen.width() != p.width()) {
-      out.number(p.width()).op("w");
+      out.number(p.width()).op('w');
     }
     if (pen == null || pen.pattern() != p.pattern()) {
-      out.word("[");
+      out.put("[ ");
       for (double d : p.pattern().dashes()) {
         out.number(d);
       }
-      out.op("] 0 d");
+      out.put("] 0 d\n");
     }
     pen = p;
-    out.path(s.path()).op("S");
+    out.path(s.path()).op('S');
   }
 
   private void fill(int rgb, double shade) {
     if (rgb == NO_COLOUR) {
       if (shade != grey) {
-        out.number(shade).op("g");
+        out.number(shade).op('g');
       }
       grey = shade;
       fillColour = NO_COLOUR;
     } else {
       if (rgb != fillColour) {
-        components(rgb).op("rg");
+        components(rgb).put("rg\n");
       }
       grey = -1;
       fillColour = rgb;
@@ -163,7 +166,7 @@ final class PagePainter {
         .number((rgb & 255) / 255.0);
   }
 
-  private void label(Mark.Label l, int rgb) throws IOException {
+  private void label(Mark.Label l, int rgb) {
     fill(rgb, 0);
     Lettering lettering = l.lettering();
     Face face = Face.of(lettering.bold());
@@ -177,22 +180,24 @@ final class PagePainter {
           case END -> face.width(l.text(), lettering.height());
         };
     Point at = new Point(l.at().x() - back * c, l.at().y() + back * s);
-    out.word("BT").word(lettering.bold() ? "/B" : "/R").number(Face.em(lettering.height()));
+    out.put(lettering.bold() ? BOLD : REGULAR).number(Face.em(lettering.height()));
     // The page's y runs down, so the letters are turned over once more.
-    out.word("Tf").number(c).number(-s).number(-s).number(-c).point(at).word("Tm");
-    out.word(fonts.get(face).encode(l.text())).op("Tj ET");
+    out.put(TURNED).number(c).number(-s).number(-s).number(-c).point(at).put(READS);
+    fonts.get(face).encode(l.text(), out);
+    out.put(END);
   }
 
   private void picture(Mark.Picture p) throws IOException {
     Box b = p.box();
-    out.word("q").number(b.width()).number(0).number(0).number(-b.height());
-    out.number(b.minX()).number(b.maxY()).word("cm").word("/P" + pictures.size()).op("Do Q");
+    out.put("q ").number(b.width()).number(0).number(0).number(-b.height());
+    out.number(b.minX()).number(b.maxY()).put("cm /P").count(pictures.size()).put(" Do Q\n");
     pictures.add(PictureObject.of(p.type(), p.data()));
   }
 
   /** The names that the content stream uses. */
   COSDictionary xObjects() {
     COSDictionary d = new COSDictionary();
+    d.setDirect(true);
     for (int i = 0; i < pictures.size(); i++) {
       d.setItem(COSName.getPDFName("P" + i), pictures.get(i));
     }

@@ -15,10 +15,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSDocument;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdfwriter.COSWriter;
 
 /**
  * Writes a bundle as a PDF/A-2b and PDF/UA-1 file: real text, tags, layers, bookmarks, page labels
@@ -44,23 +42,19 @@ public final class PdfRenderer {
    * @throws IOException if {@code out} does
    */
   public static void render(PageSet set, String seed, OutputStream out) throws IOException {
-    try (COSDocument document = new COSDocument()) {
-      document.setVersion(1.7f);
-      PdfRenderer renderer = new PdfRenderer(set);
-      renderer.pages();
-      renderer.catalogue();
-      for (Lettered l : renderer.fonts.values()) {
-        l.finish();
-      }
-      COSDictionary trailer = new COSDictionary();
-      trailer.setItem(COSName.ROOT, renderer.catalogue);
-      trailer.setItem(COSName.INFO, Metadata.info(set));
-      COSString id = id(seed);
-      trailer.setItem(COSName.ID, Cos.array(id, id));
-      document.setTrailer(trailer);
-      // Not through PDDocument, which starts up the whole of AWT.
-      document.accept(new COSWriter(out));
+    PdfRenderer renderer = new PdfRenderer(set);
+    renderer.pages();
+    renderer.catalogue();
+    for (Lettered l : renderer.fonts.values()) {
+      l.finish();
     }
+    COSDictionary trailer = new COSDictionary();
+    trailer.setItem(COSName.ROOT, renderer.catalogue);
+    trailer.setItem(COSName.INFO, Metadata.info(set));
+    COSString id = id(seed);
+    trailer.setItem(COSName.ID, Cos.array(id, id));
+    // Not through PDDocument, which starts up the whole of AWT.
+    out.write(ObjectFile.of(trailer));
   }
 
   /** FNV-1a, 64 bits (draft-eastlake-fnv), of the seed and of the seed backwards. */
@@ -145,7 +139,7 @@ public final class PdfRenderer {
     return names;
   }
 
-  private void catalogue() throws IOException {
+  private void catalogue() {
     catalogue.setItem(COSName.LANG, Cos.text(set.language()));
     COSDictionary marked = new COSDictionary();
     marked.setBoolean(Cos.name("Marked"), true);

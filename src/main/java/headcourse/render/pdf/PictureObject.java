@@ -8,7 +8,6 @@ import java.util.zip.Inflater;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 
 /**
@@ -18,13 +17,12 @@ import org.apache.pdfbox.cos.COSString;
 final class PictureObject {
   private PictureObject() {}
 
-  static COSStream of(String type, byte[] data) throws IOException {
+  static OctetStream of(String type, byte[] data) throws IOException {
     return type.equals("image/jpeg") ? jpeg(data) : png(data);
   }
 
-  private static COSStream image(byte[] raw, int width, int height, int bits, COSBase space)
-      throws IOException {
-    COSStream s = Cos.stream(raw, false);
+  private static OctetStream image(byte[] raw, int width, int height, int bits, COSBase space) {
+    OctetStream s = Cos.stream(raw, false);
     s.setItem(COSName.TYPE, COSName.XOBJECT);
     s.setItem(COSName.SUBTYPE, COSName.IMAGE);
     s.setInt(COSName.WIDTH, width);
@@ -34,7 +32,7 @@ final class PictureObject {
     return s;
   }
 
-  private static COSStream jpeg(byte[] data) throws IOException {
+  private static OctetStream jpeg(byte[] data) throws IOException {
     ByteBuffer b = ByteBuffer.wrap(data);
     int at = 2;
     while (at + 9 < data.length) {
@@ -42,7 +40,7 @@ final class PictureObject {
       // A start of frame, whatever its kind, but no table that shares its range of codes.
       if (marker >= 0xC0 && marker <= 0xCF && marker != 0xC4 && marker != 0xC8 && marker != 0xCC) {
         boolean grey = b.get(at + 9) == 1;
-        COSStream s =
+        OctetStream s =
             image(
                 data,
                 b.getShort(at + 7) & 0xFFFF,
@@ -57,7 +55,7 @@ final class PictureObject {
     throw new IOException("a JPEG without a frame");
   }
 
-  private static COSStream png(byte[] data) throws IOException {
+  private static OctetStream png(byte[] data) throws IOException {
     ByteBuffer b = ByteBuffer.wrap(data);
     int width = b.getInt(16);
     int height = b.getInt(20);
@@ -85,7 +83,7 @@ final class PictureObject {
           Cos.array(
               COSName.INDEXED, COSName.DEVICERGB, Cos.integer(palette.length / 3 - 1), colours);
     }
-    COSStream s = image(samples.toByteArray(), width, height, bits, space);
+    OctetStream s = image(samples.toByteArray(), width, height, bits, space);
     s.setItem(COSName.FILTER, COSName.FLATE_DECODE);
     COSDictionary parameters = new COSDictionary();
     parameters.setInt(COSName.PREDICTOR, 15);
@@ -96,7 +94,7 @@ final class PictureObject {
     return s;
   }
 
-  private static COSStream transparent(
+  private static OctetStream transparent(
       byte[] packed, int width, int height, int depth, int channels) throws IOException {
     byte[] rows = unfiltered(packed, width * channels * depth, height, channels * depth);
     int colours = channels - 1;
@@ -109,15 +107,14 @@ final class PictureObject {
       cover[i] = rows[(i * channels + colours) * depth];
     }
     COSBase space = colours == 3 ? COSName.DEVICERGB : COSName.DEVICEGRAY;
-    COSStream s = flate(colour, width, height, space);
+    OctetStream s = flate(colour, width, height, space);
     s.setItem(COSName.SMASK, flate(cover, width, height, COSName.DEVICEGRAY));
     return s;
   }
 
-  private static COSStream flate(byte[] plain, int width, int height, COSBase space)
-      throws IOException {
-    COSStream s = Cos.stream(plain, true);
-    COSStream frame = image(new byte[0], width, height, 8, space);
+  private static OctetStream flate(byte[] plain, int width, int height, COSBase space) {
+    OctetStream s = Cos.stream(plain, true);
+    OctetStream frame = image(new byte[0], width, height, 8, space);
     for (COSName key : frame.keySet()) {
       if (!key.equals(COSName.LENGTH)) {
         s.setItem(key, frame.getItem(key));

@@ -15,6 +15,12 @@ import org.apache.pdfbox.cos.COSName;
  */
 final class Tags {
   private static final COSDictionary ARTIFACT = new COSDictionary();
+  private static final byte[] IS_ARTIFACT = Content.words("/Artifact BMC\n");
+  private static final byte[] NAME = Content.words("/");
+  private static final byte[] IS_CONTENT = Content.words(" <</MCID ");
+  private static final byte[] CONTENT = Content.words(" >> BDC\n");
+  private static final byte[] END = Content.words("EMC\n");
+  private static final byte[] ENDS = Content.words("EMC EMC\n");
 
   private final Content out;
   private final Structure structure;
@@ -163,14 +169,14 @@ final class Tags {
     }
     close();
     if (layer != null) {
-      out.word("/OC").word("/" + layer.resource()).op("BDC");
+      out.put(layer.start());
     }
     if (element == ARTIFACT) {
-      out.op("/Artifact BMC");
+      out.put(IS_ARTIFACT);
     } else {
       int id = parents.size();
-      out.word("/" + element.getNameAsString(COSName.S));
-      out.word("<</MCID").word(Integer.toString(id)).op(">> BDC");
+      out.put(NAME).put(element.getCOSName(COSName.S).getName());
+      out.put(IS_CONTENT).count(id).put(CONTENT);
       parents.add(element);
       element.setItem(COSName.PG, page);
       Structure.add(element, COSInteger.get(id));
@@ -182,7 +188,7 @@ final class Tags {
   /** Ends what is open. */
   void close() {
     if (openElement != null) {
-      out.op(openLayer == null ? "EMC" : "EMC EMC");
+      out.put(openLayer == null ? END : ENDS);
       openElement = null;
       openLayer = null;
     }

@@ -5,40 +5,43 @@ import headcourse.geom.Cubic;
 import headcourse.geom.Edge;
 import headcourse.geom.EllipticArc;
 import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.text.Octets;
+import java.util.List;
 
 /** The {@code d} of a path. */
-final class PathData {
-  private final Figures out = new Figures();
-
-  private PathData() {}
-
-  static Figures of(Path path) {
-    PathData d = new PathData();
-    d.out.put('M');
-    d.out.point(path.start());
-    int last = path.edges().size() - 1;
+record PathData(Octets out) {
+  void put(Path path) {
+    List<Edge> edges = path.edges();
+    boolean closed = path.closed();
+    out.put('M');
+    point(path.start());
+    int last = edges.size() - 1;
     for (int i = 0; i <= last; i++) {
-      Edge e = path.edges().get(i);
+      Edge e = edges.get(i);
       if (e instanceof Arc a) {
-        d.arc(e, a.radius(), a.radius(), 0, a.sweep());
+        arc(e, a.radius(), a.radius(), 0, a.sweep());
       } else if (e instanceof EllipticArc a) {
-        d.arc(e, a.rx(), a.ry(), a.turn(), a.sweep());
+        arc(e, a.rx(), a.ry(), a.turn(), a.sweep());
       } else if (e instanceof Cubic c) {
-        d.out.put('C');
-        d.out.point(c.control1());
-        d.out.put(' ');
-        d.out.point(c.control2());
-        d.out.put(' ');
-        d.out.point(c.to());
-      } else if (!(path.closed() && i == last && i > 0)) {
-        d.out.put('L');
-        d.out.point(e.to());
+        out.put('C');
+        point(c.control1());
+        out.put(' ');
+        point(c.control2());
+        out.put(' ');
+        point(c.to());
+      } else if (!(closed && i == last && i > 0)) {
+        out.put('L');
+        point(e.to());
       }
     }
-    if (path.closed()) {
-      d.out.put('Z');
+    if (closed) {
+      out.put('Z');
     }
-    return d.out;
+  }
+
+  private void point(Point p) {
+    out.number(p.x()).put(' ').number(p.y());
   }
 
   /** In parts below half a turn, since the end of a whole turn is its start. */
@@ -47,7 +50,7 @@ final class PathData {
     for (int i = 1; i <= parts; i++) {
       out.put('A').number(rx).put(' ').number(ry).put(' ').number(Math.toDegrees(turn));
       out.put(' ').put('0').put(' ').put(sweep > 0 ? '1' : '0').put(' ');
-      out.point(edge.at((double) i / parts));
+      point(edge.at((double) i / parts));
     }
   }
 }

@@ -7,6 +7,7 @@ import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.text.Face;
+import headcourse.text.Octets;
 import java.util.Base64;
 import java.util.Locale;
 
@@ -16,6 +17,25 @@ import java.util.Locale;
  */
 public final class SvgRenderer {
   private static final int NO_COLOUR = -1;
+  private static final byte[] PATH = Xml.name("path");
+  private static final byte[] TEXT = Xml.name("text");
+  private static final byte[] D = Xml.start("d");
+  private static final byte[] X = Xml.start("x");
+  private static final byte[] Y = Xml.start("y");
+  private static final byte[] WIDTH = Xml.start("width");
+  private static final byte[] HEIGHT = Xml.start("height");
+  private static final byte[] FILL = Xml.start("fill");
+  private static final byte[] WHITE = Xml.whole("fill", "#fff");
+  private static final byte[] BLACK = Xml.whole("fill", "#000");
+  private static final byte[] STROKE = Xml.start("stroke");
+  private static final byte[] NO_STROKE = Xml.whole("stroke", "none");
+  private static final byte[] STROKE_WIDTH = Xml.start("stroke-width");
+  private static final byte[] FONT_SIZE = Xml.start("font-size");
+  private static final byte[] BOLD = Xml.whole("font-weight", "bold");
+  private static final byte[] MIDDLE = Xml.whole("text-anchor", "middle");
+  private static final byte[] END = Xml.whole("text-anchor", "end");
+  private static final byte[] LENGTH = Xml.start("textLength");
+  private static final byte[] ADJUST = Xml.whole("lengthAdjust", "spacingAndGlyphs");
 
   private final Xml xml;
   private final Ids ids = new Ids();
@@ -27,12 +47,12 @@ public final class SvgRenderer {
   }
 
   /**
-   * The file's text.
+   * The file, UTF-8.
    *
    * @param page what to draw
    * @param title what the file is called by a browser
    */
-  public static String render(Page page, String title) {
+  public static byte[] render(Page page, String title) {
     return new SvgRenderer(false).file(page, title);
   }
 
@@ -52,12 +72,16 @@ public final class SvgRenderer {
   }
 
   private static String box(Page page) {
-    return "0 0 " + Figures.of(page.width()) + " " + Figures.of(page.height());
+    return "0 0 " + number(page.width()) + " " + number(page.height());
   }
 
-  private String file(Page page, String title) {
-    String w = Figures.of(page.width());
-    String h = Figures.of(page.height());
+  private static String number(double value) {
+    return new Octets(16).number(value).toString();
+  }
+
+  private byte[] file(Page page, String title) {
+    String w = number(page.width());
+    String h = number(page.height());
     xml.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     xml.open("svg").attribute("xmlns", "http://www.w3.org/2000/svg");
     xml.attribute("xmlns:xlink", "http://www.w3.org/1999/xlink").attribute("version", "1.1");
@@ -65,16 +89,15 @@ public final class SvgRenderer {
     xml.attribute("viewBox", box(page));
     words("title", title);
     words("desc", page.title());
-    xml.open("rect").attribute("width", w).attribute("height", h).plain("fill", "#fff");
+    xml.open("rect").attribute("width", w).attribute("height", h).whole(WHITE);
     xml.close();
     marks(page);
-    xml.close();
-    return xml.toString();
+    return xml.close().toBytes();
   }
 
   private void marks(Page page) {
-    xml.open("g").plain("fill", "none").plain("stroke", "#000");
-    xml.plain("stroke-linejoin", "round");
+    xml.open("g").attribute("fill", "none").attribute("stroke", "#000");
+    xml.attribute("stroke-linejoin", "round");
     xml.attribute(
         "font-family", "'" + Face.family() + "', 'DejaVu Sans', 'Liberation Sans', sans-serif");
     for (Mark m : page.marks()) {
@@ -97,9 +120,9 @@ public final class SvgRenderer {
     } else if (mark instanceof Mark.Stroke s) {
       stroke(s, rgb);
     } else if (mark instanceof Mark.Fill f) {
-      xml.open("path").plain("d", PathData.of(f.path()));
-      xml.plain("fill", rgb == NO_COLOUR ? grey(f.shade()) : colour(rgb));
-      xml.plain("stroke", "none").close();
+      xml.open(PATH).path(D, f.path());
+      fill(f.shade(), rgb);
+      xml.whole(NO_STROKE).close();
     } else if (mark instanceof Mark.Label l) {
       label(l, rgb);
     } else if (mark instanceof Mark.Picture p) {
@@ -127,17 +150,17 @@ public final class SvgRenderer {
 
   private void stroke(Mark.Stroke s, int rgb) {
     Pen pen = s.pen();
-    xml.open("path").plain("d", PathData.of(s.path()));
-    xml.number("stroke-width", pen.width());
+    xml.open(PATH).path(D, s.path());
+    xml.number(STROKE_WIDTH, pen.width());
     if (pen.pattern() != Pen.Pattern.SOLID) {
       StringBuilder dashes = new StringBuilder();
       for (double d : pen.pattern().dashes()) {
-        dashes.append(dashes.length() == 0 ? "" : ",").append(Figures.of(d));
+        dashes.append(dashes.length() == 0 ? "" : ",").append(number(d));
       }
-      xml.plain("stroke-dasharray", dashes.toString());
+      xml.attribute("stroke-dasharray", dashes.toString());
     }
     if (rgb != NO_COLOUR) {
-      xml.plain("stroke", colour(rgb));
+      xml.colour(STROKE, rgb);
     }
     xml.close();
   }
@@ -148,55 +171,52 @@ public final class SvgRenderer {
     }
     double height = l.lettering().height();
     Point p = l.at();
-    xml.open("text");
-    xml.number("x", p.x()).number("y", p.y());
-    xml.number("font-size", Face.em(height));
+    xml.open(TEXT);
+    xml.number(X, p.x()).number(Y, p.y());
+    xml.number(FONT_SIZE, Face.em(height));
     if (l.lettering().bold()) {
-      xml.plain("font-weight", "bold");
+      xml.whole(BOLD);
     }
     switch (l.align()) {
       case START -> {}
-      case MIDDLE -> xml.plain("text-anchor", "middle");
-      case END -> xml.plain("text-anchor", "end");
+      case MIDDLE -> xml.whole(MIDDLE);
+      case END -> xml.whole(END);
     }
     // Another font in its place must not make it run into its neighbours.
     double width = Face.of(l.lettering().bold()).width(l.text(), height);
-    xml.number("textLength", width).plain("lengthAdjust", "spacingAndGlyphs");
+    xml.number(LENGTH, width).whole(ADJUST);
     if (l.degrees() != 0) {
-      xml.plain(
+      xml.attribute(
           "transform",
-          "rotate("
-              + Figures.of(-l.degrees())
-              + " "
-              + Figures.of(p.x())
-              + " "
-              + Figures.of(p.y())
-              + ")");
+          "rotate(" + number(-l.degrees()) + " " + number(p.x()) + " " + number(p.y()) + ")");
     }
-    xml.plain("fill", rgb == NO_COLOUR ? "#000" : colour(rgb)).plain("stroke", "none");
+    if (rgb == NO_COLOUR) {
+      xml.whole(BLACK);
+    } else {
+      xml.colour(FILL, rgb);
+    }
+    xml.whole(NO_STROKE);
     xml.text(l.text()).close();
   }
 
   private void picture(Mark.Picture p) {
     Box b = p.box();
     xml.open("image");
-    xml.number("x", b.minX()).number("y", b.minY());
-    xml.number("width", b.width()).number("height", b.height());
+    xml.number(X, b.minX()).number(Y, b.minY());
+    xml.number(WIDTH, b.width()).number(HEIGHT, b.height());
     xml.attribute("preserveAspectRatio", "none");
     String data = Base64.getEncoder().encodeToString(p.data());
     xml.attribute("xlink:href", "data:" + p.type() + ";base64," + data).close();
   }
 
-  private static String grey(Shade shade) {
-    int n = (int) Math.round(shade.grey() * 255);
-    return n == 255 ? "#fff" : colour(n << 16 | n << 8 | n);
-  }
-
-  private static String colour(int rgb) {
-    StringBuilder s = new StringBuilder("#");
-    for (int shift = 20; shift >= 0; shift -= 4) {
-      s.append(Character.forDigit(rgb >> shift & 15, 16));
+  private void fill(Shade shade, int rgb) {
+    if (rgb != NO_COLOUR) {
+      xml.colour(FILL, rgb);
+    } else if (shade == Shade.WHITE) {
+      xml.whole(WHITE);
+    } else {
+      int n = (int) Math.round(shade.grey() * 255);
+      xml.colour(FILL, n << 16 | n << 8 | n);
     }
-    return s.toString();
   }
 }

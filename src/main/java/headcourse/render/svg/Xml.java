@@ -1,12 +1,16 @@
 package headcourse.render.svg;
 
+import headcourse.geom.Path;
+import headcourse.text.Octets;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** An XML file in the making, everything escaped. */
 final class Xml {
-  private final Figures out = new Figures();
-  private final Deque<String> open = new ArrayDeque<>();
+  private final Octets out = new Octets(8192);
+  private final PathData path = new PathData(out);
+  private final Deque<byte[]> open = new ArrayDeque<>();
 
   /** Whether every element stands on a line of its own, indented. */
   private final boolean indented;
@@ -27,6 +31,15 @@ final class Xml {
   }
 
   Xml open(String element) {
+    return open(ascii(element));
+  }
+
+  /** An element's name, to be put often. */
+  static byte[] name(String element) {
+    return ascii(element);
+  }
+
+  Xml open(byte[] element) {
     endTag();
     if (!open.isEmpty()) {
       newLine();
@@ -39,27 +52,49 @@ final class Xml {
   }
 
   Xml attribute(String name, String value) {
-    out.put(' ').put(name).put("=\"");
+    out.put(' ').put(name).put('=').put('"');
     escape(value);
     out.put('"');
     return this;
   }
 
-  /** An attribute whose value needs no escaping, such as path data. */
-  Xml plain(String name, String value) {
-    out.put(' ').put(name).put("=\"").put(value).put('"');
-    return this;
+  /** How an attribute begins, to be put often. */
+  static byte[] start(String name) {
+    return ascii(" " + name + "=\"");
   }
 
-  /** The same of what is octets already. */
-  Xml plain(String name, Figures value) {
-    out.put(' ').put(name).put('=').put('"').put(value).put('"');
+  /** An attribute as it stands in the file, to be put often. */
+  static byte[] whole(String name, String value) {
+    return ascii(" " + name + "=\"" + value + "\"");
+  }
+
+  private static byte[] ascii(String s) {
+    return s.getBytes(StandardCharsets.US_ASCII);
+  }
+
+  /** An attribute that is written already. */
+  Xml whole(byte[] attribute) {
+    out.put(attribute);
     return this;
   }
 
   /** An attribute that is a number. */
-  Xml number(String name, double value) {
-    out.put(' ').put(name).put('=').put('"').number(value).put('"');
+  Xml number(byte[] start, double value) {
+    out.put(start).number(value).put('"');
+    return this;
+  }
+
+  /** An attribute that is a colour. */
+  Xml colour(byte[] start, int rgb) {
+    out.put(start).put('#').hex(rgb, 6).put('"');
+    return this;
+  }
+
+  /** An attribute that is a path. */
+  Xml path(byte[] start, Path value) {
+    out.put(start);
+    path.put(value);
+    out.put('"');
     return this;
   }
 
@@ -71,15 +106,15 @@ final class Xml {
   }
 
   Xml close() {
-    String element = open.pop();
+    byte[] element = open.pop();
     if (inTag) {
-      out.put("/>");
+      out.put('/').put('>');
       inTag = false;
     } else {
       if (!inline) {
         newLine();
       }
-      out.put("</").put(element).put('>');
+      out.put('<').put('/').put(element).put('>');
     }
     inline = false;
     if (open.isEmpty()) {
@@ -104,44 +139,38 @@ final class Xml {
 
   /** Characters that XML 1.0 has no place for become spaces. */
   private void escape(String s) {
-    if (harmless(s)) {
-      out.put(s);
-      return;
+    byte[] octets = s.getBytes(StandardCharsets.UTF_8);
+    for (byte b : octets) {
+      if (b < ' ' && b >= (byte) 0xED || b == '?') {
+        octets = sound(s).getBytes(StandardCharsets.UTF_8);
+        break;
+      }
     }
-    StringBuilder safe = new StringBuilder();
+    for (byte b : octets) {
+      switch (b) {
+        case '&' -> out.put("&amp;");
+        case '<' -> out.put("&lt;");
+        case '>' -> out.put("&gt;");
+        case '"' -> out.put("&quot;");
+        default -> out.put((char) b);
+      }
+    }
+  }
+
+  // Only where its octets are doubtful: half a surrogate has become a question mark; all of them,
+  // and U+FFFE, begin with 0xED or more.
+  private static String sound(String s) {
+    StringBuilder sound = new StringBuilder();
     for (int i = 0; i < s.length(); ) {
       int c = s.codePointAt(i);
       i += Character.charCount(c);
-      switch (c) {
-        case '&' -> safe.append("&amp;");
-        case '<' -> safe.append("&lt;");
-        case '>' -> safe.append("&gt;");
-        case '"' -> safe.append("&quot;");
-        default -> {
-          boolean bad = c < ' ' || c >= 0xD800 && c < 0xE000 || c == 0xFFFE || c == 0xFFFF;
-          safe.appendCodePoint(bad ? ' ' : c);
-        }
-      }
+      boolean bad = c < ' ' || c >= 0xD800 && c < 0xE000 || c == 0xFFFE || c == 0xFFFF;
+      sound.appendCodePoint(bad ? ' ' : c);
     }
-    out.put(safe.toString());
-  }
-
-  private static boolean harmless(String s) {
-    for (int i = 0; i < s.length(); i++) {
-      char c = s.charAt(i);
-      if (c < ' ' || c >= 0xD800 || c == '&' || c == '<' || c == '>' || c == '"') {
-        return false;
-      }
-    }
-    return true;
+    return sound.toString();
   }
 
   byte[] toBytes() {
     return out.toBytes();
-  }
-
-  @Override
-  public String toString() {
-    return out.toString();
   }
 }

@@ -25,7 +25,9 @@ import headcourse.sheet.Table;
 import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 
 /** The layout board: the head as a strip with running marks, and the same as a table. */
@@ -157,12 +159,17 @@ public final class LayoutBoardSheet implements SheetComposer {
             "",
             c.say("board.title", head.layout().opening().mark()),
             g -> {
+              Map<String, Box> seen = new LinkedHashMap<>();
               for (PlacedStone s : head.layout().stones()) {
                 Path on = outline(s, x0, bottom + part.minY() * ky, k, ky);
                 if (whole) {
                   g.fill(on, s.side() == Side.CENTRE ? Shade.KEY : Shade.STONE);
                 }
                 Clip.toBox(on, window, 0.05).forEach(r -> g.stroke(r, Pen.EDGE));
+                Box b = on.bounds();
+                if (window.minX() <= b.centre().x() && b.centre().x() <= window.maxX()) {
+                  seen.put(s.mark(), b);
+                }
               }
               for (double at : new double[] {left, right}) {
                 if (at > part.minX() && at < part.maxX()) {
@@ -176,12 +183,7 @@ public final class LayoutBoardSheet implements SheetComposer {
                 double at = Math.max(a.minX() + wide, Math.min(a.maxX() - wide, x0));
                 g.text(at, top, centre, Lettering.NOTE, Align.MIDDLE);
               }
-              for (PlacedStone s : head.layout().stones()) {
-                Box b = outline(s, x0, bottom + part.minY() * ky, k, ky).bounds();
-                if (window.minX() <= b.centre().x() && b.centre().x() <= window.maxX()) {
-                  mark(g, s.mark(), b, a);
-                }
-              }
+              seen.forEach((mark, b) -> mark(g, mark, b, a));
             });
     double[] depth = {0};
     TreeMap<Double, String> here =
@@ -205,33 +207,42 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   private static void mark(Board g, String mark, Box b, Box area) {
-    List<Mark.Label> tries = new ArrayList<>();
+    double x = b.centre().x();
+    double y = b.centre().y();
     for (double h : new double[] {3.5, 2.5}) {
       for (double aside : new double[] {0, -0.2, 0.2, -0.3, 0.3}) {
-        Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
-        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
+        if (fits(g, mark, x + aside * b.width(), y + h / 2, h, 0, area)) {
+          return;
+        }
       }
     }
     for (double h : new double[] {3.5, 2.5}) {
-      Point at = new Point(b.centre().x() + h / 2, b.centre().y());
       for (double down : new double[] {0, 0.2, -0.2}) {
-        Point there = new Point(at.x(), at.y() + down * b.height());
-        tries.add(new Mark.Label(there, mark, new Lettering(h, true), Align.MIDDLE, 90));
+        if (fits(g, mark, x + h / 2, y + down * b.height(), h, 90, area)) {
+          return;
+        }
       }
     }
     // The jamb line runs through an end stone: upright, on either side of it.
     for (double aside = 0.05; aside < 0.45; aside += 0.02) {
       for (double way : new double[] {aside, -aside}) {
-        Point at = new Point(b.centre().x() + way * b.width() + 1.25, b.centre().y());
-        tries.add(new Mark.Label(at, mark, new Lettering(2.5, true), Align.MIDDLE, 90));
+        if (fits(g, mark, x + way * b.width() + 1.25, y, 2.5, 90, area)) {
+          return;
+        }
       }
     }
-    // A stone at the edge of a part reaches past the paper; its mark doesn't.
-    tries.removeIf(
-        l ->
-            LabelShape.bounds(l).minX() < area.minX() + 1
-                || LabelShape.bounds(l).maxX() > area.maxX() - 1);
-    g.firstFree(tries, 0.2);
+  }
+
+  // Writes the mark there if there is room. A stone at the edge of a part reaches past the paper;
+  // its mark doesn't.
+  private static boolean fits(
+      Board g, String mark, double x, double y, double height, double degrees, Box area) {
+    Lettering lettering = new Lettering(height, true);
+    Mark.Label label = new Mark.Label(new Point(x, y), mark, lettering, Align.MIDDLE, degrees);
+    Box ink = LabelShape.bounds(label);
+    return ink.minX() >= area.minX() + 1
+        && ink.maxX() <= area.maxX() - 1
+        && g.firstFree(List.of(label), 0.2);
   }
 
   private static double running(

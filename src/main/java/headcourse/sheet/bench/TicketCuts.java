@@ -22,7 +22,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 
-/** The ticket's work, step by step: saw passes with how the piece lies and notches. */
+/** The ticket's work, step by step: notches, saw passes with how the piece lies, offsets. */
 final class TicketCuts {
   private static final double PAD = 2;
   private final SheetContext c;
@@ -49,6 +49,11 @@ final class TicketCuts {
     double y = notches(b, left, x, top, width);
     if (!piece.saw().isEmpty()) {
       y = saw(b, x, y, w);
+    }
+    double below = new TicketArris(c, piece, type).offsets(b, x, y + 2, w);
+    if (below > y + 2) {
+      b.line(left, y + 0.6, left + width, y + 0.6, Pen.FINE);
+      y = below;
     }
     return y;
   }

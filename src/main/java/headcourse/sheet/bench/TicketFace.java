@@ -33,26 +33,41 @@ final class TicketFace {
   private static final double SIDE = 13.5;
   private static final double ABOVE = 14;
   private static final double BELOW = 12;
+
+  /** The figure is this high at least, mm, unless a stone is lower at the usual scale. */
   private static final double FIGURE = 37;
+
+  private static final double LOWEST = 24;
+
   private static final double PAD = 2;
 
   private final SheetContext c;
-  private final Ticket ticket;
   private final Piece piece;
   private final TicketType type;
+  private final TicketFaceWords words;
+  private final double titleHeight;
+  private final double wordsHeight;
   private final List<String> loose = new ArrayList<>();
 
-  TicketFace(SheetContext c, Ticket ticket, TicketType type) {
+  /** A face of a width, mm. */
+  TicketFace(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
-    this.ticket = ticket;
     this.piece = ticket.piece();
     this.type = type;
+    this.words = new TicketFaceWords(c, ticket, type);
+    this.titleHeight = titleHeight(width);
+    this.wordsHeight = words.height(width, diagonals());
   }
 
-  double height(double width) {
-    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
-    double f = type.factor();
-    return titleHeight(width) + (ABOVE + FIGURE + BELOW) * f + words.height(width, diagonals());
+  double height() {
+    return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor() + wordsHeight;
+  }
+
+  /** What the stone takes at 1 1/2 in to the foot, or 1:10. */
+  private double figureHeight() {
+    double usual = c.job().units() == headcourse.units.Units.INCH ? 8 : 10;
+    Box own = piece.stone().outline().transformed(OwnFrame.of(piece.stone())).bounds();
+    return Math.max(LOWEST, Math.min(FIGURE, own.height() / usual + 0.5));
   }
 
   // Room for the diagonals in words, should they find no place in the figure.
@@ -70,9 +85,8 @@ final class TicketFace {
 
   void draw(Board board, Box box) {
     double f = type.factor();
-    TicketFaceWords words = new TicketFaceWords(c, ticket, type);
-    double bottom = box.maxY() - words.height(box.width(), diagonals());
-    double title = titleHeight(box.width());
+    double bottom = box.maxY() - wordsHeight;
+    double title = titleHeight;
     Box room =
         new Box(
             box.minX() + SIDE * f,

@@ -8,15 +8,10 @@ import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
-import headcourse.job.HeadSpec;
-import headcourse.job.Opening;
-import headcourse.layout.ArrisLimit;
-import headcourse.layout.ChordOffsets;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
-import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,8 +21,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What is written under a ticket's face: the key's side, rakes, long points, height, chords, blanks
- * of stones alike, edges to dress.
+ * What is written under a ticket's face: the key's side, rakes, long points, height, the arris
+ * under a curve, blanks of stones alike, edges to dress.
  */
 record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
   private static final double PAD = 2;
@@ -65,12 +60,7 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       String diagonals = c.say("ticket.diagonals", String.join(" / ", loose));
       y = TextFlow.paragraph(b, x, y, w, diagonals, type.note());
     }
-    for (ChordOffsets o : ChordOffsets.of(piece().stone())) {
-      if (o.greatest() * 2 >= c.job().grid().tick().mm()) {
-        y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
-      }
-    }
-    String arris = arris();
+    String arris = new TicketArris(c, piece(), type).told();
     if (!arris.isEmpty()) {
       y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
     }
@@ -84,26 +74,6 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
     }
     return y;
-  }
-
-  // What becomes of a straight arris under a curved soffit.
-  private String arris() {
-    Length off = Length.mm(piece().stone().chordDeviation());
-    HeadSpec spec =
-        c.job().openings().stream()
-            .filter(o -> piece().mark().startsWith(o.mark() + "-"))
-            .map(Opening::head)
-            .findFirst()
-            .orElseThrow();
-    String stands = c.format().withUnit(c.format().grid().snap(off));
-    if (ArrisLimit.worked(spec)) {
-      boolean some = off.mm() * 2 >= c.job().grid().tick().mm();
-      return some ? c.say("ticket.arris-worked", stands) : "";
-    }
-    Length most = ArrisLimit.of(c.job(), spec);
-    return off.mm() > most.mm() + 1e-9
-        ? c.say("ticket.arris-over", stands, c.format().withUnit(most))
-        : "";
   }
 
   private String dress() {
@@ -125,16 +95,6 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       join = "; ";
     }
     return dress.toString();
-  }
-
-  private String chord(ChordOffsets o) {
-    LengthFormat f = c.format();
-    return c.say(
-        "ticket.chord",
-        f.withUnit(Length.mm(o.chord())),
-        f.tape(Length.mm(o.quarter())),
-        f.tape(Length.mm(o.half())),
-        f.tape(Length.mm(o.threeQuarters())));
   }
 
   private Lettering fitting(String text, double width) {

@@ -37,10 +37,18 @@ final class TicketNotch {
   private final Piece piece;
   private final TicketType type;
 
-  TicketNotch(SheetContext c, Ticket ticket, TicketType type) {
+  private final String title;
+
+  /** How far below the panel's upper edge the figure begins, mm. */
+  private final double top;
+
+  /** A notch's panel of a width, mm. */
+  TicketNotch(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
+    this.title = c.say(piece.notches().isEmpty() ? "ticket.no-notch" : "ticket.notch");
+    this.top = 2.4 + TextFlow.height(title, width - 2 * PAD, type.note());
   }
 
   private double bed() {
@@ -52,20 +60,12 @@ final class TicketNotch {
     return Math.min(bed(), BED);
   }
 
-  private String title() {
-    return piece.notches().isEmpty() ? c.say("ticket.no-notch") : c.say("ticket.notch");
-  }
-
-  private double top(double width) {
-    return 2.4 + TextFlow.height(title(), width - 2 * PAD, type.note());
-  }
-
-  double height(double width) {
+  double height() {
     if (piece.notches().isEmpty()) {
-      return top(width);
+      return top;
     }
     double figure = WALL + shown() + piece.thickness().mm();
-    return top(width) + figure + type.edge().height() * 1.4 + 5.6;
+    return top + figure + type.edge().height() * 1.4 + 5.6;
   }
 
   void draw(Board board, Box box) {
@@ -75,12 +75,7 @@ final class TicketNotch {
         "",
         g ->
             TextFlow.paragraph(
-                g,
-                box.minX() + PAD,
-                box.minY() + 2.4,
-                box.width() - 2 * PAD,
-                title(),
-                type.note()));
+                g, box.minX() + PAD, box.minY() + 2.4, box.width() - 2 * PAD, title, type.note()));
     if (!piece.notches().isEmpty()) {
       Notch n = piece.notches().get(0);
       board.group(
@@ -96,7 +91,7 @@ final class TicketNotch {
     double t = piece.thickness().mm();
     double mouthWide = LabelShape.width(c.format().tape(n.mouth()), type.edge());
     double x0 = box.minX() + Math.max(13, mouthWide + 7.5);
-    double wall = box.minY() + top(box.width()) + WALL;
+    double wall = box.minY() + top + WALL;
     double back = wall + shown();
     double wide = box.maxX() - 3 - x0;
     List<Point> body =

@@ -27,14 +27,26 @@ final class TicketSection {
   private static final double PAD = 2;
   private static final double FIGURE = 24;
   private static final double PLAN = 9;
+
+  /** What the L takes of the width beside a plan. */
+  private static final double SECTION = 0.52;
+
   private final SheetContext c;
   private final Piece piece;
   private final TicketType type;
 
-  TicketSection(SheetContext c, Ticket ticket, TicketType type) {
+  private final String relief;
+  private final double titleHeight;
+  private final double reliefHeight;
+
+  /** A section of a width, mm. */
+  TicketSection(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
+    this.relief = relief();
+    this.titleHeight = noteHeight(longestTitle(), width);
+    this.reliefHeight = noteHeight(relief, width);
   }
 
   private boolean returns() {
@@ -63,32 +75,27 @@ final class TicketSection {
     return returns() ? type.edge().height() * 1.4 + 5.6 : 2;
   }
 
-  private double fixed(double width) {
-    double plan = relieved() ? PLAN * type.factor() + type.edge().height() * 1.4 + 6.5 : 0;
-    return 2.4
-        + noteHeight(longestTitle(), width)
-        + above()
-        + below()
-        + plan
-        + noteHeight(relief(), width)
-        + 0.5;
+  private double fixed() {
+    return 2.4 + titleHeight + above() + below() + reliefHeight + 0.5;
   }
 
-  double height(double width) {
-    return fixed(width) + FIGURE * type.factor();
+  double height() {
+    return fixed() + FIGURE * type.factor();
   }
 
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
     double s = returns() ? piece.returnDepth().mm() : t;
-    double roomW = box.width() - 12 - type.note().height() * 2;
-    double roomH = box.height() - fixed(box.width());
+    // Where the return is cut away, the plan of it stands beside the L.
+    double mine = relieved() ? box.width() * SECTION : box.width();
+    double roomW = mine - (relieved() ? 4 : 12) - type.note().height() * 2;
+    double roomH = box.height() - fixed();
     // The leg is shown up to the return or so; what matters is at the corner.
     double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
-    double right = box.centre().x() + s * k / 2;
-    double top = box.minY() + 2.4 + noteHeight(longestTitle(), box.width()) + above();
+    double right = box.minX() + mine / 2 + s * k / 2;
+    double top = box.minY() + 2.4 + titleHeight + above();
     double bottom = top + roomH;
     top = bottom - shown * k;
     boolean broken = shown < piece.stone().height().mm();
@@ -119,7 +126,7 @@ final class TicketSection {
               0.2);
         });
     if (relieved()) {
-      plan(board, box, bottom + below());
+      plan(board, new Box(box.minX() + mine, box.minY(), box.maxX(), box.maxY()), bottom);
     }
     board.group(
         Role.NOTES,
@@ -130,15 +137,15 @@ final class TicketSection {
           double w = box.width() - 2 * PAD;
           String title = c.say("ticket.section", scale.name());
           TextFlow.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
-          double y = box.maxY() - noteHeight(relief(), box.width());
-          TextFlow.paragraph(g, x, y, w, relief(), type.note());
+          double y = box.maxY() - reliefHeight;
+          TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
   }
 
   // The return from above, the wall's side up, left and right as on the face.
-  private void plan(Board board, Box box, double top) {
+  private void plan(Board board, Box box, double foot) {
     double high = PLAN * type.factor();
-    double wide = box.width() - 14;
+    double wide = box.width() - 5;
     double bottom = piece.stone().bottom().mm();
     double k = Math.min(wide / bottom, high / piece.returnDepth().mm());
     double t = piece.thickness().mm() * k;
@@ -152,10 +159,10 @@ final class TicketSection {
     board.group(
         Role.FIGURE,
         "",
-        relief(),
+        relief,
         g -> {
-          double y0 = top + high - s;
-          double y1 = top + high;
+          double y0 = foot - s;
+          double y1 = foot;
           g.outline(Path.rect(x0, y1 - t, x1 - x0, t), Shade.KEY, Pen.CUT);
           double from = left ? b : x0;
           double to = left ? x1 : a;
@@ -163,7 +170,10 @@ final class TicketSection {
             g.outline(Path.rect(from, y0, to - from, s - t), Shade.STONE, Pen.CUT);
           }
           g.stroke(Path.rect(a, y0, b - a, s - t), Pen.HIDDEN);
-          new Outer(g, type.edge()).under(a, b, y1, c.format().tape(piece.relief()));
+          String size = c.format().tape(piece.relief());
+          double half = LabelShape.width(size, type.edge()) / 2 + 1;
+          double at = Math.min(box.maxX() - half, Math.max(box.minX() + half, (a + b) / 2));
+          new Outer(g, type.edge()).under(a, b, y1, size, at);
         });
   }
 
@@ -210,9 +220,14 @@ final class TicketSection {
 
     /** Below an object. */
     void under(double x0, double x1, double y, String text) {
+      under(x0, x1, y, text, (x0 + x1) / 2);
+    }
+
+    /** Below an object, the middle of the text at a place. */
+    void under(double x0, double x1, double y, String text, double at) {
       lines(x0, x1, y, y + AWAY, 1);
       double base = y + AWAY + 1.8 + LabelShape.above(text, lettering);
-      g.text((x0 + x1) / 2, base, text, lettering, Align.MIDDLE);
+      g.text(at, base, text, lettering, Align.MIDDLE);
     }
 
     /** To the left of an object. */

@@ -28,9 +28,9 @@ public final class TicketSheets implements SheetComposer {
    * @param turn how the pages lie
    * @param columns tickets side by side
    * @param type lettering
-   * @param pages rows of each page, the least height of each row
+   * @param pages rows of each page
    */
-  private record Plan(Turn turn, int columns, TicketType type, List<List<Double>> pages) {
+  private record Plan(Turn turn, int columns, TicketType type, List<List<Row>> pages) {
     boolean better(Plan o) {
       if (pages.size() != o.pages.size()) {
         return pages.size() < o.pages.size();
@@ -43,23 +43,39 @@ public final class TicketSheets implements SheetComposer {
     }
   }
 
+  /**
+   * Tickets side by side.
+   *
+   * @param height the least, mm
+   */
+  private record Row(List<Ticket> tickets, List<TicketPanels> panels, double height) {
+    static Row of(SheetContext c, List<Ticket> tickets, TicketType type, double width) {
+      List<TicketPanels> panels = new ArrayList<>();
+      double height = 0;
+      for (Ticket t : tickets) {
+        TicketPanels p = new TicketPanels(c, t, type, width);
+        panels.add(p);
+        height = Math.max(height, p.height());
+      }
+      return new Row(tickets, panels, height);
+    }
+  }
+
   @Override
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
     Plan plan = null;
     for (Turn turn : Turn.values()) {
       double width = c.area(turn).width();
-      int most = Math.max(1, (int) Math.floor((width + GAP) / (LEAST_WIDTH + GAP)));
-      for (int columns = 1; columns <= most; columns++) {
+      int widest = Math.max(1, (int) Math.floor((width + GAP) / (LEAST_WIDTH + GAP)));
+      for (int columns = 1; columns <= widest; columns++) {
         double w = (width - GAP * (columns - 1)) / columns;
         for (TicketType type : List.of(TicketType.SMALL, TicketType.LARGE)) {
           if (type == TicketType.LARGE && w < LEAST_WIDTH * type.factor()) {
             continue;
           }
-          if (plan != null && leastPages(c, tickets, turn, columns, type) > plan.pages.size()) {
-            continue;
-          }
-          Plan p = plan(c, tickets, turn, columns, w, type);
+          int most = plan == null ? Integer.MAX_VALUE : plan.pages.size();
+          Plan p = plan(c, tickets, turn, columns, w, type, most);
           if (p != null && (plan == null || p.better(plan))) {
             plan = p;
           }
@@ -67,7 +83,8 @@ public final class TicketSheets implements SheetComposer {
       }
     }
     for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
-      Plan p = plan(c, tickets, turn, 1, c.area(turn).width(), TicketType.TIGHT);
+      double w = c.area(turn).width();
+      Plan p = plan(c, tickets, turn, 1, w, TicketType.TIGHT, Integer.MAX_VALUE);
       if (p != null && (plan == null || p.better(plan))) {
         plan = p;
       }
@@ -75,64 +92,75 @@ public final class TicketSheets implements SheetComposer {
     if (plan == null) {
       throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
     }
-    return pages(c, tickets, plan);
+    return pages(c, plan);
   }
 
-  // No plan of this kind takes fewer pages, since no ticket is lower than its mark and its view.
-  private static int leastPages(
-      SheetContext c, List<Ticket> tickets, Turn turn, int columns, TicketType type) {
-    double least = TicketSide.least(type);
-    int rows = Math.max(1, (int) Math.floor((c.area(turn).height() + GAP) / (least + GAP)));
-    return (tickets.size() + rows * columns - 1) / (rows * columns);
-  }
-
+  // Null where a ticket is too tall, or where there would be more pages than so many.
   private static Plan plan(
-      SheetContext c, List<Ticket> tickets, Turn turn, int columns, double w, TicketType type) {
+      SheetContext c,
+      List<Ticket> tickets,
+      Turn turn,
+      int columns,
+      double w,
+      TicketType type,
+      int most) {
     double room = c.area(turn).height();
-    List<List<Double>> pages = new ArrayList<>();
-    List<Double> page = new ArrayList<>();
+    // No ticket is lower than its mark and its view.
+    double lowest = TicketSide.least(type);
+    int perPage = columns * Math.max(1, (int) Math.floor((room + GAP) / (lowest + GAP)));
+    if (leastPages(tickets.size(), perPage) > most) {
+      return null;
+    }
+    List<List<Row>> pages = new ArrayList<>();
+    List<Row> page = new ArrayList<>();
+    pages.add(page);
     double used = 0;
     for (int i = 0; i < tickets.size(); i += columns) {
-      double row = 0;
-      for (Ticket t : tickets.subList(i, Math.min(tickets.size(), i + columns))) {
-        row = Math.max(row, new TicketPanels(c, t, type).height(w));
-      }
-      if (row > room) {
+      List<Ticket> abreast = tickets.subList(i, Math.min(tickets.size(), i + columns));
+      Row row = Row.of(c, abreast, type, w);
+      if (row.height > room) {
         return null;
       }
-      if (!page.isEmpty() && used + GAP + row > room) {
-        pages.add(page);
+      if (!page.isEmpty() && used + GAP + row.height > room) {
+        if (pages.size() + leastPages(tickets.size() - i, perPage) > most) {
+          return null;
+        }
         page = new ArrayList<>();
+        pages.add(page);
         used = 0;
       }
-      used += (page.isEmpty() ? 0 : GAP) + row;
+      used += (page.isEmpty() ? 0 : GAP) + row.height;
       page.add(row);
     }
-    pages.add(page);
     return new Plan(turn, columns, type, pages);
   }
 
-  private static List<PageDraft> pages(SheetContext c, List<Ticket> tickets, Plan plan) {
+  private static int leastPages(int tickets, int perPage) {
+    return (tickets + perPage - 1) / perPage;
+  }
+
+  private static List<PageDraft> pages(SheetContext c, Plan plan) {
     List<PageDraft> drafts = new ArrayList<>();
-    int next = 0;
     String last = "";
-    for (List<Double> rows : plan.pages) {
-      int here = Math.min(tickets.size() - next, rows.size() * plan.columns);
-      String first = tickets.get(next).piece().mark();
-      String to = tickets.get(next + here - 1).piece().mark();
-      String marks = here == 1 ? first : first + " … " + to;
+    for (List<Row> rows : plan.pages) {
+      List<Ticket> ends = rows.get(rows.size() - 1).tickets;
+      String first = rows.get(0).tickets.get(0).piece().mark();
+      String to = ends.get(ends.size() - 1).piece().mark();
+      boolean lone = rows.size() == 1 && ends.size() == 1;
+      String marks = lone ? first : first + " … " + to;
       PageDraft page = c.page(plan.turn, marks, c.say("ticket.title"));
       Box area = page.area();
       double w = (area.width() - GAP * (plan.columns - 1)) / plan.columns;
       double spare = area.height() - GAP * (rows.size() - 1);
-      for (double row : rows) {
-        spare -= row;
+      for (Row row : rows) {
+        spare -= row.height;
       }
       double y = area.minY();
-      for (double row : rows) {
-        double h = Math.max(row, Math.min(row + spare / rows.size(), w * TALLEST));
-        for (int i = 0; i < plan.columns && next < tickets.size(); i++) {
-          Ticket t = tickets.get(next++);
+      for (Row row : rows) {
+        double least = row.height;
+        double h = Math.max(least, Math.min(least + spare / rows.size(), w * TALLEST));
+        for (int i = 0; i < row.tickets.size(); i++) {
+          Ticket t = row.tickets.get(i);
           Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
           String opening = t.head().layout().opening().mark();
           if (!opening.equals(last)) {
@@ -140,7 +168,7 @@ public final class TicketSheets implements SheetComposer {
           }
           last = opening;
           page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
-          new TicketPanels(c, t, plan.type).draw(page.board(), box);
+          row.panels.get(i).draw(page.board(), box);
         }
         y += h + GAP;
       }

@@ -123,7 +123,7 @@ final class TicketSide {
   /** Whether a ticket printed before stones were fitted is wrong. */
   private boolean changed(Piece p) {
     return c.work().heads().stream()
-        .filter(h -> h.pieces().contains(p))
+        .filter(h -> !h.layout().asBuilt().changes().isEmpty() && h.pieces().contains(p))
         .flatMap(h -> h.layout().asBuilt().changes().stream())
         .anyMatch(s -> s.kind().ticketChanges() && s.mark().equals(p.stone().mark()));
   }

@@ -3,6 +3,7 @@ package headcourse.sheet.book;
 import headcourse.drawing.PageSet;
 import headcourse.job.Bundle;
 import headcourse.sheet.Binder;
+import headcourse.sheet.Gathering;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -72,6 +73,7 @@ public final class SheetBook {
         drafts.addAll(sheet.compose(context));
       }
     }
-    return Binder.bind(context, drafts);
+    // A contractor hangs few large sheets side by side; bench and wall want one thing a page.
+    return Binder.bind(context, bundle == Bundle.CONTRACTOR ? Gathering.of(drafts) : drafts);
   }
 }

@@ -18,28 +18,31 @@ import java.util.List;
 final class Callouts {
   private static final double AIR = 1.6;
 
-  private record Name(Point at, String text) {}
+  private record Name(Point at, List<String> lines) {}
 
   private final List<Name> names = new ArrayList<>();
+  private final double width;
   private final Lettering lettering;
 
   /** Names in a column of so much width, mm. */
   Callouts(double width) {
+    this.width = width;
     this.lettering = new Lettering(width >= 105 ? 3.5 : 2.5, false);
   }
 
   /** Names a place on paper. */
   void add(Point at, String text) {
-    names.add(new Name(at, text));
+    names.add(new Name(at, TextFlow.lines(text, width, lettering)));
   }
 
-  /** Height of all names in a column of so much width. */
-  double height(double width) {
-    return names.stream().mapToDouble(n -> block(n, width)).sum();
+  /** Height of all names. */
+  double height() {
+    return names.stream().mapToDouble(this::block).sum();
   }
 
-  private double block(Name n, double width) {
-    return TextFlow.height(n.text, width, lettering) - lettering.height() * 0.75 + AIR;
+  private double block(Name n) {
+    double lines = n.lines.size() * lettering.height() * TextFlow.LEADING;
+    return lines - lettering.height() * 0.75 + AIR;
   }
 
   /**
@@ -49,12 +52,12 @@ final class Callouts {
    * @param x left end of the names
    * @param top upper end of the room, {@code bottom} its lower end
    */
-  void draw(Board board, double elbow, double x, double width, double top, double bottom) {
+  void draw(Board board, double elbow, double x, double top, double bottom) {
     List<Name> order = new ArrayList<>(names);
     order.sort(Comparator.comparingDouble(n -> n.at.y()));
-    double[] y = places(order, width, top, bottom);
+    double[] y = places(order, top, bottom);
     for (int i = 0; i < order.size(); i++) {
-      TextFlow.paragraph(board, x, y[i], width, order.get(i).text, lettering);
+      TextFlow.paragraph(board, x, y[i], order.get(i).lines, lettering);
     }
     for (int i = 0; i < order.size(); i++) {
       Name n = order.get(i);
@@ -66,16 +69,16 @@ final class Callouts {
   }
 
   // Each as near to its place as the ones above and below allow: down from the top, then up again.
-  private double[] places(List<Name> order, double width, double top, double bottom) {
+  private double[] places(List<Name> order, double top, double bottom) {
     double[] y = new double[order.size()];
     double low = top;
     for (int i = 0; i < y.length; i++) {
       y[i] = Math.max(low, order.get(i).at.y() - lettering.height() / 2);
-      low = y[i] + block(order.get(i), width);
+      low = y[i] + block(order.get(i));
     }
     double high = bottom;
     for (int i = y.length - 1; i >= 0; i--) {
-      high -= block(order.get(i), width);
+      high -= block(order.get(i));
       y[i] = Math.max(top, Math.min(y[i], high));
       high = y[i];
     }

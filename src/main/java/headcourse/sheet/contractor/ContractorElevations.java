@@ -21,11 +21,24 @@ import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Every opening's head to scale with its dimensions, as many on a page as there is room for. */
 public final class ContractorElevations implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final double BAR = 12;
+
+  /** No elevation is drawn taller, mm. */
+  private static final double TALLEST = 260;
+
+  /** What the words over an elevation take, about, mm. */
+  private static final double WORDS = 50;
+
+  /** From this width on paper has room for two elevations side by side, mm. */
+  private static final double PAIR = 500;
+
+  /** How much smaller they may then be drawn: a step of the metric scales, two of the imperial. */
+  private static final double SMALLER = 2.5;
 
   /** The elevations of a contractor's set. */
   public ContractorElevations() {}
@@ -38,15 +51,41 @@ public final class ContractorElevations implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext context) {
     String title = context.say("contractor.elevations");
-    SheetFlow flow = new SheetFlow(context, Turn.LANDSCAPE, "E1", title, "", 1);
+    int columns = inPairs(context, title) ? 2 : 1;
+    SheetFlow flow = flow(context, title, columns);
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
     for (HeadWork head : context.work().heads()) {
-      one(flow, context, head);
+      // Four on a sheet: two beside two.
+      one(flow, context, head, flow.tallest() / columns);
     }
     return flow.pages();
   }
 
-  private static void one(SheetFlow flow, SheetContext context, HeadWork head) {
+  private static SheetFlow flow(SheetContext context, String title, int columns) {
+    return new SheetFlow(context, Turn.LANDSCAPE, "E1", title, "", columns);
+  }
+
+  /** Whether four on a sheet draw no elevation much smaller. */
+  private static boolean inPairs(SheetContext context, String title) {
+    if (context.work().heads().size() < 2 || context.area(Turn.LANDSCAPE).width() < PAIR) {
+      return false;
+    }
+    SheetFlow whole = flow(context, title, 1);
+    SheetFlow half = flow(context, title, 2);
+    for (HeadWork head : context.work().heads()) {
+      HeadFigures figures = new HeadFigures(head, context.format());
+      Optional<DimensionedFigure> wide = fitting(context, figures, whole.width(), TALLEST);
+      Optional<DimensionedFigure> narrow =
+          fitting(context, figures, half.width(), half.tallest() / 2 - WORDS);
+      if (narrow.isEmpty()
+          || narrow.get().scale().reduction() > SMALLER * wide.get().scale().reduction()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static void one(SheetFlow flow, SheetContext context, HeadWork head, double height) {
     HeadFigures figures = new HeadFigures(head, context.format());
     Opening opening = head.layout().opening();
     List<String> notes = notes(context, figures);
@@ -55,7 +94,7 @@ public final class ContractorElevations implements SheetComposer {
     boolean notesLast = changes.depth() > 0;
     double said = notesLast ? changes.depth() : notes.size() * TEXT.height() * 2.4;
     double words = 16 + said + BAR;
-    DimensionedFigure figure = figure(context, figures, flow.width(), flow.tallest() - words);
+    DimensionedFigure figure = figure(context, figures, flow.width(), height - words);
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
     flow.heading(name, words - 10 + figure.height());
     flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
@@ -93,19 +132,28 @@ public final class ContractorElevations implements SheetComposer {
 
   private static DimensionedFigure figure(
       SheetContext context, HeadFigures figures, double width, double height) {
-    DimensionedFigure last = null;
-    for (Scale s : Scale.ladder(context.job().units())) {
-      var f = DimensionedFigure.of(figures, s, context.words(), width);
-      if (f.isPresent()) {
-        last = f.get();
-        if (last.height() <= Math.min(height, 260)) {
-          return last;
+    return fitting(context, figures, width, height)
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "no room on the paper for " + figures.layout().opening().mark()));
+  }
+
+  /**
+   * The largest that is no taller, its widths left out only where it is too tall with them at any
+   * scale; failing that, the smallest that is no wider.
+   */
+  private static Optional<DimensionedFigure> fitting(
+      SheetContext context, HeadFigures figures, double width, double height) {
+    Optional<DimensionedFigure> last = Optional.empty();
+    for (boolean sized : new boolean[] {true, false}) {
+      for (Scale s : Scale.ladder(context.job().units())) {
+        var f = DimensionedFigure.of(figures, s, context.words(), width, sized);
+        last = f.isPresent() ? f : last;
+        if (f.isPresent() && f.get().height() <= Math.min(height, TALLEST)) {
+          return f;
         }
       }
-    }
-    if (last == null) {
-      throw new IllegalStateException(
-          "no room on the paper for " + figures.layout().opening().mark());
     }
     return last;
   }

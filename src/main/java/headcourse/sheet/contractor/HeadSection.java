@@ -70,27 +70,32 @@ final class HeadSection {
     return 38;
   }
 
-  /** Draws it; returns its lower end. */
-  double draw(Board board, Scale scale, double x, double top, double width) {
+  private LayerChain chain() {
+    return new LayerChain(context.format(), BuildUp.thicknesses(job));
+  }
+
+  /** Where it lies with its upper left corner at a place and so much width for all. */
+  SectionPlace place(Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    LayerChain chain = new LayerChain(context.format(), BuildUp.thicknesses(job));
-    double above = chain.depth(layers.depths(), f) + 3;
+    double above = chain().depth(layers.depths(), f) + 3;
     Point origin = new Point(x + LEFT + proud() * f, top + above + (ABOVE + height) * f);
     Similarity view = Similarity.toPaper(f, origin);
-    layers(board, view);
-    chain.draw(board, view, layers.depths(), height + ABOVE);
-    sizes(board, view);
-    double bottom = origin.y() + BELOW * f + 18;
     String deep = context.format().withUnit(headcourse.units.Length.mm(returned()));
     double over = Dimensions.overshoot(deep, SIZE, returned() * f);
     double clear = view.apply(new Point(returned(), 0)).x() + over;
     double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 2, clear);
-    double column = x + width - elbow - 10;
-    Callouts names = names(view, column);
-    double need = names.height(column);
-    bottom = Math.max(bottom, top + above + need + 2);
-    names.draw(board, elbow, elbow + 10, column, top + above, bottom);
-    return bottom;
+    Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
+    double low = origin.y() + BELOW * f + 18;
+    double bottom = Math.max(low, top + above + names.height() + 2);
+    return new SectionPlace(view, elbow, names, top + above, bottom);
+  }
+
+  /** Draws it. */
+  void draw(Board board, SectionPlace place) {
+    layers(board, place.view());
+    chain().draw(board, place.view(), layers.depths(), height + ABOVE);
+    sizes(board, place.view());
+    place.drawNames(board);
   }
 
   private static Box box(Similarity view, double x0, double y0, double x1, double y1) {

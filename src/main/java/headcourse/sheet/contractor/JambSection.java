@@ -47,30 +47,39 @@ final class JambSection {
     return Math.max(layers.framing(), reveal) + 5;
   }
 
-  double draw(Board b, Scale scale, double x, double top, double width) {
+  private String deep() {
+    return context.format().withUnit(Length.mm(reveal));
+  }
+
+  /** Where it lies with its upper left corner at a place and so much width for all. */
+  SectionPlace place(Scale scale, double x, double top, double width) {
     double f = scale.factor();
-    String deep = context.format().withUnit(Length.mm(reveal));
-    double over = returned() ? Dimensions.overshoot(deep, SIZE, reveal * f) : 0;
+    double over = returned() ? Dimensions.overshoot(deep(), SIZE, reveal * f) : 0;
     double high = Math.max(trueHeight() * f, reveal * f + over);
     Point origin = new Point(x + LEFT, top + high);
     Similarity view = Similarity.toPaper(f, origin);
+    double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
+    Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
+    double bottom = Math.max(origin.y() + 7, top + names.height() + 2);
+    return new SectionPlace(view, elbow, names, top, bottom);
+  }
+
+  /** Draws it. */
+  void draw(Board b, SectionPlace place) {
+    Similarity view = place.view();
     layers(b, view);
     if (returned()) {
       new Dimensions(b)
-          .aligned(view.apply(Point.ORIGIN), view.apply(new Point(0, reveal)), 9, deep, SIZE);
+          .aligned(view.apply(Point.ORIGIN), view.apply(new Point(0, reveal)), 9, deep(), SIZE);
     }
+    Point middle = view.apply(new Point(LENGTH / 2, 0));
     b.text(
-        view.apply(new Point(LENGTH / 2, 0)).x(),
-        origin.y() + 5,
+        middle.x(),
+        middle.y() + 5,
         context.say("contractor.outside"),
         new Lettering(2.5, true),
         Align.MIDDLE);
-    double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
-    double column = x + width - elbow - 10;
-    Callouts names = names(view, column);
-    double bottom = Math.max(origin.y() + 7, top + names.height(column) + 2);
-    names.draw(b, elbow, elbow + 10, column, top, bottom);
-    return bottom;
+    place.drawNames(b);
   }
 
   private void layers(Board b, Similarity view) {

@@ -11,57 +11,88 @@ import headcourse.sheet.SheetFlow;
 import headcourse.sheet.TextFlow;
 import java.util.List;
 
-/** The box that whoever reviews the drawings fills in and signs. */
+/**
+ * The box that whoever reviews the drawings fills in and signs: boxes to tick, and lines to fill in
+ * beside them, or under them where the words are long.
+ */
 final class ReviewBox {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final Lettering SMALL = Lettering.NOTE;
   private static final double PAD = 3;
-  private static final double LINE = 11;
+  private static final double TICK = 7;
+  private static final double LINE = 10;
 
-  private ReviewBox() {}
+  /** Air between the boxes to tick and what stands beside them, mm. */
+  private static final double AIR = 10;
 
-  static void draw(SheetFlow flow, SheetContext context) {
-    double width = Math.min(flow.width(), 190);
-    String text = context.say("contractor.review-text");
-    double words = TextFlow.height(text, width - 2 * PAD, SMALL);
-    List<String> ticks =
+  /** The shortest line to write on, mm. */
+  private static final double SHORTEST = 55;
+
+  private final String text;
+  private final List<String> ticks;
+  private final List<String> lines;
+  private final double width;
+  private final double words;
+  private final double ticksWidth;
+  private final boolean beside;
+
+  private ReviewBox(SheetFlow flow, SheetContext context) {
+    width = Math.min(flow.width(), 190);
+    text = context.say("contractor.review-text");
+    words = TextFlow.height(text, width - 2 * PAD, SMALL);
+    ticks =
         List.of(
-            "contractor.review-as-drawn", "contractor.review-as-noted", "contractor.review-again");
-    List<String> lines =
+            context.say("contractor.review-as-drawn"),
+            context.say("contractor.review-as-noted"),
+            context.say("contractor.review-again"));
+    lines =
         List.of(
-            "contractor.review-verified",
-            "contractor.review-name",
-            "contractor.review-firm",
-            "contractor.review-date",
-            "contractor.review-signature");
-    double height = PAD + words + ticks.size() * 7 + lines.size() * LINE + PAD;
-    flow.heading(context.say("contractor.review"), height);
-    flow.figure(height + 2, (b, x, y) -> box(b, context, x, y, width, height, text, ticks, lines));
+            context.say("contractor.review-verified"),
+            context.say("contractor.review-name"),
+            context.say("contractor.review-firm"),
+            context.say("contractor.review-date"),
+            context.say("contractor.review-signature"));
+    ticksWidth = PAD + TICK + widest(ticks, TEXT) + AIR;
+    beside = ticksWidth + widest(lines, SMALL) + 3 + SHORTEST + PAD <= width;
   }
 
-  private static void box(
-      Board b,
-      SheetContext context,
-      double x,
-      double top,
-      double width,
-      double height,
-      String text,
-      List<String> ticks,
-      List<String> lines) {
-    b.stroke(Path.rect(x, top, width, height), Pen.CUT);
-    double y = TextFlow.paragraph(b, x + PAD, top + PAD, width - 2 * PAD, text, SMALL);
-    for (String key : ticks) {
-      b.stroke(Path.rect(x + PAD, y, 4.5, 4.5), Pen.EDGE);
-      b.text(x + PAD + 7, y + 4, context.say(key), TEXT, Align.START);
-      y += 7;
+  private static double widest(List<String> texts, Lettering lettering) {
+    double most = 0;
+    for (String t : texts) {
+      most = Math.max(most, LabelShape.width(t, lettering));
     }
-    for (String key : lines) {
-      String name = context.say(key);
-      b.text(x + PAD, y + LINE - 3, name, SMALL, Align.START);
-      double from = x + PAD + Math.max(28, LabelShape.width(name, SMALL) + 3);
-      b.line(from, y + LINE - 2.6, x + width - PAD, y + LINE - 2.6, Pen.DIMENSION);
-      y += LINE;
+    return most;
+  }
+
+  static void draw(SheetFlow flow, SheetContext context) {
+    ReviewBox box = new ReviewBox(flow, context);
+    flow.heading(context.say("contractor.review"), box.height());
+    flow.figure(box.height() + 2, box::draw);
+  }
+
+  private double height() {
+    double ticked = ticks.size() * TICK;
+    double filled = lines.size() * LINE;
+    return PAD + words + (beside ? Math.max(ticked, filled) : ticked + filled) + PAD;
+  }
+
+  private void draw(Board b, double x, double top) {
+    b.stroke(Path.rect(x, top, width, height()), Pen.CUT);
+    double first = TextFlow.paragraph(b, x + PAD, top + PAD, width - 2 * PAD, text, SMALL);
+    double y = first;
+    for (String tick : ticks) {
+      b.stroke(Path.rect(x + PAD, y, 4.5, 4.5), Pen.EDGE);
+      b.text(x + PAD + TICK, y + 4, tick, TEXT, Align.START);
+      y += TICK;
+    }
+    double left = x + (beside ? ticksWidth : PAD);
+    // Beside the ticks the first line stands level with the first of them.
+    double line = beside ? first - 3 : y;
+    for (String name : lines) {
+      b.text(left, line + LINE - 3, name, SMALL, Align.START);
+      double from = left + Math.max(22, LabelShape.width(name, SMALL) + 3);
+      b.line(from, line + LINE - 2.6, x + width - PAD, line + LINE - 2.6, Pen.DIMENSION);
+      line += LINE;
     }
   }
 }

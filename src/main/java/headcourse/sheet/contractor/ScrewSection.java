@@ -39,13 +39,23 @@ final class ScrewSection {
     return layers.sheathing() + 45;
   }
 
-  double draw(Board b, Scale scale, double x, double top, double width) {
+  /** Where it lies with its upper left corner at a place and so much width for all. */
+  SectionPlace place(Scale scale, double x, double top, double width) {
     double f = scale.factor();
     String deepText = context.format().withUnit(notch.penetration());
     double over = Dimensions.overshoot(deepText, SIZE, notch.penetration().mm() * f);
     double reach = (layers.bed() + notch.penetration().mm()) * f + over;
     Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach));
     Similarity view = Similarity.toPaper(f, origin);
+    double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
+    Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
+    double bottom = Math.max(origin.y() + 9, top + names.height() + 2);
+    return new SectionPlace(view, elbow, names, top, bottom);
+  }
+
+  /** Draws it. */
+  void draw(Board b, SectionPlace place) {
+    Similarity view = place.view();
     double[] d = layers.depths();
     double deep = trueHeight();
     b.outline(rect(view, 0, d[4], LENGTH, deep), Shade.WHITE, Pen.EDGE);
@@ -61,12 +71,7 @@ final class ScrewSection {
     b.outline(JambSection.rect(stone), Shade.KEY, Pen.OUTLINE);
     Hatch.lines(b, stone, 2);
     screw(b, view);
-    double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
-    double column = x + width - elbow - 10;
-    Callouts names = names(view, column);
-    double bottom = Math.max(origin.y() + 9, top + names.height(column) + 2);
-    names.draw(b, elbow, elbow + 10, column, top, bottom);
-    return bottom;
+    place.drawNames(b);
   }
 
   private static Path rect(Similarity view, double x0, double y0, double x1, double y1) {

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 
 /** Sections through head and jamb, drawn from the job's own build-up. */
 public final class SectionSheet implements SheetComposer {
@@ -38,8 +39,8 @@ public final class SectionSheet implements SheetComposer {
     return Bundle.CONTRACTOR;
   }
 
-  private interface Section {
-    double draw(Board board, Scale scale, double x, double y, double width);
+  private interface Placing {
+    SectionPlace place(Scale scale, double x, double y, double width);
   }
 
   @Override
@@ -71,6 +72,7 @@ public final class SectionSheet implements SheetComposer {
           s.trueHeight(),
           HeadSection.margins(),
           230,
+          s::place,
           s::draw);
     }
     List<Length> reveals =
@@ -78,7 +80,7 @@ public final class SectionSheet implements SheetComposer {
     for (Length reveal : reveals) {
       JambSection j = new JambSection(context, reveal);
       String name = context.say("contractor.section-jamb");
-      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, 120, j::draw);
+      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, 120, j::place, j::draw);
     }
     Optional<Notch> notch =
         context.work().heads().stream()
@@ -89,12 +91,12 @@ public final class SectionSheet implements SheetComposer {
     if (notch.isPresent()) {
       ScrewSection s = new ScrewSection(context, notch.get());
       String name = context.say("contractor.section-screw");
-      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, 75, s::draw);
+      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, 75, s::place, s::draw);
     }
     return flow.pages();
   }
 
-  // The largest scale that leaves room for the names; the height is measured by a trial drawing.
+  // The largest scale that leaves room for the names.
   private static void put(
       SheetFlow flow,
       SheetContext context,
@@ -103,7 +105,8 @@ public final class SectionSheet implements SheetComposer {
       double trueHeight,
       double margins,
       double tallest,
-      Section section) {
+      Placing section,
+      BiConsumer<Board, SectionPlace> drawing) {
     double words = 24;
     Scale scale =
         Scale.largest(
@@ -112,12 +115,16 @@ public final class SectionSheet implements SheetComposer {
             trueHeight,
             flow.width() - NAMES - LEFT,
             Math.min(flow.tallest() - words, tallest) - margins);
-    double height = section.draw(new Board(), scale, 0, 0, flow.width());
+    double height = section.place(scale, 0, 0, flow.width()).bottom();
     flow.heading(name, height + 9);
     flow.paragraph(scale.name(), TEXT);
     flow.figure(
         height + 2,
         (b, x, y) ->
-            b.group(Role.FIGURE, "", name, f -> section.draw(f, scale, x, y, flow.width())));
+            b.group(
+                Role.FIGURE,
+                "",
+                name,
+                f -> drawing.accept(f, section.place(scale, x, y, flow.width()))));
   }
 }

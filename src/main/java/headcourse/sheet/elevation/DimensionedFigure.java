@@ -32,23 +32,28 @@ public final class DimensionedFigure {
   private final WidthChain widths;
   private final OpeningChain chain;
 
-  private DimensionedFigure(HeadFigures figures, Scale scale, Words words, double room) {
+  private DimensionedFigure(
+      HeadFigures figures, Scale scale, Words words, double room, boolean sized) {
     this.figures = figures;
     this.part = new HeadPart(1, 1, figures.layout().stones());
     this.scale = scale;
     this.words = words;
     double x0 = room / 2 - figures.box().centre().x() * scale.factor();
     this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
-    this.widths = new WidthChain(figures, flat, room);
+    this.widths = new WidthChain(figures, flat, room, sized);
     this.chain = new OpeningChain(figures, part, words, room);
   }
 
-  /** A head at a scale in so much width of paper; none where it is too wide. */
+  /**
+   * A head at a scale in so much width of paper; none where it is too wide.
+   *
+   * @param sized whether the widths of its stones are to be shown
+   */
   public static Optional<DimensionedFigure> of(
-      HeadFigures figures, Scale scale, Words words, double room) {
+      HeadFigures figures, Scale scale, Words words, double room, boolean sized) {
     return figures.box().width() * scale.factor() + 2 * SIDE > room
         ? Optional.empty()
-        : Optional.of(new DimensionedFigure(figures, scale, words, room));
+        : Optional.of(new DimensionedFigure(figures, scale, words, room, sized));
   }
 
   /** The scale. */

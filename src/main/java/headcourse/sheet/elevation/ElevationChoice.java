@@ -97,8 +97,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       boolean labelled) {
     List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
     ElevationChoice best = null;
+    double narrowest = narrowest(figures);
     for (Scale scale : Scale.ladder(units)) {
-      if (narrowest(figures) * scale.factor() < ElevationFigure.NARROWEST) {
+      if (narrowest * scale.factor() < ElevationFigure.NARROWEST) {
         continue;
       }
       for (Room room : rooms) {
@@ -144,25 +145,37 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       Words words,
       Room room,
       double least) {
+    List<ElevationBands> bands = new ArrayList<>();
+    for (HeadPart part : parts) {
+      Optional<ElevationBands> b = ElevationBands.of(figures, part, scale, words, room.width);
+      if (b.isEmpty()) {
+        return Optional.empty();
+      }
+      bands.add(b.get());
+    }
+    double most = Math.min(room.width, room.height) > 240 ? 14 : 10;
     for (double cap : StoneLabels.HEIGHTS) {
-      double most = Math.min(room.width, room.height) > 240 ? 14 : 10;
-      if (cap > most + 1e-9 || cap < least - 1e-9) {
-        continue;
-      }
-      List<ElevationFigure> all = new ArrayList<>();
-      for (HeadPart part : parts) {
-        Optional<ElevationFigure> f =
-            ElevationFigure.of(figures, part, scale, words, room.width, cap);
-        if (f.isPresent()
-            && f.get().lettering() >= least - 1e-9
-            && f.get().height() <= room.height(parts.size())) {
-          all.add(f.get());
+      if (cap <= most + 1e-9 && cap >= least - 1e-9) {
+        List<ElevationFigure> all = lettered(bands, cap, least, room.height(parts.size()));
+        if (all.size() == parts.size()) {
+          return Optional.of(all);
         }
-      }
-      if (all.size() == parts.size()) {
-        return Optional.of(all);
       }
     }
     return Optional.empty();
+  }
+
+  // The figures up to the first that has no room.
+  private static List<ElevationFigure> lettered(
+      List<ElevationBands> bands, double cap, double least, double height) {
+    List<ElevationFigure> all = new ArrayList<>();
+    for (ElevationBands b : bands) {
+      Optional<ElevationFigure> f = ElevationFigure.of(b, cap);
+      if (f.isEmpty() || f.get().lettering() < least - 1e-9 || f.get().height() > height) {
+        return all;
+      }
+      all.add(f.get());
+    }
+    return all;
   }
 }

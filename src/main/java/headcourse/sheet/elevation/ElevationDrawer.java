@@ -12,7 +12,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.PlacedStone;
 import headcourse.sheet.Board;
-import headcourse.sheet.Ink;
+import headcourse.sheet.elevation.StoneLabels.Setting;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,111 +28,120 @@ public final class ElevationDrawer {
   /** What is shown of the stones besides their outlines. */
   public record Detail(boolean order, boolean screws, double largest) {}
 
+  /** A stone as it lies on paper. */
+  private record Shown(PlacedStone stone, Piece piece, StoneFace face, List<Mark> screws) {
+    boolean key() {
+      return stone.role() == headcourse.layout.Role.KEY;
+    }
+  }
+
+  private List<Shown> shown(Similarity view, List<PlacedStone> stones, Detail detail) {
+    List<Shown> shown = new ArrayList<>();
+    for (PlacedStone s : stones) {
+      Piece piece = figures.work().piece(s.mark());
+      StoneFace face = new StoneFace(s.outline().transformed(view));
+      List<Mark> screws = detail.screws ? screws(view, piece, s.outline().bounds()) : List.of();
+      shown.add(new Shown(s, piece, face, screws));
+    }
+    return shown;
+  }
+
   /**
    * Draws stones, each a group of its own whose id is its full mark.
    *
    * @param view from model space to paper
    */
   public void stones(Board board, Similarity view, List<PlacedStone> stones, Detail detail) {
-    List<List<Mark>> labels = labels(view, stones, detail);
+    List<Shown> shown = shown(view, stones, detail);
+    draw(board, shown, settings(shown, detail));
+  }
+
+  /** Draws stones as labelled before, at the same scale, by {@link #settings}. */
+  void stones(
+      Board board,
+      Similarity view,
+      List<PlacedStone> stones,
+      Detail detail,
+      List<Setting> settings) {
+    draw(board, shown(view, stones, detail), settings);
+  }
+
+  private static void draw(Board board, List<Shown> stones, List<Setting> settings) {
     for (int pass = 0; pass < 2; pass++) {
       // The key last: its heavier outline lies over its neighbours'.
       for (int i = 0; i < stones.size(); i++) {
-        PlacedStone s = stones.get(i);
-        if ((s.role() == headcourse.layout.Role.KEY) == (pass == 1)) {
-          stone(board, view, s, labels.get(i));
+        if (stones.get(i).key() == (pass == 1)) {
+          stone(board, stones.get(i), settings.get(i));
         }
       }
     }
-    if (detail.screws) {
-      for (PlacedStone s : stones) {
-        Piece piece = figures.work().piece(s.mark());
-        board.group(Role.SCREWS, "", piece.mark(), b -> b.addAll(screws(view, piece, s)));
-      }
+    for (Shown s : stones) {
+      board.group(Role.SCREWS, "", s.piece.mark(), b -> b.addAll(s.screws));
     }
   }
 
-  private void stone(Board board, Similarity view, PlacedStone s, List<Mark> labels) {
-    boolean key = s.role() == headcourse.layout.Role.KEY;
-    String mark = figures.work().piece(s.mark()).mark();
-    Path face = s.outline().transformed(view);
+  private static void stone(Board board, Shown s, Setting setting) {
+    String mark = s.piece.mark();
     board.group(
         Role.STONE,
         mark,
         mark,
         b -> {
-          b.outline(face, key ? Shade.KEY : Shade.STONE, key ? Pen.OUTLINE : Pen.CUT);
-          b.addAll(labels);
+          Shade shade = s.key() ? Shade.KEY : Shade.STONE;
+          b.outline(s.face.outline(), shade, s.key() ? Pen.OUTLINE : Pen.CUT);
+          b.addAll(setting.marks(s.face));
         });
   }
 
-  private List<List<Mark>> labels(Similarity view, List<PlacedStone> stones, Detail detail) {
-    Ink ink = ink(view, stones, detail);
-    StoneLabels setter = new StoneLabels(ink);
-    List<StoneLabels.Text> ordinary = new ArrayList<>();
-    for (PlacedStone s : stones) {
-      if (s.role() != headcourse.layout.Role.KEY) {
-        ordinary.add(text(view, s, detail));
-      }
-    }
-    List<List<Mark>> alike = setter.alike(ordinary, detail.largest);
-    List<List<Mark>> labels = new ArrayList<>();
-    int next = 0;
-    for (PlacedStone s : stones) {
-      labels.add(
-          s.role() == headcourse.layout.Role.KEY
-              ? setter.one(text(view, s, detail), detail.largest)
-              : alike.get(next++));
-    }
-    return labels;
+  /** How each stone is labelled; that depends on the scale, not on where the head is drawn. */
+  List<Setting> settings(Similarity view, List<PlacedStone> stones, Detail detail) {
+    return settings(shown(view, stones, detail), detail);
   }
 
-  /** Whether every stone has room for its mark and its setting number. */
-  boolean labelled(Similarity view, List<PlacedStone> stones, Detail detail) {
-    return labels(view, stones, detail).stream()
-        .allMatch(l -> l.stream().filter(m -> m instanceof Mark.Label).count() == 2);
-  }
-
-  private StoneLabels.Text text(Similarity view, PlacedStone s, Detail detail) {
-    String order = detail.order ? figures.work().piece(s.mark()).setOrder() + "" : "";
-    return new StoneLabels.Text(s.outline().transformed(view), s.mark(), order);
-  }
-
-  private Ink ink(Similarity view, List<PlacedStone> stones, Detail detail) {
+  private static List<Setting> settings(List<Shown> stones, Detail detail) {
     Board trial = new Board();
-    for (PlacedStone s : stones) {
-      trial.stroke(s.outline().transformed(view), Pen.OUTLINE);
-      if (detail.screws) {
-        trial.addAll(screws(view, figures.work().piece(s.mark()), s));
+    List<StoneLabels.Text> texts = new ArrayList<>();
+    List<StoneLabels.Text> ordinary = new ArrayList<>();
+    for (Shown s : stones) {
+      trial.stroke(s.face.outline(), Pen.OUTLINE);
+      trial.addAll(s.screws);
+      String order = detail.order ? Integer.toString(s.piece.setOrder()) : "";
+      StoneLabels.Text text = new StoneLabels.Text(s.face, s.stone.mark(), order);
+      texts.add(text);
+      if (!s.key()) {
+        ordinary.add(text);
       }
     }
-    return trial.ink();
+    StoneLabels setter = new StoneLabels(trial.ink(), detail.largest, detail.order);
+    List<Setting> alike = setter.alike(ordinary);
+    List<Setting> settings = new ArrayList<>();
+    int next = 0;
+    for (int i = 0; i < stones.size(); i++) {
+      settings.add(stones.get(i).key() ? setter.one(texts.get(i)) : alike.get(next++));
+    }
+    return settings;
   }
 
   // Head of the screw on the edge, and how far it runs behind the stone, as one would see it.
-  private static List<Mark> screws(Similarity view, Piece piece, PlacedStone stone) {
+  private static List<Mark> screws(Similarity view, Piece piece, Box face) {
     List<Mark> marks = new ArrayList<>();
-    Box face = stone.outline().bounds();
+    double width = face.width() * view.scale();
     for (Notch n : piece.notches()) {
       Point at = view.apply(n.at());
       double run = n.screw() == null ? 0 : n.screw().mm() * Math.cos(n.slant().radians());
-      double width = face.width() * view.scale();
       // On a narrow stone the line gives way to the mark.
       double most = Math.min(0.42 * width, Math.max(1.2, width - 6.5));
       double length = Math.min(run * view.scale(), most);
       double way = face.centre().x() >= n.at().x() ? 1 : -1;
       double r = Math.max(0.5, Math.min(1.1, 5 * view.scale()));
-      marks.add(
-          new Mark.Stroke(Path.through(at, new Point(at.x() + way * length, at.y())), Pen.EDGE));
-      marks.add(new Mark.Fill(Path.circle(at, r), Shade.BLACK));
-      marks.add(new Mark.Stroke(Path.circle(at, r), Pen.EDGE));
-    }
-    List<Mark> seen = new ArrayList<>();
-    for (Mark m : marks) {
-      if (!(m instanceof Mark.Stroke s) || s.path().length() > 1e-6) {
-        seen.add(m);
+      if (length > 1e-6) {
+        marks.add(
+            new Mark.Stroke(Path.through(at, new Point(at.x() + way * length, at.y())), Pen.EDGE));
       }
+      Path head = Path.circle(at, r);
+      marks.add(new Mark.Fill(head, Shade.BLACK));
+      marks.add(new Mark.Stroke(head, Pen.EDGE));
     }
-    return seen;
+    return marks;
   }
 }

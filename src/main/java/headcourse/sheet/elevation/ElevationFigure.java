@@ -25,7 +25,7 @@ public final class ElevationFigure {
   /** A stone narrower than this on paper has no room for its mark, mm. */
   static final double NARROWEST = 4.7;
 
-  private static final double SIDE = 3;
+  private static final double SIDE = ElevationBands.SIDE;
   private static final Lettering SMALL = new Lettering(3.5, true);
 
   private final HeadFigures figures;
@@ -40,40 +40,36 @@ public final class ElevationFigure {
   private final MarkBand.Plan abovePlan;
   private final OpeningChain chain;
   private final double largest;
+  private List<StoneLabels.Setting> settings;
 
   private ElevationFigure(
-      HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
-    this.figures = figures;
-    this.part = part;
-    this.scale = scale;
-    this.words = words;
-    this.room = room;
-    Box b = part.box();
-    double x0 = room / 2 - b.centre().x() * scale.factor();
-    this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
-    this.below = band(figures.soffitMarks(), true);
-    this.above = band(figures.topMarks(), false);
-    this.belowPlan = best(below, cap);
-    this.abovePlan = belowPlan == null ? null : best(above, belowPlan.cap());
-    this.chain = new OpeningChain(figures, part, words, room);
+      ElevationBands bands, MarkBand.Plan belowPlan, MarkBand.Plan abovePlan, double cap) {
+    this.figures = bands.figures();
+    this.part = bands.part();
+    this.scale = bands.scale();
+    this.words = bands.words();
+    this.room = bands.room();
+    this.flat = bands.flat();
+    this.below = bands.below();
+    this.above = bands.above();
+    this.belowPlan = belowPlan;
+    this.abovePlan = abovePlan;
+    this.chain = bands.chain();
     this.largest = Math.max(cap, 7);
   }
 
   /**
    * A part of a head at a scale.
    *
-   * @param room width of paper, mm
    * @param cap height of the running marks, mm; smaller ones are tried where it does not fit
-   * @return none where the part is wider than the paper, or not even the least lettering fits
+   * @return none where not even the least lettering fits
    */
-  public static Optional<ElevationFigure> of(
-      HeadFigures figures, HeadPart part, Scale scale, Words words, double room, double cap) {
-    double beside = (room - part.box().width() * scale.factor()) / 2;
-    if (beside < Math.max(SIDE, EndHeights.beside(figures, beside).depth())) {
-      return Optional.empty();
-    }
-    ElevationFigure f = new ElevationFigure(figures, part, scale, words, room, cap);
-    return f.belowPlan == null || f.abovePlan == null ? Optional.empty() : Optional.of(f);
+  static Optional<ElevationFigure> of(ElevationBands bands, double cap) {
+    MarkBand.Plan below = best(bands.below(), cap);
+    MarkBand.Plan above = below == null ? null : best(bands.above(), below.cap());
+    return above == null
+        ? Optional.empty()
+        : Optional.of(new ElevationFigure(bands, below, above, cap));
   }
 
   private static MarkBand.Plan best(MarkBand band, double most) {
@@ -88,50 +84,6 @@ public final class ElevationFigure {
       }
     }
     return null;
-  }
-
-  private MarkBand band(List<RunMark> marks, boolean soffit) {
-    List<MarkBand.Item> items = new ArrayList<>();
-    for (RunMark m : marks) {
-      if (part.holds(m)) {
-        Point foot = flat.apply(new Point(m.x(), m.y()));
-        // Beside a key that leans outwards the leader leaves clear of the key's corner.
-        double exit = m.besideKey() ? clearOfKey(m.x(), soffit) : foot.x();
-        items.add(new MarkBand.Item(foot, exit, m.text()));
-      }
-    }
-    List<MarkBand.Wall> walls = new ArrayList<>();
-    if (soffit) {
-      wall(walls, -figures.jamb(Side.LEFT), true, false);
-      wall(walls, 0, true, true);
-      wall(walls, figures.jamb(Side.RIGHT), false, false);
-    }
-    return new MarkBand(items, walls, 0, room);
-  }
-
-  private void wall(List<MarkBand.Wall> walls, double x, boolean left, boolean nought) {
-    if (part.holds(x)) {
-      walls.add(new MarkBand.Wall(flat.apply(new Point(x, 0)).x(), left, nought));
-    }
-  }
-
-  private double clearOfKey(double x, boolean soffit) {
-    double foot = flat.apply(new Point(x, 0)).x();
-    if (figures.curved()) {
-      return foot;
-    }
-    Box key =
-        figures.layout().stones().stream()
-            .filter(s -> s.role() == headcourse.layout.Role.KEY)
-            .findFirst()
-            .map(s -> s.outline().bounds())
-            .orElseThrow();
-    boolean sticksOut = !soffit && key.maxY() > figures.layout().opening().head().height().mm();
-    if (!sticksOut) {
-      return foot;
-    }
-    double edge = flat.apply(new Point(x < 0 ? key.minX() : key.maxX(), 0)).x();
-    return x < 0 ? Math.min(foot, edge - 1) : Math.max(foot, edge + 1);
   }
 
   /** Height of capitals of the running marks, mm. */
@@ -163,7 +115,14 @@ public final class ElevationFigure {
   boolean readable() {
     return part.stones().stream()
             .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST)
-        && new ElevationDrawer(figures).labelled(flat, part.stones(), detail());
+        && settings().stream().allMatch(StoneLabels.Setting::both);
+  }
+
+  private List<StoneLabels.Setting> settings() {
+    if (settings == null) {
+      settings = new ElevationDrawer(figures).settings(flat, part.stones(), detail());
+    }
+    return settings;
   }
 
   private ElevationDrawer.Detail detail() {
@@ -203,8 +162,7 @@ public final class ElevationFigure {
     Similarity view = flat.then(shift);
     double underside = y0 - low * scale.factor() + 2.5;
     double upperside = top + topDepth() - 2;
-    ElevationDrawer drawer = new ElevationDrawer(figures);
-    drawer.stones(board, view, part.stones(), detail());
+    new ElevationDrawer(figures).stones(board, view, part.stones(), detail(), settings());
     board.group(
         Role.DIMENSIONS,
         "",

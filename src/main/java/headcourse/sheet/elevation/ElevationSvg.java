@@ -59,9 +59,9 @@ public final class ElevationSvg {
     HeadPart whole = new HeadPart(1, 1, figures.layout().stones());
     for (double width = WIDTH; ; width *= 1.25) {
       for (Scale scale : Scale.ladder(units)) {
+        Optional<ElevationBands> bands = ElevationBands.of(figures, whole, scale, words, width);
         for (double cap : new double[] {7, 5}) {
-          Optional<ElevationFigure> f =
-              ElevationFigure.of(figures, whole, scale, words, width, cap);
+          Optional<ElevationFigure> f = bands.flatMap(b -> ElevationFigure.of(b, cap));
           if (f.isPresent() && f.get().lettering() >= cap && f.get().readable()) {
             return f.get();
           }

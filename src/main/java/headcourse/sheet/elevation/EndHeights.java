@@ -43,15 +43,19 @@ final class EndHeights {
     if (!figures.curved() || joint.outer().isEmpty()) {
       return false;
     }
-    double end =
-        figures.joints(joint.side()).stream()
-            .mapToDouble(j -> Math.abs(j.head().x()))
-            .max()
-            .orElse(0);
+    double end = 0;
+    for (JointLine j : figures.layout().joints()) {
+      if (j.side() == joint.side()) {
+        end = Math.max(end, Math.abs(j.head().x()));
+      }
+    }
     return Math.abs(Math.abs(joint.head().x()) - end) < 0.05 && joint.head().y() > 0.05;
   }
 
   private List<JointLine> joints(Side side) {
+    if (!figures.curved()) {
+      return List.of();
+    }
     return figures.joints(side).stream()
         .filter(j -> onEnd(figures, j))
         .sorted(Comparator.comparingDouble(j -> -j.head().y()))

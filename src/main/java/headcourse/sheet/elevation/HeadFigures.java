@@ -17,13 +17,14 @@ import java.util.List;
 public final class HeadFigures {
   private final HeadWork work;
   private final LengthFormat format;
-  private final Box box;
+  private Box box;
+  private List<RunMark> soffitMarks;
+  private List<RunMark> topMarks;
 
   /** The figures of a head. */
   public HeadFigures(HeadWork work, LengthFormat format) {
     this.work = work;
     this.format = format;
-    this.box = around(layout().stones());
   }
 
   /** The head. */
@@ -43,6 +44,9 @@ public final class HeadFigures {
 
   /** The least box around all stones, model space. */
   public Box box() {
+    if (box == null) {
+      box = around(layout().stones());
+    }
     return box;
   }
 
@@ -132,28 +136,34 @@ public final class HeadFigures {
 
   /** Marks along the soffit, left to right; the centre line itself is not among them. */
   List<RunMark> soffitMarks() {
-    List<RunMark> marks = new ArrayList<>();
-    for (JointLine j : layout().joints()) {
-      if (!j.soffitMark().isZero()) {
-        marks.add(mark(j, j.soffitMark(), j.foot().y()));
+    if (soffitMarks == null) {
+      List<RunMark> marks = new ArrayList<>();
+      for (JointLine j : layout().joints()) {
+        if (!j.soffitMark().isZero()) {
+          marks.add(mark(j, j.soffitMark(), j.foot().y()));
+        }
       }
+      marks.sort(Comparator.comparingDouble(RunMark::x));
+      soffitMarks = List.copyOf(marks);
     }
-    marks.sort(Comparator.comparingDouble(RunMark::x));
-    return marks;
+    return soffitMarks;
   }
 
   /** Marks along the top where they differ from those below them, left to right. */
   List<RunMark> topMarks() {
-    List<RunMark> marks = new ArrayList<>();
-    for (JointLine j : layout().joints()) {
-      if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
-          && !j.topMark().isZero()
-          && !EndHeights.onEnd(this, j)) {
-        marks.add(mark(j, j.topMark(), j.head().y()));
+    if (topMarks == null) {
+      List<RunMark> marks = new ArrayList<>();
+      for (JointLine j : layout().joints()) {
+        if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
+            && !j.topMark().isZero()
+            && !EndHeights.onEnd(this, j)) {
+          marks.add(mark(j, j.topMark(), j.head().y()));
+        }
       }
+      marks.sort(Comparator.comparingDouble(RunMark::x));
+      topMarks = List.copyOf(marks);
     }
-    marks.sort(Comparator.comparingDouble(RunMark::x));
-    return marks;
+    return topMarks;
   }
 
   private RunMark mark(JointLine j, Length length, double y) {

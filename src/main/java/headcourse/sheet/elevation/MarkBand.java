@@ -63,6 +63,7 @@ final class MarkBand {
   private final List<Wall> walls;
   private final double low;
   private final double high;
+  private final int right;
 
   /**
    * A band.
@@ -77,6 +78,7 @@ final class MarkBand {
     this.walls = List.copyOf(walls);
     this.low = low;
     this.high = high;
+    this.right = rightOfCentre();
   }
 
   /** Whether there is any number. */
@@ -145,25 +147,30 @@ final class MarkBand {
     return item.foot.x() < wall.x + (wall.left ? 0.02 : -0.02);
   }
 
+  // The first number to the right of the centre line.
+  private int rightOfCentre() {
+    double centre = -1e9;
+    for (Wall w : walls) {
+      centre = w.nought ? w.x : centre;
+    }
+    int i = 0;
+    while (i < items.size() && items.get(i).foot.x() < centre) {
+      i++;
+    }
+    return i;
+  }
+
   // Rows take turns outwards from the centre line, so that both sides look alike.
   private int row(int i, int rows) {
-    if (rows == 1) {
-      return 0;
-    }
-    double centre =
-        walls.stream().filter(Wall::nought).mapToDouble(Wall::x).findFirst().orElse(-1e9);
-    int right = 0;
-    while (right < items.size() && items.get(right).foot.x() < centre) {
-      right++;
-    }
-    return (i >= right ? i - right : right - 1 - i) % 2;
+    return rows == 1 ? 0 : (i >= right ? i - right : right - 1 - i) % 2;
   }
 
   private double width(double cap, int rows, int row) {
+    Lettering lettering = new Lettering(cap, true);
     double most = 0;
     for (int i = 0; i < items.size(); i++) {
       if (row(i, rows) == row) {
-        most = Math.max(most, LabelShape.width(items.get(i).text, new Lettering(cap, true)));
+        most = Math.max(most, LabelShape.width(items.get(i).text, lettering));
       }
     }
     return most;

@@ -1,5 +1,6 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
@@ -12,27 +13,45 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The chain of widths under a head: over the line where every size fits between its ticks; else
- * turned and spread under it; left out where there are too many even for that.
+ * The chain of widths under a head: over the line where the sizes fit between their ticks, few that
+ * don't under it; else all turned and spread under it; left out where there are too many even for
+ * that.
  */
 final class WidthChain {
   private static final double[] HEIGHTS = {3.5, 2.5};
+
+  /** Air between two sizes under the line, mm. */
+  private static final double BETWEEN = 2;
+
+  /** Ticks stand so far apart at least where a leader passes between them, mm. */
+  private static final double LEADER = 4;
 
   private final List<WidthRuns.Run> runs;
   private final LengthFormat format;
   private final Similarity flat;
   private Lettering level;
+  private boolean someUnder;
   private MarkBand band;
   private MarkBand.Plan plan;
 
-  WidthChain(HeadFigures figures, Similarity flat, double room) {
+  WidthChain(HeadFigures figures, Similarity flat, double room, boolean shown) {
     this.runs = figures.curved() ? List.of() : WidthRuns.of(figures);
     this.format = figures.format();
     this.flat = flat;
+    if (!shown) {
+      return;
+    }
     for (double cap : HEIGHTS) {
       Lettering l = new Lettering(cap, true);
       if (level == null && runs.stream().allMatch(r -> fits(r, l))) {
         level = l;
+      }
+    }
+    for (double cap : HEIGHTS) {
+      Lettering l = new Lettering(cap, true);
+      if (level == null && apart(l, room)) {
+        level = l;
+        someUnder = true;
       }
     }
     if (level == null) {
@@ -45,12 +64,32 @@ final class WidthChain {
     return Dimensions.fits(r.text(format), l, room);
   }
 
+  /** Whether the sizes that don't fit stand clear of each other under the line. */
+  private boolean apart(Lettering l, double room) {
+    double free = 0;
+    for (WidthRuns.Run r : runs) {
+      if (!fits(r, l)) {
+        double half = LabelShape.width(r.text(format), l) / 2;
+        double middle = middle(r);
+        boolean between = r.to().minus(r.from()).mm() * flat.scale() >= LEADER;
+        if (!between || middle - half < free || middle + half > room) {
+          return false;
+        }
+        free = middle + half + BETWEEN;
+      }
+    }
+    return true;
+  }
+
+  private double middle(WidthRuns.Run r) {
+    return flat.apply(new Point((r.from().mm() + r.to().mm()) / 2, 0)).x();
+  }
+
   private void turned(double room) {
     List<MarkBand.Item> items = new ArrayList<>();
     for (WidthRuns.Run r : runs) {
-      double middle = (r.from().mm() + r.to().mm()) / 2;
-      Point at = flat.apply(new Point(middle, 0));
-      items.add(new MarkBand.Item(new Point(at.x(), 0), at.x(), r.text(format)));
+      double x = middle(r);
+      items.add(new MarkBand.Item(new Point(x, 0), x, r.text(format)));
     }
     band = new MarkBand(items, List.of(), 0, room);
     for (double cap : HEIGHTS) {
@@ -61,16 +100,19 @@ final class WidthChain {
     }
   }
 
-  /** Whether there are sizes but no room for them. */
+  /** Whether there are sizes that are not shown. */
   boolean leftOut() {
-    return level == null && plan == null;
+    return !runs.isEmpty() && level == null && plan == null;
   }
 
   double height() {
     if (runs.isEmpty() || leftOut()) {
       return 0;
     }
-    return level != null ? level.height() * 1.4 + 5 : 7 + plan.depth();
+    if (level == null) {
+      return 7 + plan.depth();
+    }
+    return level.height() * 1.4 + 5 + (someUnder ? Dimensions.under(level) : 0);
   }
 
   void draw(Board board, double left, double objectY, double top, Similarity view) {

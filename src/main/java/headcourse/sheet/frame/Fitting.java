@@ -17,11 +17,9 @@ record Fitting(Lettering lettering, List<String> lines) {
   static Fitting of(String text, Lettering wanted, double width, int most) {
     Lettering small = new Lettering(Steps.below(wanted.height()), wanted.bold());
     for (Lettering l : List.of(wanted, small)) {
-      for (int n = 1; n <= most; n += Math.max(1, most - 1)) {
-        List<String> lines = wrapped(text, l, width);
-        if (lines.size() <= n && widest(lines, l) <= width) {
-          return new Fitting(l, lines);
-        }
+      List<String> lines = wrapped(text, l, width);
+      if (lines.size() <= most && widest(lines, l) <= width) {
+        return new Fitting(l, lines);
       }
     }
     Face face = Face.of(small.bold());

@@ -142,8 +142,11 @@ public final class StripSheets implements SheetComposer {
         b -> {
           for (Tick t : ticks) {
             double x = left + t.x - from;
+            if (t.text.isEmpty() || x < left || x > right) {
+              continue;
+            }
             double half = LabelShape.width(t.text, MARK) / 2;
-            if (t.text.isEmpty() || x - half < left + 0.5 || x + half > right - 0.5) {
+            if (x - half < left + 0.5 || x + half > right - 0.5) {
               continue;
             }
             b.firstFree(

@@ -21,7 +21,9 @@ import headcourse.sheet.elevation.HeadFigures;
 import headcourse.sheet.elevation.HeadPart;
 import headcourse.sheet.elevation.ScaleBar;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** One large elevation a page, to be read from the scaffold. */
 public final class WallElevation implements SheetComposer {
@@ -80,11 +82,53 @@ public final class WallElevation implements SheetComposer {
   // Where the header ends at the worst: what it says of the scale may take one line more.
   private static double tallest(
       SheetContext context, HeadFigures figures, Box area, HeadPart part) {
+    Columns columns = Columns.of(figures, area);
+    Set<Taken> known = new HashSet<>();
     double most = 0;
     for (Scale scale : Scale.ladder(context.job().units())) {
-      most = Math.max(most, header(new Board(), context, figures, area, scale, part));
+      int lines = TextFlow.lines(seen(context, scale), columns.width, columns.small).size();
+      double bar = bar(new Board(), context, scale, area, columns, 0);
+      if (known.add(new Taken(lines, bar))) {
+        most = Math.max(most, header(new Board(), context, figures, area, scale, part));
+      }
     }
     return most;
+  }
+
+  /** What a scale changes of a header's height: lines that name it, and height of its bar, mm. */
+  private record Taken(int lines, double bar) {}
+
+  /**
+   * How a header's width is shared out, mm.
+   *
+   * @param wide whether there is a column at the right
+   * @param right its width, or 0
+   * @param cap height of the opening's mark
+   * @param indent width of the mark
+   * @param width of the text beside the mark
+   * @param small lettering of the lesser lines
+   */
+  private record Columns(
+      boolean wide, double right, double cap, double indent, double width, Lettering small) {
+    static Columns of(HeadFigures figures, Box area) {
+      boolean wide = area.width() > 235;
+      double right = wide ? Math.max(area.width() * 0.36, 96) : 0;
+      double cap = area.width() > 350 ? 20 : 14;
+      String mark = figures.layout().opening().mark();
+      double indent = LabelShape.width(mark, new Lettering(cap, true)) + 5;
+      double width = area.width() - indent - right - (wide ? 6 : 0);
+      return new Columns(wide, right, cap, indent, width, area.width() > 350 ? LINE : SMALL);
+    }
+  }
+
+  private static String seen(SheetContext context, Scale scale) {
+    return context.say("wall.seen-from-outside") + " · " + scale.name();
+  }
+
+  private static double bar(
+      Board b, SheetContext context, Scale scale, Box area, Columns columns, double y) {
+    double room = columns.wide ? area.width() - columns.right - 6 : area.width();
+    return ScaleBar.draw(b, context.words(), context.job().units(), scale, area.minX(), y, room);
   }
 
   private static void draw(
@@ -122,16 +166,13 @@ public final class WallElevation implements SheetComposer {
   private static double header(
       Board b, SheetContext context, HeadFigures figures, Box area, Scale scale, HeadPart part) {
     Opening opening = figures.layout().opening();
-    boolean wide = area.width() > 235;
-    Lettering small = area.width() > 350 ? LINE : SMALL;
-    double right = wide ? Math.max(area.width() * 0.36, 96) : 0;
-    double cap = area.width() > 350 ? 20 : 14;
-    Lettering big = new Lettering(cap, true);
+    Columns columns = Columns.of(figures, area);
+    Lettering small = columns.small;
+    double cap = columns.cap;
+    double width = columns.width;
     double x = area.minX();
     double y = area.minY();
-    double indent = LabelShape.width(opening.mark(), big) + 5;
-    double width = area.width() - indent - right - (wide ? 6 : 0);
-    double at = x + indent;
+    double at = x + columns.indent;
     String label = opening.label().isEmpty() ? context.job().info().title() : opening.label();
     String name =
         opening.count() > 1 ? label + " · " + context.say("wall.alike", opening.count()) : label;
@@ -141,7 +182,7 @@ public final class WallElevation implements SheetComposer {
         "",
         "",
         g -> {
-          g.text(x, y + cap, opening.mark(), big, Align.START);
+          g.text(x, y + cap, opening.mark(), new Lettering(cap, true), Align.START);
           below[0] = TextFlow.paragraph(g, at, y, width, name, TITLE);
         });
     double line = below[0] - 1.5;
@@ -157,14 +198,7 @@ public final class WallElevation implements SheetComposer {
         line += LINE.height() * TextFlow.LEADING;
       }
     }
-    line =
-        TextFlow.paragraph(
-            b,
-            at,
-            line,
-            width,
-            context.say("wall.seen-from-outside") + " · " + scale.name(),
-            small);
+    line = TextFlow.paragraph(b, at, line, width, seen(context, scale), small);
     boolean mortar = !context.job().setting().dry();
     String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
     if (figures.heightsAtEnds()) {
@@ -172,9 +206,9 @@ public final class WallElevation implements SheetComposer {
     }
     line = TextFlow.paragraph(b, at, line, width, marks, small);
     line = Math.max(line + 1, y + cap + 3);
-    double barRoom = wide ? area.width() - right - 6 : area.width();
-    line = ScaleBar.draw(b, context.words(), context.job().units(), scale, x, line, barRoom);
-    if (wide) {
+    line = bar(b, context, scale, area, columns, line);
+    if (columns.wide) {
+      double right = columns.right;
       return Math.max(line, orders(b, context, area.maxX() - right, y, right, small));
     }
     return orders(b, context, x, line + 4, area.width(), small);

@@ -13,6 +13,7 @@ import headcourse.testing.RandomArches;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -39,7 +40,8 @@ class ArchSvgTest {
       }
       shapes.add(m.first().shape);
       var head = work.get().heads().get(0);
-      String svg = SvgRenderer.render(ElevationSvg.page(work.get(), head), "arch");
+      byte[] file = SvgRenderer.render(ElevationSvg.page(work.get(), head), "arch");
+      String svg = new String(file, StandardCharsets.UTF_8);
       var factory = DocumentBuilderFactory.newInstance();
       factory.setNamespaceAware(true);
       var document = factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));

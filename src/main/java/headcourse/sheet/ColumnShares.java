@@ -1,0 +1,84 @@
+package headcourse.sheet;
+
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Lettering;
+import headcourse.sheet.Table.Column;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Shares a width out among the columns of a table by their weights; a column that needs less than
+ * its share, for its cells to stand in one line, leaves the rest to those that need more.
+ */
+final class ColumnShares {
+  private ColumnShares() {}
+
+  /**
+   * The columns with their widths.
+   *
+   * @param weighted columns whose widths are weights
+   * @param rows their cells
+   * @param lettering of the cells
+   * @param width what there is, mm
+   */
+  static List<Column> of(
+      List<Column> weighted, List<List<String>> rows, Lettering lettering, double width) {
+    int n = weighted.size();
+    double[] need = new double[n];
+    for (int i = 0; i < n; i++) {
+      need[i] = need(weighted.get(i), i, rows, lettering);
+    }
+    double[] share = new double[n];
+    boolean[] settled = new boolean[n];
+    double rest = width;
+    boolean again = true;
+    while (again) {
+      again = false;
+      double weight = weight(weighted, settled);
+      double each = weight > 0 ? rest / weight : 0;
+      for (int i = 0; i < n; i++) {
+        if (!settled[i] && need[i] <= weighted.get(i).width() * each) {
+          share[i] = need[i];
+          settled[i] = true;
+          rest -= need[i];
+          again = true;
+          break;
+        }
+      }
+    }
+    double open = weight(weighted, settled);
+    double all = weight(weighted, new boolean[n]);
+    List<Column> out = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      Column c = weighted.get(i);
+      // Where no column is short, what is left goes to all.
+      double more = open > 0 ? (settled[i] ? 0 : rest / open) : rest / all;
+      out.add(new Column(c.heading(), share[i] + c.width() * more, c.align(), c.bold()));
+    }
+    return out;
+  }
+
+  private static double weight(List<Column> columns, boolean[] without) {
+    double sum = 0;
+    for (int i = 0; i < without.length; i++) {
+      sum += without[i] ? 0 : columns.get(i).width();
+    }
+    return sum;
+  }
+
+  /** What a column takes with every cell, and every word of its heading, in one line. */
+  private static double need(Column c, int i, List<List<String>> rows, Lettering lettering) {
+    Lettering bold = lettering.bold() || c.bold() ? lettering.inBold() : lettering;
+    double most = 0;
+    for (List<String> row : rows) {
+      for (String line : row.get(i).split("\n", -1)) {
+        most = Math.max(most, LabelShape.width(line, bold));
+      }
+    }
+    Lettering head = new Lettering(Lettering.LEAST, true);
+    for (String word : c.heading().split("[\n ]", -1)) {
+      most = Math.max(most, LabelShape.width(word, head));
+    }
+    return most + 2 * Table.PAD + 0.1;
+  }
+}

@@ -1,0 +1,71 @@
+package headcourse.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The words of one language; a file of them is read when the first of its words is wanted. */
+final class Dictionary {
+  private static final Map<String, Dictionary> ALL = new ConcurrentHashMap<>();
+
+  private final String language;
+  private final Map<String, String> texts = new ConcurrentHashMap<>();
+
+  private Dictionary(String language) {
+    this.language = language;
+  }
+
+  static Dictionary of(String language) {
+    return ALL.computeIfAbsent(language, Dictionary::new);
+  }
+
+  /**
+   * The text of a key with values in their places.
+   *
+   * @throws IllegalArgumentException if the key is missing
+   */
+  String text(String key, Object... values) {
+    String text = texts.get(key);
+    if (text == null) {
+      read(key.substring(0, key.indexOf('.')) + "_" + language);
+      text = texts.get(key);
+      if (text == null) {
+        throw new IllegalArgumentException("no " + language + " words for " + key);
+      }
+    }
+    return values.length == 0 ? text : filled(text, values);
+  }
+
+  private static String filled(String text, Object... values) {
+    StringBuilder out = new StringBuilder(text.length() + 16 * values.length);
+    int done = 0;
+    for (int at = text.indexOf('{'); at >= 0; at = text.indexOf('{', at + 1)) {
+      int place = at + 2 < text.length() && text.charAt(at + 2) == '}' ? text.charAt(at + 1) : -1;
+      int i = place - '0';
+      if (i >= 0 && i < values.length) {
+        out.append(text, done, at).append(values[i]);
+        done = at + 3;
+      }
+    }
+    return out.append(text, done, text.length()).toString();
+  }
+
+  private void read(String name) {
+    Properties p = new Properties();
+    String path = "/headcourse/words/" + name + ".properties";
+    try (InputStream in = Dictionary.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no words file " + name);
+      }
+      p.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    p.forEach((k, v) -> texts.put((String) k, (String) v));
+  }
+}
