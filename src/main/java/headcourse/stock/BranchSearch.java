@@ -7,7 +7,7 @@ import java.util.PriorityQueue;
 
 /**
  * Exact search for the least of one component of the cost: fractions of filled blanks, with rules
- * of halves that raise their bound, dives for plans, and branching where a gap is left (branch,
+ * of groups that raise their bound, dives for plans, and branching where a gap is left (branch,
  * price and cut).
  */
 final class BranchSearch {
