@@ -22,6 +22,7 @@ final class Master {
   private static final double DEAR = 10;
   private static final double DEARER = 30;
   private static final int RAISES = 3;
+  private static final int AT_ONCE = 4;
   private static final double NONE = 1e-7;
 
   private final CuttingProblem problem;
@@ -41,6 +42,7 @@ final class Master {
   private final TreeSet<int[]> known = new TreeSet<>(Arrays::compare);
   private long bound = Long.MIN_VALUE;
   private boolean met;
+  private int turn;
 
   /**
    * @param aim what is to be least
@@ -194,16 +196,25 @@ final class Master {
     boolean whole = true;
     long before = pricer.steps();
     long work = sequencer.work();
-    for (int b = 0; b < countRow.length; b++) {
+    int paid = 0;
+    for (int k = 0; k < countRow.length; k++) {
+      int b = (turn + k) % countRow.length;
       Bin bin = problem.bins().get(b);
       if (bin.count() == 0 || shut(b)) {
         continue;
+      }
+      if (hasty && paid == AT_ONCE) {
+        // The others have their turn next time.
+        turn = b;
+        whole = false;
+        break;
       }
       long own = aim.cost(bin) * scale + perCap * aim.toCap(bin);
       double extra = countRow[b] < 0 ? 0 : Math.max(0, 0 - y[countRow[b]]) * grain;
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
       Pricer.Priced p = pricer.price(b, worth, duals, here, hasty);
+      paid += p.found().isEmpty() ? 0 : 1;
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));
       }

@@ -129,7 +129,9 @@ final class Pricer {
     long room = widths.room(bin);
     Completion whole = new Completion(all, width, shared, problem.demand(), room);
     stepsHere += whole.work();
-    for (Window w : windows(all, width, shared, room)) {
+    List<Window> windows = windows(all, width, shared, room);
+    stepsHere += windows.size();
+    for (Window w : windows) {
       if (w.most <= Math.max(best, unsure) || stopped()) {
         break;
       }

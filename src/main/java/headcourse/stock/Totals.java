@@ -9,7 +9,9 @@ import java.util.List;
  * next of them.
  */
 final class Totals {
-  private static final int LOOKED_AT = 300_000;
+  private static final int LOOKED_AT = 100_000;
+
+  private static final int MANY = 6;
 
   private final List<Bin> kinds = new ArrayList<>();
   private final List<Integer> least = new ArrayList<>();
@@ -69,7 +71,7 @@ final class Totals {
     to = high;
     up = upward;
     found = upward ? high : Long.MIN_VALUE;
-    looked = 0;
+    looked = kinds.size() > MANY ? LOOKED_AT : 0;
     choose(0, 0, 0);
     if (looked > LOOKED_AT) {
       return upward ? low : high - 1;
