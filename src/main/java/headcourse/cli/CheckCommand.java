@@ -42,6 +42,12 @@ record CheckCommand(Path folder, Console console) {
       console.say(summary(work, h));
       ChangeLines.of(work.job(), h).forEach(console::say);
     }
+    work.heads().stream()
+        .flatMap(h -> h.layout().remarks().stream())
+        .filter(r -> r.key().equals("from-stock"))
+        .map(r -> r.message())
+        .distinct()
+        .forEach(console::say);
     RuleBook.summary(work.job(), work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
   }

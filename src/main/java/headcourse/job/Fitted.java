@@ -11,6 +11,23 @@ import headcourse.units.Length;
  * @param bottom measured width at the bottom
  * @param top measured width at the top, or null where the outer edge leans as drawn
  * @param height measured height, or null
+ * @param piece mark and number of the piece it was cut from, as in C2#3; empty where it is not
+ *     said, {@link #NO_PIECE} where it came from none that the job lists
  */
 public record Fitted(
-    String path, String opening, String stone, Length bottom, Length top, Length height) {}
+    String path,
+    String opening,
+    String stone,
+    Length bottom,
+    Length top,
+    Length height,
+    String piece) {
+  /** What a job writes for a stone that was cut from none of its pieces. */
+  public static final String NO_PIECE = "none";
+
+  /** A stone of which it is not said what it was cut from. */
+  public Fitted(
+      String path, String opening, String stone, Length bottom, Length top, Length height) {
+    this(path, opening, stone, bottom, top, height, "");
+  }
+}

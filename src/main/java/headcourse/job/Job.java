@@ -63,4 +63,18 @@ public record Job(
         name, info, units, grid, other, language, frame, stone, wall, setting, tools, fastener,
         openings, stock, fitted, spoiled, accepted, limits, steps, spans);
   }
+
+  /** The same job with other openings. */
+  public Job withOpenings(List<Opening> others) {
+    return new Job(
+        name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
+        others, stock, fitted, spoiled, accepted, limits, steps, spans);
+  }
+
+  /** The same job, its exact searches taking so many steps at most. */
+  public Job withSteps(long most) {
+    return new Job(
+        name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
+        openings, stock, fitted, spoiled, accepted, limits, most, spans);
+  }
 }

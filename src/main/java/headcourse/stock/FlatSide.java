@@ -82,18 +82,22 @@ final class FlatSide implements PileSide {
   }
 
   /**
-   * What the outer edge leans out above and the inner edge leans in. The end is plumb, so that of
-   * an end stone under the key's rake is a little less.
+   * What the outer edge leans out above and the inner edge leans in; beside a stone that is cut
+   * already, also what its joint stands short of the grid. The end is plumb, so that of an end
+   * stone under the key's rake is a little less.
    */
   @Override
   public long extra(int index) {
-    return Math.max(0, lean(index)) + Math.max(0, 0 - lean(index - 1));
+    long outer = Math.max(0, lean(index));
+    if (index > 1) {
+      return outer + Math.max(0, 0 - lean(index - 1));
+    }
+    double inner = Math.min(lines.trueSoffit(), lines.trueTop());
+    return outer + (long) Math.ceil(Math.max(0, start() - inner) - 1e-9);
   }
 
   private long lean(int index) {
-    return index == 0
-        ? lines.startTop() - lines.startSoffit()
-        : lines.top(index, start()) - lines.soffit(index, start());
+    return lines.top(index, start()) - lines.soffit(index, start());
   }
 
   /** The side set out with the stones chosen. */

@@ -41,7 +41,7 @@ final class KeySearch {
     this.yard = new PileReader(job);
   }
 
-  private static boolean open(Opening o) {
+  static boolean open(Opening o) {
     HeadSpec.Key key = o.head().key();
     return key != null && key.bottom() == null && key.top() == null;
   }
@@ -51,7 +51,7 @@ final class KeySearch {
     return open(o) ? keyed(o, job.grid().snap(o.head().stones().target())) : o;
   }
 
-  private static Opening keyed(Opening o, Length width) {
+  static Opening keyed(Opening o, Length width) {
     HeadSpec h = o.head();
     HeadSpec.Key k =
         new HeadSpec.Key(width, width, h.key().rise(), h.key().drop(), h.key().proud());

@@ -4,17 +4,12 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
-import headcourse.layout.Change;
-import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.HeadShape;
-import headcourse.layout.Proof;
 import headcourse.layout.Solution;
 import headcourse.layout.flat.FlatHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.layout.flat.FlatShape;
-import headcourse.units.LengthFormat;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,20 +48,24 @@ public final class PileChooser {
         }
       }
     }
-    List<FromStock.Taken> taken = new ArrayList<>();
-    List<StockPlan.Moved> changes = new ArrayList<>();
-    if (!open.isEmpty()) {
-      List<Opening> openings = open.stream().map(job.openings()::get).toList();
-      PileReplacement.Outcome out = new PileReplacement(job, openings, this::read).run();
-      Optional<KeyedPile> best = out.best();
-      for (int k = 0; k < open.size(); k++) {
-        Opening o = openings.get(k);
-        solutions[open.get(k)] = best.isEmpty() ? none(o, out.ruledOut()) : built(best.get(), k);
-      }
-      best.ifPresent(b -> taken.addAll(b.taken()));
-      changes.addAll(out.changes());
+    if (open.isEmpty()) {
+      return new FromStock(java.util.Arrays.asList(solutions), List.of(), List.of());
     }
-    return new FromStock(java.util.Arrays.asList(solutions), taken, changes);
+    List<Opening> openings = open.stream().map(job.openings()::get).toList();
+    KeySearch search = new KeySearch(job, openings, this::read);
+    PilePlan first = search.best(Set.of()).map(PilePlan::of).orElse(null);
+    PileReplacement.Outcome out =
+        new PileReplacement(job, openings, this::read, job.fitted(), job.steps()).run(first);
+    PileTelling telling = new PileTelling(job, openings, this::read, shapes);
+    boolean ruledOut = first == null ? search.ruledOut() : out.ruledOut();
+    for (int k = 0; k < open.size(); k++) {
+      solutions[open.get(k)] =
+          out.plan() == null
+              ? telling.none(openings.get(k), first, ruledOut)
+              : telling.built(first, out, k);
+    }
+    List<FromStock.Taken> taken = out.plan() == null ? List.of() : out.plan().taken();
+    return new FromStock(java.util.Arrays.asList(solutions), taken, out.changes());
   }
 
   private FlatReading read(Opening opening) {
@@ -122,60 +121,5 @@ public final class PileChooser {
 
   private static Optional<Solution> refused(Diagnostic d) {
     return Optional.of(new Solution.Refused(List.of(d), List.of()));
-  }
-
-  private Solution none(Opening opening, boolean ruledOut) {
-    PileReader reader = new PileReader(job);
-    Set<String> gone = new LinkedHashSet<>(job.spoiled());
-    long fitting =
-        reader.pieces(gone).stream()
-            .filter(p -> reader.fits(p.item(), opening, false))
-            .filter(p -> p.usable() >= job.grid().ceil(opening.head().stones().min()))
-            .count();
-    return new Solution.Refused(
-        List.of(
-            error(
-                opening,
-                (ruledOut
-                        ? "no choice of the yard's pieces makes this head; "
-                        : "no choice of the yard's pieces was found for this head in "
-                            + job.steps()
-                            + " steps; ")
-                    + fitting
-                    + " of them are large enough for a stone of it",
-                "add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones")),
-        List.of(
-            new Change(
-                opening.path() + ".head.stones.rhythm",
-                "even",
-                "sets it out by itself, and orders what the yard has not got")));
-  }
-
-  private Solution built(KeyedPile best, int k) {
-    Pile.Answer a = best.answer();
-    LengthFormat format = new LengthFormat(job.units(), job.grid());
-    double tick = job.grid().tick().mm();
-    Proof proof =
-        new Proof(
-            a.proved() ? Proof.Status.OPTIMAL : Proof.Status.BOUNDED,
-            a.cost().sawn() * tick,
-            a.bound().sawn() * tick,
-            a.steps());
-    String said =
-        "from the yard: "
-            + format.plainWithUnit(job.grid().ticks(a.cost().sawn()))
-            + " sawn off in all, sides differ by "
-            + format.plainWithUnit(job.grid().ticks(a.cost().imbalance()))
-            + (a.proved() ? "; no choice is better" : "; better was not ruled out");
-    Pile.Chosen c = a.heads().get(k);
-    KeyedPile.Sides sides = best.sides().get(k);
-    return new Solution.Solved(
-        sides
-            .head()
-            .build(
-                sides.left().choice(c.left()),
-                sides.right().choice(c.right()),
-                proof,
-                List.of(new Remark("from-stock", said))));
   }
 }

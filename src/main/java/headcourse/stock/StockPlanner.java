@@ -39,7 +39,12 @@ public final class StockPlanner {
       return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
     }
     Yard yard = new Yard(job, parts, chosen.taken());
-    List<String> before = chosen.changes().stream().map(StockPlan.Moved::from).toList();
+    List<String> before =
+        chosen.changes().stream()
+            .map(StockPlan.Moved::from)
+            .filter(job.spoiled()::contains)
+            .distinct()
+            .toList();
     Spoilage.Outcome out = new Spoilage(job, yard, parts, before).run();
     Assignment plan = out.plan();
     List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());

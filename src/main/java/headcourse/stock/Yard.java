@@ -21,6 +21,7 @@ final class Yard {
   private final Job job;
   private final List<Part> parts;
   private final List<FromStock.Taken> taken;
+  private final Set<String> cut = new HashSet<>();
   private final List<Integer> typeOf = new ArrayList<>();
   private final List<Part> types = new ArrayList<>();
   private final Nesting nesting;
@@ -36,6 +37,13 @@ final class Yard {
         types.add(p);
       }
       typeOf.add(t);
+    }
+    job.fitted().forEach(f -> cut.add(f.piece()));
+    for (FromStock.Taken t : taken) {
+      // A stone that is cut already is no part any more, and neither is its piece a blank.
+      if (part(t) < 0) {
+        cut.add(t.piece());
+      }
     }
     nesting =
         Nesting.of(
@@ -121,6 +129,7 @@ final class Yard {
       demand[typeOf.get(i)] += home.get(i).isEmpty() ? 1 : 0;
     }
     Set<String> unavailable = new HashSet<>(gone);
+    unavailable.addAll(cut);
     unavailable.addAll(kept.keySet());
     List<Bin> bins = bins(unavailable);
     List<CutBlank> open = new ArrayList<>(kept.values());

@@ -1,7 +1,6 @@
 package headcourse.work;
 
 import headcourse.diag.Diagnostic;
-import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.Jambs;
@@ -43,14 +42,6 @@ final class Contradictions {
                 "fitted." + o.mark(),
                 "stones are fitted in " + o.mark() + ", of which there are " + o.count(),
                 "give the one they stand in its own mark and count: 1"));
-      }
-      if (fitted && o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
-        said.add(
-            refuse(
-                job,
-                "fitted." + o.mark(),
-                "stones that are cut can't be solved around with the rhythm from-stock",
-                "write rhythm: mixed for " + o.mark() + ", with the widths of the pieces left"));
       }
     }
     return said;

@@ -29,11 +29,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Heads set from a pile, from the job to the cutting plan. */
 class FromStockTest {
-  private static Length in(double v) {
+  static Length in(double v) {
     return Length.inches(v);
   }
 
-  private static JobMaker maker(long seed, int pieces, double widest) {
+  static JobMaker maker(long seed, int pieces, double widest) {
     JobMaker m = JobMaker.one();
     m.first().rhythm = HeadSpec.Rhythm.FROM_STOCK;
     Random r = new Random(seed);
@@ -46,7 +46,7 @@ class FromStockTest {
     return m;
   }
 
-  private static Stock.Item piece(String mark, double arris, double face) {
+  static Stock.Item piece(String mark, double arris, double face) {
     return new Stock.Item(
         "stock.corners[0]",
         mark,
@@ -60,9 +60,9 @@ class FromStockTest {
         0);
   }
 
-  private record Worked(Job job, FromStock chosen, List<HeadWork> heads, StockPlan plan) {}
+  record Worked(Job job, FromStock chosen, List<HeadWork> heads, StockPlan plan) {}
 
-  private static Worked work(JobMaker m) {
+  static Worked work(JobMaker m) {
     Job job = m.make();
     FromStock chosen = PileChooser.setOut(job, Shapes::named);
     List<HeadLayout> layouts =

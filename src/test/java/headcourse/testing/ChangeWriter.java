@@ -4,7 +4,10 @@ import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.layout.Change;
+import headcourse.units.Angle;
+import headcourse.units.AngleParser;
 import headcourse.units.Length;
+import headcourse.units.NotationException;
 import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +45,9 @@ public final class ChangeWriter {
           o.key = new HeadSpec.Key(length(maker, v), k.top(), k.rise(), k.drop(), k.proud());
       case "openings[0].head.key.top" ->
           o.key = new HeadSpec.Key(k.bottom(), length(maker, v), k.rise(), k.drop(), k.proud());
+      case "openings[0].head.striking" -> o.params.put("striking", length(maker, v));
+      case "openings[0].head.skewback" -> o.params.put("skewback", angle(v, maker.units));
+      case "openings[0].head.rake" -> o.params.put("rake", angle(v, maker.units));
       case "stock.corners[0].arris" -> maker.stock = corners(maker.stock, length(maker, v));
       default -> throw new IllegalArgumentException("no such place: " + change.path());
     }
@@ -77,6 +83,14 @@ public final class ChangeWriter {
             i.toOrder(),
             i.price()));
     return new Stock(items, stock.spare());
+  }
+
+  private static Angle angle(String text, Units units) {
+    try {
+      return AngleParser.parse(text, units);
+    } catch (NotationException e) {
+      throw new IllegalArgumentException(text, e);
+    }
   }
 
   private static Length length(JobMaker maker, String text) {

@@ -6,18 +6,17 @@ import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Reads what the work itself reports: {@code fitted:}, {@code spoiled:} and {@code accept:}. */
 final class FittedReader {
   private FittedReader() {}
 
-  static List<Fitted> fitted(Section s, List<Opening> openings) {
+  static List<Fitted> fitted(Section s, List<Opening> openings, Stock stock) {
     List<Fitted> all = new ArrayList<>();
+    Set<String> pieces = new LinkedHashSet<>();
     for (Opening o : openings) {
       if (!s.has(o.mark())) {
         continue;
@@ -25,7 +24,7 @@ final class FittedReader {
       Section stones = s.section(o.mark());
       for (String stone : stones.keys()) {
         if (stone.matches("K|[LR][1-9][0-9]{0,2}")) {
-          all.add(stone(stones.item(stone), o.mark(), stone));
+          all.add(stone(stones.item(stone), o.mark(), stone, stock, pieces));
         }
       }
       stones.done(
@@ -35,46 +34,82 @@ final class FittedReader {
     return all;
   }
 
-  private static Fitted stone(Item item, String opening, String mark) {
+  private static Fitted stone(
+      Item item, String opening, String mark, Stock stock, Set<String> pieces) {
     if (!item.isMap()) {
       Length width = item.length(Range.POSITIVE);
       return new Fitted(item.path(), opening, mark, width, null, null);
     }
     Section s = item.section();
+    // A stone of one width may say so in one word.
+    boolean one = s.has("width") && !s.has("bottom");
+    Length bottom =
+        s.needed(
+            one ? "width" : "bottom", Range.POSITIVE, "the width at the bottom", Length.inches(1));
     Fitted f =
         new Fitted(
             item.path(),
             opening,
             mark,
-            s.needed("bottom", Range.POSITIVE, "the width at the bottom", Length.inches(1)),
+            bottom,
             s.length("top", Range.POSITIVE, null),
-            s.length("height", Range.POSITIVE, null));
-    s.done();
+            s.length("height", Range.POSITIVE, null),
+            piece(s.item("piece"), stock, pieces));
+    s.done(
+        k ->
+            k.equals("width")
+                ? "bottom: is given too, and is the same; expected one of them"
+                : null);
     return f;
   }
 
-  static List<String> spoiled(Section root, Stock stock) {
+  /** The piece that a stone was cut from, empty where that is not said. */
+  private static String piece(Item i, Stock stock, Set<String> pieces) {
+    String s = i == null ? null : i.raw("a blank with its number, as C2#3, or none");
+    if (s == null || s.equals(Fitted.NO_PIECE)) {
+      return s == null ? "" : s;
+    }
+    if (!lies(i, s, stock)) {
+      return "";
+    }
+    if (!pieces.add(s)) {
+      i.error("another stone was cut from " + s + "; expected one stone of each piece");
+    }
+    return s;
+  }
+
+  /** Whether a text names a piece of the stock; says so where it does not. */
+  private static boolean lies(Item i, String s, Stock stock) {
+    if (!s.matches("[^#\\s]{1,16}#[1-9][0-9]{0,4}")) {
+      i.error(Reading.quoted(s) + " names no piece; expected a blank with its number, as C2#3");
+      return false;
+    }
+    String mark = s.substring(0, s.indexOf('#'));
+    int number = Integer.parseInt(s.substring(s.indexOf('#') + 1));
+    Stock.Item item =
+        stock.items().stream().filter(b -> b.mark().equals(mark)).findFirst().orElse(null);
+    if (item == null) {
+      i.error("the stock has no blank " + Reading.quoted(mark) + "; expected a mark from stock:");
+    } else if (!item.toOrder() && number > item.count()) {
+      i.error("there are only " + item.count() + " of " + mark + "; expected a number to that");
+    }
+    return item != null && (item.toOrder() || number <= item.count());
+  }
+
+  static List<String> spoiled(Section root, Stock stock, List<Fitted> fitted) {
     Set<String> all = new LinkedHashSet<>();
-    Map<String, Stock.Item> blanks = new HashMap<>();
-    stock.items().forEach(b -> blanks.putIfAbsent(b.mark(), b));
     for (Item i : root.list("spoiled")) {
       String s = i.raw("a blank with its number, as C2#3");
-      if (s == null) {
+      if (s == null || !lies(i, s, stock)) {
         continue;
       }
-      if (!s.matches("[^#\\s]{1,16}#[1-9][0-9]{0,4}")) {
-        i.error(Reading.quoted(s) + " names no piece; expected a blank with its number, as C2#3");
-        continue;
-      }
-      String mark = s.substring(0, s.indexOf('#'));
-      int number = Integer.parseInt(s.substring(s.indexOf('#') + 1));
-      Stock.Item item = blanks.get(mark);
-      if (item == null) {
-        i.error("the stock has no blank " + Reading.quoted(mark) + "; expected a mark from stock:");
-      } else if (!item.toOrder() && number > item.count()) {
-        i.error("there are only " + item.count() + " of " + mark + "; expected a number to that");
-      } else if (!all.add(s)) {
+      if (!all.add(s)) {
         i.error(s + " stands here a second time; keep one");
+      }
+      for (Fitted f : fitted) {
+        if (f.piece().equals(s)) {
+          i.error(f.stone() + " of " + f.opening() + " was cut from " + s + "; it can't be both");
+        }
       }
     }
     return List.copyOf(all);

@@ -81,8 +81,8 @@ public final class JobReader {
     Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
     List<Opening> openings = OpeningReader.read(root, shapes);
     Stock stock = StockReader.read(root, stone.thickness());
-    List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings);
-    List<String> spoiled = FittedReader.spoiled(root, stock);
+    List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
+    List<String> spoiled = FittedReader.spoiled(root, stock, fitted);
     var accepted = FittedReader.accepted(root, openings);
     Limits limits = LimitsReader.read(root.section("limits"), limitDefs);
     long steps = root.whole("steps", 1, 1_000_000_000L, STEPS);

@@ -4,6 +4,7 @@ import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.job.Params;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.units.Grid;
@@ -112,6 +113,22 @@ final class Edits {
             rhythm,
             s.mirror(),
             s.seed()));
+  }
+
+  static Opening params(Opening o, Params params) {
+    HeadSpec h = o.head();
+    return head(
+        o,
+        new HeadSpec(
+            h.shape(),
+            h.height(),
+            h.key(),
+            h.stones(),
+            h.bearing(),
+            h.clear(),
+            h.soffit(),
+            h.seat(),
+            params));
   }
 
   static Job joint(Job j, Length joint) {

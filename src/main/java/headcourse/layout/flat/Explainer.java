@@ -25,11 +25,20 @@ final class Explainer {
   /** What trying may take before it is cut short, about a second; counted, so always the same. */
   private static final long PATIENCE = 60_000_000;
 
+  /** What each trial takes besides, and what it takes for each step of the grid. */
+  private static final long TRIAL = 20_000;
+
+  private static final long SETTING_OUT = 30;
+
+  /** What trying pairs may take. */
+  private static final long PAIRS = 2 * PATIENCE;
+
   private final FlatShape shape;
   private final FlatTerms terms;
   private final LengthFormat format;
   private final List<Diagnostic> problems = new ArrayList<>();
   private long effort;
+  private long patience = PATIENCE;
 
   Explainer(FlatShape shape, FlatTerms terms) {
     this.shape = shape;
@@ -56,15 +65,25 @@ final class Explainer {
         note(t.knob().path(), tells);
       }
       if (changes.size() < OFFERED) {
-        String value = t.knob().text().apply(t.value());
-        changes.add(new Change(t.knob().path(), value, t.knob().reason()));
-        hints.add(words(t.knob().path()) + ": " + value + " (" + t.knob().reason() + ")");
+        Change c = change(t);
+        changes.add(c);
+        hints.add(words(c.path()) + ": " + c.value() + " (" + c.reason() + ")");
       }
     }
+    List<List<Change>> together = new ArrayList<>();
     if (hints.isEmpty()) {
       hints.add("no single value makes it possible by itself; more than one has to give way");
+      patience = effort + PAIRS;
+      for (KnobPairs.Pair p : pairs()) {
+        List<Change> both = List.of(change(p.first()), change(p.second()));
+        together.add(both);
+        hints.add(
+            "together: "
+                + String.join(
+                    ", and ", both.stream().map(c -> words(c.path()) + ": " + c.value()).toList()));
+      }
     }
-    if (effort > PATIENCE) {
+    if (effort > patience) {
       hints.add("trying values was cut short, because so many widths are allowed");
     }
     problems.add(
@@ -74,7 +93,17 @@ final class Explainer {
             terms.job().spans().of(terms.opening().path() + ".head"),
             headline(),
             hints));
-    return new Solution.Refused(problems, changes);
+    return new Solution.Refused(problems, changes, together);
+  }
+
+  private static Change change(Knob.Turned t) {
+    return new Change(t.knob().path(), t.knob().text().apply(t.value()), t.knob().reason());
+  }
+
+  private List<KnobPairs.Pair> pairs() {
+    List<KnobPairs.Pair> all =
+        new KnobPairs(shape, format, this::tried, () -> effort > patience).of(terms);
+    return all.subList(0, Math.min(OFFERED - 1, all.size()));
   }
 
   /** A stone that is cut already is named before all else. */
@@ -91,12 +120,12 @@ final class Explainer {
 
   private HeadLayout tried(Knob.Asked asked) {
     FlatReading reading = shape.read(asked.job(), asked.opening());
-    if (reading.head() == null || effort > PATIENCE) {
+    if (reading.head() == null || effort > patience) {
       return null;
     }
     HeadSolver solver = new HeadSolver(reading.head());
     HeadLayout head = solver.solve();
-    effort += solver.effort();
+    effort += solver.effort() + TRIAL + SETTING_OUT * (terms.half() / terms.tick());
     return head;
   }
 

@@ -2,15 +2,12 @@ package headcourse.layout.flat;
 
 import headcourse.job.Fitted;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.layout.flat.CutStonesComposer.Drawn;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Solves a head around stones that are cut already. They stand as they were measured, from the key
@@ -25,6 +22,7 @@ final class FittedSolver {
   private final List<Fitted> fitted;
   private final Drawn drawn;
   private final CutStonesComposer composer;
+  private final FittedHead made;
   private long effort;
 
   /** For a head whose drawing may be missing (null). */
@@ -34,6 +32,7 @@ final class FittedSolver {
     this.fitted = fitted;
     this.drawn = drawn;
     this.composer = new CutStonesComposer(head, fitted, drawn);
+    this.made = new FittedHead(head, fitted, drawn);
   }
 
   /** What solving took; see {@link SideSolver#effort}. */
@@ -127,7 +126,7 @@ final class FittedSolver {
     if (drawn != null) {
       CutStones cut = composer.compose(side, drawn.on(side).lines(), false);
       if (cut != null && cut.asDrawn() && n <= drawn.on(side).count()) {
-        return new SideResult(asDrawn(drawn.on(side), cut), drawn.head().proof().cost(), 0);
+        return new SideResult(made.asDrawn(drawn.on(side), cut), drawn.head().proof().cost(), 0);
       }
     }
     boolean wholeFirst = n > 0 && (drawn == null || drawn.on(side).count() <= n);
@@ -137,35 +136,6 @@ final class FittedSolver {
       whole = whole(way);
     }
     return whole != null ? whole : rest;
-  }
-
-  /** The choice as drawn, its first stones known to be there. */
-  private Choice asDrawn(Choice choice, CutStones cut) {
-    int n = cut.count();
-    if (n == choice.count()) {
-      return Choice.whole(choice.lines(), cut);
-    }
-    long[] feet = Arrays.copyOfRange(choice.feet(), n, choice.feet().length);
-    return new Choice(rest(choice.lines(), cut), choice.end(), feet, cut);
-  }
-
-  private RestLines rest(Lines lines, CutStones cut) {
-    int n = cut.count();
-    double previous = Double.NaN;
-    if (n > 0) {
-      long run = lines.onTop() ? cut.top(n) - cut.top(n - 1) : cut.soffit(n) - cut.soffit(n - 1);
-      previous = (double) run / terms.tick() - terms.joint();
-    }
-    return new RestLines(
-        lines, n, terms.tick(), cut.soffit(n), cut.top(n), lines.onTop(), previous);
-  }
-
-  /** Whether the joint lines up to one keep clear of the jamb line. */
-  private boolean stand(FlatHead h, Lines lines, CutStones cut, int last) {
-    SideCheck check = h.check(lines);
-    double tick = terms.tick();
-    return IntStream.rangeClosed(0, last)
-        .allMatch(i -> check.stands(cut.soffit(i) / tick, cut.top(i) / tick));
   }
 
   /** The side solved from its last fitted stone outwards, or null. */
@@ -181,10 +151,10 @@ final class FittedSolver {
     List<CutStones> cuts = new ArrayList<>();
     for (SideCase c : way.cases()) {
       CutStones cut = composer.compose(side, c.lines(), false);
-      if (cut == null || !stand(own, c.lines(), cut, n)) {
+      if (cut == null || !made.stand(own, c.lines(), cut, n)) {
         continue;
       }
-      RestLines lines = rest(c.lines(), cut);
+      RestLines lines = made.rest(c.lines(), cut);
       List<End> ends = c.ends().stream().filter(e -> e.foot() > lines.start()).toList();
       if (!ends.isEmpty()) {
         cases.add(new SideCase(lines, ends));
@@ -222,24 +192,13 @@ final class FittedSolver {
     }
     for (SideCase c : way.cases()) {
       CutStones cut = composer.compose(side, c.lines(), true);
-      if (cut != null && stand(own, c.lines(), cut, n - 1) && ends(way, cut)) {
+      if (cut != null
+          && made.stand(own, c.lines(), cut, n - 1)
+          && made.ends(own.terms(), way.terms(), cut)) {
         return new SideResult(Choice.whole(c.lines(), cut), 0, 1);
       }
     }
     return null;
-  }
-
-  private boolean ends(Way way, CutStones cut) {
-    FlatTerms own = way.own().terms();
-    boolean fan = head.geometry().fanned();
-    long foot = cut.soffit(cut.count());
-    long top = cut.top(cut.count());
-    long inmost = fan ? foot : Math.min(foot, top);
-    boolean springs = fan && foot >= own.far() && foot - own.near() < own.tick();
-    return foot - own.far() >= own.bearing().min().picometres()
-        && foot - own.near() <= own.bearing().max().picometres()
-        && Math.max(foot, top) - own.near() <= way.terms().wall()
-        && (springs || inmost - own.far() >= own.head().clear().picometres());
   }
 
   private HeadLayout built(SideResult left, SideResult right) {
@@ -248,37 +207,6 @@ final class FittedSolver {
     if (left.steps() + right.steps() == 0) {
       proof = drawn.head().proof();
     }
-    HeadLayout bare = head.build(left.choice(), right.choice(), proof, List.of());
-    return head.build(
-        left.choice(),
-        right.choice(),
-        proof,
-        remarks(),
-        drawn == null ? List.of() : StoneChanges.between(drawn.head(), bare));
-  }
-
-  /** What was passed over and is taken as drawn. */
-  private List<Remark> remarks() {
-    List<String> passed = new ArrayList<>();
-    if (drawn == null) {
-      return List.of();
-    }
-    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-      for (int i = 1; i <= CutStonesComposer.count(fitted, side); i++) {
-        String mark = (side == Side.LEFT ? "L" : "R") + i;
-        if (fitted.stream().noneMatch(f -> f.stone().equals(mark))) {
-          passed.add(mark);
-        }
-      }
-    }
-    String all = String.join(", ", passed);
-    return passed.isEmpty()
-        ? List.of()
-        : List.of(
-            new Remark(
-                "as-drawn",
-                all
-                    + (passed.size() == 1 ? " was" : " were")
-                    + " not measured, but a stone beyond was; taken as drawn"));
+    return made.build(left.choice(), right.choice(), proof);
   }
 }

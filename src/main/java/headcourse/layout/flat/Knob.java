@@ -31,6 +31,9 @@ record Knob(
     Function<HeadLayout, String> tells,
     String reason) {
 
+  private static final long FAR = 48;
+  private static final long NEAR = 20;
+
   /** A job and the opening of it that is asked about. */
   record Asked(Job job, Opening opening) {}
 
@@ -46,13 +49,24 @@ record Knob(
     HeadLayout tried(Asked asked);
   }
 
+  /** Values that give way far, to find out whether another can help then. */
+  long[] wide() {
+    if (way != 0) {
+      return limit < 1 ? new long[0] : new long[] {base + way * limit};
+    }
+    long some = Math.max(1, limit / 6);
+    return new long[] {base - some, base + some, base - 3 * some, base + 3 * some};
+  }
+
   /** The smallest turn that helps, or null. */
   Turned turned(Trier trier) {
     return way == 0 ? nearest(trier) : least(trier);
   }
 
   private Turned nearest(Trier trier) {
-    for (long d = 1; d <= limit; d++) {
+    // What may go far is tried at every step near by only, farther out at every sixth part more.
+    long near = limit > FAR ? NEAR : limit;
+    for (long d = 1; d <= limit; d += 1 + Math.max(0, d - near) / 6) {
       for (long value : new long[] {base - d, base + d}) {
         Asked asked = with.apply(value);
         HeadLayout head = asked == null ? null : trier.tried(asked);

@@ -43,6 +43,7 @@ final class Knobs {
     k.bearing();
     k.differences();
     k.key();
+    FanKnobs.addTo(k.knobs, terms, format);
     k.count();
     k.wholeJob();
     FittedKnobs.addTo(k.knobs, terms, format);
@@ -133,7 +134,8 @@ final class Knobs {
           h -> "",
           "lets neighbours differ by less");
     }
-    if (s.rhythm() == Rhythm.MIXED && s.jump() != null) {
+    boolean picked = s.rhythm() == Rhythm.MIXED || s.rhythm() == Rhythm.FROM_STOCK;
+    if (picked && s.jump() != null) {
       length(
           "stones.jump",
           s.jump(),
@@ -174,12 +176,31 @@ final class Knobs {
     if (key == null || jack && key.bottom() != null && key.top() != null) {
       return;
     }
-    String reason = "moves every joint by half of the difference";
-    if (key.bottom() != null && grid.nearest(key.bottom()) > 4 * TRIES) {
-      either("key.bottom", key.bottom(), 2, (o, v) -> Edits.key(o, v, key.top()), reason);
-    } else if (jack && key.top() != null && grid.nearest(key.top()) > 4 * TRIES) {
-      either("key.top", key.top(), 2, (o, v) -> Edits.key(o, key.bottom(), v), reason);
+    if (key.bottom() != null) {
+      key("key.bottom", key.bottom(), (o, v) -> Edits.key(o, v, key.top()));
+    } else if (jack && key.top() != null) {
+      key("key.top", key.top(), (o, v) -> Edits.key(o, key.bottom(), v));
     }
+  }
+
+  /** A key as narrow as half a stone, or half as wide again as it is. */
+  private void key(String path, Length base, BiFunction<Opening, Length, Opening> with) {
+    long least = Math.max(1, grid.nearest(opening.head().stones().min()) / 4);
+    long most = grid.nearest(base) * 3 / 4;
+    knobs.add(
+        new Knob(
+            opening.path() + ".head." + path,
+            grid.nearest(base) / 2,
+            0,
+            most,
+            Math.max(1, grid.nearest(base) / 2.0),
+            v ->
+                v < least || v > most
+                    ? null
+                    : new Knob.Asked(job, with.apply(opening, grid.ticks(2 * v))),
+            v -> format.plain(grid.ticks(2 * v)),
+            h -> "",
+            "moves every joint by half of the difference"));
   }
 
   private void count() {

@@ -105,11 +105,13 @@ public final class SideCheck {
         && Math.max(soffit, top) - Math.min(s0, t0) - terms.joint() <= terms.usable();
   }
 
-  /** Mixed widths differ from that of the stone before, where that was cut already. */
+  /** What neighbours keep to holds beside a stone that was cut already, too. */
   private boolean follows(double width) {
     double off = Math.abs(width - lines.previous());
+    boolean mixed = terms.stones().rhythm() == HeadSpec.Rhythm.MIXED;
+    boolean picked = terms.stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK;
     return Double.isNaN(off)
-        || terms.stones().rhythm() != HeadSpec.Rhythm.MIXED
-        || off >= terms.step() - NOTHING && off <= terms.jump() + NOTHING;
+        || !mixed && !picked
+        || (picked || off >= terms.step() - NOTHING) && off <= terms.jump() + NOTHING;
   }
 }

@@ -36,7 +36,8 @@ final class AsBuiltNotes {
     List<String> fitted =
         head.layout().stones().stream().filter(PlacedStone::fitted).map(PlacedStone::mark).toList();
     boolean measured = head.layout().opening().measured() != null;
-    if (!measured && fitted.isEmpty()) {
+    boolean spoiled = fitted.isEmpty() && !head.layout().asBuilt().changes().isEmpty();
+    if (!measured && !spoiled && fitted.isEmpty()) {
       return;
     }
     flow.heading(context.say("wall.as-built"), 24);
@@ -53,6 +54,8 @@ final class AsBuiltNotes {
     }
     if (!fitted.isEmpty()) {
       flow.say("wall.as-built-fitted", text, String.join(", ", fitted));
+      notes.changes(flow, text);
+    } else if (spoiled) {
       notes.changes(flow, text);
     }
   }
@@ -79,7 +82,8 @@ final class AsBuiltNotes {
           rows.add(cells);
         });
     if (all.stream().anyMatch(c -> c.kind().ticketChanges())) {
-      flow.say("wall.changed-text", text);
+      boolean fitted = layout.stones().stream().anyMatch(PlacedStone::fitted);
+      flow.say(fitted ? "wall.changed-text" : "wall.changed-spoiled", text);
     }
     flow.table(
         List.of(

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.diag.Outcome;
 import headcourse.job.Job;
+import headcourse.units.Length;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -99,6 +100,8 @@ class JobCasesTest {
     // 12 lb/ft2 by the international pound and foot (0.45359237 kg, 0.3048 m).
     assertEquals(58.5891, (Double) job.limits().values().get("veneer-weight"), 1e-4);
     assertTrue(job.spans().given("openings[0].head.stones.max"));
-    assertEquals(2, job.fitted().size());
+    assertEquals(3, job.fitted().size());
+    assertEquals("C1#2", job.fitted().get(2).piece());
+    assertEquals(Length.inches(6.5), job.fitted().get(2).bottom());
   }
 }

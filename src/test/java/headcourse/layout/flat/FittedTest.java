@@ -139,6 +139,7 @@ class FittedTest {
     int solved = 0;
     int refused = 0;
     int recuts = 0;
+    int helped = 0;
     for (long seed = 0; seed < RUNS; seed++) {
       JobMaker maker = mixture(seed);
       String at = "seed " + seed;
@@ -156,8 +157,17 @@ class FittedTest {
           FittedCheck.holds(other.make(), then, at + " " + c);
           recuts += c.path().startsWith("fitted.") ? 1 : 0;
         }
+        for (List<Change> both : no.together()) {
+          JobMaker other = mixture(seed);
+          both.forEach(c -> ChangeWriter.write(other, c));
+          HeadLayout then = head(other);
+          assertTrue(then != null, at + " " + both);
+          FittedCheck.holds(other.make(), then, at + " " + both);
+        }
+        helped += no.changes().isEmpty() && no.together().isEmpty() ? 0 : 1;
       }
     }
+    assertTrue(helped >= refused - refused / 15, helped + " helped of " + refused);
     assertTrue(
         solved > RUNS / 5 && refused > RUNS / 20 && recuts > 0,
         solved + " solved, " + refused + " refused, " + recuts + " recuts");

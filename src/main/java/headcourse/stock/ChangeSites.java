@@ -1,0 +1,189 @@
+package headcourse.stock;
+
+import headcourse.job.Fitted;
+import headcourse.job.Job;
+import headcourse.job.Opening;
+import headcourse.layout.Side;
+import headcourse.layout.flat.FittedHead;
+import headcourse.layout.flat.FlatHead;
+import headcourse.layout.flat.FlatReading;
+import headcourse.stock.ChangeModel.Site;
+import headcourse.stock.PileReader.Lying;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/** The ways in which the heads of a pile may go on: by the widths of keys that are left open. */
+final class ChangeSites {
+  private static final int WAYS = 40;
+
+  private final Job job;
+  private final List<Opening> openings;
+  private final Function<Opening, FlatReading> read;
+  private final PileReader yard;
+  private final List<Fitted> fitted;
+
+  /**
+   * @param openings as the job has them
+   * @param fitted the stones that count as cut
+   */
+  ChangeSites(
+      Job job,
+      List<Opening> openings,
+      Function<Opening, FlatReading> read,
+      PileReader yard,
+      List<Fitted> fitted) {
+    this.job = job;
+    this.openings = openings;
+    this.read = read;
+    this.yard = yard;
+    this.fitted = fitted;
+  }
+
+  private boolean keyCut(Opening o) {
+    return fitted.stream().anyMatch(f -> f.opening().equals(o.mark()) && f.stone().equals("K"));
+  }
+
+  /**
+   * All ways, as planned first; none where stones that are there can't stand beside each other.
+   *
+   * @param plan what was planned
+   * @param gone pieces that are not there any more
+   */
+  List<List<Site>> of(PilePlan plan, Set<String> gone) {
+    List<Site> base = new ArrayList<>();
+    for (int k = 0; k < openings.size(); k++) {
+      PilePlan.Head h = plan.heads().get(k);
+      Opening o = openings.get(k);
+      Site site = site(h.made().head(), h, keyWidth(plan, k, gone), false);
+      if (site == null) {
+        return List.of();
+      }
+      base.add(site);
+    }
+    List<List<Site>> all = new ArrayList<>(List.of(base));
+    for (int k = 0; k < openings.size(); k++) {
+      Opening o = openings.get(k);
+      if (!KeySearch.open(o) || keyCut(o)) {
+        continue;
+      }
+      for (long w : widths(o, gone)) {
+        FlatReading reading = read.apply(KeySearch.keyed(o, job.grid().ticks(w)));
+        Site site =
+            w == base.get(k).key() || reading.head() == null || all.size() >= WAYS
+                ? null
+                : site(reading.head(), plan.heads().get(k), w, true);
+        if (site != null) {
+          List<Site> way = new ArrayList<>(base);
+          way.set(k, site);
+          all.add(way);
+        }
+      }
+    }
+    return all;
+  }
+
+  /** All ways where nothing was planned. */
+  List<List<Site>> fresh(Set<String> gone) {
+    List<List<Site>> all = new ArrayList<>();
+    all.add(List.of());
+    for (Opening o : openings) {
+      List<Site> own = fresh(o, gone);
+      List<List<Site>> more = new ArrayList<>();
+      for (List<Site> way : all) {
+        for (Site site : own.subList(0, Math.min(own.size(), Math.max(1, WAYS / all.size())))) {
+          List<Site> longer = new ArrayList<>(way);
+          longer.add(site);
+          more.add(longer);
+        }
+      }
+      all = more;
+    }
+    return all;
+  }
+
+  private List<Site> fresh(Opening o, Set<String> gone) {
+    List<Site> own = new ArrayList<>();
+    if (!KeySearch.open(o)) {
+      add(own, o, keyCut(o) ? -1 : bought(o, gone) ? -1 : given(o));
+    } else if (keyCut(o)) {
+      Fitted f =
+          fitted.stream()
+              .filter(x -> x.opening().equals(o.mark()) && x.stone().equals("K"))
+              .findFirst()
+              .orElseThrow();
+      long half = job.grid().nearest(f.bottom().half());
+      add(own, KeySearch.keyed(o, job.grid().ticks(2 * half)), -1);
+    } else {
+      for (long w : widths(o, gone)) {
+        add(own, KeySearch.keyed(o, job.grid().ticks(w)), w);
+      }
+    }
+    return own;
+  }
+
+  private void add(List<Site> own, Opening o, long key) {
+    FlatReading reading = read.apply(o);
+    Site site = reading.head() == null ? null : site(reading.head(), null, key, false);
+    if (site != null) {
+      own.add(site);
+    }
+  }
+
+  private Site site(FlatHead head, PilePlan.Head before, long key, boolean other) {
+    FittedHead made =
+        before == null
+            ? FittedHead.of(head, fitted, null, null, null)
+            : FittedHead.of(head, fitted, before.layout(), before.left(), before.right());
+    FittedHead.Left l = made.left(Side.LEFT);
+    FittedHead.Left r = made.left(Side.RIGHT);
+    return l == null || r == null ? null : new Site(made, l, r, key, other);
+  }
+
+  /** Width of a key that comes from the pile, or −1. */
+  private long keyWidth(PilePlan plan, int k, Set<String> gone) {
+    Opening o = openings.get(k);
+    List<FromStock.Taken> of = plan.of(o.mark() + "-K");
+    if (keyCut(o) || of.isEmpty()) {
+      return -1;
+    }
+    boolean lost = of.stream().anyMatch(t -> gone.contains(t.piece()));
+    long width = of.get(0).extent();
+    // A key of a given width that the yard has not got any more is ordered.
+    boolean spare =
+        yard.pieces(gone).stream()
+            .anyMatch(
+                p -> p.usable() >= width && !plan.takes(p.id()) && yard.fits(p.item(), o, true));
+    return lost && !spare && !KeySearch.open(o) ? -1 : width;
+  }
+
+  private static long ticks(Job job, Opening o) {
+    return job.grid().ceil(o.head().key().bottom().max(o.head().key().top()));
+  }
+
+  private long given(Opening o) {
+    return o.head().key() == null ? -1 : ticks(job, o);
+  }
+
+  private boolean bought(Opening o, Set<String> gone) {
+    return o.head().key() == null
+        || yard.pieces(gone).stream()
+                .filter(p -> yard.fits(p.item(), o, true) && p.usable() >= ticks(job, o))
+                .count()
+            < o.count();
+  }
+
+  private List<Long> widths(Opening o, Set<String> gone) {
+    long target = job.grid().nearest(o.head().stones().target());
+    long min = job.grid().ceil(o.head().stones().min());
+    return yard.pieces(gone).stream()
+        .filter(p -> yard.fits(p.item(), o, true))
+        .map((Lying p) -> p.usable() / 2 * 2)
+        .filter(w -> w >= min)
+        .distinct()
+        .sorted(Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
+        .toList();
+  }
+}
