@@ -130,7 +130,7 @@ final class Pricer {
     Completion whole = new Completion(all, width, shared, problem.demand(), room);
     stepsHere += whole.work();
     List<Window> windows = windows(all, width, shared, room);
-    stepsHere += windows.size();
+    steps += windows.size() / 4;
     for (Window w : windows) {
       if (w.most <= Math.max(best, unsure) || stopped()) {
         break;
