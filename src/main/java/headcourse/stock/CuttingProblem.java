@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,6 +13,8 @@ import java.util.List;
 record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
   /** What a blank counts for beside its material where prices lead. */
   static final long BLANK = 10_000_000;
+
+  private static final int MISSING = -1;
 
   /** Copies the list. */
   CuttingProblem {
@@ -31,6 +34,18 @@ record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
     /** The same kind, but so many of it. */
     Bin withCount(int n) {
       return new Bin(index, usable, n, cost, takes);
+    }
+
+    /** In place of a blank for a part that none is left for: it takes one of any type. */
+    static Bin missing(int types, int count) {
+      boolean[] all = new boolean[types];
+      Arrays.fill(all, true);
+      return new Bin(MISSING, Long.MAX_VALUE / 4, count, new Cost(1, 0, 0), all);
+    }
+
+    /** Whether it takes one part and no more, because it is no blank. */
+    boolean single() {
+      return index == MISSING;
     }
   }
 

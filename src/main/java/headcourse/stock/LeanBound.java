@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import headcourse.geom.Point;
 import java.util.Arrays;
 import java.util.List;
 
@@ -16,6 +17,7 @@ import java.util.List;
  */
 final class LeanBound {
   private static final double NM = 1e6;
+  private static final double SAME = 1e-6;
 
   private final long kerf;
   private final long[] middle;
@@ -23,12 +25,17 @@ final class LeanBound {
   private final int[] rightAt;
   private final boolean[] turnable;
 
+  /** By type: whether it keeps nothing else from leaning. */
+  private final boolean[] loose;
+
   /** All leans, and that of the blank's ends, from the least to the greatest. */
   private final long[] leans;
 
   private final int upright;
 
-  private LeanBound(long kerf, long[] middle, long[] right, long[] left, boolean[] turnable) {
+  private LeanBound(
+      long kerf, long[] middle, long[] right, long[] left, boolean[] turnable, boolean[] loose) {
+    this.loose = loose;
     this.kerf = kerf;
     this.middle = middle;
     this.turnable = turnable;
@@ -41,29 +48,59 @@ final class LeanBound {
   }
 
   /**
-   * From the outlines, between the arris and the least of their heights; null where parts may be
-   * turned whose height is not the same, and who lean otherwise when they are.
+   * From the outlines, between the arris and a height. Parts that don't reach it count for nothing,
+   * and those that lean otherwise when they are turned only for their least width.
    */
-  static LeanBound of(List<Profile> shapes, List<Boolean> turnable, long kerf) {
+  static LeanBound of(List<Profile> shapes, List<Boolean> turnable, long kerf, double top) {
     int n = shapes.size();
-    double top = shapes.stream().mapToDouble(Profile::height).min().orElse(0);
     long[] middle = new long[n];
     long[] right = new long[n];
     long[] left = new long[n];
     boolean[] turns = new boolean[n];
+    boolean[] loose = new boolean[n];
     for (int t = 0; t < n; t++) {
       Profile p = shapes.get(t);
-      double below = p.right(0) - p.left(0);
-      double above = p.right(top) - p.left(top);
-      middle[t] = (long) Math.floor((below + above) / 2 * NM - 1);
+      if (p.height() < top - SAME) {
+        loose[t] = true;
+        middle[t] = 0 - kerf;
+        continue;
+      }
+      middle[t] = middle(p, top);
       right[t] = Math.round((p.right(top) - p.right(0)) * NM);
       left[t] = Math.round((p.left(top) - p.left(0)) * NM);
-      turns[t] = turnable.get(t);
-      if (turns[t] && p.height() > top + 1e-6) {
-        return null;
+      if (turnable.get(t)) {
+        Profile q = p.turned();
+        turns[t] = true;
+        middle[t] = Math.min(middle[t], middle(q, top));
+        boolean swapped =
+            Math.abs((q.right(top) - q.right(0)) * NM - left[t]) < 2
+                && Math.abs((q.left(top) - q.left(0)) * NM - right[t]) < 2;
+        if (!swapped) {
+          loose[t] = true;
+          middle[t] = Math.min(narrowest(p, top), narrowest(q, top));
+          right[t] = 0;
+          left[t] = 0;
+        }
       }
     }
-    return new LeanBound(kerf, middle, right, left, turns);
+    return new LeanBound(kerf, middle, right, left, turns, loose);
+  }
+
+  private static long middle(Profile p, double top) {
+    double below = p.right(0) - p.left(0);
+    double above = p.right(top) - p.left(top);
+    return (long) Math.floor((below + above) / 2 * NM - 1);
+  }
+
+  /** The width is least at a corner, or at an end of the height. */
+  private static long narrowest(Profile p, double top) {
+    double least = Math.min(p.right(0) - p.left(0), p.right(top) - p.left(top));
+    for (Point v : p.vertices()) {
+      if (v.y() <= top) {
+        least = Math.min(least, p.right(v.y()) - p.left(v.y()));
+      }
+    }
+    return (long) Math.floor(least * NM - 1);
   }
 
   /** How far a type leans to the left at most, no more than upright. */
@@ -100,6 +137,9 @@ final class LeanBound {
         continue;
       }
       sum += c * (middle[t] + kerf);
+      if (loose[t]) {
+        continue;
+      }
       int from = Math.min(leftAt[t], rightAt[t]);
       int to = Math.max(leftAt[t], rightAt[t]);
       low = Math.min(low, from);

@@ -8,7 +8,7 @@ import java.util.List;
  * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more; and no
  * blank takes two parts that are each over half of the longest.
  */
-final class LeastCost implements RestBound {
+final class LeastCost {
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final int[] byCapacity;
@@ -30,8 +30,14 @@ final class LeastCost implements RestBound {
     longest = bins.isEmpty() ? 0 : bins.get(byCapacity[0]).usable();
   }
 
-  @Override
-  public Cost of(int[] rest, int[] left, Cost spent) {
+  /**
+   * A bound, each of its components by itself. Where it says that parts must be missing, it says no
+   * more than that; otherwise it holds for packings that leave none out.
+   *
+   * @param rest parts of each type
+   * @param left blanks of each kind
+   */
+  Cost of(int[] rest, int[] left) {
     long capacity = 0;
     double lead = Double.MAX_VALUE;
     double second = Double.MAX_VALUE;

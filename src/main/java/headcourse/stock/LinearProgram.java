@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * A small linear programme to which columns are added while it is solved: least cost, so that every
@@ -17,6 +18,7 @@ final class LinearProgram {
   private final double[] right;
   private final List<double[]> columns = new ArrayList<>();
   private final List<Double> costs = new ArrayList<>();
+  private final TreeSet<Integer> artificial = new TreeSet<>();
   private final int[] basis;
   private final double[][] inverse;
   private final double[] value;
@@ -36,6 +38,9 @@ final class LinearProgram {
       double[] unit = new double[rows];
       unit[i] = 1;
       basis[i] = add(unit, atLeast[i] ? dear : 0);
+      if (atLeast[i]) {
+        artificial.add(basis[i]);
+      }
       inverse[i][i] = 1;
       if (atLeast[i]) {
         double[] surplus = new double[rows];
@@ -43,6 +48,22 @@ final class LinearProgram {
         add(surplus, 0);
       }
     }
+  }
+
+  /** Makes it so much dearer to leave rows unmet. */
+  void dearer(double times) {
+    for (int c : artificial) {
+      costs.set(c, costs.get(c) * times);
+    }
+  }
+
+  /** How much of all rows is left unmet. */
+  double unmet() {
+    double sum = 0;
+    for (int i = 0; i < rows; i++) {
+      sum += artificial.contains(basis[i]) ? value[i] : 0;
+    }
+    return sum;
   }
 
   /** Adds a column and gives its number. */
@@ -66,6 +87,16 @@ final class LinearProgram {
     return y;
   }
 
+  /** What a column costs beyond what the rows pay for it. */
+  double reduced(int column, double[] y) {
+    double reduced = costs.get(column);
+    double[] col = columns.get(column);
+    for (int i = 0; i < rows; i++) {
+      reduced -= y[i] * col[i];
+    }
+    return reduced;
+  }
+
   /**
    * Pivots until no known column is worth taking.
    *
@@ -76,13 +107,9 @@ final class LinearProgram {
     for (int n = 0; n < pivots; n++) {
       double[] y = duals();
       int enter = -1;
-      double least = -1e-7;
+      double least = -EPS;
       for (int c = 0; c < columns.size(); c++) {
-        double reduced = costs.get(c);
-        double[] col = columns.get(c);
-        for (int i = 0; i < rows; i++) {
-          reduced -= y[i] * col[i];
-        }
+        double reduced = reduced(c, y);
         // After many pivots the first rather than the best, which can't run in a circle.
         if (reduced < least) {
           enter = c;

@@ -44,8 +44,8 @@ final class Nesting {
   /** Whether all parts are square, so that their order doesn't matter. */
   final boolean square;
 
-  /** A bound by how edges lean, where not all are square; null where it is not known. */
-  final LeanBound lean;
+  /** Bounds by how edges lean, at some heights; none where all are square. */
+  final List<LeanBound> leans;
 
   private Nesting(
       int types,
@@ -55,9 +55,9 @@ final class Nesting {
       long[] extent,
       long[][] distance,
       long[][][] slices,
-      LeanBound lean,
+      List<LeanBound> leans,
       boolean square) {
-    this.lean = lean;
+    this.leans = leans;
     this.types = types;
     this.kerf = kerf;
     this.typeOf = typeOf;
@@ -84,7 +84,7 @@ final class Nesting {
       }
     }
     return new Nesting(
-        n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, null, true);
+        n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, List.of(), true);
   }
 
   /** Parts of any outline. */
@@ -116,9 +116,24 @@ final class Nesting {
       }
     }
     long kerf = Math.round(kerfMm * NM);
-    LeanBound lean = square ? null : LeanBound.of(shapes, turnable, kerf);
+    List<LeanBound> leans =
+        square
+            ? List.of()
+            : tops(shapes).stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
     return new Nesting(
-        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), lean, square);
+        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, square);
+  }
+
+  /** The heights of parts: the least, the greatest, and that in the middle. */
+  private static List<Double> tops(List<Profile> shapes) {
+    List<Double> all = shapes.stream().map(Profile::height).sorted().toList();
+    List<Double> tops = new java.util.ArrayList<>();
+    for (double y : List.of(all.get(0), all.get(all.size() / 2), all.get(all.size() - 1))) {
+      if (tops.stream().noneMatch(o -> Math.abs(o - y) < 1e-3)) {
+        tops.add(y);
+      }
+    }
+    return tops;
   }
 
   private record Node(int type, Profile shape, boolean turned) {}
@@ -184,7 +199,7 @@ final class Nesting {
       }
       most = Math.max(most, first == Long.MAX_VALUE ? 0 : sum + first + last);
     }
-    if (lean != null) {
+    for (LeanBound lean : leans) {
       most = Math.max(most, lean.least(counts));
     }
     return Math.max(0, most - SLACK / 2);

@@ -2,40 +2,66 @@ package headcourse.stock;
 
 import java.util.Arrays;
 
-/** The least sum of differences of so many pairs of pieces, from some piece on. */
+/**
+ * The least sum of differences between the stones of two sides, from some type of piece on.
+ *
+ * <p>Of all ways to put the stones of two sides side by side, the one by rank has the least sum of
+ * differences. That is the integral, over all widths, of how many more stones of one side than of
+ * the other are no wider.
+ */
 final class PairGaps {
-  private static final long NONE = Long.MAX_VALUE / 4;
+  static final long NONE = Long.MAX_VALUE / 8;
 
-  private final int[] firstOf;
-  private final long[][] least;
+  /** By type, stones still to come, and lead of one side over the other. */
+  private final long[][][] least;
 
-  PairGaps(PileTypes types) {
-    int pieces = Arrays.stream(types.count).sum();
-    long[] length = new long[pieces];
-    firstOf = new int[types.size() + 1];
-    int k = 0;
-    for (int t = 0; t < types.size(); t++) {
-      firstOf[t] = k;
-      for (int i = 0; i < types.count[t]; i++) {
-        length[k++] = types.usable[t];
-      }
+  /**
+   * @param widths by type, ascending
+   * @param count pieces of each type; 0 where it does not count
+   * @param most greatest number of stones of both sides
+   */
+  PairGaps(long[] widths, int[] count, int most) {
+    int types = widths.length;
+    least = new long[types + 1][most + 1][most + 1];
+    for (long[] row : least[types]) {
+      Arrays.fill(row, NONE);
     }
-    firstOf[types.size()] = k;
-    least = new long[pieces + 2][pieces / 2 + 2];
-    for (long[] row : least) {
-      Arrays.fill(row, 1, row.length, NONE);
-    }
-    for (int i = pieces - 2; i >= 0; i--) {
-      long gap = length[i + 1] - length[i];
-      for (int m = 1; m < least[i].length; m++) {
-        least[i][m] = Math.min(least[i + 1][m], least[i + 2][m - 1] + gap);
+    least[types][0][0] = 0;
+    for (int t = types - 1; t >= 0; t--) {
+      long gap = t + 1 < types ? widths[t + 1] - widths[t] : 0;
+      long[][] now = new long[most + 1][most + 1];
+      for (int r = 0; r <= most; r++) {
+        for (int d = 0; d <= most; d++) {
+          now[r][d] = Math.min(NONE, least[t + 1][r][d] + d * gap);
+        }
       }
+      for (int k = 0; k < count[t]; k++) {
+        long[][] more = new long[most + 1][most + 1];
+        for (int r = 0; r <= most; r++) {
+          for (int d = 0; d <= most; d++) {
+            long best = now[r][d];
+            if (r > 0) {
+              best = Math.min(best, now[r - 1][Math.abs(d - 1)]);
+              best = d < most ? Math.min(best, now[r - 1][d + 1]) : best;
+            }
+            more[r][d] = best;
+          }
+        }
+        now = more;
+      }
+      least[t] = now;
     }
   }
 
-  /** Of so many pairs from a type on, of which some pieces are used; huge where there are none. */
-  long least(int type, int used, int pairs) {
-    int from = firstOf[type] + used;
-    return pairs >= least[from].length ? NONE : least[from][pairs];
+  /**
+   * The least.
+   *
+   * @param t from this type on
+   * @param stones still to come
+   * @param lead how many stones one side is ahead of what it is to be
+   */
+  long least(int t, int stones, long lead) {
+    long d = Math.abs(lead);
+    return d >= least[t].length ? NONE : least[t][stones][(int) d];
   }
 }

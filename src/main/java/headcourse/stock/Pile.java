@@ -50,6 +50,16 @@ public record Pile(List<Piece> pieces, List<Head> heads) {
       long jump,
       PileSide left,
       PileSide right) {
+    /** The same, its sides free to differ. */
+    Head plain() {
+      return new Head(copies, false, eachSide, min, max, jump, left, right);
+    }
+
+    /** The same with stones no wider than this. */
+    Head upTo(long widest) {
+      return new Head(copies, mirror, eachSide, min, widest, jump, left, right);
+    }
+
     PileSide side(int s) {
       return s == 0 ? left : right;
     }

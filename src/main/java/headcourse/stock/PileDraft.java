@@ -19,6 +19,21 @@ record PileDraft(List<List<List<Slot>>> heads, Pile.Cost cost) {
    */
   record Slot(long width, int[] types) {}
 
+  /** The same choice with the difference of its sides counted. */
+  PileDraft under(Pile pile) {
+    long sum = 0;
+    for (int h = 0; h < heads.size(); h++) {
+      List<Slot> l = heads.get(h).get(0);
+      List<Slot> r = heads.get(h).get(1);
+      for (int i = 0; pile.heads().get(h).mirror() && i < Math.max(l.size(), r.size()); i++) {
+        long a = i < l.size() ? l.get(i).width() : 0;
+        long b = i < r.size() ? r.get(i).width() : 0;
+        sum += pile.heads().get(h).copies() * Math.abs(a - b);
+      }
+    }
+    return new PileDraft(heads, new Pile.Cost(cost.sawn(), sum, cost.bearing()));
+  }
+
   /** The choice with pieces handed out. */
   List<Pile.Chosen> chosen(PileTypes types) {
     List<Deque<Integer>> pieces = types.pieces();

@@ -34,9 +34,8 @@ final class PileHand {
         sides.add(row);
       }
       heads.add(sides);
-      cost = cost.plus(0, PileTrim.imbalance(pile.heads().get(h), sides), 0);
     }
-    return new PileDraft(heads, cost);
+    return new PileDraft(heads, cost).under(pile);
   }
 
   private List<Slot> side(int h, Pile.Head head, PileSide side) {

@@ -2,7 +2,6 @@ package headcourse.stock;
 
 import headcourse.stock.PileDraft.Slot;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,7 @@ final class PileSearch {
   private final long limit;
   private final int[] left;
   private final List<List<List<Slot>>> row = new ArrayList<>();
-  private final Map<State, Pile.Cost> seen = new HashMap<>();
+  private final Map<SearchState, Pile.Cost> seen = new HashMap<>();
   private final long[] ahead;
   private PileDraft best;
   private long steps;
@@ -58,18 +57,6 @@ final class PileSearch {
       least = off >= 0 ? Math.min(least, off) : least;
     }
     return least == Long.MAX_VALUE ? 0 : least;
-  }
-
-  private record State(long[] numbers) {
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof State s && Arrays.equals(numbers, s.numbers);
-    }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(numbers);
-    }
   }
 
   /** Searches; true where all was looked at. */
@@ -246,7 +233,7 @@ final class PileSearch {
       n[k++] = size;
       n[k++] = size == 0 ? -1 : mine.get(size - 1).width();
     }
-    State state = new State(n);
+    SearchState state = new SearchState(n);
     Pile.Cost before = seen.get(state);
     if (before != null && before.compareTo(cost) <= 0) {
       return true;

@@ -8,105 +8,63 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Search for choices in which nothing is sawn off: through the pieces from the shortest to the
- * longest, each left lying or given to a side of a head; the order of the stones comes after.
+ * Search for a choice that costs no more than a cap, for given numbers of stones: through the
+ * pieces from the shortest to the longest, each left lying or given to a side of a head.
  *
- * <p>Where sides are to be alike, a head's stones go in pairs, each closed before the next is
- * begun: of all ways to pair given stones, pairing them in the order of their lengths has the least
- * sum of differences, and allows every difference of the two sides that any other way of that sum
- * does.
+ * <p>Longer pieces may always be taken to make wider stones, so that the widths of a row follow
+ * from its pieces: in the order of their lengths each is as wide as its piece and the bound on
+ * neighbours allow, and what is too much for the end is sawn off where it does most good. {@link
+ * RowFitter} then puts them in a row.
  */
 final class PileSweep {
-  private static final int MEMORY = 400_000;
+  private static final int MEMORY = 250_000;
 
-  private final Pile pile;
   private final PileTypes types;
-  private final SweepSums[][] sums;
-  private final int heads;
-  private final int[][] n;
-  private final long[][] sum;
-  private final long[][] widest;
-  private final long[] open;
-  private final int[] openSide;
-  private final List<List<long[]>> taken = new ArrayList<>();
-  private final Map<State, Long> seen = new HashMap<>();
-  private final long[] top;
-  private final PairGaps gaps;
-  private final long leastBearing;
-  private long imbalanceCap;
-  private PileDraft best;
+  private final List<RowPair> pairs;
+  private final SweepBounds bounds;
+  private final SweepSide[] sides;
+  private final long limit;
+  private final Pile.Cost cap;
+  private final int[] openIn;
+  private final Map<SearchState, long[]> seen = new HashMap<>();
+  private long usable;
+  private long forced;
+  private long gaps;
   private long steps;
-  private long limit;
-  private long orderFailures;
-  private boolean cutOff;
-  private boolean thorough;
+  private long failures;
+  private Pile.Cost failed;
+  private PileDraft best;
+  private boolean found;
 
-  PileSweep(Pile pile, PileTypes types) {
-    this.pile = pile;
+  /**
+   * @param bounds what is known of these numbers
+   * @param cap the choice may cost no more
+   * @param limit how many steps it may take
+   */
+  PileSweep(PileTypes types, SweepBounds bounds, Pile.Cost cap, long limit) {
     this.types = types;
-    this.heads = pile.heads().size();
-    this.sums = new SweepSums[heads][2];
-    this.n = new int[heads][2];
-    this.sum = new long[heads][2];
-    this.widest = new long[heads][2];
-    this.open = new long[heads];
-    this.openSide = new int[heads];
-    long off = 0;
-    for (int h = 0; h < heads; h++) {
-      Pile.Head head = pile.heads().get(h);
-      for (int s = 0; s < 2; s++) {
-        sums[h][s] = new SweepSums(head, head.side(s));
-        off += head.copies() * PileSearch.leastOff(head.side(s));
-      }
-      taken.add(new ArrayList<>());
-    }
-    leastBearing = off;
-    gaps = new PairGaps(types);
-    int pieces = Arrays.stream(types.count).sum();
-    top = new long[pieces + 1];
-    int k = 0;
-    for (int t = types.size() - 1; t >= 0; t--) {
-      for (int i = 0; i < types.count[t]; i++) {
-        top[k + 1] = top[k] + types.usable[t];
-        k++;
-      }
-    }
+    this.bounds = bounds;
+    this.pairs = bounds.pairs();
+    this.cap = cap;
+    this.limit = limit;
+    this.sides = bounds.sides();
+    this.openIn = new int[pairs.size()];
+    Arrays.fill(openIn, -1);
   }
 
-  /** No choice with nothing sawn off and all stones in pairs differs by less on its two sides. */
-  long leastImbalance() {
-    for (long cap = 0; ; cap = cap * 2 + 1) {
-      imbalanceCap = cap;
-      if (cap > Long.MAX_VALUE / 8 || open(0, 0, 0)) {
-        break;
-      }
+  /** Searches; true where a choice within the cap was found. */
+  boolean run() {
+    bounds.restart();
+    for (int h = 0; h < pairs.size(); h++) {
+      gaps += bounds.before(h);
     }
-    long low = -1;
-    long high = imbalanceCap;
-    while (high - low > 1) {
-      imbalanceCap = (low + high) >>> 1;
-      if (open(0, 0, 0)) {
-        high = imbalanceCap;
-      } else {
-        low = imbalanceCap;
-      }
+    if (bounds.open(0, usable, forced, gaps, cap)) {
+      go(0);
     }
-    return high;
+    return found;
   }
 
-  private record State(long[] numbers) {
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof State s && Arrays.equals(numbers, s.numbers);
-    }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(numbers);
-    }
-  }
-
-  /** The best choice found, or null. */
+  /** The best choice come upon, within the cap or not, or null. */
   PileDraft best() {
     return best;
   }
@@ -115,248 +73,219 @@ final class PileSweep {
     return steps;
   }
 
-  /** Whether the last run looked at all that is better than its answer. */
-  boolean sure() {
-    return !cutOff && (thorough || orderFailures == 0) || best != null && atBound();
+  /** Whether the steps were used up. */
+  boolean cutOff() {
+    return steps > limit;
   }
 
-  private boolean atBound() {
-    return best.cost().bearing() <= leastBearing;
-  }
-
-  /**
-   * Searches for choices whose sides differ by no more than so much.
-   *
-   * @param most how many steps it may take
-   * @param thoroughly whether stones that can't be ordered are no reason to pass over others of the
-   *     same sums
-   * @return whether one was found
-   */
-  boolean run(long imbalance, long most, boolean thoroughly) {
-    imbalanceCap = imbalance;
-    thorough = thoroughly;
-    orderFailures = 0;
-    cutOff = false;
-    limit = steps + most;
-    seen.clear();
-    go(0, 0, 0, 0);
-    return best != null;
-  }
-
-  /** No less than this can the bearings of any choice be off. */
-  long leastBearing() {
-    return leastBearing;
-  }
-
-  private boolean mirror(int h) {
-    return pile.heads().get(h).mirror();
+  /** The least that stones might cost which no order was found for; null where there are none. */
+  Pile.Cost failed() {
+    return failed;
   }
 
   private boolean done() {
-    cutOff |= steps > limit;
-    return steps > limit || best != null && atBound();
+    return found || steps > limit;
   }
 
-  private void go(int t, int used, int firstHead, long imbalance) {
+  private void go(int t) {
     steps++;
-    if (done() || !open(t, used, imbalance)) {
+    if (done()) {
+      return;
+    }
+    if (complete()) {
+      leaf();
       return;
     }
     if (t == types.size()) {
-      finish(imbalance);
       return;
     }
-    State state = state(t, used, firstHead);
-    Long before = seen.get(state);
-    if (before != null && before <= imbalance) {
+    SearchState state = state(t);
+    long[] before = seen.get(state);
+    if (before != null && (before[0] < usable || before[0] == usable && before[1] <= gaps)) {
       return;
     }
-    long failed = orderFailures;
-    spread(t, used, firstHead, imbalance);
-    // Other stones of the same sums may stand where these can't; thoroughly, only what fails by its
-    // sums is remembered.
-    if ((!thorough || failed == orderFailures)
-        && !done()
-        && (before != null || seen.size() < MEMORY)) {
-      seen.put(state, imbalance);
+    long failuresBefore = failures;
+    spread(t, types.count[t], 0);
+    // Other stones of the same sums may stand where these can't.
+    if (failuresBefore == failures && !done() && (before != null || seen.size() < MEMORY)) {
+      seen.put(state, new long[] {usable, gaps});
     }
   }
 
-  private void spread(int t, int used, int firstHead, long imbalance) {
-    for (int h = firstHead; h < heads; h++) {
-      int c = pile.heads().get(h).copies();
-      if (used + c > types.count[t] || !types.whole(pile.heads().get(h), h, t)) {
-        continue;
-      }
-      if (mirror(h) && open[h] > 0) {
-        long more = imbalance + c * (types.usable[t] - open[h]);
-        if (more <= imbalanceCap) {
-          long was = open[h];
-          open[h] = 0;
-          give(h, 1 - openSide[h], t, used, more);
-          open[h] = was;
-        }
-        continue;
-      }
-      // Two sides that are alike: the first stone goes left.
-      boolean first = n[h][0] + n[h][1] == 0;
-      Pile.Head head = pile.heads().get(h);
-      int ways = first && head.left().equals(head.right()) ? 1 : 2;
-      for (int s = 0; s < ways; s++) {
-        if (mirror(h)) {
-          open[h] = types.usable[t];
-          openSide[h] = s;
-        }
-        give(h, s, t, used, imbalance);
-        open[h] = 0;
-      }
-    }
-    go(t + 1, 0, 0, imbalance);
-  }
-
-  private void give(int h, int s, int t, int used, long imbalance) {
-    // In the order of their lengths neighbours differ least; what is too far apart there always is.
-    long gap = types.usable[t] - widest[h][s];
-    if (n[h][s] > 0 && gap - types.extra(h) > pile.heads().get(h).jump()) {
-      return;
-    }
-    n[h][s]++;
-    sum[h][s] += types.usable[t];
-    taken.get(h).add(new long[] {s, t});
-    int side = openSide[h];
-    long was = widest[h][s];
-    widest[h][s] = types.usable[t];
-    go(t, used + pile.heads().get(h).copies(), h, imbalance);
-    openSide[h] = side;
-    widest[h][s] = was;
-    taken.get(h).remove(taken.get(h).size() - 1);
-    sum[h][s] -= types.usable[t];
-    n[h][s]--;
-  }
-
-  /** Whether every head can still come out within the imbalance allowed. */
-  private boolean open(int t, int used, long imbalance) {
-    if (t == types.size()) {
-      return true;
-    }
-    long each = types.usable[t];
-    long pending = imbalance;
-    int pairs = 0;
-    for (int h = 0; h < heads; h++) {
-      int c = pile.heads().get(h).copies();
-      int l = sums[h][0].more(n[h][0], sum[h][0], each, top);
-      int r = sums[h][1].more(n[h][1], sum[h][1], each, top);
-      if (l < 0 || r < 0) {
+  private boolean complete() {
+    for (SweepSide s : sides) {
+      if (s.missing() > 0) {
         return false;
       }
-      if (open[h] > 0) {
-        pending += c * (each - open[h]);
-      }
-      if (mirror(h)) {
-        pairs += c * Math.max(0, Math.max(l, r) - (open[h] > 0 ? 1 : 0));
+    }
+    for (int o : openIn) {
+      if (o >= 0) {
+        return false;
       }
     }
-    return pending + gaps.least(t, used, pairs) <= imbalanceCap;
+    return true;
   }
 
-  private void finish(long imbalance) {
-    long bearing = 0;
-    for (int h = 0; h < heads; h++) {
-      if (open[h] > 0 || mirror(h) && n[h][0] != n[h][1]) {
-        return;
+  /** Gives pieces of a type to slots: by side its body, then its end stone. */
+  private void spread(int t, int left, int first) {
+    for (int slot = first; left > 0 && slot < 2 * sides.length; slot++) {
+      SweepSide side = sides[slot / 2];
+      int h = side.pair.h();
+      if (!types.fits.get(t).get(h) || done()) {
+        continue;
       }
-      for (int s = 0; s < 2; s++) {
-        long off = sums[h][s].off(n[h][s], sum[h][s]);
-        if (off < 0 || !sums[h][s].ends(n[h][s], sum[h][s], widest[h][s])) {
-          return;
+      if (openIn[h] >= 0) {
+        if (openIn[h] == slot) {
+          close(t, left, slot, side);
         }
-        bearing += pile.heads().get(h).copies() * off;
+        continue;
+      }
+      boolean end = slot % 2 == 1;
+      long c = side.covers(types.usable[t]);
+      boolean takes =
+          end
+              ? side.takesEnd() && c >= side.pair.head().min()
+              : side.takesBody() && side.takes(types.usable[t]);
+      if (!takes) {
+        continue;
+      }
+      if (bounds.alike(h) && side.s == 1 && untouched(sides[2 * h])) {
+        // Two sides that are alike: the first stone goes left.
+        continue;
+      }
+      int copies = side.pair.head().copies();
+      Batch b = new Batch(copies, t, types.usable[t]);
+      long more = types.usable[t] - c;
+      if (end) {
+        side.setEnd(b);
+      } else {
+        side.push(b);
+      }
+      usable += types.usable[t];
+      forced += more;
+      openIn[h] = b.full() ? -1 : slot;
+      step(t, left - 1, b.full() ? slot : 4 * h);
+      openIn[h] = -1;
+      forced -= more;
+      usable -= types.usable[t];
+      if (end) {
+        side.clearEnd();
+      } else {
+        side.pop();
       }
     }
-    Pile.Cost cost = new Pile.Cost(0, imbalance, bearing);
-    if (best != null && best.cost().compareTo(cost) <= 0) {
+    if (!done()) {
+      skip(t);
+    }
+  }
+
+  private static boolean untouched(SweepSide side) {
+    return side.body.isEmpty() && side.end() == null;
+  }
+
+  private void close(int t, int left, int slot, SweepSide side) {
+    int h = side.pair.h();
+    Batch b = slot % 2 == 1 ? side.end() : side.body.get(side.body.size() - 1);
+    b.add(t);
+    long more = types.usable[t] - Math.min(b.usable, side.covers(b.usable));
+    usable += types.usable[t];
+    forced += more;
+    openIn[h] = b.full() ? -1 : slot;
+    step(t, left - 1, b.full() ? 4 * h : slot);
+    openIn[h] = slot;
+    forced -= more;
+    usable -= types.usable[t];
+    b.remove();
+  }
+
+  private void step(int t, int left, int slot) {
+    steps++;
+    if (!done() && bounds.open(t, usable, forced, gaps, cap)) {
+      spread(t, left, slot);
+    }
+  }
+
+  private void skip(int t) {
+    long was = gaps;
+    for (int h = 0; h < pairs.size(); h++) {
+      gaps += bounds.gap(h, t);
+    }
+    if (bounds.open(t + 1, usable, forced, gaps, cap)) {
+      go(t + 1);
+    }
+    gaps = was;
+  }
+
+  private void leaf() {
+    Pile.Cost bound = Pile.Cost.NONE;
+    List<HeadFit> fits = new ArrayList<>();
+    List<Pile.Cost> least = new ArrayList<>();
+    for (int h = 0; h < pairs.size(); h++) {
+      HeadFit fit = new HeadFit(bounds, types, h);
+      Pile.Cost c = fit.least();
+      if (c == null) {
+        return;
+      }
+      fits.add(fit);
+      least.add(c);
+      bound = bound.plus(c.sawn(), c.imbalance(), c.bearing());
+    }
+    if (bound.compareTo(cap) > 0) {
+      bounds.givenUp(
+          Math.max(bound.sawn(), cap.sawn() + 1), Math.max(bound.imbalance(), cap.imbalance() + 1));
       return;
     }
+    Pile.Cost cost = Pile.Cost.NONE;
     List<List<List<Slot>>> rows = new ArrayList<>();
-    for (int h = 0; h < heads; h++) {
-      List<List<Slot>> row = ordered(h);
-      if (row == null) {
-        orderFailures++;
-        return;
+    boolean sure = true;
+    for (int h = 0; h < pairs.size(); h++) {
+      HeadFit fit = fits.get(h);
+      Pile.Cost c = least.get(h);
+      // What the others leave of the cap.
+      Pile.Cost rest =
+          cap.plus(
+              c.sawn() - bound.sawn(),
+              c.imbalance() - bound.imbalance(),
+              c.bearing() - bound.bearing());
+      fit.run(rest);
+      steps += fit.steps();
+      sure &= fit.sure();
+      if (fit.cost() == null) {
+        cost = null;
+        break;
       }
-      rows.add(row);
+      cost = cost.plus(fit.cost().sawn(), fit.cost().imbalance(), fit.cost().bearing());
+      rows.add(fit.rows());
     }
-    best = new PileDraft(rows, cost);
-    for (SweepSums[] of : sums) {
-      for (SweepSums side : of) {
-        long spare = cost.bearing() - 1 - leastBearing;
-        side.within(side.leastOff() + Math.max(0, spare / side.head().copies()));
-      }
+    if (cost != null && (best == null || cost.compareTo(best.cost()) < 0)) {
+      best = new PileDraft(rows, cost);
+    }
+    if (cost != null && cost.compareTo(cap) <= 0) {
+      found = true;
+      return;
+    }
+    failures++;
+    bounds.givenUp(cap.sawn() + 1, cap.imbalance() + 1);
+    if (!sure) {
+      failed = failed == null || bound.compareTo(failed) < 0 ? bound : failed;
     }
   }
 
-  /** The stones of a head in an order that keeps to its rules, or null. */
-  private List<List<Slot>> ordered(int h) {
-    Pile.Head head = pile.heads().get(h);
-    List<List<long[]>> bySide = List.of(new ArrayList<>(), new ArrayList<>());
-    for (long[] st : taken.get(h)) {
-      bySide.get((int) st[0]).add(new long[] {types.usable[(int) st[1]], st[1]});
-    }
-    if (head.mirror()) {
-      List<long[]> pairs = new ArrayList<>();
-      for (int i = 0; i < bySide.get(0).size(); i++) {
-        long[] l = bySide.get(0).get(i);
-        long[] r = bySide.get(1).get(i);
-        pairs.add(new long[] {l[0], r[0], l[1], r[1]});
-      }
-      List<long[]> row = arranged(new StoneOrder(head, new int[] {0, 1}, pairs, h + 1));
-      return row == null ? null : List.of(slots(head, row, 0, 0, 2), slots(head, row, 1, 1, 3));
-    }
-    List<List<Slot>> out = new ArrayList<>();
-    for (int s = 0; s < 2; s++) {
-      List<long[]> row =
-          arranged(new StoneOrder(head, new int[] {s}, bySide.get(s), 2L * h + s + 1));
-      if (row == null) {
-        return null;
-      }
-      out.add(slots(head, row, s, 0, 1));
-    }
-    return out;
-  }
-
-  private List<long[]> arranged(StoneOrder order) {
-    List<long[]> row = order.find();
-    steps += order.steps();
-    cutOff |= thorough && row == null && order.cutOff();
-    return row;
-  }
-
-  static List<Slot> slots(Pile.Head head, List<long[]> row, int s, int lengthAt, int typeAt) {
-    List<Slot> out = new ArrayList<>();
-    for (int i = 0; i < row.size(); i++) {
-      int[] from = new int[head.copies()];
-      Arrays.fill(from, (int) row.get(i)[typeAt]);
-      out.add(new Slot(row.get(i)[lengthAt] - head.side(s).extra(i + 1), from));
-    }
-    return out;
-  }
-
-  private State state(int t, int used, int firstHead) {
-    long[] key = new long[3 + 8 * heads];
+  private SearchState state(int t) {
+    int heads = pairs.size();
+    long[] key = new long[1 + 2 * heads + 4 * sides.length];
     key[0] = t;
-    key[1] = used;
-    key[2] = firstHead;
     for (int h = 0; h < heads; h++) {
-      int k = 3 + 8 * h;
-      key[k] = n[h][0];
-      key[k + 1] = n[h][1];
-      key[k + 2] = sum[h][0];
-      key[k + 3] = sum[h][1];
-      key[k + 4] = open[h];
-      key[k + 5] = open[h] > 0 ? openSide[h] : 0;
-      key[k + 6] = widest[h][0];
-      key[k + 7] = widest[h][1];
+      key[1 + 2 * h] = openIn[h];
+      if (openIn[h] >= 0) {
+        SweepSide side = sides[openIn[h] / 2];
+        Batch b = openIn[h] % 2 == 1 ? side.end() : side.body.get(side.body.size() - 1);
+        key[2 + 2 * h] = b.usable * 64 + b.missing();
+      }
     }
-    return new State(key);
+    for (int q = 0; q < sides.length; q++) {
+      sides[q].key(key, 1 + 2 * heads + 4 * q);
+    }
+    return new SearchState(key);
   }
 }

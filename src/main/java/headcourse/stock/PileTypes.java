@@ -48,11 +48,6 @@ final class PileTypes {
     count = members.stream().mapToInt(List::size).toArray();
   }
 
-  /** Whether a piece of a type can be a stone of a head with nothing sawn off. */
-  boolean whole(Pile.Head head, int h, int t) {
-    return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
-  }
-
   /** The most that a stone of a head is longer along its blank than it is wide. */
   long extra(int h) {
     return extra[h];
@@ -60,6 +55,18 @@ final class PileTypes {
 
   int size() {
     return usable.length;
+  }
+
+  /** The pieces themselves, to be handed out. */
+  List<Deque<Integer>> pieces() {
+    List<Deque<Integer>> out = new ArrayList<>();
+    members.forEach(m -> out.add(new ArrayDeque<>(m)));
+    return out;
+  }
+
+  /** Whether a piece of a type can be a stone of a head with nothing sawn off. */
+  boolean whole(Pile.Head head, int h, int t) {
+    return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
   }
 
   /** Whether two types are equally long, and differ in the heads that they fit. */
@@ -70,12 +77,5 @@ final class PileTypes {
       }
     }
     return false;
-  }
-
-  /** The pieces themselves, to be handed out. */
-  List<Deque<Integer>> pieces() {
-    List<Deque<Integer>> out = new ArrayList<>();
-    members.forEach(m -> out.add(new ArrayDeque<>(m)));
-    return out;
   }
 }

@@ -8,9 +8,7 @@ import java.util.Map;
 
 /** Finds in which order parts lie on one blank so that they take the least length. */
 final class Sequencer {
-  private static final int EXACT_NODES = 20_000;
   private static final int CACHE = 200_000;
-
   private final Nesting nesting;
   private final int[] leaning;
 
@@ -107,12 +105,12 @@ final class Sequencer {
       }
     }
     if (range[0] > usable && range[1] < usable && range[2] != usable) {
-      Walk walk = new Walk(counts, usable + 1, usable);
+      OrderWalk walk = new OrderWalk(nesting, counts, usable + 1, usable);
       walk.go();
       undecided |= walk.tired();
-      work += walk.steps;
-      if (walk.best != null) {
-        range[0] = walk.bound;
+      work += walk.steps();
+      if (walk.best() != null) {
+        range[0] = walk.length();
       } else {
         range[walk.tired() ? 2 : 1] = usable;
       }
@@ -135,9 +133,9 @@ final class Sequencer {
       return run(counts, false);
     }
     List<Integer> best = quick(counts);
-    Walk walk = new Walk(counts, length(best), -1);
+    OrderWalk walk = new OrderWalk(nesting, counts, length(best), -1);
     walk.go();
-    return walk.best == null ? best : walk.best;
+    return walk.best() == null ? best : walk.best();
   }
 
   /** Leaning parts side by side, then moved one by one to where they save most. */
@@ -210,86 +208,5 @@ final class Sequencer {
       end = Math.max(end, at[i] + nesting.extent[order.get(i)]);
     }
     return end;
-  }
-
-  /** Depth-first over the orders that are shorter than a bound. */
-  private final class Walk {
-    private final int[] left;
-    private final int[] nodes;
-    private final long enough;
-    private final int[] path;
-    private final long[] at;
-    private int size;
-    private long bound;
-    private List<Integer> best;
-    private int steps;
-
-    /** Ends at the first order no longer than {@code enough}. */
-    Walk(int[] counts, long bound, long enough) {
-      this.left = counts.clone();
-      this.bound = bound;
-      this.enough = enough;
-      this.nodes =
-          java.util.stream.IntStream.range(0, nesting.typeOf.length)
-              .filter(n -> counts[nesting.typeOf[n]] > 0)
-              .toArray();
-      int parts = Arrays.stream(counts).sum();
-      path = new int[parts];
-      at = new long[parts];
-    }
-
-    void go() {
-      go(0);
-    }
-
-    boolean tired() {
-      return steps > EXACT_NODES;
-    }
-
-    private void go(long end) {
-      if (++steps > EXACT_NODES || bound <= enough) {
-        return;
-      }
-      if (size == path.length) {
-        bound = end;
-        best = Arrays.stream(path).boxed().toList();
-        return;
-      }
-      for (int node : nodes) {
-        int t = nesting.typeOf[node];
-        if (left[t] == 0) {
-          continue;
-        }
-        long start = 0;
-        for (int i = 0; i < size; i++) {
-          start = Math.max(start, at[i] + nesting.distance[path[i]][node]);
-        }
-        left[t]--;
-        long reach = Math.max(end, start + nesting.extent[node]);
-        if (reach < bound && start + rest(node) < bound) {
-          path[size] = node;
-          at[size++] = start;
-          go(reach);
-          size--;
-        }
-        left[t]++;
-      }
-    }
-
-    /** How far beyond a node's start the parts still to come reach at least. */
-    private long rest(int node) {
-      long most = 0;
-      int t0 = nesting.typeOf[node];
-      for (int h = 0; h < nesting.heights(); h++) {
-        long sum = nesting.lead[t0][h] + nesting.weight[t0][h] - nesting.kerf;
-        for (int n : nodes) {
-          if (!nesting.turned[n]) {
-            sum += left[nesting.typeOf[n]] * nesting.weight[nesting.typeOf[n]][h];
-          }
-        }
-        most = Math.max(most, sum);
-      }
-      return most - Nesting.SLACK;
-    }
   }
 }

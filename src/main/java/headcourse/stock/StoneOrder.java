@@ -1,70 +1,84 @@
 package headcourse.stock;
 
+import headcourse.stock.PileDraft.Slot;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * Puts stones that were chosen for a head in an order that keeps to all its rules: one row, or two
- * whose stones go in pairs.
+ * Mixes the stones of a head as picked stone is: another order of the same stones, side by side as
+ * they were, that keeps to all its rules and costs the same.
  */
 final class StoneOrder {
   private static final int TRY = 1_000;
-  private static final int ALL = 30_000;
   private static final int SHUFFLES = 6;
 
   private final Pile.Head head;
   private final int[] sides;
-  private final List<long[]> stones;
+  private final List<List<Slot>> stones = new ArrayList<>();
+  private final List<List<Slot>> row = new ArrayList<>();
   private final long[] foot;
-  private final List<long[]> row = new ArrayList<>();
   private final boolean[] used;
   private long mix;
   private int steps;
-  private long all;
-  private int limit;
 
-  /**
-   * @param sides the sides that the stones go on: both, or one
-   * @param stones by stone, or pair: the usable length on each of these sides
-   * @param seed decides among orders that are as good
-   */
-  StoneOrder(Pile.Head head, int[] sides, List<long[]> stones, long seed) {
+  private StoneOrder(Pile.Head head, int[] sides, List<List<Slot>> rows, long seed) {
     this.head = head;
     this.sides = sides;
-    this.stones = new ArrayList<>(stones);
     this.mix = seed;
     this.foot = new long[sides.length];
+    for (int i = 0; i < rows.get(sides[0]).size(); i++) {
+      List<Slot> together = new ArrayList<>();
+      for (int s : sides) {
+        together.add(rows.get(s).get(i));
+      }
+      stones.add(together);
+    }
     this.used = new boolean[stones.size()];
   }
 
-  /** Whether the search was cut off, so that no order found does not mean that there is none. */
-  boolean cutOff() {
-    return steps > limit;
+  /** The stones of a head mixed; as they are where no other order is found. */
+  static List<List<Slot>> mixed(Pile.Head head, List<List<Slot>> rows, long seed) {
+    for (int s = 0; s < 2; s++) {
+      for (int i = 1; i <= rows.get(s).size(); i++) {
+        if (head.side(s).extra(i) != 0) {
+          return rows;
+        }
+      }
+    }
+    if (!head.mirror()) {
+      List<Slot> left = new StoneOrder(head, new int[] {0}, rows, seed).find().get(0);
+      List<Slot> right = new StoneOrder(head, new int[] {1}, rows, seed + 1).find().get(0);
+      return List.of(left, right);
+    }
+    boolean pairs = rows.get(0).size() == rows.get(1).size();
+    return pairs ? new StoneOrder(head, new int[] {0, 1}, rows, seed).find() : rows;
   }
 
-  /** How many steps it took in all. */
-  long steps() {
-    return all + steps;
-  }
-
-  /** The stones outwards, or null. */
-  List<long[]> find() {
-    for (int i = 0; i < SHUFFLES; i++) {
+  /** By side: the stones outwards. */
+  private List<List<Slot>> find() {
+    List<List<Slot>> before = new ArrayList<>(stones);
+    boolean found = false;
+    for (int i = 0; i < SHUFFLES && !found; i++) {
       shuffle();
-      if (go(TRY)) {
-        return row;
+      steps = 0;
+      row.clear();
+      Arrays.fill(used, false);
+      for (int s = 0; s < sides.length; s++) {
+        foot[s] = head.side(sides[s]).start();
       }
-      if (!cutOff()) {
-        return null;
+      found = next();
+    }
+    List<List<Slot>> out = new ArrayList<>();
+    for (int s = 0; s < sides.length; s++) {
+      List<Slot> side = new ArrayList<>();
+      for (List<Slot> together : found ? row : before) {
+        side.add(together.get(s));
       }
+      out.add(side);
     }
-    // Each as near its neighbours as can be: what a tight bound on neighbours needs.
-    stones.sort((a, b) -> Long.compare(a[0], b[0]));
-    if (go(TRY)) {
-      return row;
-    }
-    java.util.Collections.reverse(stones);
-    return go(ALL) ? row : null;
+    return out;
   }
 
   private void shuffle() {
@@ -73,35 +87,17 @@ final class StoneOrder {
       mix ^= mix << 13;
       mix ^= mix >>> 7;
       mix ^= mix << 17;
-      java.util.Collections.swap(stones, i, (int) Math.floorMod(mix, (long) (i + 1)));
+      Collections.swap(stones, i, (int) Math.floorMod(mix, (long) (i + 1)));
     }
-  }
-
-  private boolean go(int most) {
-    all += steps;
-    steps = 0;
-    limit = most;
-    row.clear();
-    java.util.Arrays.fill(used, false);
-    for (int s = 0; s < sides.length; s++) {
-      foot[s] = head.side(sides[s]).start();
-    }
-    return next();
   }
 
   private boolean next() {
     if (row.size() == stones.size()) {
       return true;
     }
-    if (++steps > limit) {
-      return false;
-    }
-    for (int i = 0; i < used.length; i++) {
-      if (used[i] || repeats(i)) {
-        continue;
-      }
+    for (int i = 0; i < used.length && ++steps <= TRY; i++) {
       long[] was = foot.clone();
-      if (place(stones.get(i))) {
+      if (!used[i] && place(stones.get(i))) {
         used[i] = true;
         row.add(stones.get(i));
         if (next()) {
@@ -111,37 +107,18 @@ final class StoneOrder {
         used[i] = false;
       }
       System.arraycopy(was, 0, foot, 0, foot.length);
-      if (steps > limit) {
-        return false;
-      }
     }
     return false;
   }
 
-  /** Whether one just like it, still free, was tried before it. */
-  private boolean repeats(int i) {
-    for (int j = 0; j < i; j++) {
-      if (!used[j] && java.util.Arrays.equals(stones.get(j), stones.get(i))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private boolean place(long[] stone) {
+  private boolean place(List<Slot> together) {
     int index = row.size() + 1;
     boolean last = index == stones.size();
     for (int s = 0; s < sides.length; s++) {
       PileSide side = head.side(sides[s]);
-      long width = stone[s] - side.extra(index);
-      if (width < head.min() || width > head.max()) {
+      long width = together.get(s).width();
+      if (index > 1 && Math.abs(width - row.get(index - 2).get(s).width()) > head.jump()) {
         return false;
-      }
-      if (index > 1) {
-        long before = row.get(index - 2)[s] - side.extra(index - 1);
-        if (Math.abs(width - before) > head.jump()) {
-          return false;
-        }
       }
       long outer = foot[s] + side.joint() + width;
       boolean good =

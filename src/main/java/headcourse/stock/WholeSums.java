@@ -3,7 +3,7 @@ package headcourse.stock;
 import java.util.Arrays;
 
 /** Which sums of usable lengths a side may come to, by its number of stones. */
-final class SweepSums {
+final class WholeSums {
   private final Pile.Head head;
   private final PileSide side;
   final int fewest;
@@ -13,7 +13,7 @@ final class SweepSums {
   private final long leastOff;
   private final long best;
 
-  SweepSums(Pile.Head head, PileSide side) {
+  WholeSums(Pile.Head head, PileSide side) {
     this.head = head;
     this.side = side;
     long run = side.lastEnd() - side.start();

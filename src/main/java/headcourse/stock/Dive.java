@@ -1,0 +1,132 @@
+package headcourse.stock;
+
+import headcourse.stock.CuttingProblem.Bin;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Plans from fractions of filled blanks: whole ones are taken, or else the fullest fraction is
+ * taken as one, and the rest is solved again; with a few departures from what the fractions say.
+ */
+final class Dive {
+  private static final int SEEDS = 300;
+  private static final double WHOLE = 1 - 1e-6;
+
+  private final CuttingProblem problem;
+  private final int[] counts;
+  private final Sequencer sequencer;
+  private final Aim aim;
+  private final long last;
+  private final Meter meter;
+  private final List<Packing.Load> path = new ArrayList<>();
+  private Packing best;
+
+  /**
+   * @param counts so many blanks of each kind at most
+   * @param best the best known
+   * @param last no plan has less of the aim
+   */
+  Dive(
+      CuttingProblem problem,
+      int[] counts,
+      Sequencer sequencer,
+      Aim aim,
+      Packing best,
+      long last,
+      Meter meter) {
+    this.problem = problem;
+    this.counts = counts.clone();
+    this.sequencer = sequencer;
+    this.aim = aim;
+    this.best = best;
+    this.last = last;
+    this.meter = meter;
+  }
+
+  /** The best plan, from fractions of the whole problem on, with so many departures. */
+  Packing run(Master fractions, int departures) {
+    go(problem.demand(), counts, fractions, departures, Cost.NONE);
+    return best;
+  }
+
+  private boolean done() {
+    return meter.out() || aim.of(best.cost()) <= last;
+  }
+
+  private void go(int[] rest, int[] left, Master fractions, int departures, Cost spent) {
+    List<Master.Fraction> by = fractions.fractions();
+    List<Packing.Load> seeds = fractions.nearest(SEEDS);
+    int depth = path.size();
+    int[] restThen = rest.clone();
+    int[] leftThen = left.clone();
+    Cost then = spent;
+    for (Master.Fraction f : by) {
+      for (int k = 0; k < (int) (f.amount() + 1 - WHOLE); k++) {
+        if (take(f.load(), restThen, leftThen)) {
+          then = then.plus(problem.bins().get(f.load().bin()).cost());
+        }
+      }
+    }
+    if (path.size() > depth) {
+      next(restThen, leftThen, seeds, departures, then);
+    } else {
+      for (int k = 0; k < by.size() && k <= departures && !done(); k++) {
+        int[] r = rest.clone();
+        int[] l = left.clone();
+        if (take(by.get(k).load(), r, l)) {
+          Cost of = problem.bins().get(by.get(k).load().bin()).cost();
+          next(r, l, seeds, departures - k, spent.plus(of));
+          path.remove(path.size() - 1);
+        }
+      }
+    }
+    while (path.size() > depth) {
+      path.remove(path.size() - 1);
+    }
+  }
+
+  private void next(int[] rest, int[] left, List<Packing.Load> seeds, int departures, Cost spent) {
+    List<Bin> bins = new ArrayList<>();
+    for (int b = 0; b < left.length; b++) {
+      bins.add(problem.bins().get(b).withCount(left[b]));
+    }
+    CuttingProblem open = new CuttingProblem(rest, problem.nesting(), bins);
+    if (open.parts() == 0) {
+      keep();
+      return;
+    }
+    Aim now = aim.rest(spent, best.cost());
+    if (done() || now.under() <= 0 || now.capped() && now.cap() < 0) {
+      return;
+    }
+    Master fractions = new Master(open, sequencer, now, List.of(), seeds, now.under(), meter);
+    if (fractions.solve() && fractions.bound() < now.under()) {
+      go(rest, left, fractions, departures, spent);
+    }
+  }
+
+  private boolean take(Packing.Load load, int[] rest, int[] left) {
+    int[] counts = load.counts().clone();
+    int n = 0;
+    for (int t = 0; t < counts.length; t++) {
+      counts[t] = Math.min(counts[t], rest[t]);
+      n += counts[t];
+    }
+    if (n == 0 || left[load.bin()] == 0) {
+      return false;
+    }
+    for (int t = 0; t < counts.length; t++) {
+      rest[t] -= counts[t];
+    }
+    left[load.bin()]--;
+    path.add(new Packing.Load(load.bin(), counts));
+    return true;
+  }
+
+  private void keep() {
+    Packing whole = Packing.of(problem, path, new int[problem.demand().length]);
+    if (whole.cost().compareTo(best.cost()) < 0) {
+      best = whole;
+    }
+  }
+}

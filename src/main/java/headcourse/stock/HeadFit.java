@@ -1,0 +1,123 @@
+package headcourse.stock;
+
+import headcourse.stock.PileDraft.Slot;
+import java.util.List;
+
+/** The best rows of a head from the pieces chosen for its sides, whatever their order and ends. */
+final class HeadFit {
+  private static final long ORDERS = 20_000;
+
+  private final SweepBounds bounds;
+  private final PileTypes types;
+  private final int h;
+  private final SweepSide[] sides;
+  private List<List<Slot>> rows;
+  private Pile.Cost cost;
+  private boolean sure = true;
+  private long steps;
+
+  HeadFit(SweepBounds bounds, PileTypes types, int h) {
+    this.bounds = bounds;
+    this.types = types;
+    this.h = h;
+    this.sides = new SweepSide[] {bounds.sides()[2 * h], bounds.sides()[2 * h + 1]};
+  }
+
+  List<List<Slot>> rows() {
+    return rows;
+  }
+
+  /** What the rows cost, or null. */
+  Pile.Cost cost() {
+    return cost;
+  }
+
+  /** Whether there are no better rows within what was asked for. */
+  boolean sure() {
+    return sure;
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  /** The least that these pieces cost, or null where they end nowhere. */
+  Pile.Cost least() {
+    long l = sides[0].reached();
+    long r = sides[1].reached();
+    if (l < sides[0].row.side.firstEnd() || r < sides[1].row.side.firstEnd()) {
+      return null;
+    }
+    return bounds.leaf(h, length(), l, r);
+  }
+
+  private long length() {
+    return sides[0].length(types) + sides[1].length(types);
+  }
+
+  /**
+   * Looks for rows.
+   *
+   * @param cap they may cost no more than this
+   */
+  void run(Pile.Cost cap) {
+    long length = length();
+    long left = sides[0].reached();
+    long right = sides[1].reached();
+    long least = bounds.leaf(h, length, left, right).sawn();
+    int copies = sides[0].pair.head().copies();
+    for (long off = 0; cost == null && least + copies * off <= cap.sawn(); off++) {
+      boolean any = false;
+      for (long l = 0; l <= off; l++) {
+        any |=
+            left - l >= sides[0].row.side.firstEnd()
+                && right - off + l >= sides[1].row.side.firstEnd();
+        if (sides[0].reaches(left - l) && sides[1].reaches(right - off + l)) {
+          ends(left - l, right - off + l, length, cap);
+        }
+      }
+      if (!any || !sure) {
+        break;
+      }
+    }
+  }
+
+  private void search(RowOrders orders) {
+    sure &= orders.run();
+    steps += orders.steps();
+  }
+
+  private void ends(long l, long r, long length, Pile.Cost cap) {
+    Pile.Cost bound = bounds.leaf(h, length, l, r);
+    if (bound.compareTo(cap) > 0 || cost != null && bound.compareTo(cost) >= 0) {
+      return;
+    }
+    int copies = sides[0].pair.head().copies();
+    RowFitter fitter = new RowFitter(sides[0], sides[1], l, r);
+    long enough = bound.imbalance() / copies;
+    fitter.quick(enough);
+    steps++;
+    long[] at = {l, r};
+    for (int s = 0; s < 2 && !sides[0].pair.head().mirror(); s++) {
+      if (!fitter.settled(s)) {
+        search(new RowOrders(s, sides, at, fitter, 0, 0, ORDERS));
+      }
+      if (!fitter.settled(s)) {
+        return;
+      }
+    }
+    if (fitter.imbalance() > enough) {
+      long most = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);
+      search(new RowOrders(-1, sides, at, fitter, most, enough, ORDERS));
+    }
+    boolean better = fitter.doubt() < fitter.imbalance() && fitter.imbalance() > enough;
+    sure &= !better || copies * fitter.doubt() > cap.imbalance();
+    if (fitter.rows() != null) {
+      Pile.Cost now = new Pile.Cost(bound.sawn(), copies * fitter.imbalance(), bound.bearing());
+      if (cost == null || now.compareTo(cost) < 0) {
+        cost = now;
+        rows = fitter.rows();
+      }
+    }
+  }
+}

@@ -1,0 +1,261 @@
+package headcourse.stock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** One side of a head while pieces are given to it, from the shortest to the longest. */
+final class SweepSide {
+  final RowPair pair;
+  final RowShape row;
+  final int s;
+  final boolean labelled;
+
+  /** Whether its end stone is not matched by rank. */
+  final boolean apart;
+
+  /** Whether its end stone has no partner. */
+  final boolean lone;
+
+  final int copies;
+  private final CoverTable table;
+  private final long extra;
+  private final long jump;
+  private final boolean bound;
+  private long endMost;
+  private long endLeast;
+  private long leastNeed;
+  private long mostNeed;
+
+  /** All stones but an end stone that is picked by itself, with the width each may have at most. */
+  final List<Batch> body = new ArrayList<>();
+
+  private final long[] cap;
+  private Batch end;
+  private long sum;
+
+  SweepSide(RowPair pair, int s, CoverTable table, long extra) {
+    this.pair = pair;
+    this.s = s;
+    this.row = pair.row(s);
+    this.labelled = pair.labelled(s);
+    this.apart = pair.apart(s);
+    this.lone = apart && pair.longer(s);
+    this.copies = pair.head().copies();
+    this.table = table;
+    this.extra = extra;
+    this.bound = pair.head().jump() < Long.MAX_VALUE / 1000;
+    this.jump = bound ? pair.head().jump() + extra : 0;
+    cap = new long[row.stones + 1];
+    measure();
+  }
+
+  /** Reads anew what the row's ends allow. */
+  void measure() {
+    long first = row.firstEnd();
+    long last = row.end(Long.MAX_VALUE / 8);
+    endMost = row.most(last) + extra;
+    endLeast = row.past == 0 ? row.least(first) : row.two(first) - row.most(first);
+    leastNeed = row.need(first);
+    mostNeed = row.need(last);
+  }
+
+  long leastNeed() {
+    return leastNeed;
+  }
+
+  long mostNeed() {
+    return mostNeed;
+  }
+
+  Batch end() {
+    return end;
+  }
+
+  /** How much a piece covers at most. */
+  long covers(long usable) {
+    return Math.min(usable, pair.head().max() + extra);
+  }
+
+  /** Stones still to come. */
+  int missing() {
+    return row.stones - body.size() - (end == null ? 0 : 1);
+  }
+
+  boolean takesBody() {
+    return body.size() < row.stones - (labelled ? 1 : 0);
+  }
+
+  boolean takesEnd() {
+    return labelled && end == null;
+  }
+
+  /** Sum of what its stones cover at most. */
+  long sum() {
+    return sum;
+  }
+
+  /** Whether a stone so wide can be the next of the body. */
+  boolean takes(long usable) {
+    long c = cap(usable);
+    int ahead = row.stones - body.size() - 1 - Math.min(1, row.past);
+    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
+  }
+
+  /** How wide the next of the body may be: from its neighbours, and from the end stone. */
+  private long cap(long usable) {
+    long c = covers(usable);
+    int i = body.size();
+    if (bound && i > 0) {
+      c = Math.min(c, cap[i - 1] + jump);
+    }
+    if (bound && (end != null || row.past > 0)) {
+      // The end stone is the neighbour of one of them.
+      c = Math.min(c, (end == null ? endMost : endCovers()) + (i + 1) * jump);
+    }
+    return c;
+  }
+
+  void push(Batch b) {
+    long c = cap(b.usable);
+    cap[body.size()] = c;
+    sum += c;
+    body.add(b);
+  }
+
+  void pop() {
+    body.remove(body.size() - 1);
+    sum -= cap[body.size()];
+  }
+
+  void setEnd(Batch b) {
+    end = b;
+    sum += endCovers();
+  }
+
+  void clearEnd() {
+    sum -= endCovers();
+    end = null;
+  }
+
+  private long endCovers() {
+    return Math.min(covers(end.usable), endMost);
+  }
+
+  /** Width of the widest of the body at most. */
+  private long widest() {
+    return body.isEmpty() ? 0 : cap[body.size() - 1];
+  }
+
+  /**
+   * The least that is sawn off one copy of this side, from what was given to it on.
+   *
+   * @param t types still to come
+   * @param usable length of the shortest of them
+   */
+  long least(int t, long usable) {
+    int r = missing() - (takesEnd() ? 1 : 0);
+    long last = takesEnd() ? endMost : 0;
+    long reach = reach(r);
+    if (sum + last + reach < leastNeed) {
+      return CoverTable.NONE;
+    }
+    long least = table.least(t, r, leastNeed - sum - last);
+    least = Math.max(least, table.shortest(t, r) - Math.min(reach, mostNeed - sum - last));
+    return takesEnd()
+        ? Math.max(least + usable - endMost, table.least(t, r + 1, leastNeed - sum))
+        : least;
+  }
+
+  /** How much more than what it has it may cover at most. */
+  long room() {
+    int r = missing() - (takesEnd() ? 1 : 0);
+    return Math.min(mostNeed - sum, reach(r) + (takesEnd() ? endMost : 0));
+  }
+
+  /** What so many more of the body come to at most, each within the jump of the one before. */
+  private long reach(int r) {
+    if (!bound || body.isEmpty() && row.past == 0) {
+      return r * (pair.head().max() + extra);
+    }
+    long all = 0;
+    for (int k = 1; k <= r; k++) {
+      long c = pair.head().max() + extra;
+      if (!body.isEmpty()) {
+        c = Math.min(c, widest() + k * jump);
+      }
+      if (row.past > 0) {
+        c = Math.min(c, endMost + (body.size() + k) * jump);
+      }
+      all += c;
+    }
+    return all;
+  }
+
+  /** The greatest end that the stones may reach, or one less than the first for none. */
+  long reached() {
+    long e = row.end(sum);
+    while (e >= row.side.firstEnd() && !reaches(e)) {
+      e--;
+    }
+    return e;
+  }
+
+  /** Whether the stones may end there, whatever their order. */
+  boolean reaches(long e) {
+    if (row.off(e) < 0 || row.floor(e) > row.widths(e) || row.need(e) > sum) {
+      return false;
+    }
+    if (!labelled) {
+      return widest() >= row.least(e);
+    }
+    long last = Math.min(endCovers(), row.most(e) + extra);
+    if (bound && !body.isEmpty()) {
+      last = Math.min(last, widest() + jump);
+    }
+    return row.need(e) <= sum - endCovers() + last
+        && last >= Math.max(pair.head().min(), row.least(e))
+        && last + widest() >= row.two(e);
+  }
+
+  /** Length of its pieces. */
+  long length(PileTypes types) {
+    long all = 0;
+    for (Batch b : body) {
+      all += b.length(types);
+    }
+    return end == null ? all : all + end.length(types);
+  }
+
+  /** What its stones may be wide at most, ranked, ascending. */
+  long[] ranks() {
+    boolean in = labelled && !apart;
+    long[] out = Arrays.copyOf(cap, body.size() + (in ? 1 : 0));
+    if (in) {
+      out[body.size()] = endCovers();
+      Arrays.sort(out);
+    }
+    return out;
+  }
+
+  /** What an end stone set apart may be wide at most; 0 for none. */
+  long apart() {
+    return apart ? endCovers() : 0;
+  }
+
+  /** What matters of it for the pieces still to come. */
+  void key(long[] out, int at) {
+    out[at] = body.size();
+    out[at + 1] = sum;
+    out[at + 2] = end == null ? -1 : endCovers();
+    boolean more = takesBody();
+    out[at + 3] =
+        more && !bound
+            ? -1
+            : more
+                ? widest()
+                : Math.min(
+                    widest(),
+                    1 + Math.max(row.least(row.side.lastEnd()), row.two(row.side.lastEnd())));
+  }
+}
