@@ -33,7 +33,7 @@ import org.junit.jupiter.api.Test;
 
 /** Jack arches set from a pile, from the job to the cutting plan. */
 class FanStockTest {
-  private static final int JOBS = Seeds.of(8);
+  private static final int JOBS = Seeds.of(6);
 
   private static Length in(double v) {
     return Length.inches(v);
