@@ -9,6 +9,8 @@ import java.util.List;
  * sides at once where they are to be alike.
  */
 final class RowOrders {
+  private static final long WORK = 50;
+
   private final RowPair pair;
   private final SweepSide[] sides;
   private final long[] ends;
@@ -20,6 +22,7 @@ final class RowOrders {
   private final boolean[][] used = new boolean[2][];
   private final long[][] cap = new long[2][];
   private final long[] spare = new long[2];
+  private final long before;
   private long most;
   private long steps;
 
@@ -46,6 +49,7 @@ final class RowOrders {
     this.enough = enough;
     this.limit = limit;
     this.only = only;
+    this.before = fitter.work();
     for (int s = 0; s < 2; s++) {
       int n = only == 1 - s ? 0 : pair.row(s).stones;
       row[s] = new Batch[n];
@@ -73,15 +77,16 @@ final class RowOrders {
   /** Searches; true where all was looked at, or the difference is small enough. */
   boolean run() {
     next(Math.max(row[0].length, row[1].length), 0);
-    return steps <= limit;
+    return steps() <= limit;
   }
 
+  /** Steps taken; many widths looked at count as one. */
   long steps() {
-    return steps;
+    return steps + (fitter.work() - before) / WORK;
   }
 
   private boolean done() {
-    return steps > limit || (only < 0 ? fitter.imbalance() <= enough : fitter.settled(only));
+    return steps() > limit || (only < 0 ? fitter.imbalance() <= enough : fitter.settled(only));
   }
 
   private void next(int place, int s) {
