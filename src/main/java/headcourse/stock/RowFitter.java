@@ -165,6 +165,7 @@ final class RowFitter {
         long partner = i < high[1 - s].length ? high[1 - s][i] : 0;
         to[i] = Math.max(low[s][i], Math.min(high[s][i], partner));
       }
+      smooth(to, pair.head().jump(), -1);
       over[s] -= lower(width[s], to, over[s]);
     }
     together(width, low, over);

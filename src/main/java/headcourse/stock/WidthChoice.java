@@ -10,7 +10,7 @@ import java.util.Arrays;
  */
 final class WidthChoice {
   /** More states than this are not looked at. */
-  private static final long MOST = 150_000;
+  private static final long MOST = 600_000;
 
   private static final int NONE = Integer.MAX_VALUE / 2;
 
