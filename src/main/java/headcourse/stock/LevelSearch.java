@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class LevelSearch {
   private static final long ANY = Long.MAX_VALUE / 4;
-  private static final long ALONE = 30_000;
+  private static final long ALONE = 10_000;
   private static final int HALVES = 12;
 
   private final Pile pile;

@@ -19,6 +19,9 @@ import java.util.Map;
 final class PileSweep {
   private static final int MEMORY = 250_000;
 
+  /** So many places looked at count as a step. */
+  private static final int PLACES = 5;
+
   private final PileTypes types;
   private final List<RowPair> pairs;
   private final SweepBounds bounds;
@@ -30,6 +33,7 @@ final class PileSweep {
   private long usable;
   private long forced;
   private long gaps;
+  private long places;
   private long steps;
   private long failures;
   private Pile.Cost failed;
@@ -88,7 +92,7 @@ final class PileSweep {
   }
 
   private void go(int t) {
-    steps++;
+    place();
     if (done()) {
       return;
     }
@@ -198,8 +202,13 @@ final class PileSweep {
     b.remove();
   }
 
+  private void place() {
+    places++;
+    steps += places % PLACES == 0 ? 1 : 0;
+  }
+
   private void step(int t, int left, int slot) {
-    steps++;
+    place();
     if (!done() && bounds.open(t, usable, forced, gaps, cap)) {
       spread(t, left, slot);
     }
