@@ -32,7 +32,12 @@ final class LevelSearch {
   private long[] safe = {};
   private long steps;
 
-  LevelSearch(Pile pile, PileTypes types, long limit) {
+  /**
+   * @param best the best known, or null
+   * @param limit how many steps it may take
+   */
+  LevelSearch(Pile pile, PileTypes types, PileDraft best, long limit) {
+    this.best = best;
     this.pile = pile;
     this.types = types;
     this.limit = limit;

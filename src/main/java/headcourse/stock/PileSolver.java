@@ -7,8 +7,10 @@ import java.util.List;
  * Chooses the stones of heads from a pile of measured pieces: least length sawn off, then sides
  * most alike where they are to be, then bearings nearest their target.
  *
- * <p>{@link LevelSearch} settles one part of the cost after the other. Where it is left in doubt
- * over the order of some stones, a plain complete search takes the steps that are left.
+ * <p>{@link WholePairs} finds what most piles come to: nothing sawn off, every stone with a
+ * partner. Where that does not settle it, {@link LevelSearch} settles one part of the cost after
+ * the other. Where it is left in doubt over the order of some stones, a plain complete search takes
+ * the steps that are left.
  */
 public final class PileSolver {
   private PileSolver() {}
@@ -25,11 +27,19 @@ public final class PileSolver {
       boolean nothing = pile.heads().isEmpty();
       return new Pile.Answer(List.of(), nothing ? Pile.Cost.NONE : null, Pile.Cost.NONE, true, 0);
     }
-    LevelSearch levels = new LevelSearch(trimmed(pile, types), types, limit * 7 / 8);
+    WholePairs pairs = new WholePairs(pile, types, limit / 8);
+    pairs.run();
+    if (pairs.proved()) {
+      Pile.Cost cost = pairs.best().cost();
+      List<Pile.Chosen> chosen = pairs.best().chosen(types);
+      return new Pile.Answer(chosen, cost, cost, true, pairs.steps());
+    }
+    LevelSearch levels =
+        new LevelSearch(trimmed(pile, types), types, pairs.best(), (limit - pairs.steps()) * 7 / 8);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.proved();
-    long steps = levels.steps();
+    long steps = pairs.steps() + levels.steps();
     if (!proved) {
       PileDraft hand = new PileHand(pile, types).find();
       if (hand != null && (best == null || hand.cost().compareTo(best.cost()) < 0)) {

@@ -63,4 +63,19 @@ final class PileTypes {
     members.forEach(m -> out.add(new ArrayDeque<>(m)));
     return out;
   }
+
+  /** Whether a piece of a type can be a stone of a head with nothing sawn off. */
+  boolean whole(Pile.Head head, int h, int t) {
+    return fits.get(t).get(h) && usable[t] >= head.min() && usable[t] <= head.max() + extra[h];
+  }
+
+  /** Whether two types are equally long, and differ in the heads that they fit. */
+  boolean twins() {
+    for (int t = 1; t < size(); t++) {
+      if (usable[t] == usable[t - 1]) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

@@ -2,7 +2,7 @@ package headcourse.layout.flat;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,7 +18,8 @@ final class MixedSolver implements SideSolver {
 
   private final FlatTerms terms;
   private final boolean fan;
-  private final Map<SideCase, SumTable> tables = new IdentityHashMap<>();
+  private final Map<SideCase, SumTable> tables = new HashMap<>();
+  private List<SideCase> last = List.of();
   private long steps;
   private long effort;
 
@@ -38,7 +39,11 @@ final class MixedSolver implements SideSolver {
 
   @Override
   public SideResult solve(List<SideCase> cases, long seed) {
-    tables.clear();
+    // Two sides under the same rules share what was worked out.
+    if (!cases.equals(last)) {
+      tables.clear();
+      last = List.copyOf(cases);
+    }
     steps = 0;
     List<Place> places = new ArrayList<>();
     for (SideCase c : cases) {

@@ -1,5 +1,7 @@
 package headcourse.layout.flat;
 
+import java.util.Arrays;
+
 /**
  * Plumb joints, but for the first few, over which the key's rake dies out.
  *
@@ -51,5 +53,18 @@ record SoldierLines(long startSoffit, long startTop, long[] offsets) implements 
   @Override
   public double striking() {
     return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SoldierLines o
+        && startSoffit == o.startSoffit
+        && startTop == o.startTop
+        && Arrays.equals(offsets, o.offsets);
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(31 * startSoffit + startTop);
   }
 }
