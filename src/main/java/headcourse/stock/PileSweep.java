@@ -20,7 +20,7 @@ final class PileSweep {
   private static final int MEMORY = 250_000;
 
   /** So many places looked at count as a step. */
-  private static final int PLACES = 5;
+  private static final int PLACES = 6;
 
   private final PileTypes types;
   private final List<RowPair> pairs;
