@@ -87,6 +87,20 @@ final class HeadFit {
     steps += orders.steps();
   }
 
+  /** Whether one of the sides does not even come out by itself. */
+  private boolean nowhere(long[] at) {
+    for (int s = 0; s < 2; s++) {
+      RowFitter alone = new RowFitter(sides[0], sides[1], at[0], at[1]);
+      RowOrders orders = new RowOrders(s, sides, at, alone, 0, 0, ORDERS);
+      boolean all = orders.run();
+      steps += orders.steps();
+      if (all && !alone.settled(s) && alone.doubt() > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void ends(long l, long r, long length, Pile.Cost cap) {
     Pile.Cost bound = bounds.leaf(h, length, l, r);
     if (bound.compareTo(cap) > 0 || cost != null && bound.compareTo(cost) >= 0) {
@@ -96,7 +110,7 @@ final class HeadFit {
     RowFitter fitter = new RowFitter(sides[0], sides[1], l, r);
     long enough = bound.imbalance() / copies;
     fitter.quick(enough);
-    steps++;
+    steps += 1 + fitter.work() / RowOrders.WORK;
     long[] at = {l, r};
     for (int s = 0; s < 2 && !sides[0].pair.head().mirror(); s++) {
       if (!fitter.settled(s)) {
@@ -105,6 +119,9 @@ final class HeadFit {
       if (!fitter.settled(s)) {
         return;
       }
+    }
+    if (fitter.rows() == null && nowhere(at)) {
+      return;
     }
     if (fitter.imbalance() > enough) {
       long most = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);

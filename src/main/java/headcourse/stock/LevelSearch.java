@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class LevelSearch {
   private static final long ANY = Long.MAX_VALUE / 4;
-  private static final long ALONE = 5_000;
+  private static final long ALONE = 10_000;
   private static final int HALVES = 12;
 
   private final Pile pile;
@@ -30,6 +30,10 @@ final class LevelSearch {
   private final List<List<List<RowShape>>> rows = new ArrayList<>();
   private long[] above = {};
   private long[] safe = {};
+
+  /** By numbers of stones: the least level that was not looked at to the end. */
+  private long[] cut = {};
+
   private long steps;
 
   /**
@@ -51,6 +55,12 @@ final class LevelSearch {
     numbers.sort(Comparator.comparing(SweepBounds::root));
     above = numbers.stream().mapToLong(b -> b.root().sawn()).toArray();
     safe = above.clone();
+    uncut();
+  }
+
+  private void uncut() {
+    cut = new long[above.length];
+    Arrays.fill(cut, ANY);
   }
 
   private void collect(List<Pile.Head> heads, long sawn, long alone, List<RowPair> pairs) {
@@ -215,9 +225,7 @@ final class LevelSearch {
       floor = new Pile.Cost(sawn, Math.min(sure(), best.cost().imbalance()), 0);
       proved = sure() >= best.cost().imbalance();
     }
-    for (int i = 0; i < above.length; i++) {
-      above[i] = safe[i] > best.cost().imbalance() ? ANY : 0;
-    }
+    uncut();
     bearing(best.cost());
   }
 
@@ -249,7 +257,8 @@ final class LevelSearch {
     for (int i = 0; i < above.length; i++) {
       SweepBounds b = numbers.get(i);
       long level = sawn ? cap.sawn() : cap.imbalance();
-      if (above[i] > level) {
+      if (safe[i] > level || cut[i] <= level) {
+        above[i] = Math.max(above[i], level + 1);
         continue;
       }
       if (steps > limit) {
@@ -273,6 +282,7 @@ final class LevelSearch {
       if (cap.bearing() == ANY) {
         above[i] = sweep.cutOff() ? level + 1 : sawn ? b.nextSawn() : b.nextImbalance();
         safe[i] = all ? above[i] : safe[i];
+        cut[i] = all ? cut[i] : Math.min(cut[i], level);
       }
     }
     return false;

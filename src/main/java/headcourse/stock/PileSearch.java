@@ -171,6 +171,7 @@ final class PileSearch {
       long[] foot,
       boolean[] ended,
       Pile.Cost cost) {
+    steps++;
     if (copy == from.length) {
       set(h, s, trial, from.clone(), foot, ended, cost);
       return;

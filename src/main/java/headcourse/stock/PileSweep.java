@@ -19,6 +19,9 @@ import java.util.Map;
 final class PileSweep {
   private static final int MEMORY = 250_000;
 
+  /** So many places looked at count as a step. */
+  private static final int PLACES = 6;
+
   private final PileTypes types;
   private final List<RowPair> pairs;
   private final SweepBounds bounds;
@@ -30,6 +33,7 @@ final class PileSweep {
   private long usable;
   private long forced;
   private long gaps;
+  private long places;
   private long steps;
   private long failures;
   private Pile.Cost failed;
@@ -88,7 +92,7 @@ final class PileSweep {
   }
 
   private void go(int t) {
-    steps++;
+    place();
     if (done()) {
       return;
     }
@@ -198,8 +202,13 @@ final class PileSweep {
     b.remove();
   }
 
+  private void place() {
+    places++;
+    steps += places % PLACES == 0 ? 1 : 0;
+  }
+
   private void step(int t, int left, int slot) {
-    steps++;
+    place();
     if (!done() && bounds.open(t, usable, forced, gaps, cap)) {
       spread(t, left, slot);
     }
@@ -283,9 +292,30 @@ final class PileSweep {
         key[2 + 2 * h] = b.usable * 64 + b.missing();
       }
     }
+    int at = 1 + 2 * heads;
     for (int q = 0; q < sides.length; q++) {
-      sides[q].key(key, 1 + 2 * heads + 4 * q);
+      sides[q].key(key, at + 4 * q);
+    }
+    for (int h = 0; h < heads; h++) {
+      if (openIn[h] < 0 && bounds.alike(h)) {
+        inOrder(key, at + 8 * h);
+      }
     }
     return new SearchState(key);
+  }
+
+  /** Sides under the same rules may change places. */
+  private static void inOrder(long[] key, int at) {
+    int i = 0;
+    while (i < 4 && key[at + i] == key[at + 4 + i]) {
+      i++;
+    }
+    if (i < 4 && key[at + i] < key[at + 4 + i]) {
+      for (int k = at; k < at + 4; k++) {
+        long was = key[k];
+        key[k] = key[k + 4];
+        key[k + 4] = was;
+      }
+    }
   }
 }

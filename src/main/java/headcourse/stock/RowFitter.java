@@ -19,6 +19,7 @@ final class RowFitter {
   private List<List<Batch>> bestRows = new ArrayList<>(List.of(List.of(), List.of()));
   private long least = Long.MAX_VALUE;
   private long doubt = Long.MAX_VALUE;
+  private long work;
 
   RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd) {
     this.pair = left.pair;
@@ -50,6 +51,11 @@ final class RowFitter {
   /** What there might yet be for orders tried in vain; huge where they are sure to be of no use. */
   long doubt() {
     return doubt;
+  }
+
+  /** How much was looked at to choose widths. */
+  long work() {
+    return work;
   }
 
   /** Whether an order was found for a side. */
@@ -94,11 +100,12 @@ final class RowFitter {
           way++) {}
     }
     if (pair.head().mirror()) {
-      for (int way = 0;
-          way < Math.max(LikelyOrders.count(sides[0]), LikelyOrders.count(sides[1]))
-              && least > enough;
-          way++) {
+      int ways = Math.max(LikelyOrders.count(sides[0]), LikelyOrders.count(sides[1]));
+      for (int way = 0; way < ways && least > enough; way++) {
         attempt(LikelyOrders.of(sides[0], way), LikelyOrders.of(sides[1], way));
+      }
+      for (int way = 0; way < 2 && least > enough; way++) {
+        attempt(LikelyOrders.of(sides[0], way), LikelyOrders.of(sides[1], 1 - way));
       }
     }
   }
@@ -158,22 +165,47 @@ final class RowFitter {
         long partner = i < high[1 - s].length ? high[1 - s][i] : 0;
         to[i] = Math.max(low[s][i], Math.min(high[s][i], partner));
       }
+      smooth(to, pair.head().jump(), -1);
       over[s] -= lower(width[s], to, over[s]);
     }
     together(width, low, over);
     for (int s = 0; s < 2; s++) {
       lower(width[s], low[s], over[s]);
     }
+    if (offer(rows, width) > bound) {
+      long exact = exact(rows, low, high);
+      bound = Math.max(bound, exact);
+      doubt = bound < least ? Math.min(doubt, bound) : doubt;
+    }
+  }
+
+  /** Keeps widths that are the best so far; how the sides differ, huge where they don't stand. */
+  private long offer(List<List<Batch>> rows, long[][] width) {
     long imbalance = pair.imbalance(width[0], width[1]);
-    boolean stands = stands(0, width[0]) && stands(1, width[1]);
-    if (imbalance < least && stands) {
+    if (!stands(0, width[0]) || !stands(1, width[1])) {
+      return Long.MAX_VALUE;
+    }
+    if (imbalance < least) {
       least = imbalance;
       best = width;
       bestRows = new ArrayList<>(rows);
     }
-    if (!stands || imbalance > bound) {
-      doubt = Math.min(doubt, bound);
+    return imbalance;
+  }
+
+  /** Looks for the best widths of an order; the least that the sides can differ. */
+  private long exact(List<List<Batch>> rows, long[][] low, long[][] high) {
+    long[] sum = {pair.left().widths(ends[0]), pair.right().widths(ends[1])};
+    PairWidths widths = new PairWidths(pair, low, high, sum);
+    if (!widths.small()) {
+      return 0;
     }
+    work += widths.states();
+    widths.run();
+    if (widths.best() != null) {
+      offer(rows, widths.best());
+    }
+    return widths.bound();
   }
 
   /** Lowers both sides where each can go down with its partner. */

@@ -9,6 +9,8 @@ import java.util.List;
  * sides at once where they are to be alike.
  */
 final class RowOrders {
+  static final long WORK = 50;
+
   private final RowPair pair;
   private final SweepSide[] sides;
   private final long[] ends;
@@ -20,6 +22,7 @@ final class RowOrders {
   private final boolean[][] used = new boolean[2][];
   private final long[][] cap = new long[2][];
   private final long[] spare = new long[2];
+  private final long before;
   private long most;
   private long steps;
 
@@ -46,6 +49,7 @@ final class RowOrders {
     this.enough = enough;
     this.limit = limit;
     this.only = only;
+    this.before = fitter.work();
     for (int s = 0; s < 2; s++) {
       int n = only == 1 - s ? 0 : pair.row(s).stones;
       row[s] = new Batch[n];
@@ -73,15 +77,16 @@ final class RowOrders {
   /** Searches; true where all was looked at, or the difference is small enough. */
   boolean run() {
     next(Math.max(row[0].length, row[1].length), 0);
-    return steps <= limit;
+    return steps() <= limit;
   }
 
+  /** Steps taken; many widths looked at count as one. */
   long steps() {
-    return steps;
+    return steps + (fitter.work() - before) / WORK;
   }
 
   private boolean done() {
-    return steps > limit || (only < 0 ? fitter.imbalance() <= enough : fitter.settled(only));
+    return steps() > limit || (only < 0 ? fitter.imbalance() <= enough : fitter.settled(only));
   }
 
   private void next(int place, int s) {
@@ -118,18 +123,57 @@ final class RowOrders {
       }
       before = b;
       long c = limit(s, place, b);
-      long lost = width(b) - c;
-      if (c < pair.head().min() || lost > spare[s] || !neighbours(s, place, c)) {
+      if (c < pair.head().min() || !neighbours(s, place, c)) {
         continue;
       }
+      long[] was = cap[s];
+      long spared = spare[s];
+      cap[s] = was.clone();
+      cap[s][place - 1] = c;
+      spare[s] -= width(b) - c + back(s, place);
       used[s][i] = true;
       row[s][place - 1] = b;
-      cap[s][place - 1] = c;
-      spare[s] -= lost;
-      next(place, s + 1);
-      spare[s] += lost;
+      if (spare[s] >= 0 && spare[s] >= lost(s, c)) {
+        next(place, s + 1);
+      }
+      spare[s] = spared;
+      cap[s] = was;
       used[s][i] = false;
     }
+  }
+
+  /** Takes from the stones outwards of a place what they may not be wider than it; how much. */
+  private long back(int s, int place) {
+    long jump = pair.head().jump();
+    long sum = 0;
+    for (int i = place; jump < Long.MAX_VALUE / 8 && i < cap[s].length; i++) {
+      long more = cap[s][i] - cap[s][i - 1] - jump;
+      if (more <= 0) {
+        break;
+      }
+      cap[s][i] -= more;
+      sum += more;
+    }
+    return sum;
+  }
+
+  /**
+   * What the stones still to come lose at least: by rank none is wider than the one before it and
+   * the jump, nor the first than the one set last and the jump.
+   */
+  private long lost(int s, long last) {
+    long jump = pair.head().jump();
+    if (jump > Long.MAX_VALUE / 8) {
+      return 0;
+    }
+    long most = last + jump;
+    long sum = 0;
+    for (long w : rest(s)) {
+      long c = Math.min(w, most);
+      sum += w - c;
+      most = c + jump;
+    }
+    return sum;
   }
 
   /** How wide a stone may be at most in a place. */
@@ -160,7 +204,7 @@ final class RowOrders {
 
   /** Whether the sides differ too much from a place outwards, whatever comes before. */
   private boolean hopeless(int place) {
-    if (!pair.head().mirror()) {
+    if (only >= 0 || !pair.head().mirror()) {
       return false;
     }
     most = Math.min(most, fitter.imbalance() - 1);

@@ -260,6 +260,15 @@ final class SweepBounds {
         sum += Math.abs(x - (i <= b.length ? b[b.length - i] : 0));
       }
       imbalance = Math.max(p.floor(left, right), sum - (l.sum() + r.sum() - need));
+      if (l.row.stones != r.row.stones) {
+        SweepSide longer = l.row.stones > r.row.stones ? l : r;
+        SweepSide other = longer == l ? r : l;
+        long end = longer == l ? left : right;
+        long lone = longer.lone(longer.row.stones - other.row.stones, end);
+        long more = longer.row.widths(end) - other.row.widths(longer == l ? right : left);
+        // The stones with partners make up for those without.
+        imbalance = Math.max(imbalance, Math.max(lone, 2 * lone - more));
+      }
     }
     return new Pile.Cost(
         length - c * need, c * imbalance, c * (p.left().off(left) + p.right().off(right)));

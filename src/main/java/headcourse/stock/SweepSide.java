@@ -218,6 +218,59 @@ final class SweepSide {
         && last + widest() >= row.two(e);
   }
 
+  /**
+   * The least that so many of its outermost stones come to if the stones end there: the others must
+   * make up for the rest, and follow the innermost of these within the jump.
+   */
+  long lone(int stones, long e) {
+    if (extra > 0 || !labelled || stones < 1 || stones > row.stones) {
+      return 0;
+    }
+    long most = stones > 1 ? pair.head().max() : Math.min(endCovers(), row.most(e));
+    long x = Math.max(pair.head().min(), bound ? row.least(e) - (stones - 1) * jump : 0);
+    // By halves: one comes to more with its width, the others need less of it.
+    long from = x;
+    long high = most;
+    while (x < high) {
+      long mid = x + (high - x) / 2;
+      if (outermost(stones, mid, e) >= row.widths(e) - others(stones, mid)) {
+        high = mid;
+      } else {
+        x = mid + 1;
+      }
+    }
+    long at = Math.max(outermost(stones, x, e), row.widths(e) - others(stones, x));
+    if (x == from) {
+      return at;
+    }
+    long before = row.widths(e) - others(stones, x - 1);
+    return Math.min(at, Math.max(before, outermost(stones, x - 1, e)));
+  }
+
+  /** What the outermost come to at least, the innermost of them so wide. */
+  private long outermost(int stones, long x, long e) {
+    long sum = 0;
+    for (int i = 0; i < stones; i++) {
+      long least = Math.max(pair.head().min(), bound ? x - i * jump : 0);
+      sum += i == 0 && stones > 1 ? x : Math.max(least, row.least(e) - steps(stones - 1 - i));
+    }
+    return Math.max(sum, x);
+  }
+
+  private long steps(int number) {
+    return number == 0 ? 0 : bound ? number * jump : pair.head().max();
+  }
+
+  /** What all but the outermost come to at most, the innermost of those so wide. */
+  private long others(int stones, long x) {
+    long sum = 0;
+    for (int i = 1; i <= row.stones - stones; i++) {
+      long c = cap[stones - 2 + i];
+      sum += bound ? Math.min(c, x + i * jump) : c;
+    }
+    return sum;
+  }
+
   /** Length of its pieces. */
   long length(PileTypes types) {
     long all = 0;
