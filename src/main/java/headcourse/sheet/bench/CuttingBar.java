@@ -35,21 +35,27 @@ final class CuttingBar {
 
   private static final Lettering FROM = new Lettering(3.5, true);
 
+  /** Air between two figures, mm. */
+  private static final double BETWEEN = 1.6;
+
   private final SheetContext c;
   private final Map<String, Piece> pieces;
   private final double x0;
+  private final double right;
   private final double k;
 
   /**
    * Bars on a page.
    *
    * @param x0 where bars begin
+   * @param right where the sheet ends
    * @param k paper over true length
    */
-  CuttingBar(SheetContext c, Map<String, Piece> pieces, double x0, double k) {
+  CuttingBar(SheetContext c, Map<String, Piece> pieces, double x0, double right, double k) {
     this.c = c;
     this.pieces = pieces;
     this.x0 = x0;
+    this.right = right;
     this.k = k;
   }
 
@@ -75,7 +81,7 @@ final class CuttingBar {
             wanted[i] = x0 + cut.at().mm() * k;
           }
           waste(g, blank, y);
-          figures(g, wanted, below, y + BAR);
+          figures(g, wanted, below, left + 1, y + BAR);
         });
   }
 
@@ -123,14 +129,28 @@ final class CuttingBar {
     g.firstFree(tries, 0.4);
   }
 
-  private static void figures(Board g, double[] wanted, List<String> texts, double y) {
-    double widest = texts.stream().mapToDouble(t -> LabelShape.width(t, FROM)).max().orElse(0);
-    double[] at = Spread.along(wanted, widest + 1.6);
+  /** Between the sheet's edges, smaller where they would not stand there side by side. */
+  private void figures(Board g, double[] wanted, List<String> texts, double low, double y) {
+    Lettering lettering = FROM;
+    double widest = widest(texts, lettering);
+    if ((widest + BETWEEN) * texts.size() > right - low) {
+      lettering = new Lettering(Lettering.LEAST, true);
+      widest = widest(texts, lettering);
+    }
+    double[] at = Spread.along(wanted, widest + BETWEEN, low, right - widest);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
-      g.text(
-          at[i], y + 2.8 + LabelShape.above(texts.get(i), FROM), texts.get(i), FROM, Align.START);
+      double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);
+      g.text(at[i], base, texts.get(i), lettering, Align.START);
     }
+  }
+
+  private static double widest(List<String> texts, Lettering lettering) {
+    double most = 0;
+    for (String t : texts) {
+      most = Math.max(most, LabelShape.width(t, lettering));
+    }
+    return most;
   }
 
   private Path path(StockPlan.Cut cut, double y) {

@@ -64,7 +64,7 @@ public final class CuttingPlanSheet implements SheetComposer {
       double longest = plan.blanks().stream().mapToDouble(b -> b.length().mm()).max().orElse(1);
       Box a = page.area();
       double k = (a.width() - LABEL - 2) / longest;
-      CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, k);
+      CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
         need(CuttingBar.PITCH);
         bar.draw(page.board(), b, a.minX(), y);
