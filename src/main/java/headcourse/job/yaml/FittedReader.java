@@ -6,8 +6,10 @@ import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Reads what the work itself reports: {@code fitted:}, {@code spoiled:} and {@code accept:}. */
@@ -17,6 +19,7 @@ final class FittedReader {
   static List<Fitted> fitted(Section s, List<Opening> openings, Stock stock) {
     List<Fitted> all = new ArrayList<>();
     Set<String> pieces = new LinkedHashSet<>();
+    Map<String, Stock.Item> blanks = byMark(stock);
     for (Opening o : openings) {
       if (!s.has(o.mark())) {
         continue;
@@ -24,7 +27,7 @@ final class FittedReader {
       Section stones = s.section(o.mark());
       for (String stone : stones.keys()) {
         if (stone.matches("K|[LR][1-9][0-9]{0,2}")) {
-          all.add(stone(stones.item(stone), o.mark(), stone, stock, pieces));
+          all.add(stone(stones.item(stone), o.mark(), stone, blanks, pieces));
         }
       }
       stones.done(
@@ -35,7 +38,7 @@ final class FittedReader {
   }
 
   private static Fitted stone(
-      Item item, String opening, String mark, Stock stock, Set<String> pieces) {
+      Item item, String opening, String mark, Map<String, Stock.Item> blanks, Set<String> pieces) {
     if (!item.isMap()) {
       Length width = item.length(Range.POSITIVE);
       return new Fitted(item.path(), opening, mark, width, null, null);
@@ -54,7 +57,7 @@ final class FittedReader {
             bottom,
             s.length("top", Range.POSITIVE, null),
             s.length("height", Range.POSITIVE, null),
-            piece(s.item("piece"), stock, pieces));
+            piece(s.item("piece"), blanks, pieces));
     s.done(
         k ->
             k.equals("width")
@@ -64,12 +67,12 @@ final class FittedReader {
   }
 
   /** The piece that a stone was cut from, empty where that is not said. */
-  private static String piece(Item i, Stock stock, Set<String> pieces) {
+  private static String piece(Item i, Map<String, Stock.Item> blanks, Set<String> pieces) {
     String s = i == null ? null : i.raw("a blank with its number, as C2#3, or none");
     if (s == null || s.equals(Fitted.NO_PIECE)) {
       return s == null ? "" : s;
     }
-    if (!lies(i, s, stock)) {
+    if (!lies(i, s, blanks)) {
       return "";
     }
     if (!pieces.add(s)) {
@@ -79,15 +82,14 @@ final class FittedReader {
   }
 
   /** Whether a text names a piece of the stock; says so where it does not. */
-  private static boolean lies(Item i, String s, Stock stock) {
+  private static boolean lies(Item i, String s, Map<String, Stock.Item> blanks) {
     if (!s.matches("[^#\\s]{1,16}#[1-9][0-9]{0,4}")) {
       i.error(Reading.quoted(s) + " names no piece; expected a blank with its number, as C2#3");
       return false;
     }
     String mark = s.substring(0, s.indexOf('#'));
     int number = Integer.parseInt(s.substring(s.indexOf('#') + 1));
-    Stock.Item item =
-        stock.items().stream().filter(b -> b.mark().equals(mark)).findFirst().orElse(null);
+    Stock.Item item = blanks.get(mark);
     if (item == null) {
       i.error("the stock has no blank " + Reading.quoted(mark) + "; expected a mark from stock:");
     } else if (!item.toOrder() && number > item.count()) {
@@ -96,11 +98,18 @@ final class FittedReader {
     return item != null && (item.toOrder() || number <= item.count());
   }
 
+  private static Map<String, Stock.Item> byMark(Stock stock) {
+    Map<String, Stock.Item> all = new HashMap<>();
+    stock.items().forEach(b -> all.putIfAbsent(b.mark(), b));
+    return all;
+  }
+
   static List<String> spoiled(Section root, Stock stock, List<Fitted> fitted) {
     Set<String> all = new LinkedHashSet<>();
+    Map<String, Stock.Item> blanks = byMark(stock);
     for (Item i : root.list("spoiled")) {
       String s = i.raw("a blank with its number, as C2#3");
-      if (s == null || !lies(i, s, stock)) {
+      if (s == null || !lies(i, s, blanks)) {
         continue;
       }
       if (!all.add(s)) {
