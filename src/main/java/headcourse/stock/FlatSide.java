@@ -122,9 +122,17 @@ final class FlatSide implements PileSide {
   @Override
   public boolean sameJoints(PileSide other) {
     return other instanceof FlatSide f
-        && f.start() == start()
         && f.joint == joint
-        && f.lines.striking() == lines.striking();
+        && f.lines.striking() == lines.striking()
+        && f.regularFrom() == regularFrom();
+  }
+
+  @Override
+  public boolean sameEnds(PileSide other) {
+    return other instanceof FlatSide f
+        && f.first == first
+        && f.lines.striking() == lines.striking()
+        && java.util.Arrays.equals(f.off, off);
   }
 
   @Override
