@@ -146,9 +146,14 @@ final class FanProof {
       return false;
     }
     FanSearch search = c.search(cap, most);
+    Pile.Cost low = c.floor();
+    if (low.sawn() == cap.sawn() && low.imbalance() == cap.imbalance()) {
+      search.settled();
+    }
     boolean all = (one ? search.untilFirst() : search).run();
     steps += 1 + search.steps();
     know(search.best(), c);
+    if (System.getProperty("dbg") != null && (search.steps() > 20000 || search.best() != null)) System.out.println("  case " + cases.indexOf(c) + " floor " + c.floor() + " cap " + cap + " one " + one + " steps " + search.steps() + " all " + all + " best " + (best==null?null:best.cost()));
     boolean found = search.best() != null;
     if (all && !found) {
       c.raise(cap);

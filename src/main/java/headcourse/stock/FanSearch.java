@@ -34,6 +34,7 @@ final class FanSearch {
   private FanDraft best;
   private boolean first;
   private boolean boxed;
+  private boolean settled;
   private long steps;
 
   /**
@@ -116,9 +117,16 @@ final class FanSearch {
     return steps > limit || first && best != null;
   }
 
+  /** Takes it as known that nothing saws off less than the limit, or has sides more alike. */
+  FanSearch settled() {
+    settled = true;
+    return this;
+  }
+
   /** Whether what costs at least so much is of no use. */
   private boolean dear(long sawn, long imbalance, long off) {
     return sawn > cap.sawn()
+        || settled && off >= cap.bearing()
         || boxed && imbalance > cap.imbalance()
         || sawn == cap.sawn()
             && (imbalance > cap.imbalance()
@@ -170,13 +178,17 @@ final class FanSearch {
     if (stopped() || dear(lowSawn, apart, lowOff)) {
       return;
     }
+    // Where the bearings can't be less off, the sides must be more alike.
+    long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
+    boolean whole = lowSawn == cap.sawn() && lowSawn == sawn + ahead[h + 1].sawn();
+    if (whole && nl == nr && !ended[0] && !ended[1] && !paired(h, nl, foot, near)) {
+      return;
+    }
     if (remembers && level && again(h, foot, ended, new Pile.Cost(sawn, imbalance, off))) {
       return;
     }
     int s = ended[0] ? 1 : !head.mirror() || ended[1] || nl <= nr ? 0 : 1;
     s = ended[1] ? 0 : s;
-    // Where the bearings can't be less off, the sides must be more alike.
-    long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
     long room = cap.sawn() - lowSawn;
     boolean pairs = head.mirror() && nl == nr && !ended[0] && !ended[1];
     FanPartners partners = pairs && (room == 0 || boxed) ? partners(h, foot[1], room, near) : null;
@@ -259,6 +271,16 @@ final class FanSearch {
     long gap = Math.max(0, Math.max(low, -high));
     // With as many stones on both sides; else one of them counts whole.
     return head(h).copies() * Math.min(gap, l.rows.min);
+  }
+
+  /** Whether the sides may be so near alike with nothing sawn off, as far as that is known. */
+  private boolean paired(int h, int stones, int[] foot, long near) {
+    FanPairs pairs = way[h].pairs();
+    FanRows l = way[h].left().rows;
+    long start = l.start();
+    return pairs == null
+        || stones < l.rules() - 1
+        || pairs.within(stones, start + foot[0], start + foot[1], near / head(h).copies());
   }
 
   /**

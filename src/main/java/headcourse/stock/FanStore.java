@@ -17,10 +17,14 @@ final class FanStore {
   private final int[] waste;
   private final List<FanRows> first = new ArrayList<>();
   private final List<Tail> tails = new ArrayList<>();
+  private final List<Both> both = new ArrayList<>();
+  private final int[] count;
   private long room = ROOM;
   private long work;
 
-  private record Tail(FanRows like, PileSide side, FanTail tail) {}
+  private record Tail(FanRows like, FanTail tail) {}
+
+  private record Both(FanRows left, FanRows right, FanPairs pairs) {}
 
   /**
    * @param head the head, with any key
@@ -30,13 +34,19 @@ final class FanStore {
   FanStore(FanPile.Head head, PileTypes types, int h) {
     this.head = head;
     long far = 0;
-    int count = 0;
+    int sum = 0;
     for (int t = 0; t < types.size(); t++) {
       far = types.fits.get(t).get(h) ? Math.max(far, types.usable[t]) : far;
-      count += types.count[t];
+      sum += types.count[t];
     }
     this.longest = far;
-    this.pieces = count;
+    this.pieces = sum;
+    this.count = new int[(int) far + 1];
+    for (int t = 0; t < types.size(); t++) {
+      if (types.fits.get(t).get(h)) {
+        this.count[(int) types.usable[t]] += types.count[t];
+      }
+    }
     this.waste = waste(head, types, h, types.count, far);
   }
 
@@ -96,7 +106,7 @@ final class FanStore {
   FanReach reach(FanRows rows) {
     FanTail tail = null;
     for (Tail t : tails) {
-      if (t.like.serves(rows.side) && t.side.sameEnds(rows.side)) {
+      if (same(t.like, rows)) {
         tail = t.tail;
         break;
       }
@@ -106,11 +116,31 @@ final class FanStore {
       int from = (int) (Math.min(0, rows.start()) - rows.start());
       tail = new FanTail(rows, waste, rows.first(), most, head.eachSide(), from);
       work += tail.work();
-      tails.add(new Tail(rows, rows.side, tail));
+      tails.add(new Tail(rows, tail));
     }
     FanReach reach = new FanReach(rows, waste, rows.first(), most, head.eachSide(), tail);
     work += reach.work();
     return reach;
+  }
+
+  /** Whether what lies ahead is the same once all stones follow one rule. */
+  private static boolean same(FanRows one, FanRows other) {
+    return one.serves(other.side) && one.side.sameEnds(other.side);
+  }
+
+  /** What both sides can do together, or null where they need not be alike or begin unlike. */
+  FanPairs pairs(FanRows left, FanRows right) {
+    if (!head.mirror() || left.start() != right.start() || !left.side.sameJoints(right.side)) {
+      return null;
+    }
+    for (Both b : both) {
+      if (same(b.left, left) && same(b.right, right)) {
+        return b.pairs;
+      }
+    }
+    FanPairs pairs = new FanPairs(left, right, count, head.copies(), head.eachSide());
+    both.add(new Both(left, right, pairs));
+    return pairs;
   }
 
   /** How much was worked out. */

@@ -81,7 +81,7 @@ final class FanWays {
       FanRows r = rows(k, 1);
       FanReach lr = store.reach(l);
       FanReach rr = l == r ? lr : store.reach(r);
-      out.add(new FanWay(fan(k), head.fans().get(fan(k)).sawn(), lr, rr));
+      out.add(new FanWay(fan(k), head.fans().get(fan(k)).sawn(), lr, rr, store.pairs(l, r)));
     }
     all = List.copyOf(out);
     return all;
@@ -128,7 +128,8 @@ final class FanWays {
           fan(aim.k),
           head.fans().get(fan(aim.k)).sawn(),
           one(aim.k, 0, aim.left),
-          one(aim.k, 1, aim.right));
+          one(aim.k, 1, aim.right),
+          store.pairs(rows(aim.k, 0), rows(aim.k, 1)));
     }
 
     private FanReach one(int k, int s, int end) {
