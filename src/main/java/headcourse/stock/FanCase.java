@@ -11,20 +11,29 @@ final class FanCase {
   private final List<FanWays> ways;
   private final List<FanStore> stores;
   private final int[] heads;
+  private final List<FanCase> alone;
   private FanPile pile;
   private PileTypes types;
   private FanFloor floors;
   private Pile.Cost floor;
   private long off;
   private boolean stuck;
+  private boolean exact;
 
   /**
    * @param made the pile without the keys' pieces
    * @param ways by head: the ways to set it
    * @param stores by head: what is worked out for it whatever its key
+   * @param alone by head, where there are several: the head with the pile to itself
    * @param floor no choice costs less
    */
-  FanCase(Supplier<FanPile> made, List<FanWays> ways, List<FanStore> stores, Pile.Cost floor) {
+  FanCase(
+      Supplier<FanPile> made,
+      List<FanWays> ways,
+      List<FanStore> stores,
+      List<FanCase> alone,
+      Pile.Cost floor) {
+    this.alone = alone;
     this.made = made;
     this.ways = ways;
     this.stores = stores;
@@ -54,7 +63,24 @@ final class FanCase {
 
   /** What no choice costs less than. */
   Pile.Cost floor() {
-    return floor;
+    Pile.Cost sum = alone(null);
+    return sum.compareTo(floor) > 0 ? sum : floor;
+  }
+
+  /** By head, where there are several: the head with the pile to itself. */
+  List<FanCase> alone() {
+    return alone;
+  }
+
+  /** What all heads but one can't cost less than by themselves. */
+  Pile.Cost alone(FanCase but) {
+    Pile.Cost sum = Pile.Cost.NONE;
+    for (FanCase c : alone) {
+      if (c != but) {
+        sum = sum.plus(c.floor.sawn(), c.floor.imbalance(), c.floor.bearing());
+      }
+    }
+    return sum.compareTo(FanProof.ANY) > 0 ? FanProof.ANY : sum;
   }
 
   /** Takes note that no choice costs less. */
@@ -73,6 +99,15 @@ final class FanCase {
     stuck = now;
   }
 
+  /** Whether some choice costs just as much as the floor. */
+  boolean exact() {
+    return exact;
+  }
+
+  void exact(boolean now) {
+    exact = now;
+  }
+
   /** Whether all striking points are looked at. */
   boolean complete() {
     return ways.stream().allMatch(FanWays::complete);
@@ -80,7 +115,8 @@ final class FanCase {
 
   FanSearch search(Pile.Cost cap, long limit) {
     FanPile of = pile();
-    return new FanSearch(of, types, heads, all(), types.count, cap, 0, limit);
+    FanSearch search = new FanSearch(of, types, heads, all(), types.count, cap, 0, limit);
+    return alone.isEmpty() ? search : search.over(alone.stream().map(c -> c.floor).toList());
   }
 
   /** What a quick choice took. */
@@ -94,7 +130,7 @@ final class FanCase {
    */
   Quick quick(long limit, int fans) {
     FanPile of = pile();
-    if (floor.compareTo(FanProof.ANY) >= 0) {
+    if (floor().compareTo(FanProof.ANY) >= 0) {
       return new Quick(null, 0);
     }
     List<FanWays> few = new ArrayList<>();
@@ -109,7 +145,7 @@ final class FanCase {
     }
     // Heads as they come, and the other way round.
     for (int back = 0; back < Math.min(2, heads.length); back++) {
-      if (best == null || best.cost().compareTo(floor) > 0) {
+      if (best == null || best.cost().compareTo(floor()) > 0) {
         FanDraft other = quick.find(order);
         best = other != null && other.betterThan(best) ? other : best;
       }
@@ -122,6 +158,6 @@ final class FanCase {
   FanPile.Answer answer(FanDraft best, Pile.Cost bound, boolean proved, long steps) {
     List<Pile.Chosen> chosen = new PileDraft(best.heads(), best.cost()).chosen(types);
     Pile.Answer stones = new Pile.Answer(chosen, best.cost(), bound, proved, steps);
-    return new FanPile.Answer(best.fans(), stones, floor);
+    return new FanPile.Answer(best.fans(), stones, floor());
   }
 }

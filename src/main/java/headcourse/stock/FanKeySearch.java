@@ -4,12 +4,10 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.flat.FlatReading;
 import headcourse.stock.FanKeys.Keyed;
-import headcourse.stock.FanKeys.Stand;
 import headcourse.stock.PileReader.Lying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,9 +25,13 @@ final class FanKeySearch {
   private static final int CHOICES = 4_000;
 
   /** How many keys get a quick choice first, and with how many striking points. */
-  private static final int FIRST = 12;
+  private static final int FIRST = 4;
 
   private static final int FEW = 4;
+
+  /** The same where a proof was too long. */
+  private static final int AGAIN = 8;
+
   private static final int MORE = 16;
   private static final long QUICK = 20_000;
 
@@ -40,6 +42,7 @@ final class FanKeySearch {
   private final List<FanStore> stores = new ArrayList<>();
   private final List<Map<String, FanSettled>> settled = new ArrayList<>();
   private final List<Keys> all = new ArrayList<>();
+  private List<Lying> lying = List.of();
   private boolean ruledOut = true;
   private long steps;
 
@@ -51,7 +54,7 @@ final class FanKeySearch {
   }
 
   /** Keys settled for all heads. */
-  private record Keys(List<FanSettled> heads, Set<String> gone, FanCase of) {}
+  private record Keys(List<FanSettled> heads, FanCase of) {}
 
   /** Whether all was looked at, so that no choice means that there is none. */
   boolean ruledOut() {
@@ -67,10 +70,12 @@ final class FanKeySearch {
     keys(new ArrayList<>(), gone, Pile.Cost.NONE);
     all.sort(Comparator.comparing((Keys k) -> k.of.floor()));
     steps += stores.stream().mapToLong(FanStore::work).sum() / FanSolver.WORK;
-    FanProof proof = new FanProof(all.stream().map(Keys::of).toList(), job.steps() - steps);
-    quick(proof);
-    proof = new FanProof(proof, job.steps() - steps);
-    proof.run();
+    List<FanCase> cases = all.stream().map(Keys::of).toList();
+    FanProof proof = new FanProof(cases);
+    quick(proof, cases, FIRST, Math.min(QUICK, job.steps() / 50), FEW);
+    proof.run((job.steps() - steps) / 3);
+    quick(proof, cases, AGAIN, job.steps() / 25, MORE);
+    proof.run(job.steps() - steps - proof.steps());
     steps += proof.steps();
     Pile.Cost bound = proof.floor();
     if (!ruledOut || !proof.complete()) {
@@ -95,7 +100,7 @@ final class FanKeySearch {
    * @return what no choice of keys and stones costs less than; null where some head has no key
    */
   private Pile.Cost open(Set<String> gone) {
-    List<Lying> lying = yard.pieces(gone);
+    lying = yard.pieces(gone);
     List<Pile.Piece> pieces = new ArrayList<>();
     for (Lying p : lying) {
       List<Boolean> fits = openings.stream().map(o -> yard.fits(p.item(), o, false)).toList();
@@ -127,7 +132,8 @@ final class FanKeySearch {
     String name = k.name() + k.pieces().stream().map(Lying::id).toList();
     return settled
         .get(h)
-        .computeIfAbsent(name, x -> new FanSettled(openings.get(h), h, k, stores.get(h)));
+        .computeIfAbsent(
+            name, x -> new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying));
   }
 
   private void keys(List<FanSettled> heads, Set<String> gone, Pile.Cost floor) {
@@ -135,7 +141,8 @@ final class FanKeySearch {
     if (h == openings.size()) {
       List<FanSettled> of = List.copyOf(heads);
       List<FanWays> ways = of.stream().map(FanSettled::ways).toList();
-      all.add(new Keys(of, gone, new FanCase(() -> pile(of, gone), ways, stores, floor)));
+      List<FanCase> one = h == 1 ? List.of() : of.stream().map(FanSettled::alone).toList();
+      all.add(new Keys(of, new FanCase(() -> pile(of, gone), ways, stores, one, floor)));
       return;
     }
     List<Keyed> of = keys.get(h).of(yard.pieces(gone));
@@ -156,33 +163,22 @@ final class FanKeySearch {
   private FanPile pile(List<FanSettled> heads, Set<String> gone) {
     List<Pile.Piece> pieces = new ArrayList<>();
     for (Lying p : yard.pieces(gone)) {
-      List<Boolean> fits = new ArrayList<>();
-      for (int h = 0; h < openings.size(); h++) {
-        boolean high = p.item().face().compareTo(heads.get(h).height()) >= 0;
-        fits.add(high && yard.fits(p.item(), openings.get(h), false));
-      }
-      pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
+      pieces.add(new Pile.Piece(p.id(), p.usable(), heads.stream().map(s -> s.fits(p)).toList()));
     }
     return new FanPile(pieces, heads.stream().map(FanSettled::head).toList());
   }
 
   /** Quick choices for the keys that promise most, until one can't be beaten. */
-  private void quick(FanProof proof) {
-    List<FanCase> cases = all.stream().map(Keys::of).toList();
-    int first = Math.min(FIRST, cases.size());
-    long some = Math.min(QUICK, job.steps() / 50);
-    for (int i = 0; i < 2 * first; i++) {
-      FanCase c = cases.get(i % first);
-      if (proof.best() != null && c.floor().compareTo(proof.best().cost()) >= 0) {
-        continue;
+  private void quick(FanProof proof, List<FanCase> cases, int first, long some, int fans) {
+    int tried = 0;
+    for (FanCase c : cases) {
+      boolean may = proof.best() == null || c.floor().compareTo(proof.best().cost()) < 0;
+      if (may && tried < first && steps + proof.steps() + some < job.steps()) {
+        FanCase.Quick quick = c.quick(some, fans);
+        steps += quick.steps();
+        tried++;
+        proof.know(quick.draft(), c);
       }
-      if (i >= first && steps > job.steps() / 4) {
-        return;
-      }
-      FanCase.Quick quick =
-          i < first ? c.quick(some, FEW) : c.quick(job.steps() / 25, MORE);
-      steps += quick.steps();
-      proof.know(quick.draft(), c);
     }
   }
 }

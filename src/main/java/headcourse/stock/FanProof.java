@@ -16,8 +16,11 @@ final class FanProof {
   /** Where no choice was found up to so much sawn off, any will do. */
   private static final long FAR = 32;
 
+  /** What part of the steps that are left one head by itself may take. */
+  private static final int ALONE = 40;
+
   private final List<FanCase> cases;
-  private final long limit;
+  private long limit;
   private FanDraft best;
   private FanCase of;
   private long more = 1;
@@ -25,17 +28,9 @@ final class FanProof {
 
   /**
    * @param cases the heads with each choice of their keys
-   * @param limit how many steps it may take
    */
-  FanProof(List<FanCase> cases, long limit) {
+  FanProof(List<FanCase> cases) {
     this.cases = cases;
-    this.limit = limit;
-  }
-
-  /** The same with what another has found. */
-  FanProof(FanProof other, long limit) {
-    this(other.cases, limit);
-    know(other.best, other.of);
   }
 
   /** Takes a choice into account. */
@@ -74,7 +69,14 @@ final class FanProof {
     return cases.stream().allMatch(c -> c.complete() || c.floor().compareTo(cap()) >= 0);
   }
 
-  void run() {
+  /**
+   * Raises the floor.
+   *
+   * @param most how many steps it may take
+   */
+  void run(long most) {
+    limit = steps + most;
+    cases.forEach(c -> c.stuck(false));
     for (List<FanCase> open = open(); !open.isEmpty() && steps < limit; open = open()) {
       Pile.Cost level = level(open);
       boolean one = level.sawn() > open.get(0).floor().sawn();
@@ -140,6 +142,10 @@ final class FanProof {
 
   /** Looks for a choice that costs less than so much; true where one was found. */
   private boolean search(FanCase c, Pile.Cost cap, boolean one, long most) {
+    for (FanCase a : c.alone()) {
+      Pile.Cost others = c.alone(a);
+      alone(a, cap.plus(-others.sawn(), -others.imbalance(), -others.bearing()));
+    }
     // Its floor may be found to be higher than it was known to be.
     c.pile();
     if (c.floor().compareTo(cap) >= 0) {
@@ -153,7 +159,6 @@ final class FanProof {
     boolean all = (one ? search.untilFirst() : search).run();
     steps += 1 + search.steps();
     know(search.best(), c);
-    if (System.getProperty("dbg") != null && (search.steps() > 20000 || search.best() != null)) System.out.println("  case " + cases.indexOf(c) + " floor " + c.floor() + " cap " + cap + " one " + one + " steps " + search.steps() + " all " + all + " best " + (best==null?null:best.cost()));
     boolean found = search.best() != null;
     if (all && !found) {
       c.raise(cap);
@@ -162,6 +167,22 @@ final class FanProof {
     }
     c.stuck(!all);
     return found;
+  }
+
+  /** Finds out whether a head with the pile to itself can cost less than so much. */
+  private void alone(FanCase a, Pile.Cost cap) {
+    a.pile();
+    if (a.stuck() || a.exact() || a.floor().compareTo(cap) >= 0) {
+      return;
+    }
+    FanSearch search = a.search(cap, (limit - steps) / ALONE);
+    boolean all = search.run();
+    steps += 1 + search.steps();
+    a.stuck(!all);
+    if (all) {
+      a.raise(search.best() == null ? cap : search.best().cost());
+      a.exact(search.best() != null);
+    }
   }
 
   /** What a choice must cost less than to be of use. */

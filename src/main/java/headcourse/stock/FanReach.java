@@ -39,7 +39,8 @@ final class FanReach {
     this.tail =
         tail != null
             ? tail
-            : new FanTail(rows, waste, this.firstEnd, this.lastEnd, each, Math.min(from, rows.last));
+            : new FanTail(
+                rows, waste, this.firstEnd, this.lastEnd, each, Math.min(from, rows.last));
     this.work = tail != null ? 0 : this.tail.work();
     this.sawn = new int[own][];
     this.off = new long[own][];

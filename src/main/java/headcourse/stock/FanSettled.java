@@ -4,7 +4,9 @@ import headcourse.job.Opening;
 import headcourse.layout.flat.FlatTerms;
 import headcourse.stock.FanKeys.Keyed;
 import headcourse.stock.FanKeys.Stand;
+import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -16,17 +18,24 @@ final class FanSettled {
           .thenComparingLong(s -> s.right().firstEnd())
           .thenComparingLong(s -> s.right().lastEnd());
 
+  private final Opening opening;
+  private final PileReader yard;
   private final Keyed key;
   private final FanPile.Head head;
   private final FanWays ways;
   private final Length height;
   private final Pile.Cost floor;
+  private final FanCase alone;
 
   /**
    * @param h which head
    * @param store what is worked out for it whatever its key
+   * @param lying all pieces that lie there
    */
-  FanSettled(Opening opening, int h, Keyed key, FanStore store) {
+  FanSettled(
+      Opening opening, int h, Keyed key, FanStore store, PileReader yard, List<Lying> lying) {
+    this.opening = opening;
+    this.yard = yard;
     this.key = key;
     this.head = head(opening, key);
     this.ways = new FanWays(head, store, h, Integer.MAX_VALUE);
@@ -37,6 +46,28 @@ final class FanSettled {
     }
     this.height = opening.head().height().plus(more);
     this.floor = FanFloor.cost(head, ways.all(), ways);
+    Pile.Cost known = floor == null ? FanProof.ANY : floor;
+    this.alone = new FanCase(() -> pile(lying), List.of(ways), List.of(store), List.of(), known);
+  }
+
+  private FanPile pile(List<Lying> lying) {
+    List<Pile.Piece> pieces = new ArrayList<>();
+    for (Lying p : lying) {
+      if (!key.pieces().contains(p)) {
+        pieces.add(new Pile.Piece(p.id(), p.usable(), List.of(fits(p))));
+      }
+    }
+    return new FanPile(pieces, List.of(head));
+  }
+
+  /** Whether a piece may be one of its ordinary stones. */
+  boolean fits(Lying p) {
+    return p.item().face().compareTo(height) >= 0 && yard.fits(p.item(), opening, false);
+  }
+
+  /** The head with the pile to itself. */
+  FanCase alone() {
+    return alone;
   }
 
   /**
@@ -78,11 +109,6 @@ final class FanSettled {
 
   FanWays ways() {
     return ways;
-  }
-
-  /** How high a piece must be. */
-  Length height() {
-    return height;
   }
 
   /** What no choice for it costs less than, or null where it can't be set at all. */

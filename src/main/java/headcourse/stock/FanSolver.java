@@ -35,15 +35,15 @@ final class FanSolver {
       stores.add(store);
       ways.add(new FanWays(pile.heads().get(h), store, h, Integer.MAX_VALUE));
     }
-    FanCase one = new FanCase(() -> pile, ways, stores, Pile.Cost.NONE);
+    FanCase one = new FanCase(() -> pile, ways, stores, List.of(), Pile.Cost.NONE);
     one.pile();
     Pile.Cost floor = one.floor();
     long steps = stores.stream().mapToLong(FanStore::work).sum() / WORK;
     FanCase.Quick quick = one.quick(limit / 2, Integer.MAX_VALUE);
     steps += quick.steps();
-    FanProof proof = new FanProof(List.of(one), limit - steps);
+    FanProof proof = new FanProof(List.of(one));
     proof.know(quick.draft(), one);
-    proof.run();
+    proof.run(limit - steps);
     steps += proof.steps();
     Pile.Cost bound = proof.complete() ? proof.floor() : floor;
     FanDraft best = proof.best();
