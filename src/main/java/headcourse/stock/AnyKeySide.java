@@ -98,6 +98,13 @@ final class AnyKeySide implements PileSide {
     return stands.length - 1;
   }
 
+  /** Both sides of a head, one and the same where they are alike. */
+  static List<AnyKeySide> both(List<UprightKey> keys) {
+    AnyKeySide left = new AnyKeySide(keys.stream().map(k -> (PileSide) k.left()).toList());
+    AnyKeySide right = new AnyKeySide(keys.stream().map(k -> (PileSide) k.right()).toList());
+    return List.of(left, left.equals(right) ? left : right);
+  }
+
   /** The members beside which a row with such joints may stand, narrowest key first. */
   List<PileSide> holding(List<Pile.Picked> row) {
     return sides.stream()
@@ -121,7 +128,7 @@ final class AnyKeySide implements PileSide {
 
   @Override
   public boolean equals(Object o) {
-    return o instanceof AnyKeySide a && a.sides.equals(sides);
+    return this == o || o instanceof AnyKeySide a && a.sides.equals(sides);
   }
 
   @Override

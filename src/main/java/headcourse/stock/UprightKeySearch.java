@@ -181,11 +181,8 @@ final class UprightKeySearch {
   private Pile.Cost relaxed(UprightNode node, long limit) {
     List<Pile.Head> heads = new ArrayList<>();
     for (List<UprightKey> of : node.keys()) {
-      heads.add(
-          of.get(0)
-              .head(
-                  new AnyKeySide(of.stream().map(k -> (PileSide) k.left()).toList()),
-                  new AnyKeySide(of.stream().map(k -> (PileSide) k.right()).toList())));
+      List<AnyKeySide> both = AnyKeySide.both(of);
+      heads.add(of.get(0).head(both.get(0), both.get(1)));
     }
     Pile pile = new Pile(pile(gone), heads);
     Pile.Answer a = solve(pile, beat(node.sawn()), limit);

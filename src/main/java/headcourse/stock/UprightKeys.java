@@ -89,7 +89,8 @@ final class UprightKeys {
       return null;
     }
     FlatSide l = side(head, left.get(0));
-    FlatSide r = side(head, right.get(0));
+    FlatSide other = side(head, right.get(0));
+    FlatSide r = other.equals(l) ? l : other;
     UprightKey key = new UprightKey(keyed, head, l, r, width, open, 0);
     List<Lying> of = pieces(key, lying);
     return of == null ? null : new UprightKey(keyed, head, l, r, width, open, sawn(key, of));
