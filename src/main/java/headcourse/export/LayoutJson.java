@@ -196,6 +196,8 @@ public final class LayoutJson {
       json.key("mark").value(c.stone());
       length("atMm", c.at());
       json.key("turned").value(c.turned());
+      json.key("part").value(c.part().word());
+      length("upMm", c.up());
       json.end();
     }
     json.endArray();

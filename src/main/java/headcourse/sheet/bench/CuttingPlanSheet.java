@@ -66,9 +66,9 @@ public final class CuttingPlanSheet implements SheetComposer {
       double k = (a.width() - LABEL - 2) / longest;
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
-        need(CuttingBar.PITCH);
+        need(CuttingBar.pitch(b));
         bar.draw(page.board(), b, a.minX(), y);
-        y += CuttingBar.PITCH;
+        y += CuttingBar.pitch(b);
       }
       order();
       unfit();
@@ -116,6 +116,9 @@ public final class CuttingPlanSheet implements SheetComposer {
             Role.NOTES,
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
             Lettering.BODY);
+      }
+      if (plan.flatRows()) {
+        paragraph(Role.NOTES, c.say("plan.rows"), Lettering.BODY);
       }
       if (plan.price() > 0) {
         paragraph(
