@@ -77,8 +77,17 @@ final class TicketCuts {
           .computeIfAbsent(at, k -> new LinkedHashSet<>())
           .add(c.say("ticket.edge-short-" + n.edge().word()));
     }
+    List<String> places = new ArrayList<>();
     for (var e : edges.entrySet()) {
-      String text = c.say("ticket.notch-where", String.join(" + ", e.getValue()), e.getKey());
+      places.add(c.say("ticket.notch-edge", String.join(" + ", e.getValue()), e.getKey()));
+    }
+    String all = c.say("ticket.notch-up", String.join(", ", places));
+    if (LabelShape.width(all, bold) <= w) {
+      places = List.of(all);
+    } else {
+      places.replaceAll(p -> c.say("ticket.notch-up", p));
+    }
+    for (String text : places) {
       y = TextFlow.paragraph(b, x, y, w, text, bold);
     }
     List<String> told = new ArrayList<>();

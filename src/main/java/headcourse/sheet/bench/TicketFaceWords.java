@@ -48,12 +48,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     Side side = piece().stone().side();
     String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
     String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
-    y =
-        TextFlow.paragraph(
-            b, x, y, w, rake(l, piece().left()), fitting(rake(l, piece().left()), w));
-    y =
-        TextFlow.paragraph(
-            b, x, y, w, rake(r, piece().right()), fitting(rake(r, piece().right()), w));
+    for (String rake : rakes(l, r)) {
+      y = TextFlow.paragraph(b, x, y, w, rake, fitting(rake, w));
+    }
     String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
     y = TextFlow.paragraph(b, x, y, w, height, type.note());
     if (!loose.isEmpty()) {
@@ -116,6 +113,14 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y += bold.height() * 0.6;
     }
     return y;
+  }
+
+  // Edges that lean alike are told of together.
+  private List<String> rakes(String left, String right) {
+    String both = rake("both", piece().left());
+    return both.equals(rake("both", piece().right()))
+        ? List.of(both)
+        : List.of(rake(left, piece().left()), rake(right, piece().right()));
   }
 
   private String rake(String edge, Rake rake) {
