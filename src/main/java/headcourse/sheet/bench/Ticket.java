@@ -5,6 +5,7 @@ import headcourse.bench.Piece;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
@@ -71,7 +72,11 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
   }
 
   /** Where its stones come from, blanks with the same place on them together. */
-  List<String> origins(SheetContext c) {
+  String from(SheetContext c) {
+    return c.say(w -> w.say("ticket.from") + " " + String.join("; ", origins(c, w)));
+  }
+
+  private List<String> origins(SheetContext c, Words words) {
     Map<Length, List<String>> byPlace = new TreeMap<>();
     for (Origin o : blanks) {
       List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
@@ -81,7 +86,8 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     }
     List<String> places = new ArrayList<>();
     byPlace.forEach(
-        (at, ids) -> places.add(c.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
+        (at, ids) ->
+            places.add(words.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
     return places;
   }
 

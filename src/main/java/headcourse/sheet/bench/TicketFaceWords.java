@@ -12,6 +12,7 @@ import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -62,18 +63,17 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
     }
     if (ticket.blanks().size() > 1) {
-      String from = c.say("ticket.from") + " " + String.join("; ", ticket.origins(c));
-      y = TextFlow.paragraph(b, x, y, w, from, type.note());
+      y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     if (!piece().exposed().isEmpty()) {
       y += 0.4;
       b.line(left, y, left + width, y, Pen.FINE);
-      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
+      y = TextFlow.paragraph(b, x, y + 2, w, c.say(this::dress), type.note());
     }
     return y;
   }
 
-  private String dress() {
+  private String dress(Words words) {
     // Edges that show alike share an entry.
     Map<List<String>, Set<String>> edges = new LinkedHashMap<>();
     for (ExposedEdge e : piece().exposed()) {
@@ -81,14 +81,14 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
           .computeIfAbsent(
               List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
               k -> new LinkedHashSet<>())
-          .add(c.say("ticket.edge-short-" + e.edge().word()));
+          .add(words.say("ticket.edge-short-" + e.edge().word()));
     }
-    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
+    StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
     String join = " ";
     for (var e : edges.entrySet()) {
       String which = String.join(" + ", e.getValue());
       dress.append(join);
-      dress.append(c.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
+      dress.append(words.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
       join = "; ";
     }
     return dress.toString();
@@ -130,20 +130,13 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
           case TOP -> "ticket.rake-long-top";
           case BOTTOM -> "ticket.rake-long-bottom";
         };
-    List<String> each =
-        c.words()
-            .each(
+    return c.say(
+        w ->
+            w.say(
                 key,
-                "{edge}",
+                w.say("ticket.edge-" + edge),
                 LengthFormat.degrees(rake.offSquare()),
                 c.format().tape(rake.offset()),
-                c.format().tape(rake.over()));
-    List<String> names = c.words().each("ticket.edge-" + edge);
-    StringBuilder all = new StringBuilder();
-    for (int i = 0; i < each.size(); i++) {
-      String name = names.get(Math.min(i, names.size() - 1));
-      all.append(i == 0 ? "" : " / ").append(each.get(i).replace("{edge}", name));
-    }
-    return all.toString();
+                c.format().tape(rake.over())));
   }
 }
