@@ -2,7 +2,6 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
-import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -72,28 +71,9 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     return pieces.get(0);
   }
 
-  /**
-   * Where its stones come from, blanks with the same place on them together; soffit strips last.
-   */
-  List<String> origins(SheetContext c) {
-    List<String> places = new ArrayList<>();
-    for (boolean soffit : new boolean[] {false, true}) {
-      Map<Length, List<String>> byPlace = new TreeMap<>();
-      for (Origin o : blanks) {
-        List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
-        if (o.soffit() == soffit && !there.contains(o.blank())) {
-          there.add(o.blank());
-        }
-      }
-      String key = soffit ? "ticket.at-soffit" : "ticket.at";
-      byPlace.forEach(
-          (at, ids) -> {
-            if (!ids.isEmpty()) {
-              places.add(c.say(key, MarkRuns.ofIds(ids), c.format().withUnit(at)));
-            }
-          });
-    }
-    return places;
+  /** Where its stones come from, soffit strips last. */
+  String from(SheetContext c) {
+    return c.say(w -> w.say("ticket.from") + " " + new TicketOrigins(c, w).told(blanks));
   }
 
   /** How many are to be cut, identical openings counted. */
