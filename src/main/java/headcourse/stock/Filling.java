@@ -72,7 +72,7 @@ final class Filling {
         CutBlank on = open.get(index - numbers.length);
         List<Cut> cuts = new ArrayList<>(on.cuts());
         double used = cut(on.id(), load, yard.end(on), cuts);
-        put(on.id(), on.stock(), on.length(), on.face(), cuts, on.waste().minus(Length.mm(used)));
+        blanks.put(on.id(), on.with(cuts, on.waste().minus(Length.mm(used))));
         continue;
       }
       Stock.Item item = job.stock().items().get(index);
@@ -82,13 +82,8 @@ final class Filling {
       } while (unavailable.contains(id));
       List<Cut> cuts = new ArrayList<>();
       double used = cut(id, load, Length.ZERO, cuts);
-      put(id, item.mark(), item.length(), item.face(), cuts, item.length().minus(Length.mm(used)));
+      blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
     }
-  }
-
-  private void put(
-      String id, String stock, Length length, Length face, List<Cut> cuts, Length waste) {
-    blanks.put(id, new CutBlank(id, stock, length, face, cuts, waste));
   }
 
   /** Lays parts side by side from a place on; gives the length that ends up in stones, mm. */
@@ -106,8 +101,7 @@ final class Filling {
       boolean turned = problem.nesting().turned[node];
       for (int k = 0; k < lot.parts().size(); k++) {
         Part p = lot.parts().get(k);
-        Length high = p.strip() ? p.face() : Length.ZERO;
-        cuts.add(new Cut(p.stone(), p.of(), at, lot.up(k), high, p.extent(), turned));
+        cuts.add(new Cut(p.stone(), p.of(), at, lot.up(k), p.face(), p.extent(), turned));
       }
       used += lot.profile().meanWidth();
     }

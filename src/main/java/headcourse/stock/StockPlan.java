@@ -59,9 +59,16 @@ public record StockPlan(
     return blanksOf(stone).stream().findFirst();
   }
 
-  /** Whether soffit strips are ripped from a blank, so that it bears more than one row. */
+  /** Whether another row of stones might go on a flat, so that the plan is not all there is. */
   public boolean flatRows() {
-    return blanks.stream().flatMap(b -> b.cuts().stream()).anyMatch(c -> c.high().isPositive());
+    return blanks.stream()
+        .filter(b -> b.kind() == Stock.Kind.FLAT)
+        .anyMatch(
+            b ->
+                b.cuts().stream()
+                    .anyMatch(
+                        c ->
+                            c.part() == Part.SOFFIT || c.high().times(2).compareTo(b.face()) <= 0));
   }
 
   /** Length left over on the blanks used, as a fraction of their length; 0 where none is used. */
@@ -76,16 +83,28 @@ public record StockPlan(
    *
    * @param id its mark and number, as in C1#4
    * @param stock mark of its kind
+   * @param kind corner or flat
    * @param length arris, or length of a flat
    * @param face face leg, or height of a flat
    * @param cuts from the left end
    * @param waste length that ends up in no stone: clean cuts, kerfs, gaps and the rest
    */
   public record CutBlank(
-      String id, String stock, Length length, Length face, List<Cut> cuts, Length waste) {
+      String id,
+      String stock,
+      Stock.Kind kind,
+      Length length,
+      Length face,
+      List<Cut> cuts,
+      Length waste) {
     /** Copies the cuts. */
     public CutBlank {
       cuts = List.copyOf(cuts);
+    }
+
+    /** The same blank with other cuts. */
+    CutBlank with(List<Cut> cuts, Length waste) {
+      return new CutBlank(id, stock, kind, length, face, cuts, waste);
     }
   }
 
@@ -111,7 +130,7 @@ public record StockPlan(
    * @param part what of it
    * @param at where its outline begins, from the blank's left end
    * @param up how far it lies above the blank's lower edge: a strip above others
-   * @param high how high it is ripped; zero where it takes the whole height of the blank
+   * @param high how much of the blank's height it takes
    * @param extent length of its outline along the blank
    * @param turned whether it lies end for end
    */

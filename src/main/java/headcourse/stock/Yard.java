@@ -116,17 +116,16 @@ final class Yard {
 
   private CutBlank single(String id, Part p) {
     Stock.Item item = item(id);
-    Cut cut =
-        new Cut(
-            p.stone(),
-            p.of(),
-            job.tools().saw().cleanCut(),
-            Length.ZERO,
-            Length.ZERO,
-            p.extent(),
-            false);
+    Length clean = job.tools().saw().cleanCut();
+    Cut cut = new Cut(p.stone(), p.of(), clean, Length.ZERO, p.face(), p.extent(), false);
     Length waste = item.length().minus(Length.mm(p.profile().meanWidth()));
-    return new CutBlank(id, item.mark(), item.length(), item.face(), List.of(cut), waste);
+    return blank(item, id).with(List.of(cut), waste);
+  }
+
+  /** A blank of which nothing is cut yet. */
+  CutBlank blank(Stock.Item item, String id) {
+    return new CutBlank(
+        id, item.mark(), item.kind(), item.length(), item.face(), List.of(), item.length());
   }
 
   /** Finds blanks for the lots without one. */

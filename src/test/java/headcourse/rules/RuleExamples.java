@@ -266,6 +266,7 @@ final class RuleExamples {
   }
 
   private static StockPlan.CutBlank blank(double waste) {
-    return new StockPlan.CutBlank("C1#1", "C1", in(24), in(14), List.of(), in(waste));
+    return new StockPlan.CutBlank(
+        "C1#1", "C1", Stock.Kind.CORNER, in(24), in(14), List.of(), in(waste));
   }
 }

@@ -73,7 +73,7 @@ final class CuttingBar {
   private static double bar(StockPlan.CutBlank blank) {
     double bar = BAR;
     for (StockPlan.Cut cut : blank.cuts()) {
-      if (cut.high().isPositive()) {
+      if (strip(cut)) {
         bar = Math.max(bar, STRIP * blank.face().mm() / cut.high().mm());
       }
     }
@@ -99,15 +99,14 @@ final class CuttingBar {
           for (int i = 0; i < paths.size(); i = next) {
             List<String> outside = new ArrayList<>();
             StockPlan.Cut cut = blank.cuts().get(i);
-            String rip =
-                cut.high().isPositive() ? c.say("plan.rip", c.format().tape(cut.high())) : "";
+            String rip = strip(cut) ? c.say("plan.rip", c.format().tape(cut.high())) : "";
             boolean told = rip.isEmpty();
             for (next = i; next < paths.size() && (next == i || above(blank, next)); next++) {
               String name = name(blank.cuts().get(next));
               Box box = paths.get(next).bounds();
               if (!rip.isEmpty() && mark(g, name + " " + rip, box)) {
                 told = true;
-              } else if (!mark(g, name, box)) {
+              } else if (!mark(g, name, box) && !mark(g, blank.cuts().get(next).stone(), box)) {
                 outside.add(name);
               }
             }
@@ -118,6 +117,10 @@ final class CuttingBar {
           waste(g, blank, y + bar / 2);
           figures(g, wanted.stream().mapToDouble(w -> w).toArray(), below, left + 1, y + bar);
         });
+  }
+
+  private static boolean strip(StockPlan.Cut cut) {
+    return cut.part() == StockPlan.Part.SOFFIT;
   }
 
   /** Whether a strip lies beside the one before it. */
@@ -135,9 +138,7 @@ final class CuttingBar {
   }
 
   private String name(StockPlan.Cut cut) {
-    return cut.part() == StockPlan.Part.SOFFIT
-        ? cut.stone() + " " + c.words().each("plan.soffit").get(0)
-        : cut.stone();
+    return strip(cut) ? cut.stone() + " " + c.words().each("plan.soffit").get(0) : cut.stone();
   }
 
   private static boolean mark(Board g, String mark, Box b) {
@@ -190,7 +191,7 @@ final class CuttingBar {
   private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double y) {
     double at = cut.at().mm();
     PlacedStone s = pieces.get(cut.stone()).stone();
-    if (cut.part() == StockPlan.Part.SOFFIT) {
+    if (strip(cut)) {
       double share = bar(blank) / blank.face().mm();
       double high = cut.high().mm() * share;
       double low = y + bar(blank) - cut.up().mm() * share;
