@@ -180,12 +180,14 @@ public record StockPlan(
    * A stone that fits no blank in the yard, or that none is left for.
    *
    * @param stone its full mark
+   * @param part what of it
    * @param reason why not
    * @param length least length of a blank that would do
    * @param face least face leg
    * @param returnLeg least return leg
    */
-  public record Unfit(String stone, Reason reason, Length length, Length face, Length returnLeg) {}
+  public record Unfit(
+      String stone, Part part, Reason reason, Length length, Length face, Length returnLeg) {}
 
   /** Why no blank fits. */
   public enum Why {
