@@ -9,9 +9,11 @@ import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** One row a stone: {@code cut-list.csv}. Lengths as the job writes them, and in millimetres. */
@@ -33,10 +35,10 @@ public final class CutListCsv {
 
   /** The file's text. */
   public static String write(ShopWork work) {
-    Map<String, String> blankOf = new TreeMap<>();
+    Map<String, Set<String>> blankOf = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut c : b.cuts()) {
-        blankOf.putIfAbsent(c.stone(), b.id());
+        blankOf.computeIfAbsent(c.stone(), k -> new LinkedHashSet<>()).add(b.id());
       }
     }
     LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
@@ -44,7 +46,7 @@ public final class CutListCsv {
     csv.row(heading());
     for (HeadWork head : work.heads()) {
       for (Piece p : head.pieces()) {
-        csv.row(row(head, p, format, blankOf.getOrDefault(p.mark(), "")));
+        csv.row(row(head, p, format, String.join(" ", blankOf.getOrDefault(p.mark(), Set.of()))));
       }
     }
     return csv.toString();

@@ -19,19 +19,24 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.Spread;
 import headcourse.stock.StockPlan;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
 /**
  * A blank as a bar: its length to scale, the stones on it with their rakes, kerfs white between
- * them, and below it where each stone begins, from the blank's left end.
+ * them, and below it where each stone begins, from the blank's left end. Soffit strips lie in it
+ * one above the other, as they are ripped.
  */
 final class CuttingBar {
-  /** Height of the bar, mm. */
+  /** Least height of a bar, mm. */
   private static final double BAR = 11;
 
-  /** Distance of bars, mm. */
-  static final double PITCH = 19.8;
+  /** Height of a strip in which its mark can be read, mm. */
+  private static final double STRIP = 4.6;
+
+  /** What a bar and its figures take beside the bar's own height, mm. */
+  private static final double FOOT = 8.8;
 
   private static final Lettering FROM = new Lettering(3.5, true);
 
@@ -59,7 +64,24 @@ final class CuttingBar {
     this.k = k;
   }
 
+  /** Height that a blank's bar and its figures take. */
+  static double pitch(StockPlan.CutBlank blank) {
+    return bar(blank) + FOOT;
+  }
+
+  /** As high as its lowest strip needs to be. */
+  private static double bar(StockPlan.CutBlank blank) {
+    double bar = BAR;
+    for (StockPlan.Cut cut : blank.cuts()) {
+      if (strip(cut)) {
+        bar = Math.max(bar, STRIP * blank.face().mm() / cut.high().mm());
+      }
+    }
+    return Math.min(bar, 3 * BAR);
+  }
+
   void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
+    double bar = bar(blank);
     board.group(
         Role.FIGURE,
         "",
@@ -68,21 +90,42 @@ final class CuttingBar {
           g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
           String length = c.format().withUnit(blank.length());
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
-          g.outline(Path.rect(x0, y, blank.length().mm() * k, BAR), Shade.WHITE, Pen.EDGE);
-          List<Path> paths = blank.cuts().stream().map(cut -> path(cut, y)).toList();
+          g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
+          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y)).toList();
           paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
           List<String> below = new ArrayList<>();
-          double[] wanted = new double[paths.size()];
-          for (int i = 0; i < paths.size(); i++) {
+          List<Double> wanted = new ArrayList<>();
+          int next;
+          for (int i = 0; i < paths.size(); i = next) {
+            List<String> outside = new ArrayList<>();
             StockPlan.Cut cut = blank.cuts().get(i);
-            String from = c.format().tape(cut.at());
-            boolean inside = mark(g, name(cut), paths.get(i).bounds());
-            below.add(inside ? from : name(cut) + ": " + from);
-            wanted[i] = x0 + cut.at().mm() * k;
+            String rip = strip(cut) ? c.say("plan.rip", c.format().tape(cut.high())) : "";
+            boolean told = rip.isEmpty();
+            for (next = i; next < paths.size() && (next == i || above(blank, next)); next++) {
+              String name = name(blank.cuts().get(next));
+              Box box = paths.get(next).bounds();
+              if (!rip.isEmpty() && mark(g, name + " " + rip, box)) {
+                told = true;
+              } else if (!mark(g, name, box) && !mark(g, blank.cuts().get(next).stone(), box)) {
+                outside.add(name);
+              }
+            }
+            String from = c.format().tape(cut.at()) + (told ? "" : " " + rip);
+            below.add(outside.isEmpty() ? from : String.join(", ", outside) + ": " + from);
+            wanted.add(x0 + cut.at().mm() * k);
           }
-          waste(g, blank, y);
-          figures(g, wanted, below, left + 1, y + BAR);
+          waste(g, blank, y + bar / 2);
+          figures(g, wanted.stream().mapToDouble(w -> w).toArray(), below, left + 1, y + bar);
         });
+  }
+
+  private static boolean strip(StockPlan.Cut cut) {
+    return cut.part() == StockPlan.Part.SOFFIT;
+  }
+
+  /** Whether a strip lies beside the one before it. */
+  private static boolean above(StockPlan.CutBlank blank, int i) {
+    return blank.cuts().get(i).up().isPositive();
   }
 
   private static Lettering fit(String text, double room) {
@@ -95,9 +138,7 @@ final class CuttingBar {
   }
 
   private String name(StockPlan.Cut cut) {
-    return cut.part() == StockPlan.Part.SOFFIT
-        ? cut.stone() + " " + c.words().each("plan.soffit").get(0)
-        : cut.stone();
+    return strip(cut) ? cut.stone() + " " + c.words().each("plan.soffit").get(0) : cut.stone();
   }
 
   private static boolean mark(Board g, String mark, Box b) {
@@ -111,7 +152,7 @@ final class CuttingBar {
     return g.firstFree(tries, 0.4);
   }
 
-  private void waste(Board g, StockPlan.CutBlank blank, double y) {
+  private void waste(Board g, StockPlan.CutBlank blank, double middle) {
     if (!blank.waste().isPositive()) {
       return;
     }
@@ -120,11 +161,9 @@ final class CuttingBar {
     List<Mark.Label> tries = new ArrayList<>();
     for (String text : List.of(w, c.format().tape(blank.waste()))) {
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
+          new Mark.Label(new Point(end - 1.2, middle + 1.2), text, Lettering.NOTE, Align.END, 0));
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
+          new Mark.Label(new Point(end - 1.2, middle), text, Lettering.NOTE, Align.MIDDLE, 90));
     }
     g.firstFree(tries, 0.4);
   }
@@ -132,12 +171,12 @@ final class CuttingBar {
   /** Between the sheet's edges, smaller where they would not stand there side by side. */
   private void figures(Board g, double[] wanted, List<String> texts, double low, double y) {
     Lettering lettering = FROM;
-    double widest = widest(texts, lettering);
-    if ((widest + BETWEEN) * texts.size() > right - low) {
+    double[] widths = widths(texts, lettering);
+    if (Arrays.stream(widths).map(w -> w + BETWEEN).sum() - BETWEEN > right - low) {
       lettering = new Lettering(Lettering.LEAST, true);
-      widest = widest(texts, lettering);
+      widths = widths(texts, lettering);
     }
-    double[] at = Spread.along(wanted, widest + BETWEEN, low, right - widest);
+    double[] at = Spread.side(wanted, widths, BETWEEN, low, right);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
       double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);
@@ -145,19 +184,18 @@ final class CuttingBar {
     }
   }
 
-  private static double widest(List<String> texts, Lettering lettering) {
-    double most = 0;
-    for (String t : texts) {
-      most = Math.max(most, LabelShape.width(t, lettering));
-    }
-    return most;
+  private static double[] widths(List<String> texts, Lettering lettering) {
+    return texts.stream().mapToDouble(t -> LabelShape.width(t, lettering)).toArray();
   }
 
-  private Path path(StockPlan.Cut cut, double y) {
+  private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double y) {
     double at = cut.at().mm();
     PlacedStone s = pieces.get(cut.stone()).stone();
-    if (cut.part() == StockPlan.Part.SOFFIT) {
-      return Path.rect(x0 + at * k, y, cut.extent().mm() * k, BAR);
+    if (strip(cut)) {
+      double share = bar(blank) / blank.face().mm();
+      double high = cut.high().mm() * share;
+      double low = y + bar(blank) - cut.up().mm() * share;
+      return Path.rect(x0 + at * k, low - high, cut.extent().mm() * k, high);
     }
     // As it lies on the blank: along its own soffit.
     Path own = s.outline().transformed(OwnFrame.of(s));
@@ -176,7 +214,7 @@ final class CuttingBar {
       double x = at + (cut.turned() ? b.width() - v.x() : v.x());
       // Turned end for end in its own plane, what was lower left is upper right.
       boolean low = (p == ll || p == lr) != cut.turned();
-      on.add(new Point(x0 + x * k, low ? y + BAR : y));
+      on.add(new Point(x0 + x * k, low ? y + bar(blank) : y));
     }
     return Path.polygon(on);
   }

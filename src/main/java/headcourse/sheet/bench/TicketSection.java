@@ -11,6 +11,7 @@ import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.job.HeadSpec;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
@@ -33,6 +34,7 @@ final class TicketSection {
 
   private final SheetContext c;
   private final Piece piece;
+  private final HeadSpec.Soffit soffit;
   private final TicketType type;
 
   private final String relief;
@@ -43,6 +45,7 @@ final class TicketSection {
   TicketSection(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
+    this.soffit = ticket.head().layout().opening().head().soffit();
     this.type = type;
     this.relief = relief();
     this.titleHeight = noteHeight(longestTitle(), width);
@@ -108,6 +111,7 @@ final class TicketSection {
         c.say("ticket.section-alt", c.format().withUnit(piece.thickness())),
         g -> {
           g.outline(outline, Shade.KEY, Pen.CUT);
+          meeting(g, foot, t * k);
           Outer o = new Outer(g, type.edge());
           o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
           if (returns()) {
@@ -140,6 +144,16 @@ final class TicketSection {
           double y = box.maxY() - reliefHeight;
           TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
+  }
+
+  // Where two flats meet: on the mitre, or behind the face flat.
+  private void meeting(Board g, Point foot, double t) {
+    double inner = foot.x() - t;
+    if (returns() && soffit == HeadSpec.Soffit.MITRED) {
+      g.line(foot.x(), foot.y(), inner, foot.y() - t, Pen.CUT);
+    } else if (returns() && soffit == HeadSpec.Soffit.BUTTED) {
+      g.line(inner, foot.y(), inner, foot.y() - t, Pen.CUT);
+    }
   }
 
   // The return from above, the wall's side up, left and right as on the face.
