@@ -19,8 +19,11 @@ import java.util.function.Function;
  * halved, until each head has one key.
  */
 final class UprightKeySearch {
-  /** What setting up one search costs, in steps, for each pair of heads. */
+  /** What setting up one search costs at most, in steps, for each pair of heads. */
   private static final long SET_UP = 12_000;
+
+  /** So few choices of keys are looked at one by one. */
+  private static final int FEW = 3;
 
   private final Job job;
   private final List<Opening> openings;
@@ -71,7 +74,7 @@ final class UprightKeySearch {
         bound(least);
         continue;
       }
-      Pile.Cost least = relaxed(node, Math.max(1, rest / 4));
+      Pile.Cost least = node.choices() <= FEW ? node.floor() : relaxed(node, Math.max(1, rest / 4));
       if (least != null && may(least)) {
         for (UprightNode half : node.over(least).halves(born)) {
           open.add(half);
@@ -169,7 +172,9 @@ final class UprightKeySearch {
 
   private Pile.Answer solve(Pile pile, Pile.Cost beat, long limit) {
     Pile.Answer a = PileSolver.solve(pile, beat, Math.max(1, limit));
-    steps += a.steps() + SET_UP * openings.size() * openings.size();
+    long pieces = pile.pieces().size();
+    long setUp = Math.min(SET_UP, 13 * pieces * pieces);
+    steps += a.steps() + setUp * openings.size() * openings.size();
     return a;
   }
 
@@ -209,8 +214,6 @@ final class UprightKeySearch {
       List<PileSide> left = ((AnyKeySide) pile.heads().get(h).left()).holding(c.left());
       List<PileSide> right = ((AnyKeySide) pile.heads().get(h).right()).holding(c.right());
       UprightKeys mine = keys.get(h);
-      Set<String> taken = new LinkedHashSet<>(gone);
-      of.forEach(k -> taken.add(Long.toString(k.width())));
       Comparator<UprightKey> fewest =
           Comparator.comparingLong((UprightKey k) -> off(k, c)).thenComparingLong(k -> -k.width());
       Optional<UprightKey> one =
