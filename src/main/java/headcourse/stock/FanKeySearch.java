@@ -35,6 +35,9 @@ final class FanKeySearch {
   private static final int MORE = 16;
   private static final long QUICK = 20_000;
 
+  /** What a choice may take where any will do, in steps. */
+  private static final long SOON = 6_000;
+
   private final Job job;
   private final List<Opening> openings;
   private final PileReader yard;
@@ -101,12 +104,7 @@ final class FanKeySearch {
    */
   private Pile.Cost open(Set<String> gone) {
     lying = yard.pieces(gone);
-    List<Pile.Piece> pieces = new ArrayList<>();
-    for (Lying p : lying) {
-      List<Boolean> fits = openings.stream().map(o -> yard.fits(p.item(), o, false)).toList();
-      pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
-    }
-    PileTypes types = new PileTypes(new Pile(pieces, List.of()));
+    PileTypes types = types(lying);
     Pile.Cost least = Pile.Cost.NONE;
     for (int h = 0; h < openings.size(); h++) {
       List<Keyed> of = keys.get(h).of(lying);
@@ -126,6 +124,15 @@ final class FanKeySearch {
       least = least.plus(one.sawn(), 0, one.bearing());
     }
     return least;
+  }
+
+  private PileTypes types(List<Lying> of) {
+    List<Pile.Piece> pieces = new ArrayList<>();
+    for (Lying p : of) {
+      List<Boolean> fits = openings.stream().map(o -> yard.fits(p.item(), o, false)).toList();
+      pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
+    }
+    return new PileTypes(new Pile(pieces, List.of()));
   }
 
   private FanSettled settled(int h, Keyed k) {
@@ -166,6 +173,31 @@ final class FanKeySearch {
       pieces.add(new Pile.Piece(p.id(), p.usable(), heads.stream().map(s -> s.fits(p)).toList()));
     }
     return new FanPile(pieces, heads.stream().map(FanSettled::head).toList());
+  }
+
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> gone) {
+    lying = yard.pieces(gone);
+    List<FanSettled> heads = new ArrayList<>();
+    Set<String> less = new LinkedHashSet<>(gone);
+    for (int h = 0; h < openings.size(); h++) {
+      List<Lying> rest = yard.pieces(less);
+      Keyed k = keys.get(h).first(rest);
+      if (k == null || rest.isEmpty()) {
+        return Optional.empty();
+      }
+      k.pieces().forEach(p -> less.add(p.id()));
+      stores.add(new FanStore(FanSettled.head(openings.get(h), k), types(rest), h));
+      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying));
+    }
+    List<FanWays> ways = heads.stream().map(FanSettled::ways).toList();
+    FanCase one = new FanCase(() -> pile(heads, less), ways, stores, List.of(), Pile.Cost.NONE);
+    FanDraft found = one.any(SOON);
+    if (found == null) {
+      return Optional.empty();
+    }
+    FanPile.Answer a = one.answer(found, Pile.Cost.NONE, false, 0);
+    return Optional.of(new FanBuilder(openings, one.pile(), heads).pile(a));
   }
 
   /** Quick choices for the keys that promise most, until one can't be beaten. */

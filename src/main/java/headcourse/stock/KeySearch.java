@@ -50,6 +50,14 @@ final class KeySearch {
     return found;
   }
 
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> gone) {
+    if (openings.stream().map(read).anyMatch(r -> r.head() != null && r.head().fanned())) {
+      return new FanKeySearch(job, openings, read).any(gone);
+    }
+    return new UprightKeySearch(job, openings, read).any(gone);
+  }
+
   /** Whether all was looked at, so that no choice means that there is none. */
   boolean ruledOut() {
     return ruledOut;

@@ -25,6 +25,9 @@ final class UprightKeySearch {
   /** So few choices of keys are looked at one by one. */
   private static final int FEW = 3;
 
+  /** How many choices of keys are tried where any will do. */
+  private static final int ANY = 4;
+
   private final Job job;
   private final List<Opening> openings;
   private final PileReader yard;
@@ -99,6 +102,29 @@ final class UprightKeySearch {
     return Optional.of(new KeyedPile(best.sides(), told, best.taken()));
   }
 
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> without) {
+    gone = without;
+    List<List<UprightKey>> all = keys.stream().map(k -> k.of(yard.pieces(gone))).toList();
+    for (int i = 0; i < ANY && all.stream().noneMatch(List::isEmpty); i++) {
+      int rank = i;
+      List<UprightKey> of =
+          all.stream().map(k -> k.get((int) ((long) rank * (k.size() - 1) / ANY))).toList();
+      List<List<Lying>> taken = pieces(of);
+      if (taken == null) {
+        continue;
+      }
+      Set<String> less = new LinkedHashSet<>(gone);
+      taken.forEach(t -> t.forEach(p -> less.add(p.id())));
+      Pile pile = new Pile(pile(less), of.stream().map(k -> k.head(k.left(), k.right())).toList());
+      Pile.Answer a = PileSolver.any(pile);
+      if (!a.heads().isEmpty()) {
+        return Optional.of(new UprightBuilder(openings, pile).pile(of, taken, a));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** Whether what costs at least so much may be better than the best choice. */
   private boolean may(Pile.Cost floor) {
     return best == null || floor.compareTo(best.answer().cost()) < 0;
@@ -171,6 +197,9 @@ final class UprightKeySearch {
   }
 
   private Pile.Answer solve(Pile pile, Pile.Cost beat, long limit) {
+    if (!PileSupply.suffices(pile, new PileTypes(pile))) {
+      return new Pile.Answer(List.of(), null, Pile.Cost.NONE, true, 1);
+    }
     Pile.Answer a = PileSolver.solve(pile, beat, Math.max(1, limit));
     long pieces = pile.pieces().size();
     long setUp = Math.min(SET_UP, 13 * pieces * pieces);

@@ -26,9 +26,11 @@ public final class Turns {
    * Changes that help, the smallest first.
    *
    * @param terms the head as it is asked for
-   * @param solver what sets it out
+   * @param solver what soon sets it out, if it does
+   * @param sure what sets it out as the job asks for it
+   * @param most how many changes are offered
    */
-  public static List<Change> of(FlatTerms terms, Solver solver) {
+  public static List<Change> of(FlatTerms terms, Solver solver, Solver sure, int most) {
     LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
     List<Knob.Turned> found = new ArrayList<>();
     List<Knob> knobs = Knobs.of(terms, format);
@@ -48,8 +50,14 @@ public final class Turns {
       }
     }
     found.sort(Comparator.comparingDouble(Knob.Turned::size));
-    return found.stream()
-        .map(t -> new Change(t.knob().path(), t.knob().text().apply(t.value()), t.knob().reason()))
-        .toList();
+    List<Change> out = new ArrayList<>();
+    for (Knob.Turned t : found) {
+      Knob.Asked asked = t.knob().with().apply(t.value());
+      if (out.size() < most && sure.solve(asked.job(), asked.opening()) != null) {
+        String text = t.knob().text().apply(t.value());
+        out.add(new Change(t.knob().path(), text, t.knob().reason()));
+      }
+    }
+    return out;
   }
 }
