@@ -77,8 +77,10 @@ final class FanKeySearch {
     FanProof proof = new FanProof(cases);
     quick(proof, cases, FIRST, Math.min(QUICK, job.steps() / 50), FEW);
     proof.run((job.steps() - steps) / 3);
-    quick(proof, cases, AGAIN, job.steps() / 25, MORE);
-    proof.run(job.steps() - steps - proof.steps());
+    if (proof.best() != null) {
+      quick(proof, cases, AGAIN, job.steps() / 25, MORE);
+      proof.run(job.steps() - steps - proof.steps());
+    }
     steps += proof.steps();
     Pile.Cost bound = proof.floor();
     if (!ruledOut || !proof.complete()) {
@@ -87,7 +89,7 @@ final class FanKeySearch {
     FanDraft best = proof.best();
     if (best == null) {
       ruledOut &= bound.compareTo(FanProof.ANY) >= 0;
-      return Optional.empty();
+      return ruledOut ? Optional.empty() : any(gone);
     }
     FanCase of = proof.of();
     Keys k = all.stream().filter(x -> x.of == of).findFirst().orElseThrow();
@@ -175,8 +177,13 @@ final class FanKeySearch {
     return new FanPile(pieces, heads.stream().map(FanSettled::head).toList());
   }
 
+  long steps() {
+    return steps;
+  }
+
   /** Some choice soon found, the best or not, or none. */
   Optional<KeyedPile> any(Set<String> gone) {
+    stores.clear();
     lying = yard.pieces(gone);
     List<FanSettled> heads = new ArrayList<>();
     Set<String> less = new LinkedHashSet<>(gone);

@@ -20,6 +20,7 @@ final class KeySearch {
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private boolean ruledOut = true;
+  private long steps;
 
   KeySearch(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
     this.job = job;
@@ -42,11 +43,13 @@ final class KeySearch {
       FanKeySearch fans = new FanKeySearch(job, openings, read);
       Optional<KeyedPile> found = fans.best(gone);
       ruledOut = fans.ruledOut();
+      steps = fans.steps();
       return found;
     }
     UprightKeySearch upright = new UprightKeySearch(job, openings, read);
     Optional<KeyedPile> found = upright.best(gone);
     ruledOut = upright.ruledOut();
+    steps = upright.steps();
     return found;
   }
 
@@ -56,6 +59,11 @@ final class KeySearch {
       return new FanKeySearch(job, openings, read).any(gone);
     }
     return new UprightKeySearch(job, openings, read).any(gone);
+  }
+
+  /** How many steps it took. */
+  long steps() {
+    return steps;
   }
 
   /** Whether all was looked at, so that no choice means that there is none. */

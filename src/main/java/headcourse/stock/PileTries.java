@@ -42,13 +42,15 @@ final class PileTries {
     if (reading.head() == null) {
       return List.of();
     }
+    boolean fresh = job.spoiled().isEmpty() && job.fitted().isEmpty();
     // Each trial of a fan takes long.
     boolean fans = openings.stream().map(o -> read(job, o)).anyMatch(PileTries::fanned);
     left = fans ? Math.min(left, FEW) : left;
     return Turns.of(
         reading.head().terms(),
         (j, o) -> left-- <= 0 ? null : tried(j, o, true),
-        (j, o) -> tried(j, o, false),
+        // What is soon found is found in any case, but for what befell the stones after that.
+        (j, o) -> fresh || tried(j, o, false) != null,
         OFFERED);
   }
 

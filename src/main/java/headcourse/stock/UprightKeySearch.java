@@ -68,7 +68,7 @@ final class UprightKeySearch {
     while (!open.isEmpty() && may(open.peek().floor())) {
       UprightNode node = open.remove();
       long rest = job.steps() - steps;
-      if (rest <= 0 && best != null || steps > 2 * job.steps()) {
+      if (best == null ? rest <= job.steps() / 4 * 3 : rest <= 0) {
         open.add(node);
         break;
       }
@@ -92,7 +92,7 @@ final class UprightKeySearch {
   private Optional<KeyedPile> answer() {
     if (best == null) {
       ruledOut = bound == null;
-      return Optional.empty();
+      return ruledOut ? Optional.empty() : any(gone);
     }
     Pile.Answer a = best.answer();
     boolean proved = bound == null || bound.compareTo(a.cost()) >= 0;
@@ -100,6 +100,10 @@ final class UprightKeySearch {
     Pile.Answer told =
         new Pile.Answer(a.heads(), a.cost(), proved ? a.cost() : bound, proved, steps);
     return Optional.of(new KeyedPile(best.sides(), told, best.taken()));
+  }
+
+  long steps() {
+    return steps;
   }
 
   /** Some choice soon found, the best or not, or none. */

@@ -9,6 +9,7 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiPredicate;
 
 /** Single values of an opening, each turned until the head comes out, whoever sets it out. */
 public final class Turns {
@@ -27,10 +28,11 @@ public final class Turns {
    *
    * @param terms the head as it is asked for
    * @param solver what soon sets it out, if it does
-   * @param sure what sets it out as the job asks for it
+   * @param sure whether it comes out as the job asks for it
    * @param most how many changes are offered
    */
-  public static List<Change> of(FlatTerms terms, Solver solver, Solver sure, int most) {
+  public static List<Change> of(
+      FlatTerms terms, Solver solver, BiPredicate<Job, Opening> sure, int most) {
     LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
     List<Knob.Turned> found = new ArrayList<>();
     List<Knob> knobs = Knobs.of(terms, format);
@@ -53,7 +55,7 @@ public final class Turns {
     List<Change> out = new ArrayList<>();
     for (Knob.Turned t : found) {
       Knob.Asked asked = t.knob().with().apply(t.value());
-      if (out.size() < most && sure.solve(asked.job(), asked.opening()) != null) {
+      if (out.size() < most && sure.test(asked.job(), asked.opening())) {
         String text = t.knob().text().apply(t.value());
         out.add(new Change(t.knob().path(), text, t.knob().reason()));
       }
