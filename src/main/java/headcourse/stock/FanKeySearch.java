@@ -195,7 +195,7 @@ final class FanKeySearch {
       }
       k.pieces().forEach(p -> less.add(p.id()));
       stores.add(new FanStore(FanSettled.head(openings.get(h), k), types(rest), h));
-      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying));
+      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying, FEW));
     }
     List<FanWays> ways = heads.stream().map(FanSettled::ways).toList();
     FanCase one = new FanCase(() -> pile(heads, less), ways, stores, List.of(), Pile.Cost.NONE);

@@ -34,11 +34,23 @@ final class FanSettled {
    */
   FanSettled(
       Opening opening, int h, Keyed key, FanStore store, PileReader yard, List<Lying> lying) {
+    this(opening, h, key, store, yard, lying, Integer.MAX_VALUE);
+  }
+
+  /** The same with no more than so many of its striking points. */
+  FanSettled(
+      Opening opening,
+      int h,
+      Keyed key,
+      FanStore store,
+      PileReader yard,
+      List<Lying> lying,
+      int most) {
     this.opening = opening;
     this.yard = yard;
     this.key = key;
     this.head = head(opening, key);
-    this.ways = new FanWays(head, store, h, Integer.MAX_VALUE);
+    this.ways = new FanWays(head, store, h, most);
     Length more = Length.ZERO;
     for (Stand s : key.stands()) {
       more = more.max(s.head().moreHeight(s.left().outmost()));
