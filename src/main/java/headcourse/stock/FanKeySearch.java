@@ -197,6 +197,9 @@ final class FanKeySearch {
       stores.add(new FanStore(FanSettled.head(openings.get(h), k), types(rest), h));
       heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying, FEW));
     }
+    if (heads.stream().anyMatch(s -> s.floor() == null)) {
+      return Optional.empty();
+    }
     List<FanWays> ways = heads.stream().map(FanSettled::ways).toList();
     FanCase one = new FanCase(() -> pile(heads, less), ways, stores, List.of(), Pile.Cost.NONE);
     FanDraft found = one.any(SOON);

@@ -268,23 +268,12 @@ final class FanSearch {
     if (ended[0] || ended[1]) {
       return 0;
     }
-    FanReach l = way[h].left();
-    FanReach r = way[h].right();
-    long low = (l.firstEnd - foot[0]) - (long) (r.lastEnd - foot[1]);
-    long high = (l.lastEnd - foot[0]) - (long) (r.firstEnd - foot[1]);
-    long gap = Math.max(0, Math.max(low, -high));
-    // With as many stones on both sides; else one of them counts whole.
-    return head(h).copies() * Math.min(gap, l.rows.min);
+    return head(h).copies() * way[h].gap(foot[0], foot[1]);
   }
 
   /** Whether the sides may be so near alike with nothing sawn off, as far as that is known. */
   private boolean paired(int h, int stones, int[] foot, long near) {
-    FanPairs pairs = way[h].pairs();
-    FanRows l = way[h].left().rows;
-    long start = l.start();
-    return pairs == null
-        || stones < l.rules() - 1
-        || pairs.within(stones, start + foot[0], start + foot[1], near / head(h).copies());
+    return way[h].paired(stones, foot[0], foot[1], near / head(h).copies());
   }
 
   /**

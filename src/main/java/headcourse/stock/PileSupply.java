@@ -86,11 +86,34 @@ final class PileSupply {
           break;
         }
         if (side.bearingOff(e) >= 0) {
-          need[n] = Math.min(need[n], e - more + extras);
+          long lean = leaning ? extras : leans(side, n, min, max, e);
+          need[n] = Math.min(need[n], e - more + lean);
           break;
         }
       }
     }
+  }
+
+  /**
+   * How much longer than wide so many stones of a fan are in all at least: each stands no nearer
+   * the centre than if all after it were as wide as may be, and the nearer the less it leans.
+   */
+  private static long leans(PileSide side, int n, long min, long max, long end) {
+    long sum = 0;
+    long outer = end;
+    for (int j = 0; j < n; j++) {
+      long inner = outer - side.joint() - max;
+      if (inner < side.start()) {
+        break;
+      }
+      long wide = side.extent(side.regularFrom(), inner, outer, false) - max;
+      long from = outer - side.joint() - min;
+      long narrow = side.extent(side.regularFrom(), from, outer, false) - min;
+      // Extents are whole ticks, rounded up.
+      sum += Math.max(0, Math.min(wide, narrow) - 2);
+      outer = inner;
+    }
+    return sum;
   }
 
   private boolean holds() {
