@@ -100,15 +100,33 @@ final class CuttingBar {
         : cut.stone();
   }
 
-  private static boolean mark(Board g, String mark, Box b) {
-    List<Mark.Label> tries = new ArrayList<>();
+  // In one line, or what piece of the stone it is under the stone's mark.
+  private static boolean mark(Board g, String name, Box b) {
     for (double h : new double[] {5, 3.5, 2.5}) {
       for (double aside : new double[] {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24}) {
         Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
-        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
+        if (g.firstFree(List.of(label(at, name, h)), 0.4)) {
+          return true;
+        }
       }
     }
-    return g.firstFree(tries, 0.4);
+    int space = name.indexOf(' ');
+    double least = Lettering.LEAST;
+    for (double h : space < 0 ? new double[0] : new double[] {3.5, least}) {
+      Point middle = b.centre();
+      Mark.Label over = label(new Point(middle.x(), middle.y() - 0.6), name.substring(0, space), h);
+      Point low = new Point(middle.x(), middle.y() + least + 1.4);
+      Mark.Label under = label(low, name.substring(space + 1), least);
+      if (g.ink().free(LabelShape.corners(over), 0.3) && g.firstFree(List.of(under), 0.3)) {
+        g.add(over);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Mark.Label label(Point at, String text, double height) {
+    return new Mark.Label(at, text, new Lettering(height, true), Align.MIDDLE, 0);
   }
 
   private void waste(Board g, StockPlan.CutBlank blank, double y) {
@@ -132,12 +150,12 @@ final class CuttingBar {
   /** Between the sheet's edges, smaller where they would not stand there side by side. */
   private void figures(Board g, double[] wanted, List<String> texts, double low, double y) {
     Lettering lettering = FROM;
-    double widest = widest(texts, lettering);
-    if ((widest + BETWEEN) * texts.size() > right - low) {
+    if (sum(widths(texts, lettering)) > right - low) {
       lettering = new Lettering(Lettering.LEAST, true);
-      widest = widest(texts, lettering);
     }
-    double[] at = Spread.along(wanted, widest + BETWEEN, low, right - widest);
+    double[] widths = widths(texts, lettering);
+    double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
+    double[] at = Spread.along(wanted, widths, low, right - last);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
       double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);
@@ -145,12 +163,17 @@ final class CuttingBar {
     }
   }
 
-  private static double widest(List<String> texts, Lettering lettering) {
-    double most = 0;
-    for (String t : texts) {
-      most = Math.max(most, LabelShape.width(t, lettering));
+  // Of each with the air after it.
+  private static double[] widths(List<String> texts, Lettering lettering) {
+    return texts.stream().mapToDouble(t -> LabelShape.width(t, lettering) + BETWEEN).toArray();
+  }
+
+  private static double sum(double[] widths) {
+    double sum = 0;
+    for (double w : widths) {
+      sum += w;
     }
-    return most;
+    return sum;
   }
 
   private Path path(StockPlan.Cut cut, double y) {

@@ -199,11 +199,12 @@ final class TicketCuts {
     double indent = LabelShape.width("0 M", big) + 1.6;
     double y = top;
     Lettering setting = big;
-    for (String line : c.words().each(words -> told(words, pass))) {
+    List<String> lines = c.words().each(words -> told(words, pass));
+    for (String line : lines) {
       y = pass(b, x + indent, y, w - indent, Tongue.lines(line), setting);
       setting = type.note();
     }
-    return y;
+    return lines.size() > 1 ? y + big.height() * 0.4 : y;
   }
 
   // Edge, depth and setting, each on a line of its own.
