@@ -18,13 +18,17 @@ import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Spread;
 import headcourse.stock.StockPlan;
+import headcourse.units.Grid;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * A blank as a bar: its length to scale, the stones on it with their rakes, kerfs white between
- * them, and below it where each stone begins, from the blank's left end.
+ * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
+ * and their share of its height, kerfs white between them, and below it where each stone begins,
+ * from the blank's left end.
  */
 final class CuttingBar {
   /** Height of the bar, mm. */
@@ -33,6 +37,9 @@ final class CuttingBar {
   /** Distance of bars, mm. */
   static final double PITCH = 19.8;
 
+  /** From the base line of a second line to the top of a first, mm. */
+  private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
+
   private static final Lettering FROM = new Lettering(3.5, true);
 
   /** Air between two figures, mm. */
@@ -40,6 +47,7 @@ final class CuttingBar {
 
   private final SheetContext c;
   private final Map<String, Piece> pieces;
+  private final Map<String, Double> faces = new TreeMap<>();
   private final double x0;
   private final double right;
   private final double k;
@@ -57,6 +65,7 @@ final class CuttingBar {
     this.x0 = x0;
     this.right = right;
     this.k = k;
+    c.job().stock().items().forEach(i -> faces.put(i.mark(), i.face().mm()));
   }
 
   void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
@@ -69,7 +78,7 @@ final class CuttingBar {
           String length = c.format().withUnit(blank.length());
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
           g.outline(Path.rect(x0, y, blank.length().mm() * k, BAR), Shade.WHITE, Pen.EDGE);
-          List<Path> paths = blank.cuts().stream().map(cut -> path(cut, y)).toList();
+          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y)).toList();
           paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
           List<String> below = new ArrayList<>();
           double[] wanted = new double[paths.size()];
@@ -80,7 +89,7 @@ final class CuttingBar {
             below.add(inside ? from : name(cut) + ": " + from);
             wanted[i] = x0 + cut.at().mm() * k;
           }
-          waste(g, blank, y);
+          offCut(g, blank, paths, y);
           figures(g, wanted, below, left + 1, y + BAR);
         });
   }
@@ -100,7 +109,6 @@ final class CuttingBar {
         : cut.stone();
   }
 
-  // In one line, or what piece of the stone it is under the stone's mark.
   private static boolean mark(Board g, String name, Box b) {
     for (double h : new double[] {5, 3.5, 2.5}) {
       for (double aside : new double[] {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24}) {
@@ -110,17 +118,33 @@ final class CuttingBar {
         }
       }
     }
-    int space = name.indexOf(' ');
-    double least = Lettering.LEAST;
-    for (double h : space < 0 ? new double[0] : new double[] {3.5, least}) {
-      Point middle = b.centre();
-      Mark.Label over = label(new Point(middle.x(), middle.y() - 0.6), name.substring(0, space), h);
-      Point low = new Point(middle.x(), middle.y() + least + 1.4);
-      Mark.Label under = label(low, name.substring(space + 1), least);
-      if (g.ink().free(LabelShape.corners(over), 0.3) && g.firstFree(List.of(under), 0.3)) {
-        g.add(over);
+    // A low piece has its name above it.
+    for (double h : new double[] {3.5, 2.5}) {
+      if (g.firstFree(List.of(label(new Point(b.centre().x(), b.minY() - 1.3), name, h)), 0.4)) {
         return true;
       }
+    }
+    // Else what piece of the stone it is stands under the stone's mark.
+    int space = name.indexOf(' ');
+    if (space < 0) {
+      return false;
+    }
+    String first = name.substring(0, space);
+    String second = name.substring(space + 1);
+    double x = b.centre().x();
+    double inside = b.centre().y() + TWO_LINES / 2;
+    return two(g, first, second, x, inside, 3.5)
+        || two(g, first, second, x, inside, Lettering.LEAST)
+        || two(g, first, second, x, b.minY() - 1, Lettering.LEAST);
+  }
+
+  private static boolean two(
+      Board g, String first, String second, double x, double y, double height) {
+    Mark.Label over = label(new Point(x, y - Lettering.LEAST - 0.8), first, height);
+    Mark.Label under = label(new Point(x, y), second, Lettering.LEAST);
+    if (g.ink().free(LabelShape.corners(over), 0.3) && g.firstFree(List.of(under), 0.3)) {
+      g.add(over);
+      return true;
     }
     return false;
   }
@@ -129,14 +153,20 @@ final class CuttingBar {
     return new Mark.Label(at, text, new Lettering(height, true), Align.MIDDLE, 0);
   }
 
-  private void waste(Board g, StockPlan.CutBlank blank, double y) {
-    if (!blank.waste().isPositive()) {
+  // What is left whole at the right end, one kerf past the last stone; rounded down, so that what
+  // is said to be there is.
+  private void offCut(Board g, StockPlan.CutBlank blank, List<Path> paths, double y) {
+    double used = paths.stream().mapToDouble(p -> p.bounds().maxX() - x0).max().orElse(0) / k;
+    double left = blank.length().mm() - used - c.job().tools().saw().kerf().mm();
+    Grid grid = c.format().grid();
+    Length whole = grid.ticks(grid.floor(Length.mm(Math.max(0, left + 1e-6))));
+    if (!whole.isPositive()) {
       return;
     }
-    String w = c.say("plan.waste", c.format().tape(blank.waste()));
+    String rest = c.format().tape(whole);
     double end = x0 + blank.length().mm() * k;
     List<Mark.Label> tries = new ArrayList<>();
-    for (String text : List.of(w, c.format().tape(blank.waste()))) {
+    for (String text : List.of(c.say("plan.off-cut", rest), rest)) {
       tries.add(
           new Mark.Label(
               new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
@@ -176,11 +206,14 @@ final class CuttingBar {
     return sum;
   }
 
-  private Path path(StockPlan.Cut cut, double y) {
+  private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double y) {
     double at = cut.at().mm();
-    PlacedStone s = pieces.get(cut.stone()).stone();
+    Piece piece = pieces.get(cut.stone());
+    PlacedStone s = piece.stone();
+    double face = faces.getOrDefault(blank.stock(), 0.0);
     if (cut.part() == StockPlan.Part.SOFFIT) {
-      return Path.rect(x0 + at * k, y, cut.extent().mm() * k, BAR);
+      double high = share(piece.returnDepth().mm(), face);
+      return Path.rect(x0 + at * k, y + BAR - high, cut.extent().mm() * k, high);
     }
     // As it lies on the blank: along its own soffit.
     Path own = s.outline().transformed(OwnFrame.of(s));
@@ -193,14 +226,20 @@ final class CuttingBar {
     Point lr = turn.apply(soffit.get(soffit.size() - 1).to());
     Point ur = right.isEmpty() ? lr : turn.apply(right.get(right.size() - 1).to());
     Point ul = left.isEmpty() ? ll : turn.apply(left.get(0).from());
+    double high = share(b.height(), face);
     List<Point> on = new ArrayList<>();
     for (Point p : List.of(ll, lr, ur, ul)) {
       Vec v = p.minus(new Point(b.minX(), b.minY()));
       double x = at + (cut.turned() ? b.width() - v.x() : v.x());
       // Turned end for end in its own plane, what was lower left is upper right.
       boolean low = (p == ll || p == lr) != cut.turned();
-      on.add(new Point(x0 + x * k, low ? y + BAR : y));
+      on.add(new Point(x0 + x * k, low ? y + BAR : y + BAR - high));
     }
     return Path.polygon(on);
+  }
+
+  // What of the bar's height a stone takes; all of it where the blank is as high as it needs to be.
+  private static double share(double height, double face) {
+    return face > height ? BAR * height / face : BAR;
   }
 }

@@ -20,13 +20,13 @@ import java.util.TreeMap;
  *
  * @param head the head of the first of them
  * @param pieces the stones, in setting order
- * @param blanks where those come from whose blank is known, in the same order
+ * @param blanks where they come from: every cut of them, in the order of the cutting plan
  * @param number from 1
  * @param of how many tickets there are
  */
 record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
-  /** A blank, and where on it a stone begins, from its left end. */
-  record Origin(String blank, Length at) {}
+  /** A blank, where on it a stone begins, from its left end, and what of the stone it gives. */
+  record Origin(String blank, Length at, StockPlan.Part part) {}
 
   Ticket {
     pieces = List.copyOf(pieces);
@@ -35,12 +35,12 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
 
   /** The tickets of a job: by opening, in setting order of their first stone. */
   static List<Ticket> of(ShopWork work) {
-    Map<String, StockPlan.CutBlank> blanks = new TreeMap<>();
-    Map<String, StockPlan.Cut> cuts = new TreeMap<>();
+    // Several to a stone where openings are identical, or where it is made of two flats.
+    Map<String, List<Origin>> cuts = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut cut : b.cuts()) {
-        blanks.putIfAbsent(cut.stone(), b);
-        cuts.putIfAbsent(cut.stone(), cut);
+        cuts.computeIfAbsent(cut.stone(), k -> new ArrayList<>())
+            .add(new Origin(b.id(), cut.at(), cut.part()));
       }
     }
     Map<Integer, List<Piece>> groups = new LinkedHashMap<>();
@@ -57,10 +57,7 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
       n++;
       List<Piece> pieces = e.getValue();
       List<Origin> from =
-          pieces.stream()
-              .filter(p -> blanks.containsKey(p.mark()))
-              .map(p -> new Origin(blanks.get(p.mark()).id(), cuts.get(p.mark()).at()))
-              .toList();
+          pieces.stream().flatMap(p -> cuts.getOrDefault(p.mark(), List.of()).stream()).toList();
       tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
     }
     return tickets;
@@ -73,15 +70,28 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
 
   /** Where its stones come from, blanks with the same place on them together. */
   String from(SheetContext c) {
-    return c.say(w -> w.say("ticket.from") + " " + String.join("; ", origins(c, w)));
+    return c.say(words -> from(c, words));
   }
 
-  private List<String> origins(SheetContext c, Words words) {
+  private String from(SheetContext c, Words words) {
+    List<String> all = new ArrayList<>();
+    for (StockPlan.Part part : StockPlan.Part.values()) {
+      List<String> places = places(c, words, part);
+      if (!places.isEmpty()) {
+        all.add(words.say("ticket.from-" + part.word()) + " " + String.join(", ", places));
+      }
+    }
+    return String.join("; ", all);
+  }
+
+  private List<String> places(SheetContext c, Words words, StockPlan.Part part) {
     Map<Length, List<String>> byPlace = new TreeMap<>();
     for (Origin o : blanks) {
-      List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
-      if (!there.contains(o.blank())) {
-        there.add(o.blank());
+      if (o.part() == part) {
+        List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
+        if (!there.contains(o.blank())) {
+          there.add(o.blank());
+        }
       }
     }
     List<String> places = new ArrayList<>();
