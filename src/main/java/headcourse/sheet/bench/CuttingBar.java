@@ -72,7 +72,9 @@ final class CuttingBar {
 
   /** Height that a blank's bar, its figures and its lists take. */
   double pitch(StockPlan.CutBlank blank) {
-    return bar(blank) + FOOT + lists(blank).stream().mapToDouble(this::height).sum();
+    List<String> lists = lists(blank);
+    double below = lists.stream().mapToDouble(this::height).sum() + (lists.isEmpty() ? 0 : 2);
+    return bar(blank) + FOOT + below;
   }
 
   /** As high as its lowest strip needs to be. */
@@ -120,7 +122,7 @@ final class CuttingBar {
           offCut(g, blank, paths, y + bar / 2);
           double[] places = wanted.stream().mapToDouble(w -> w).toArray();
           figures(g, places, below, left + 1, y + bar);
-          double at = y + bar + FOOT - 1;
+          double at = y + bar + FOOT;
           for (String list : lists(blank)) {
             at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
           }
