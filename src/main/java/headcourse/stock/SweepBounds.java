@@ -12,6 +12,7 @@ final class SweepBounds {
   private final int[] lead;
   private final int[] ranked;
   private final long alone;
+  private long[] prices;
   private long leastNeed;
   private long floor;
   private long bearing;
@@ -81,6 +82,16 @@ final class SweepBounds {
 
   SweepSide[] sides() {
     return sides;
+  }
+
+  /** Keeps the prices of the pieces for the next time. */
+  void prices(PiecePrices of) {
+    prices = of.prices();
+  }
+
+  /** The prices kept, or null. */
+  long[] prices() {
+    return prices;
   }
 
   /** Forgets what was given up so far. */

@@ -72,6 +72,83 @@ final class SweepSide {
     return end;
   }
 
+  /** What an end stone that is picked by itself covers at most. */
+  long endMost() {
+    return endMost;
+  }
+
+  /** Stones of its body once it is complete. */
+  int bodyStones() {
+    return row.stones - (labelled ? 1 : 0);
+  }
+
+  /**
+   * How wide the next of the body may be.
+   *
+   * @param covers what its piece covers at most
+   * @param stones of the body so far
+   * @param widest the widest of them
+   * @param last what the end stone covers, or 0 where it is not known
+   */
+  long cap(long covers, int stones, long widest, long last) {
+    long c = covers;
+    if (bound && stones > 0) {
+      c = Math.min(c, widest + jump);
+    }
+    if (bound && (last > 0 || row.past > 0)) {
+      c = Math.min(c, (last > 0 ? last : endMost) + (stones + 1) * jump);
+    }
+    return c;
+  }
+
+  /** Whether a stone so wide can be the next of the body after so many. */
+  boolean wide(long c, int stones) {
+    int ahead = row.stones - stones - 1 - Math.min(1, row.past);
+    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
+  }
+
+  /** What so many more of the body come to at most, none wider than this. */
+  long reach(int more, int stones, long widest, long last, long most) {
+    long all = 0;
+    for (int k = 1; k <= more; k++) {
+      long c = most;
+      if (bound && stones > 0) {
+        c = Math.min(c, widest + k * jump);
+      }
+      if (bound && (last > 0 || row.past > 0)) {
+        c = Math.min(c, (last > 0 ? last : endMost) + (stones + k) * jump);
+      }
+      all += c;
+    }
+    return all;
+  }
+
+  /** The widest of the body as far as it has a bearing on what is still to come. */
+  long widestThatMatters(int stones, long widest, long most) {
+    if (stones == 0) {
+      return 0;
+    }
+    if (stones < bodyStones()) {
+      return bound ? Math.min(widest, Math.max(0, most - jump)) : 0;
+    }
+    long two = row.two(row.side.lastEnd()) - pair.head().min();
+    return Math.min(widest, Math.max(0, Math.max(two, bound ? endMost - jump : 0)));
+  }
+
+  /** What its end stone covers, or more where that comes to the same. */
+  long lastThatMatters(int stones, long last, long widest, long most) {
+    long free = row.most(row.firstEnd()) + extra;
+    boolean matters =
+        last == 0
+            || last >= free
+            || row.two(row.side.lastEnd()) > 0
+            || bound
+                && (stones == 0
+                    || widest + jump < free
+                    || stones < bodyStones() && last + (stones + 1) * jump < most);
+    return matters ? last : free;
+  }
+
   /** How much a piece covers at most. */
   long covers(long usable) {
     return Math.min(usable, pair.head().max() + extra);
@@ -194,8 +271,13 @@ final class SweepSide {
 
   /** The greatest end that the stones may reach, or one less than the first for none. */
   long reached() {
+    return reached(sum, widest(), labelled ? endCovers() : 0);
+  }
+
+  /** The same for stones of which no more is known. */
+  long reached(long sum, long widest, long covers) {
     long e = row.end(sum);
-    while (e >= row.side.firstEnd() && !reaches(e)) {
+    while (e >= row.side.firstEnd() && !reaches(e, sum, widest, covers)) {
       e--;
     }
     return e;
@@ -203,19 +285,24 @@ final class SweepSide {
 
   /** Whether the stones may end there, whatever their order. */
   boolean reaches(long e) {
+    return reaches(e, sum, widest(), labelled ? endCovers() : 0);
+  }
+
+  /** The same for stones that cover so much in all, with such a widest of the body and such an end. */
+  boolean reaches(long e, long sum, long widest, long covers) {
     if (row.off(e) < 0 || row.floor(e) > row.widths(e) || row.need(e) > sum) {
       return false;
     }
     if (!labelled) {
-      return widest() >= row.least(e);
+      return widest >= row.least(e);
     }
-    long last = Math.min(endCovers(), row.most(e) + extra);
-    if (bound && !body.isEmpty()) {
-      last = Math.min(last, widest() + jump);
+    long last = Math.min(covers, row.most(e) + extra);
+    if (bound && row.stones > 1) {
+      last = Math.min(last, widest + jump);
     }
-    return row.need(e) <= sum - endCovers() + last
+    return row.need(e) <= sum - covers + last
         && last >= Math.max(pair.head().min(), row.least(e))
-        && last + widest() >= row.two(e);
+        && last + widest >= row.two(e);
   }
 
   /**
