@@ -265,7 +265,6 @@ final class LevelSearch {
         complete = false;
         return false;
       }
-      b.within(Math.min(cap.bearing(), ANY / 2));
       long most = Math.max((limit - steps) / share, Math.min(1000, limit - steps));
       PricedLook sweep = new PricedLook(types, b, cap);
       boolean found = sweep.run(most);

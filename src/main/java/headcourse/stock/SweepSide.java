@@ -53,7 +53,7 @@ final class SweepSide {
   /** Reads anew what the row's ends allow. */
   void measure() {
     long first = row.firstEnd();
-    long last = row.end(Long.MAX_VALUE / 8);
+    long last = row.lastEnd();
     endMost = row.most(last) + extra;
     endLeast = row.past == 0 ? row.least(first) : row.two(first) - row.most(first);
     leastNeed = row.need(first);
@@ -131,7 +131,7 @@ final class SweepSide {
     if (stones < bodyStones()) {
       return bound ? Math.min(widest, Math.max(0, most - jump)) : 0;
     }
-    long two = row.two(row.side.lastEnd()) - pair.head().min();
+    long two = row.two(row.lastEnd()) - pair.head().min();
     return Math.min(widest, Math.max(0, Math.max(two, bound ? endMost - jump : 0)));
   }
 
@@ -141,7 +141,7 @@ final class SweepSide {
     boolean matters =
         last == 0
             || last >= free
-            || row.two(row.side.lastEnd()) > 0
+            || row.two(row.lastEnd()) > 0
             || bound
                 && (stones == 0
                     || widest + jump < free
@@ -396,6 +396,6 @@ final class SweepSide {
                 ? widest()
                 : Math.min(
                     widest(),
-                    1 + Math.max(row.least(row.side.lastEnd()), row.two(row.side.lastEnd())));
+                    1 + Math.max(row.least(row.lastEnd()), row.two(row.lastEnd())));
   }
 }
