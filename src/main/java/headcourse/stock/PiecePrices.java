@@ -1,7 +1,6 @@
 package headcourse.stock;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * Bounds what the sides of all heads saw off together: each piece has a price, and every side takes
@@ -15,6 +14,11 @@ final class PiecePrices {
   private static final long SCALE = 1 << 10;
   private static final int NODES = 400_000;
   private static final int ROUNDS = 300;
+
+  /** After so many rounds without gain prices change half as much; below the least, not at all. */
+  private static final int PATIENCE = 12;
+
+  private static final double LEAST = 0.01;
 
   /** So many nodes made, or looked at, count as a step. */
   private static final int MADE = 40;
@@ -33,9 +37,27 @@ final class PiecePrices {
 
   private final long[] after;
   private final long[][] open;
+  private final long[] ends;
+  private Known known;
   private long bound = Long.MIN_VALUE;
   private boolean full;
   private long nodes;
+
+  /**
+   * Prices that the bound is not known to go higher than with.
+   *
+   * @param price by piece
+   * @param ends the first and the last foot where each side might end
+   * @param bound what is sawn off at least
+   */
+  record Known(long[] price, long[] ends, long bound) {
+    static final Known NONE = new Known(new long[0], new long[0], 0);
+
+    /** Whether there is nothing to gain for the same ends. */
+    boolean reached(long[] of, long sawn) {
+      return bound <= sawn && Arrays.equals(ends, of);
+    }
+  }
 
   PiecePrices(PileTypes types, SweepBounds bounds) {
     sides = bounds.sides();
@@ -68,17 +90,15 @@ final class PiecePrices {
       }
       graphs[s] = s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled ? graphs[s - 1] : graph(sides[s], pieces[h]);
     }
-    if (!full && bounds.prices() != null) {
-      price = bounds.prices().clone();
+    known = bounds.prices();
+    if (known.price.length == n) {
+      price = known.price.clone();
     }
-    if (!full) {
-      settle();
+    ends = new long[2 * sides.length];
+    for (int s = 0; s < sides.length; s++) {
+      ends[2 * s] = sides[s].row.firstEnd();
+      ends[2 * s + 1] = sides[s].row.lastEnd();
     }
-  }
-
-  /** The prices, by piece. */
-  long[] prices() {
-    return price.clone();
   }
 
   private RowGraph graph(SweepSide side, RowGraph.Pieces of) {
@@ -103,30 +123,29 @@ final class PiecePrices {
   long bound(){return bound;}
   int[] sizes(){int[] o=new int[graphs.length]; for(int i=0;i<o.length;i++)o[i]=graphs[i].size(); return o;}
 
-  /** Whether no choice saws off so little; raises prices as far as that needs. */
+  /** Whether no choice saws off so little; changes prices as far as that needs. */
   boolean above(long sawn) {
     if (full) {
       return false;
     }
-    double step = 1;
     long[] best = price.clone();
+    long most = Long.MIN_VALUE;
+    double step = 1;
     int since = 0;
-    for (int i = 0; i < ROUNDS && bound <= sawn; i++) {
-      int[] over = new int[type.length];
+    for (int i = 0; i < ROUNDS && step > LEAST; i++) {
       long now = settle();
-      if (now >= RowGraph.NEVER / 2) {
-        bound = RowGraph.NEVER;
-        return true;
-      }
-      long b = Math.floorDiv(now + SCALE - 1, SCALE);
-      if (now > bestNow) {
-        bound = Math.max(b, bound);
-        bestNow = now;
+      if (now > most) {
+        most = now;
         best = price.clone();
         since = 0;
-      } else if (++since % 12 == 0) {
+      } else if (++since % PATIENCE == 0) {
         step /= 2;
       }
+      bound = now >= RowGraph.NEVER / 2 ? RowGraph.NEVER : Math.floorDiv(most + SCALE - 1, SCALE);
+      if (bound > sawn || known.reached(ends, sawn)) {
+        return bound > sawn;
+      }
+      int[] over = new int[type.length];
       long length = taken(over);
       if (length == 0) {
         break;
@@ -138,9 +157,14 @@ final class PiecePrices {
     }
     price = best;
     settle();
-    return bound > sawn;
+    known = new Known(price.clone(), ends, bound);
+    return false;
   }
-  private long bestNow = Long.MIN_VALUE;
+
+  /** What was found of the prices, for the next time. */
+  Known known() {
+    return known;
+  }
 
   /** Where all sides are with nothing given to them, or null. */
   int[] start() {

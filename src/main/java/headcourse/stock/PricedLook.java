@@ -65,7 +65,7 @@ final class PricedLook {
     PiecePrices prices = new PiecePrices(types, bounds);
     boolean above = prices.above(cap.sawn());
     steps += prices.steps();
-    bounds.prices(prices);
+    bounds.prices(prices.known());
     if (above) {
       givenUp(prices.bound(), cap.imbalance() + 1);
       return false;

@@ -14,7 +14,7 @@ final class SweepBounds {
   private final long alone;
   private final long[] low;
   private final long[] high;
-  private long[] prices;
+  private PiecePrices.Known prices = PiecePrices.Known.NONE;
   private long leastNeed;
   private long floor;
   private long bearing;
@@ -107,12 +107,12 @@ final class SweepBounds {
   }
 
   /** Keeps the prices of the pieces for the next time. */
-  void prices(PiecePrices of) {
-    prices = of.prices();
+  void prices(PiecePrices.Known of) {
+    prices = of;
   }
 
-  /** The prices kept, or null. */
-  long[] prices() {
+  /** The prices kept. */
+  PiecePrices.Known prices() {
     return prices;
   }
 
