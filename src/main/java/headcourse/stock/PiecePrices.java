@@ -201,14 +201,14 @@ final class PiecePrices {
   }
 
   /**
-   * Whether the sides may come out with no more than this sawn off.
+   * What is sawn off at least.
    *
-   * @param at where they are
+   * @param at where the sides are
    * @param u pieces given or left lying so far
    * @param given length of those given
    * @param missing by head: pieces still missing for the stone that was begun
    */
-  boolean mayCost(int[] at, int u, long given, int[] missing, long sawn) {
+  long sawn(int[] at, int u, long given, int[] missing) {
     long sum = SCALE * given - after[u];
     for (int s = 0; s < at.length; s++) {
       sum += graphs[s].value(at[s], SCALE);
@@ -216,7 +216,7 @@ final class PiecePrices {
     for (int h = 0; h < missing.length; h++) {
       sum += missing[h] == 0 ? 0 : missing[h] * open[h][u];
     }
-    return sum <= sawn * SCALE;
+    return Math.floorDiv(sum + SCALE - 1, SCALE);
   }
 
   /** How much more is taken of each type than there is; the sum of the squares. */

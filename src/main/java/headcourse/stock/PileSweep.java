@@ -237,11 +237,11 @@ final class PileSweep {
     for (int h = 0; h < missing.length; h++) {
       missing[h] = openIn[h] < 0 ? 0 : open(h).missing();
     }
-    if (prices.mayCost(at, u, usable, missing, cap.sawn())) {
-      return true;
+    long sawn = prices.sawn(at, u, usable, missing);
+    if (sawn > cap.sawn()) {
+      bounds.givenUp(sawn, Long.MAX_VALUE / 4);
     }
-    bounds.givenUp(cap.sawn() + 1, cap.imbalance() + 1);
-    return false;
+    return sawn <= cap.sawn();
   }
 
   private Batch open(int h) {

@@ -8,6 +8,7 @@ package headcourse.stock;
 final class PricedLook {
   private static final long QUICK = 2_000;
   private static final long PATIENCE = 10_000;
+  private static final long NEVER = Long.MAX_VALUE / 4;
 
   private final PileTypes types;
   private final SweepBounds bounds;
@@ -16,8 +17,8 @@ final class PricedLook {
   private PileDraft best;
   private boolean cutOff;
   private boolean complete = true;
-  private long nextSawn = Long.MAX_VALUE / 4;
-  private long nextImbalance = Long.MAX_VALUE / 4;
+  private long nextSawn = NEVER;
+  private long nextImbalance = NEVER;
   private long steps;
 
   /**
@@ -39,7 +40,7 @@ final class PricedLook {
     if (!found && cutOff && limit > QUICK) {
       cutOff = false;
       complete = true;
-      found = look(limit);
+      found = look(limit, bounds.halved() ? PATIENCE : Math.max(PATIENCE, limit / 4));
     }
     bounds.ends(null, null);
     bounds.within(Math.min(cap.bearing(), Long.MAX_VALUE / 8));
@@ -49,7 +50,7 @@ final class PricedLook {
   }
 
   /** Looks among the ends that the sides have now. */
-  private boolean look(long limit) {
+  private boolean look(long limit, long patience) {
     if (!bounds.possible()) {
       return false;
     }
@@ -67,13 +68,13 @@ final class PricedLook {
     steps += prices.steps();
     bounds.prices(prices.known());
     if (above) {
-      givenUp(prices.bound(), cap.imbalance() + 1);
+      givenUp(prices.bound(), NEVER);
       return false;
     }
     int widest = halves ? widest() : -1;
     long most = limit - steps;
     boolean before = complete;
-    if (sweep(prices.full() ? null : prices, widest < 0 ? most : Math.min(most, PATIENCE))) {
+    if (sweep(prices.full() ? null : prices, widest < 0 ? most : Math.min(most, patience))) {
       return true;
     }
     if (!cutOff || widest < 0 || steps > limit) {
@@ -81,7 +82,9 @@ final class PricedLook {
     }
     cutOff = false;
     complete = before;
-    return split(widest, limit);
+    boolean found = split(widest, limit);
+    bounds.halved(found || !cutOff);
+    return found;
   }
 
   private boolean split(int side, long limit) {
@@ -103,7 +106,7 @@ final class PricedLook {
       }
       bounds.ends(from, to);
       bounds.within(Math.min(cap.bearing(), Long.MAX_VALUE / 8));
-      if (look(limit)) {
+      if (look(limit, PATIENCE)) {
         return true;
       }
     }

@@ -15,6 +15,7 @@ final class SweepBounds {
   private final long[] low;
   private final long[] high;
   private PiecePrices.Known prices = PiecePrices.Known.NONE;
+  private boolean halved;
   private long leastNeed;
   private long floor;
   private long bearing;
@@ -114,6 +115,16 @@ final class SweepBounds {
   /** The prices kept. */
   PiecePrices.Known prices() {
     return prices;
+  }
+
+  /** Takes note whether something came of looking at fewer ends at a time. */
+  void halved(boolean well) {
+    halved = well;
+  }
+
+  /** Whether something came of it the last time. */
+  boolean halved() {
+    return halved;
   }
 
   /** Forgets what was given up so far. */
