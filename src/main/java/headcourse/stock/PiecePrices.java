@@ -3,16 +3,18 @@ package headcourse.stock;
 import java.util.Arrays;
 
 /**
- * Bounds what the sides of all heads saw off together: each piece has a price, and every side takes
- * those that cost it least, as though it were alone. The prices go up where more is taken than the
- * pile holds and down where less is, until the bound is as high as it will go.
+ * Bounds what the sides of all heads saw off together, and how they differ: each piece has a price,
+ * and every side takes those that cost it least, as though it were alone. The prices go up where
+ * more is taken than the pile holds and down where less is, until the bound is as high as it goes.
  *
  * <p>Source: the Lagrangian relaxation of a set partition, M. L. Fisher, "The Lagrangian relaxation
  * method for solving integer programming problems", Management Science 27 (1981), 1–18.
  */
 final class PiecePrices {
+  /** What a tick sawn off costs. */
   private static final long SCALE = 1 << 10;
-  private static final int NODES = 400_000;
+
+  private static final int NODES = 250_000;
   private static final int ROUNDS = 300;
 
   /** After so many rounds without gain prices change half as much; below the least, not at all. */
@@ -26,78 +28,64 @@ final class PiecePrices {
   private static final int LOOKED_AT = 400;
 
   private final SweepSide[] sides;
-  private final int[] type;
-  private final long[] usable;
-  private final int[] first;
-  private final RowGraph[] graphs;
-  private final RowGraph.Pieces[] pieces;
+  private final Pile.Cost cap;
+  private final PileUnits units;
+  private final RowValues[] values;
+  private final RankPrices[] ranks;
+  private final double[] price;
 
-  /** Prices of pieces, and what all from one on come to. */
-  private long[] price;
+  /** What the price of a difference is at most. */
+  private double most;
 
   private final long[] after;
   private final long[][] open;
   private final long[] ends;
   private Known known;
-  private long bound = Long.MIN_VALUE;
   private boolean full;
+  private long highest = Long.MIN_VALUE;
   private long nodes;
 
   /**
    * Prices that the bound is not known to go higher than with.
    *
-   * @param price by piece
+   * @param price by type, then by pair of stones, then the most
    * @param ends the first and the last foot where each side might end
-   * @param bound what is sawn off at least
+   * @param cap that was not to be ruled out
    */
-  record Known(long[] price, long[] ends, long bound) {
-    static final Known NONE = new Known(new long[0], new long[0], 0);
+  record Known(double[] price, long[] ends, Pile.Cost cap) {
+    static final Known NONE = new Known(new double[0], new long[0], Pile.Cost.NONE);
 
     /** Whether there is nothing to gain for the same ends. */
-    boolean reached(long[] of, long sawn) {
-      return bound <= sawn && Arrays.equals(ends, of);
+    boolean reached(long[] of, Pile.Cost to) {
+      return Arrays.equals(ends, of)
+          && cap.sawn() <= to.sawn()
+          && cap.imbalance() <= to.imbalance();
     }
   }
 
-  PiecePrices(PileTypes types, SweepBounds bounds) {
+  PiecePrices(PileTypes types, SweepBounds bounds, Pile.Cost cap) {
+    this.cap = cap;
     sides = bounds.sides();
-    first = new int[types.size() + 1];
-    for (int t = 0; t < types.size(); t++) {
-      first[t + 1] = first[t] + types.count[t];
-    }
-    int n = first[types.size()];
-    type = new int[n];
-    usable = new long[n];
-    for (int t = 0; t < types.size(); t++) {
-      for (int u = first[t]; u < first[t + 1]; u++) {
-        type[u] = t;
-        usable[u] = types.usable[t];
-      }
-    }
-    price = new long[n];
-    after = new long[n + 1];
-    graphs = new RowGraph[sides.length];
-    pieces = new RowGraph.Pieces[sides.length / 2];
-    open = new long[sides.length / 2][n + 1];
+    units = new PileUnits(types);
+    price = new double[types.size()];
+    after = new long[units.size() + 1];
+    values = new RowValues[sides.length];
+    ranks = new RankPrices[sides.length / 2];
+    open = new long[ranks.length][units.size() + 1];
+    ends = new long[2 * sides.length];
     for (int s = 0; s < sides.length && !full; s++) {
       int h = s / 2;
-      if (s % 2 == 0) {
-        long[] covers = new long[n];
-        for (int u = 0; u < n; u++) {
-          covers[u] = types.fits.get(type[u]).get(h) ? sides[s].covers(usable[u]) : 0;
-        }
-        pieces[h] = new RowGraph.Pieces(type, covers);
-      }
-      graphs[s] = s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled ? graphs[s - 1] : graph(sides[s], pieces[h]);
-    }
-    known = bounds.prices();
-    if (known.price.length == n) {
-      price = known.price.clone();
-    }
-    ends = new long[2 * sides.length];
-    for (int s = 0; s < sides.length; s++) {
       ends[2 * s] = sides[s].row.firstEnd();
       ends[2 * s + 1] = sides[s].row.lastEnd();
+      boolean same =
+          s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled;
+      RowGraph g = same ? values[s - 1].graph() : graph(sides[s], units.pieces(sides[s]));
+      values[s] = new RowValues(g, sides[s].copies);
+      ranks[h] = new RankPrices(sides[s].pair);
+    }
+    known = bounds.prices();
+    if (!full && known.price.length == variables()) {
+      restore(known.price);
     }
   }
 
@@ -117,48 +105,10 @@ final class PiecePrices {
   long steps() {
     return nodes / LOOKED_AT;
   }
-  boolean full(){return full;}
-  long priceOf(int t){return price[first[t]];}
-  long value(int s){return graphs[s].value(graphs[s].root(),SCALE);}
-  long bound(){return bound;}
-  int[] sizes(){int[] o=new int[graphs.length]; for(int i=0;i<o.length;i++)o[i]=graphs[i].size(); return o;}
 
-  /** Whether no choice saws off so little; changes prices as far as that needs. */
-  boolean above(long sawn) {
-    if (full) {
-      return false;
-    }
-    long[] best = price.clone();
-    long most = Long.MIN_VALUE;
-    double step = 1;
-    int since = 0;
-    for (int i = 0; i < ROUNDS && step > LEAST; i++) {
-      long now = settle();
-      if (now > most) {
-        most = now;
-        best = price.clone();
-        since = 0;
-      } else if (++since % PATIENCE == 0) {
-        step /= 2;
-      }
-      bound = now >= RowGraph.NEVER / 2 ? RowGraph.NEVER : Math.floorDiv(most + SCALE - 1, SCALE);
-      if (bound > sawn || known.reached(ends, sawn)) {
-        return bound > sawn;
-      }
-      int[] over = new int[type.length];
-      long length = taken(over);
-      if (length == 0) {
-        break;
-      }
-      double by = step * ((sawn + 1) * SCALE - now) / length;
-      for (int u = 0; u < type.length; u++) {
-        price[u] = Math.max(0, price[u] + (long) (by * over[first[type[u]]]));
-      }
-    }
-    price = best;
-    settle();
-    known = new Known(price.clone(), ends, bound);
-    return false;
+  /** Whether the rows are too many to be of use. */
+  boolean full() {
+    return full;
   }
 
   /** What was found of the prices, for the next time. */
@@ -166,11 +116,208 @@ final class PiecePrices {
     return known;
   }
 
-  /** Where all sides are with nothing given to them, or null. */
-  int[] start() {
-    int[] at = new int[sides.length];
-    for (int s = 0; s < at.length; s++) {
-      at[s] = graphs[s].root();
+  private boolean differences() {
+    return cap.imbalance() < Long.MAX_VALUE / 16;
+  }
+
+  private int variables() {
+    int n = price.length + 1;
+    for (RankPrices r : ranks) {
+      n += r.size();
+    }
+    return n;
+  }
+
+  private double[] variablesNow() {
+    double[] out = Arrays.copyOf(price, variables());
+    int at = price.length;
+    for (RankPrices r : ranks) {
+      for (int i = 0; i < r.size(); i++) {
+        out[at++] = r.get(i);
+      }
+    }
+    out[at] = most;
+    return out;
+  }
+
+  private void restore(double[] from) {
+    System.arraycopy(from, 0, price, 0, price.length);
+    int at = price.length;
+    for (RankPrices r : ranks) {
+      for (int i = 0; i < r.size(); i++) {
+        r.set(i, differences() ? from[at] : 0);
+        at++;
+      }
+    }
+    most = differences() ? from[at] : 0;
+  }
+
+  /** Whether no choice keeps to the cap; changes prices as far as that needs. */
+  boolean above() {
+    if (full) {
+      return false;
+    }
+    double[] best = variablesNow();
+    double step = 1;
+    int since = 0;
+    for (int i = 0; i < ROUNDS && step > LEAST; i++) {
+      long now = settle();
+      if (now > highest) {
+        highest = now;
+        best = variablesNow();
+        since = 0;
+      } else if (++since % PATIENCE == 0) {
+        step /= 2;
+      }
+      if (now > 0 || known.reached(ends, cap)) {
+        return now > 0;
+      }
+      if (!change(step * (SCALE - now))) {
+        break;
+      }
+    }
+    restore(best);
+    settle();
+    known = new Known(best, ends, cap);
+    return false;
+  }
+
+  /** By how much the bound is above the cap. */
+  long highest() {
+    return highest;
+  }
+
+  /** The same for the prices as they are now. */
+  private long settle() {
+    int n = units.size();
+    for (int u = n - 1; u >= 0; u--) {
+      after[u] = after[u + 1] + (long) price[units.type(u)];
+    }
+    long sum = -after[0];
+    for (int s = 0; s < sides.length; s++) {
+      int h = s / 2;
+      if (s % 2 == 0) {
+        units.cheapest(sides[s], this::each, open[h]);
+      }
+      values[s].settle(cost(s), ranks[h].of(s % 2, most), SCALE);
+      nodes += values[s].graph().size();
+      sum = Math.min(RowGraph.NEVER, sum + values[s].root());
+    }
+    return sum >= RowGraph.NEVER / 2 ? RowGraph.NEVER : sum - allowed();
+  }
+
+  /** What a choice within the cap may cost. */
+  private long allowed() {
+    long differ = differences() ? (long) Math.ceil(most * cap.imbalance()) : 0;
+    return SCALE * cap.sawn() + differ;
+  }
+
+  private long each(int u) {
+    return SCALE * units.usable(u) + (long) price[units.type(u)];
+  }
+
+  private long[] cost(int s) {
+    long[] out = new long[units.size()];
+    int more = sides[s].copies - 1;
+    for (int u = 0; u < out.length; u++) {
+      out[u] = each(u) + (more == 0 ? 0 : Math.min(RowGraph.NEVER, more * open[s / 2][u + 1]));
+    }
+    return out;
+  }
+
+  /** Changes the prices so that the bound might go up by so much; false where it can't. */
+  private boolean change(double by) {
+    double[] over = new double[price.length];
+    double[][] width = new double[sides.length][];
+    for (int s = 0; s < sides.length; s++) {
+      int[] count = new int[units.size()];
+      width[s] = new double[sides[s].bodyStones() + 1];
+      values[s].follow(count, width[s]);
+      for (int u = 0; u < count.length; u++) {
+        over[units.type(u)] += count[u];
+        if (count[u] > 0 && sides[s].copies > 1) {
+          int v = u + 1;
+          while (open[s / 2][v] != each(v)) {
+            v++;
+          }
+          over[units.type(v)] += count[u] * (sides[s].copies - 1);
+        }
+      }
+    }
+    double length = 0;
+    for (int t = 0; t < over.length; t++) {
+      over[t] -= units.count(t);
+      over[t] = over[t] < 0 && price[t] <= 0 ? 0 : over[t];
+      length += over[t] * over[t];
+    }
+    double[][] slope = new double[ranks.length][];
+    double alone = -cap.imbalance();
+    double range = 1;
+    for (int h = 0; h < ranks.length && differences(); h++) {
+      slope[h] = new double[ranks[h].size()];
+      alone += ranks[h].slope(new double[][] {width[2 * h], width[2 * h + 1]}, slope[h]);
+      range = Math.max(range, ranks[h].range());
+      for (double d : slope[h]) {
+        length += d * d / (ranks[h].range() * ranks[h].range());
+      }
+    }
+    if (differences()) {
+      alone = alone < 0 && most <= 0 ? 0 : alone;
+      length += alone * alone / (range * range);
+    }
+    if (length == 0) {
+      return false;
+    }
+    for (int t = 0; t < over.length; t++) {
+      price[t] = Math.max(0, price[t] + by / length * over[t]);
+    }
+    if (differences()) {
+      most += by / length * alone / (range * range);
+      for (int h = 0; h < ranks.length; h++) {
+        for (int i = 0; i < slope[h].length; i++) {
+          double r = ranks[h].range();
+          ranks[h].set(i, ranks[h].get(i) + by / length * slope[h][i] / (r * r));
+        }
+      }
+      within();
+    }
+    return true;
+  }
+
+  /** Moves the prices of differences to the nearest that are within the most. */
+  private void within() {
+    double sum = most;
+    int n = 1;
+    double level = Math.max(0, most);
+    for (boolean more = true; more; ) {
+      double s = most;
+      n = 1;
+      for (RankPrices r : ranks) {
+        for (int i = 0; i < r.size(); i++) {
+          if (Math.abs(r.get(i)) > level) {
+            s += Math.abs(r.get(i));
+            n++;
+          }
+        }
+      }
+      double next = Math.max(0, s / n);
+      more = next < level - 1e-9 || next > level + 1e-9 && sum != s;
+      sum = s;
+      level = Math.max(next, 0);
+    }
+    most = level;
+    for (RankPrices r : ranks) {
+      for (int i = 0; i < r.size(); i++) {
+        r.set(i, Math.max(-most, Math.min(most, r.get(i))));
+      }
+    }
+  }
+
+  /** Where all sides are with nothing given to them, and what that cost; or null. */
+  long[] start() {
+    long[] at = new long[sides.length + 1];
+    for (int s = 0; s < sides.length; s++) {
+      at[s] = values[s].graph().root();
       if (at[s] == RowGraph.NONE) {
         return null;
       }
@@ -184,10 +331,17 @@ final class PiecePrices {
    * @param side the side that gets it, or −1
    * @param asEnd whether it is that side's end stone
    */
-  int[] next(int[] at, int side, boolean asEnd) {
-    int[] out = new int[at.length];
-    for (int s = 0; s < out.length; s++) {
-      out[s] = s == side ? graphs[s].taken(at[s], asEnd) : graphs[s].skipped(at[s]);
+  long[] next(long[] at, int side, boolean asEnd) {
+    long[] out = at.clone();
+    for (int s = 0; s < sides.length; s++) {
+      RowGraph g = values[s].graph();
+      int node = (int) at[s];
+      if (s == side) {
+        out[s] = g.taken(node, asEnd);
+        out[sides.length] += out[s] == RowGraph.NONE ? 0 : values[s].more(node, asEnd);
+      } else {
+        out[s] = g.skipped(node);
+      }
       if (out[s] == RowGraph.NONE) {
         return null;
       }
@@ -197,90 +351,36 @@ final class PiecePrices {
 
   /** Number of the first piece of a type. */
   int first(int t) {
-    return first[t];
+    return units.first(t);
   }
 
   /**
-   * What is sawn off at least.
+   * By how much choices cost more than the cap allows.
    *
    * @param at where the sides are
    * @param u pieces given or left lying so far
    * @param given length of those given
    * @param missing by head: pieces still missing for the stone that was begun
    */
-  long sawn(int[] at, int u, long given, int[] missing) {
-    long sum = SCALE * given - after[u];
-    for (int s = 0; s < at.length; s++) {
-      sum += graphs[s].value(at[s], SCALE);
+  long over(long[] at, int u, long given, int[] missing) {
+    long sum = SCALE * given + at[sides.length] - after[u];
+    for (int s = 0; s < sides.length; s++) {
+      sum += values[s].of((int) at[s]);
     }
     for (int h = 0; h < missing.length; h++) {
       sum += missing[h] == 0 ? 0 : missing[h] * open[h][u];
     }
-    return Math.floorDiv(sum + SCALE - 1, SCALE);
+    return sum - allowed();
   }
 
-  /** How much more is taken of each type than there is; the sum of the squares. */
-  private long taken(int[] over) {
-    for (int s = 0; s < sides.length; s++) {
-      int h = s / 2;
-      int[] count = new int[type.length];
-      graphs[s].use(cost(s), SCALE, count);
-      for (int u = 0; u < count.length; u++) {
-        over[first[type[u]]] += count[u];
-        if (count[u] > 0 && sides[s].copies > 1) {
-          int v = u + 1;
-          while (open[h][v] != each(v)) {
-            v++;
-          }
-          over[first[type[v]]] += count[u] * (sides[s].copies - 1);
-        }
-      }
-    }
-    long sum = 0;
-    for (int t = 0; t + 1 < first.length; t++) {
-      int u = first[t];
-      over[u] -= first[t + 1] - u;
-      if (over[u] < 0 && price[u] == 0) {
-        over[u] = 0;
-      }
-      sum += (long) over[u] * over[u];
-    }
-    return sum;
+  /** What is sawn off at least where the bound is so much above the cap. */
+  long sawn(long over) {
+    return differences() ? cap.sawn() + 1 : cap.sawn() + (over + SCALE - 1) / SCALE;
   }
 
-  private long each(int u) {
-    return SCALE * usable[u] + price[u];
-  }
-
-  private long[] cost(int s) {
-    long[] out = new long[type.length];
-    int more = sides[s].copies - 1;
-    for (int u = 0; u < out.length; u++) {
-      out[u] = each(u) + (more == 0 ? 0 : Math.min(RowGraph.NEVER, more * open[s / 2][u + 1]));
-    }
-    return out;
-  }
-
-  /** Settles the graphs for the prices; the bound at these. */
-  private long settle() {
-    int n = type.length;
-    for (int u = n - 1; u >= 0; u--) {
-      after[u] = after[u + 1] + price[u];
-    }
-    for (int h = 0; h < open.length; h++) {
-      open[h][n] = RowGraph.NEVER / 64;
-      for (int u = n - 1; u >= 0; u--) {
-        open[h][u] = pieces[h].covers()[u] > 0 ? Math.min(open[h][u + 1], each(u)) : open[h][u + 1];
-      }
-    }
-    long sum = -after[0];
-    for (int s = 0; s < sides.length; s++) {
-      if (s % 2 == 0 || graphs[s] != graphs[s - 1]) {
-        graphs[s].price(cost(s), SCALE);
-        nodes += graphs[s].size();
-      }
-      sum = Math.min(RowGraph.NEVER, sum + graphs[s].value(graphs[s].root(), SCALE));
-    }
-    return sum;
+  /** How much the sides differ at least then. */
+  long imbalance(long over) {
+    boolean never = over >= RowGraph.NEVER / 4 || most < 1e-6 || !differences();
+    return never ? RowGraph.NEVER : cap.imbalance() + 1 + (long) Math.floor((over - 1) / most);
   }
 }

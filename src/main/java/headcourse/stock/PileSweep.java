@@ -32,7 +32,7 @@ final class PileSweep {
   private final int[] missing;
   private final Map<SearchState, long[]> seen = new HashMap<>();
   private final PiecePrices prices;
-  private int[] at;
+  private long[] at;
   private long usable;
   private long forced;
   private long gaps;
@@ -217,7 +217,7 @@ final class PileSweep {
   /** Goes on after a piece was given to a slot, or to a stone begun before. */
   private void step(int t, int left, int from, int slot) {
     place();
-    int[] was = at;
+    long[] was = at;
     if (!done() && passes(t, left, slot) && bounds.open(t, usable, forced, gaps, cap)) {
       spread(t, left - 1, from);
     }
@@ -237,11 +237,11 @@ final class PileSweep {
     for (int h = 0; h < missing.length; h++) {
       missing[h] = openIn[h] < 0 ? 0 : open(h).missing();
     }
-    long sawn = prices.sawn(at, u, usable, missing);
-    if (sawn > cap.sawn()) {
-      bounds.givenUp(sawn, Long.MAX_VALUE / 4);
+    long over = prices.over(at, u, usable, missing);
+    if (over > 0) {
+      bounds.givenUp(prices.sawn(over), prices.imbalance(over));
     }
-    return sawn <= cap.sawn();
+    return over <= 0;
   }
 
   private Batch open(int h) {
@@ -257,7 +257,7 @@ final class PileSweep {
   }
 
   private void skip(int t, int left) {
-    int[] before = at;
+    long[] before = at;
     long was = gaps;
     for (int h = 0; h < pairs.size(); h++) {
       gaps += bounds.gap(h, t);

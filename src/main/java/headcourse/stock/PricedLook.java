@@ -63,12 +63,12 @@ final class PricedLook {
       complete = false;
       return false;
     }
-    PiecePrices prices = new PiecePrices(types, bounds);
-    boolean above = prices.above(cap.sawn());
+    PiecePrices prices = new PiecePrices(types, bounds, cap);
+    boolean above = prices.above();
     steps += prices.steps();
     bounds.prices(prices.known());
     if (above) {
-      givenUp(prices.bound(), NEVER);
+      givenUp(prices.sawn(prices.highest()), prices.imbalance(prices.highest()));
       return false;
     }
     int widest = halves ? widest() : -1;

@@ -23,6 +23,8 @@ final class RowGraph {
   private final Pieces pieces;
   private final int most;
   private final long grain;
+  private final long leastNeed;
+  private final long endMost;
   private final NodeTable table = new NodeTable();
   private int size;
   private long[] key = new long[START];
@@ -31,11 +33,21 @@ final class RowGraph {
   private int[] body = new int[START];
   private int[] end = new int[START];
 
-  /** What complete rows take of their blanks at most; their nodes are counted down from −2. */
-  private long[] needs = new long[16];
+  /** What the stone of the body covers that is given at a node. */
+  private int[] cover = new int[START];
 
-  private int complete;
-  private long[] value = {};
+  /** By how much it, or the end stone, covers more than could be of use. */
+  private int[] bodyOver = new int[START];
+
+  private int[] endOver = new int[START];
+
+  /** What complete rows take of their blanks at most, and what their stones cover. */
+  private final NodeTable complete = new NodeTable();
+
+  private long[] needs = new long[16];
+  private long[] covers = new long[16];
+  private int ends;
+  private int over;
   private boolean full;
 
   /**
@@ -54,11 +66,12 @@ final class RowGraph {
   RowGraph(SweepSide side, Pieces pieces, int most, long grain) {
     this.side = side;
     this.row = side.row;
+    this.leastNeed = side.leastNeed();
+    this.endMost = side.endMost();
     this.pieces = pieces;
     this.most = most;
     this.grain = grain;
     build();
-    value = new long[size];
   }
 
   /** Whether it grew too large to be of use. */
@@ -106,20 +119,23 @@ final class RowGraph {
   /** The nodes that follow one. */
   private void follow(int i, int u, int left, long wide) {
     int stones = (int) (key[i] >>> 58);
-    long cover = key[i] >>> 34 & 0xFFFFFF;
+    long sum = key[i] >>> 34 & 0xFFFFFF;
     long widest = key[i] >>> 17 & 0x1FFFF;
     long last = key[i] & 0x1FFFF;
-    skip[i] = node(u + 1, stones, cover, widest, last, left, wide);
+    skip[i] = node(u + 1, stones, sum, widest, last, left, wide);
     long covers = pieces.covers[u];
     if (covers > 0 && stones < side.bodyStones()) {
       long c = side.cap(covers, stones, widest, last);
       if (side.wide(c, stones)) {
-        body[i] = node(u + 1, stones + 1, cover + c, c, last, left, wide);
+        body[i] = node(u + 1, stones + 1, sum + c, c, last, left, wide);
+        cover[i] = (int) c;
+        bodyOver[i] = over;
       }
     }
     if (side.labelled && last == 0 && covers >= side.pair.head().min()) {
-      long c = Math.min(covers, side.endMost());
-      end[i] = node(u + 1, stones, cover + c, widest, c, left, wide);
+      long c = Math.min(covers, endMost);
+      end[i] = node(u + 1, stones, sum + c, widest, c, left, wide);
+      endOver[i] = over;
     }
   }
 
@@ -131,6 +147,7 @@ final class RowGraph {
     int inBody = side.bodyStones() - stones;
     boolean endToCome = side.labelled && last == 0;
     int r = inBody + (endToCome ? 1 : 0);
+    over = 0;
     if (r == 0) {
       return finished(up(cover), widest, last);
     }
@@ -139,11 +156,12 @@ final class RowGraph {
       return NONE;
     }
     // Beyond this it covers all that may be needed.
-    long enough = side.mostNeed() - r * side.pair.head().min() + last;
+    long enough = Math.max(0, side.mostNeed() - r * side.pair.head().min() + last);
+    over = (int) Math.max(0, up(cover) - enough);
     long k =
         pack(
             stones,
-            Math.max(0, Math.min(up(cover), enough)),
+            up(cover) - over,
             up(side.widestThatMatters(stones, widest, wide)),
             side.lastThatMatters(stones, last, widest, wide));
     int known = table.get(k);
@@ -157,6 +175,9 @@ final class RowGraph {
       skip = Arrays.copyOf(skip, to);
       body = Arrays.copyOf(body, to);
       end = Arrays.copyOf(end, to);
+      this.cover = Arrays.copyOf(this.cover, to);
+      bodyOver = Arrays.copyOf(bodyOver, to);
+      endOver = Arrays.copyOf(endOver, to);
     }
     key[size] = k;
     unit[size] = u;
@@ -174,16 +195,18 @@ final class RowGraph {
       return NONE;
     }
     long need = row.need(e);
-    for (int i = 0; i < complete; i++) {
-      if (needs[i] == need) {
-        return -2 - i;
-      }
+    int known = complete.get(need << 32 | cover);
+    if (known >= 0) {
+      return -2 - known;
     }
-    if (complete == needs.length) {
-      needs = Arrays.copyOf(needs, 2 * complete);
+    if (ends == needs.length) {
+      needs = Arrays.copyOf(needs, 2 * ends);
+      covers = Arrays.copyOf(covers, 2 * ends);
     }
-    needs[complete] = need;
-    return -2 - complete++;
+    needs[ends] = need;
+    covers[ends] = cover;
+    complete.put(need << 32 | cover, ends);
+    return -2 - ends++;
   }
 
   /** The node after a piece that this side does not get. */
@@ -196,41 +219,38 @@ final class RowGraph {
     return node < 0 ? NONE : asEnd ? end[node] : body[node];
   }
 
-  /** The least that the pieces still to come cost, less what the row takes of the blanks. */
-  long value(int node, long scale) {
-    return node >= 0 ? value[node] : node == NONE ? NEVER : -scale * side.copies * needs[-2 - node];
+  /** Number of the piece that is given or left lying at a node. */
+  int unit(int node) {
+    return unit[node];
   }
 
-  /**
-   * Settles what each node costs.
-   *
-   * @param cost by piece: what a stone costs whose shortest piece it is
-   */
-  void price(long[] cost, long scale) {
-    for (int i = size - 1; i >= 0; i--) {
-      long best = value(skip[i], scale);
-      if (body[i] != NONE) {
-        best = Math.min(best, cost[unit[i]] + value(body[i], scale));
-      }
-      if (end[i] != NONE) {
-        best = Math.min(best, cost[unit[i]] + value(end[i], scale));
-      }
-      value[i] = Math.min(best, NEVER);
-    }
+  /** Stones of the body at a node. */
+  int stones(int node) {
+    return (int) (key[node] >>> 58);
   }
 
-  /** Counts the pieces that stones of the cheapest row begin with, by piece. */
-  void use(long[] cost, long scale, int[] count) {
-    int i = root();
-    while (i >= 0) {
-      int u = unit[i];
-      if (value[i] == value(skip[i], scale)) {
-        i = skip[i];
-      } else {
-        count[u]++;
-        boolean in = body[i] != NONE && value[i] == cost[u] + value(body[i], scale);
-        i = in ? body[i] : end[i];
-      }
-    }
+  /** What the stone covers that is given at a node. */
+  long cover(int node, boolean asEnd) {
+    return asEnd ? Math.min(pieces.covers[unit[node]], endMost) : cover[node];
+  }
+
+  /** By how much that is more than could be of use. */
+  long over(int node, boolean asEnd) {
+    return asEnd ? endOver[node] : bodyOver[node];
+  }
+
+  /** What a complete row takes of its blanks at most. */
+  long need(int node) {
+    return needs[-2 - node];
+  }
+
+  /** What the stones of a complete row cover. */
+  long all(int node) {
+    return covers[-2 - node];
+  }
+
+  /** What any row takes of its blanks at least. */
+  long leastNeed() {
+    return leastNeed;
   }
 }
