@@ -106,6 +106,7 @@ final class PiecePrices {
     return nodes / LOOKED_AT;
   }
 
+  int rounds; double most(){return most;}
   /** Whether the rows are too many to be of use. */
   boolean full() {
     return full;
@@ -117,7 +118,7 @@ final class PiecePrices {
   }
 
   private boolean differences() {
-    return cap.imbalance() < Long.MAX_VALUE / 16;
+    return cap.imbalance() < Long.MAX_VALUE / 16 && !Boolean.getBoolean("notau");
   }
 
   private int variables() {
@@ -162,6 +163,7 @@ final class PiecePrices {
     int since = 0;
     for (int i = 0; i < ROUNDS && step > LEAST; i++) {
       long now = settle();
+      rounds=i;
       if (now > highest) {
         highest = now;
         best = variablesNow();

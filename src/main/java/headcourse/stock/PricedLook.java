@@ -8,6 +8,7 @@ package headcourse.stock;
 final class PricedLook {
   private static final long QUICK = 2_000;
   private static final long PATIENCE = 10_000;
+  private static final int NARROW = 3;
   private static final long NEVER = Long.MAX_VALUE / 4;
 
   private final PileTypes types;
@@ -40,7 +41,12 @@ final class PricedLook {
     if (!found && cutOff && limit > QUICK) {
       cutOff = false;
       complete = true;
-      found = look(limit, bounds.halved() ? PATIENCE : Math.max(PATIENCE, limit / 4));
+      if (halves && wide()) {
+        found = look(limit, bounds.halved() ? PATIENCE : Math.max(PATIENCE, limit / 4));
+        bounds.halved(!cutOff);
+      } else {
+        found = look(limit, limit);
+      }
     }
     bounds.ends(null, null);
     bounds.within(Math.min(cap.bearing(), Long.MAX_VALUE / 8));
@@ -82,9 +88,7 @@ final class PricedLook {
     }
     cutOff = false;
     complete = before;
-    boolean found = split(widest, limit);
-    bounds.halved(found || !cutOff);
-    return found;
+    return split(widest, limit);
   }
 
   private boolean split(int side, long limit) {
@@ -111,6 +115,17 @@ final class PricedLook {
       }
     }
     return false;
+  }
+
+  /** Whether the ends leave sides so much to choose from that it tells on their stones. */
+  private boolean wide() {
+    int s = widest();
+    if (s < 0) {
+      return false;
+    }
+    RowShape row = bounds.sides()[s].row;
+    Pile.Head head = bounds.sides()[s].pair.head();
+    return NARROW * (row.lastEnd() - row.firstEnd()) > head.max() - head.min();
   }
 
   /** The side with the most ends to choose from, or −1. */
