@@ -18,9 +18,11 @@ final class PiecePrices {
   private static final int ROUNDS = 300;
 
   /** After so many rounds without gain prices change half as much; below the least, not at all. */
-  private static final int PATIENCE = 12;
+  private static final int PATIENCE = Integer.getInteger("PA",12);
 
-  private static final double LEAST = 0.01;
+  private static final double LEAST = Double.parseDouble(System.getProperty("LE","0.05"));
+
+  private static final long GAIN = SCALE / Long.getLong("GA",16);
 
   /** So many nodes made, or looked at, count as a step. */
   private static final int MADE = 40;
@@ -36,6 +38,11 @@ final class PiecePrices {
 
   /** What the price of a difference is at most. */
   private double most;
+
+  private double range = 1;
+
+  /** The way in which the prices were changed last. */
+  private final double[] way;
 
   private final long[] after;
   private final long[][] open;
@@ -84,6 +91,10 @@ final class PiecePrices {
       ranks[h] = new RankPrices(sides[s].pair);
     }
     known = bounds.prices();
+    for (RankPrices r : ranks) {
+      range = r == null ? range : Math.max(range, r.range());
+    }
+    way = full ? new double[0] : new double[variables()];
     if (!full && known.price.length == variables()) {
       restore(known.price);
     }
@@ -160,19 +171,20 @@ final class PiecePrices {
     }
     double[] best = variablesNow();
     double step = 1;
-    int since = 0;
-    for (int i = 0; i < ROUNDS && step > LEAST; i++) {
+    long before = Long.MIN_VALUE;
+    for (int i = 1; i <= ROUNDS && step > LEAST; i++) {
       long now = settle();
       rounds=i;
       if (now > highest) {
         highest = now;
         best = variablesNow();
-        since = 0;
-      } else if (++since % PATIENCE == 0) {
-        step /= 2;
       }
       if (now > 0 || known.reached(ends, cap)) {
         return now > 0;
+      }
+      if (i % PATIENCE == 0) {
+        step /= highest - before < Math.max(GAIN, (SCALE - highest) / 50) ? 2 : 1;
+        before = highest;
       }
       if (!change(step * (SCALE - now))) {
         break;
@@ -229,61 +241,73 @@ final class PiecePrices {
 
   /** Changes the prices so that the bound might go up by so much; false where it can't. */
   private boolean change(double by) {
-    double[] over = new double[price.length];
+    double[] slope = slope();
+    double along = 0;
+    double length = 0;
+    for (int i = 0; i < slope.length; i++) {
+      along += slope[i] * way[i];
+      length += way[i] * way[i];
+    }
+    // Not back and forth: what turns against the way so far is bent towards it.
+    double bent = along < 0 ? -1.5 * along / length : 0;
+    length = 0;
+    for (int i = 0; i < slope.length; i++) {
+      way[i] = slope[i] + bent * way[i];
+      length += way[i] * way[i];
+    }
+    if (length == 0) {
+      return false;
+    }
+    for (int t = 0; t < price.length; t++) {
+      price[t] = Math.max(0, price[t] + by / length * way[t]);
+    }
+    int at = price.length;
+    for (RankPrices r : ranks) {
+      for (int i = 0; i < r.size(); i++) {
+        r.set(i, r.get(i) + by / length * way[at++] / r.range());
+      }
+    }
+    most += by / length * way[at] / range;
+    within();
+    return true;
+  }
+
+  /** How the bound changes with each of the prices. */
+  private double[] slope() {
+    double[] out = new double[variables()];
     double[][] width = new double[sides.length][];
     for (int s = 0; s < sides.length; s++) {
       int[] count = new int[units.size()];
       width[s] = new double[sides[s].bodyStones() + 1];
       values[s].follow(count, width[s]);
       for (int u = 0; u < count.length; u++) {
-        over[units.type(u)] += count[u];
+        out[units.type(u)] += count[u];
         if (count[u] > 0 && sides[s].copies > 1) {
           int v = u + 1;
           while (open[s / 2][v] != each(v)) {
             v++;
           }
-          over[units.type(v)] += count[u] * (sides[s].copies - 1);
+          out[units.type(v)] += count[u] * (sides[s].copies - 1);
         }
       }
     }
-    double length = 0;
-    for (int t = 0; t < over.length; t++) {
-      over[t] -= units.count(t);
-      over[t] = over[t] < 0 && price[t] <= 0 ? 0 : over[t];
-      length += over[t] * over[t];
-    }
-    double[][] slope = new double[ranks.length][];
-    double alone = -cap.imbalance();
-    double range = 1;
-    for (int h = 0; h < ranks.length && differences(); h++) {
-      slope[h] = new double[ranks[h].size()];
-      alone += ranks[h].slope(new double[][] {width[2 * h], width[2 * h + 1]}, slope[h]);
-      range = Math.max(range, ranks[h].range());
-      for (double d : slope[h]) {
-        length += d * d / (ranks[h].range() * ranks[h].range());
-      }
+    for (int t = 0; t < price.length; t++) {
+      out[t] -= units.count(t);
+      out[t] = out[t] < 0 && price[t] <= 0 ? 0 : out[t];
     }
     if (differences()) {
-      alone = alone < 0 && most <= 0 ? 0 : alone;
-      length += alone * alone / (range * range);
-    }
-    if (length == 0) {
-      return false;
-    }
-    for (int t = 0; t < over.length; t++) {
-      price[t] = Math.max(0, price[t] + by / length * over[t]);
-    }
-    if (differences()) {
-      most += by / length * alone / (range * range);
+      int at = price.length;
+      double alone = -cap.imbalance();
       for (int h = 0; h < ranks.length; h++) {
-        for (int i = 0; i < slope[h].length; i++) {
-          double r = ranks[h].range();
-          ranks[h].set(i, ranks[h].get(i) + by / length * slope[h][i] / (r * r));
+        double[] own = new double[ranks[h].size()];
+        alone += ranks[h].slope(new double[][] {width[2 * h], width[2 * h + 1]}, own);
+        for (double d : own) {
+          out[at++] = d / ranks[h].range();
         }
       }
-      within();
+      out[at] = alone < 0 && most <= 0 ? 0 : alone / range;
     }
-    return true;
+    return out;
   }
 
   /** Moves the prices of differences to the nearest that are within the most. */
