@@ -18,11 +18,11 @@ final class PiecePrices {
   private static final int ROUNDS = 300;
 
   /** After so many rounds without gain prices change half as much; below the least, not at all. */
-  private static final int PATIENCE = Integer.getInteger("PA",12);
+  private static final int PATIENCE = 12;
 
-  private static final double LEAST = Double.parseDouble(System.getProperty("LE","0.05"));
+  private static final double LEAST = 0.05;
 
-  private static final long GAIN = SCALE / Long.getLong("GA",16);
+  private static final long GAIN = SCALE / 16;
 
   /** So many nodes made, or looked at, count as a step. */
   private static final int MADE = 40;
@@ -31,6 +31,7 @@ final class PiecePrices {
 
   private final SweepSide[] sides;
   private final Pile.Cost cap;
+  private final long limit;
   private final PileUnits units;
   private final RowValues[] values;
   private final RankPrices[] ranks;
@@ -70,8 +71,13 @@ final class PiecePrices {
     }
   }
 
-  PiecePrices(PileTypes types, SweepBounds bounds, Pile.Cost cap) {
+  /**
+   * @param cap what is to be ruled out
+   * @param limit how many steps it may take, more or less
+   */
+  PiecePrices(PileTypes types, SweepBounds bounds, Pile.Cost cap, long limit) {
     this.cap = cap;
+    this.limit = limit;
     sides = bounds.sides();
     units = new PileUnits(types);
     price = new double[types.size()];
@@ -102,8 +108,9 @@ final class PiecePrices {
 
   private RowGraph graph(SweepSide side, RowGraph.Pieces of) {
     RowGraph g = null;
-    for (long grain = 1; grain <= 64; grain *= 2) {
-      g = new RowGraph(side, of, NODES, grain);
+    int most = (int) Math.min(NODES, limit * MADE / 4);
+    for (long grain = 1; grain <= 64 && steps() < limit; grain *= 2) {
+      g = new RowGraph(side, of, most, grain);
       nodes += g.size() * (long) (LOOKED_AT / MADE);
       if (!g.full()) {
         return g;
@@ -117,7 +124,6 @@ final class PiecePrices {
     return nodes / LOOKED_AT;
   }
 
-  int rounds; double most(){return most;}
   /** Whether the rows are too many to be of use. */
   boolean full() {
     return full;
@@ -129,7 +135,7 @@ final class PiecePrices {
   }
 
   private boolean differences() {
-    return cap.imbalance() < Long.MAX_VALUE / 16 && !Boolean.getBoolean("notau");
+    return cap.imbalance() < Long.MAX_VALUE / 16;
   }
 
   private int variables() {
@@ -172,9 +178,8 @@ final class PiecePrices {
     double[] best = variablesNow();
     double step = 1;
     long before = Long.MIN_VALUE;
-    for (int i = 1; i <= ROUNDS && step > LEAST; i++) {
+    for (int i = 1; i <= ROUNDS && step > LEAST && (i == 1 || steps() < limit); i++) {
       long now = settle();
-      rounds=i;
       if (now > highest) {
         highest = now;
         best = variablesNow();

@@ -69,7 +69,7 @@ final class PricedLook {
       complete = false;
       return false;
     }
-    PiecePrices prices = new PiecePrices(types, bounds, cap);
+    PiecePrices prices = new PiecePrices(types, bounds, cap, (limit - steps) / 4);
     boolean above = prices.above();
     steps += prices.steps();
     bounds.prices(prices.known());
