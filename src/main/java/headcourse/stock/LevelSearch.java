@@ -18,6 +18,7 @@ final class LevelSearch {
   private final Pile pile;
   private final PileTypes types;
   private final long limit;
+  private final Effort effort;
   private final List<SweepBounds> numbers = new ArrayList<>();
   private PileDraft best;
   private Pile.Cost floor;
@@ -39,9 +40,11 @@ final class LevelSearch {
   /**
    * @param best the best known, or null
    * @param limit how many steps it may take
+   * @param effort how they are shared out
    */
-  LevelSearch(Pile pile, PileTypes types, PileDraft best, long limit) {
+  LevelSearch(Pile pile, PileTypes types, PileDraft best, long limit, Effort effort) {
     this.best = best;
+    this.effort = effort;
     this.pile = pile;
     this.types = types;
     this.limit = limit;
@@ -266,14 +269,13 @@ final class LevelSearch {
         return false;
       }
       long most = Math.max((limit - steps) / share, Math.min(1000, limit - steps));
-      PricedLook sweep = new PricedLook(types, b, cap);
+      PricedLook sweep = new PricedLook(types, b, cap, effort);
       boolean found = sweep.run(most);
       steps += sweep.steps();
       PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);
       if (draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0)) {
         best = draft;
       }
-      if (System.getProperty("dbg") != null) { StringBuilder sb=new StringBuilder(); for(RowPair q:b.pairs()) sb.append(q.left().stones+"/"+q.left().past+","+q.right().stones+"/"+q.right().past+" "); System.out.println("look "+cap+" "+sb+" root "+b.root()+" found "+found+" cut "+sweep.cutOff()+" all "+sweep.complete()+" steps "+sweep.steps()+" next "+b.nextSawn()); }
       if (found) {
         return true;
       }

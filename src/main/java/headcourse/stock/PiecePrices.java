@@ -22,6 +22,11 @@ final class PiecePrices {
 
   private static final double LEAST = 0.05;
 
+  private static final double BENT = 1.5;
+
+  /** No price is higher. */
+  private static final double TOP = 1L << 34;
+
   private static final long GAIN = SCALE / 16;
 
   /** So many nodes made, or looked at, count as a step. */
@@ -90,10 +95,9 @@ final class PiecePrices {
       int h = s / 2;
       ends[2 * s] = sides[s].row.firstEnd();
       ends[2 * s + 1] = sides[s].row.lastEnd();
-      boolean same =
-          s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled;
+      boolean same = s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled;
       RowGraph g = same ? values[s - 1].graph() : graph(sides[s], units.pieces(sides[s]));
-      values[s] = new RowValues(g, sides[s].copies);
+      values[s] = full ? null : new RowValues(g, sides[s].copies);
       ranks[h] = new RankPrices(sides[s].pair);
     }
     known = bounds.prices();
@@ -107,17 +111,16 @@ final class PiecePrices {
   }
 
   private RowGraph graph(SweepSide side, RowGraph.Pieces of) {
-    RowGraph g = null;
     int most = (int) Math.min(NODES, limit * MADE / 4);
     for (long grain = 1; grain <= 64 && steps() < limit; grain *= 2) {
-      g = new RowGraph(side, of, most, grain);
+      RowGraph g = new RowGraph(side, of, most, grain);
       nodes += g.size() * (long) (LOOKED_AT / MADE);
       if (!g.full()) {
         return g;
       }
     }
     full = true;
-    return g;
+    return null;
   }
 
   long steps() {
@@ -247,24 +250,23 @@ final class PiecePrices {
   /** Changes the prices so that the bound might go up by so much; false where it can't. */
   private boolean change(double by) {
     double[] slope = slope();
-    double along = 0;
-    double length = 0;
-    for (int i = 0; i < slope.length; i++) {
-      along += slope[i] * way[i];
-      length += way[i] * way[i];
-    }
+    double steep = product(slope, slope);
+    double along = product(slope, way);
     // Not back and forth: what turns against the way so far is bent towards it.
-    double bent = along < 0 ? -1.5 * along / length : 0;
-    length = 0;
+    double bent = along < 0 ? -BENT * along / product(way, way) : 0;
     for (int i = 0; i < slope.length; i++) {
       way[i] = slope[i] + bent * way[i];
-      length += way[i] * way[i];
+    }
+    double length = product(way, way);
+    if (4 * length < steep) {
+      System.arraycopy(slope, 0, way, 0, way.length);
+      length = steep;
     }
     if (length == 0) {
       return false;
     }
     for (int t = 0; t < price.length; t++) {
-      price[t] = Math.max(0, price[t] + by / length * way[t]);
+      price[t] = Math.min(TOP, Math.max(0, price[t] + by / length * way[t]));
     }
     int at = price.length;
     for (RankPrices r : ranks) {
@@ -275,6 +277,14 @@ final class PiecePrices {
     most += by / length * way[at] / range;
     within();
     return true;
+  }
+
+  private static double product(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
   }
 
   /** How the bound changes with each of the prices. */
@@ -336,7 +346,7 @@ final class PiecePrices {
       sum = s;
       level = Math.max(next, 0);
     }
-    most = level;
+    most = Math.min(TOP, level);
     for (RankPrices r : ranks) {
       for (int i = 0; i < r.size(); i++) {
         r.set(i, Math.max(-most, Math.min(most, r.get(i))));

@@ -35,7 +35,12 @@ public final class PileSolver {
       return new Pile.Answer(chosen, cost, cost, true, pairs.steps());
     }
     LevelSearch levels =
-        new LevelSearch(trimmed(pile, types), types, pairs.best(), (limit - pairs.steps()) * 7 / 8);
+        new LevelSearch(
+            trimmed(pile, types),
+            types,
+            pairs.best(),
+            (limit - pairs.steps()) * 7 / 8,
+            Effort.USUAL);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.proved();

@@ -302,7 +302,7 @@ final class PileSweep {
               c.sawn() - bound.sawn(),
               c.imbalance() - bound.imbalance(),
               c.bearing() - bound.bearing());
-      fit.run(rest);
+      fit.run(rest, limit - steps);
       steps += fit.steps();
       sure &= fit.sure();
       if (fit.cost() == null) {

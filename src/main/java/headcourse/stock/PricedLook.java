@@ -6,14 +6,12 @@ package headcourse.stock;
  * enough either, the feet where a side may end are halved and each half is looked at by itself.
  */
 final class PricedLook {
-  private static final long QUICK = 2_000;
-  private static final long PATIENCE = 10_000;
-  private static final int NARROW = 3;
   private static final long NEVER = Long.MAX_VALUE / 4;
 
   private final PileTypes types;
   private final SweepBounds bounds;
   private final Pile.Cost cap;
+  private final Effort effort;
   private final boolean halves;
   private PileDraft best;
   private boolean cutOff;
@@ -26,7 +24,8 @@ final class PricedLook {
    * @param bounds what is known of these numbers
    * @param cap the choice may cost no more
    */
-  PricedLook(PileTypes types, SweepBounds bounds, Pile.Cost cap) {
+  PricedLook(PileTypes types, SweepBounds bounds, Pile.Cost cap, Effort effort) {
+    this.effort = effort;
     this.types = types;
     this.bounds = bounds;
     this.cap = cap;
@@ -37,12 +36,17 @@ final class PricedLook {
   boolean run(long limit) {
     bounds.ends(null, null);
     bounds.within(Math.min(cap.bearing(), Long.MAX_VALUE / 8));
-    boolean found = sweep(null, Math.min(limit, QUICK));
-    if (!found && cutOff && limit > QUICK) {
+    boolean found = sweep(null, Math.min(limit, effort.quick()));
+    if (!found && cutOff && limit > effort.quick()) {
       cutOff = false;
       complete = true;
       if (halves && wide()) {
-        found = look(limit, bounds.halved() ? PATIENCE : Math.max(PATIENCE, limit / 4));
+        found =
+            look(
+                limit,
+                bounds.halved()
+                    ? effort.patience()
+                    : Math.max(effort.patience(), limit / effort.share()));
         bounds.halved(!cutOff);
       } else {
         found = look(limit, limit);
@@ -110,7 +114,7 @@ final class PricedLook {
       }
       bounds.ends(from, to);
       bounds.within(Math.min(cap.bearing(), Long.MAX_VALUE / 8));
-      if (look(limit, PATIENCE)) {
+      if (look(limit, effort.patience())) {
         return true;
       }
     }
@@ -125,7 +129,7 @@ final class PricedLook {
     }
     RowShape row = bounds.sides()[s].row;
     Pile.Head head = bounds.sides()[s].pair.head();
-    return NARROW * (row.lastEnd() - row.firstEnd()) > head.max() - head.min();
+    return effort.wide() * (row.lastEnd() - row.firstEnd()) > head.max() - head.min();
   }
 
   /** The side with the most ends to choose from, or −1. */
@@ -148,7 +152,8 @@ final class PricedLook {
     boolean found = sweep.run();
     steps += sweep.steps();
     PileDraft draft = sweep.best();
-    best = draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0) ? draft : best;
+    best =
+        draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0) ? draft : best;
     cutOff |= sweep.cutOff();
     complete &= !sweep.cutOff() && sweep.failed() == null;
     if (!sweep.cutOff()) {

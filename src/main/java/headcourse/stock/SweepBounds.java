@@ -66,8 +66,7 @@ final class SweepBounds {
       SweepSide s = sides[i];
       s.row.within(Long.MAX_VALUE);
       s.row.between(Long.MIN_VALUE, Long.MAX_VALUE);
-      long from =
-          slack < Long.MAX_VALUE / 8 ? s.row.lastEnd() - slack / s.copies : Long.MIN_VALUE;
+      long from = slack < Long.MAX_VALUE / 8 ? s.row.lastEnd() - slack / s.copies : Long.MIN_VALUE;
       s.row.between(Math.max(from, low[i]), high[i]);
       all += s.copies * s.row.leastOff();
     }

@@ -288,7 +288,9 @@ final class SweepSide {
     return reaches(e, sum, widest(), labelled ? endCovers() : 0);
   }
 
-  /** The same for stones that cover so much in all, with such a widest of the body and such an end. */
+  /**
+   * The same for stones that cover so much in all, with such a widest of the body and such an end.
+   */
   boolean reaches(long e, long sum, long widest, long covers) {
     if (row.off(e) < 0 || row.floor(e) > row.widths(e) || row.need(e) > sum) {
       return false;
@@ -395,7 +397,6 @@ final class SweepSide {
             : more
                 ? widest()
                 : Math.min(
-                    widest(),
-                    1 + Math.max(row.least(row.lastEnd()), row.two(row.lastEnd())));
+                    widest(), 1 + Math.max(row.least(row.lastEnd()), row.two(row.lastEnd())));
   }
 }
