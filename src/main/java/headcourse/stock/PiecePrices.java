@@ -22,11 +22,6 @@ final class PiecePrices {
 
   private static final double LEAST = 0.05;
 
-  private static final double BENT = 1.5;
-
-  /** No price is higher. */
-  private static final double TOP = 1L << 34;
-
   private static final long GAIN = SCALE / 16;
 
   /** So many nodes made, or looked at, count as a step. */
@@ -39,17 +34,7 @@ final class PiecePrices {
   private final long limit;
   private final PileUnits units;
   private final RowValues[] values;
-  private final RankPrices[] ranks;
-  private final double[] price;
-
-  /** What the price of a difference is at most. */
-  private double most;
-
-  private double range = 1;
-
-  /** The way in which the prices were changed last. */
-  private final double[] way;
-
+  private final PriceList prices;
   private final long[] after;
   private final long[][] open;
   private final long[] ends;
@@ -85,11 +70,9 @@ final class PiecePrices {
     this.limit = limit;
     sides = bounds.sides();
     units = new PileUnits(types);
-    price = new double[types.size()];
     after = new long[units.size() + 1];
     values = new RowValues[sides.length];
-    ranks = new RankPrices[sides.length / 2];
-    open = new long[ranks.length][units.size() + 1];
+    open = new long[sides.length / 2][units.size() + 1];
     ends = new long[2 * sides.length];
     for (int s = 0; s < sides.length && !full; s++) {
       int h = s / 2;
@@ -98,16 +81,10 @@ final class PiecePrices {
       boolean same = s % 2 == 1 && bounds.alike(h) && sides[s].labelled == sides[s - 1].labelled;
       RowGraph g = same ? values[s - 1].graph() : graph(sides[s], units.pieces(sides[s]));
       values[s] = full ? null : new RowValues(g, sides[s].copies);
-      ranks[h] = new RankPrices(sides[s].pair);
     }
     known = bounds.prices();
-    for (RankPrices r : ranks) {
-      range = r == null ? range : Math.max(range, r.range());
-    }
-    way = full ? new double[0] : new double[variables()];
-    if (!full && known.price.length == variables()) {
-      restore(known.price);
-    }
+    prices = new PriceList(types.size(), bounds.pairs(), differences());
+    prices.restore(known.price);
   }
 
   private RowGraph graph(SweepSide side, RowGraph.Pieces of) {
@@ -141,51 +118,19 @@ final class PiecePrices {
     return cap.imbalance() < Long.MAX_VALUE / 16;
   }
 
-  private int variables() {
-    int n = price.length + 1;
-    for (RankPrices r : ranks) {
-      n += r.size();
-    }
-    return n;
-  }
-
-  private double[] variablesNow() {
-    double[] out = Arrays.copyOf(price, variables());
-    int at = price.length;
-    for (RankPrices r : ranks) {
-      for (int i = 0; i < r.size(); i++) {
-        out[at++] = r.get(i);
-      }
-    }
-    out[at] = most;
-    return out;
-  }
-
-  private void restore(double[] from) {
-    System.arraycopy(from, 0, price, 0, price.length);
-    int at = price.length;
-    for (RankPrices r : ranks) {
-      for (int i = 0; i < r.size(); i++) {
-        r.set(i, differences() ? from[at] : 0);
-        at++;
-      }
-    }
-    most = differences() ? from[at] : 0;
-  }
-
   /** Whether no choice keeps to the cap; changes prices as far as that needs. */
   boolean above() {
     if (full) {
       return false;
     }
-    double[] best = variablesNow();
+    double[] best = prices.all();
     double step = 1;
     long before = Long.MIN_VALUE;
     for (int i = 1; i <= ROUNDS && step > LEAST && (i == 1 || steps() < limit); i++) {
       long now = settle();
       if (now > highest) {
         highest = now;
-        best = variablesNow();
+        best = prices.all();
       }
       if (now > 0 || known.reached(ends, cap)) {
         return now > 0;
@@ -194,13 +139,13 @@ final class PiecePrices {
         step /= highest - before < Math.max(GAIN, (SCALE - highest) / 50) ? 2 : 1;
         before = highest;
       }
-      if (!change(step * (SCALE - now))) {
+      if (!prices.change(step * (SCALE - now), slope())) {
         break;
       }
     }
-    restore(best);
+    prices.restore(best);
     settle();
-    known = new Known(best, ends, cap);
+    known = new Known(best, steps() < limit ? ends : new long[0], cap);
     return false;
   }
 
@@ -213,7 +158,7 @@ final class PiecePrices {
   private long settle() {
     int n = units.size();
     for (int u = n - 1; u >= 0; u--) {
-      after[u] = after[u + 1] + (long) price[units.type(u)];
+      after[u] = after[u + 1] + prices.of(units.type(u));
     }
     long sum = -after[0];
     for (int s = 0; s < sides.length; s++) {
@@ -221,7 +166,7 @@ final class PiecePrices {
       if (s % 2 == 0) {
         units.cheapest(sides[s], this::each, open[h]);
       }
-      values[s].settle(cost(s), ranks[h].of(s % 2, most), SCALE);
+      values[s].settle(cost(s), prices.widths(h, s % 2), SCALE);
       nodes += values[s].graph().size();
       sum = Math.min(RowGraph.NEVER, sum + values[s].root());
     }
@@ -230,12 +175,12 @@ final class PiecePrices {
 
   /** What a choice within the cap may cost. */
   private long allowed() {
-    long differ = differences() ? (long) Math.ceil(most * cap.imbalance()) : 0;
+    long differ = differences() ? (long) Math.ceil(prices.most() * cap.imbalance()) : 0;
     return SCALE * cap.sawn() + differ;
   }
 
   private long each(int u) {
-    return SCALE * units.usable(u) + (long) price[units.type(u)];
+    return SCALE * units.usable(u) + prices.of(units.type(u));
   }
 
   private long[] cost(int s) {
@@ -247,49 +192,9 @@ final class PiecePrices {
     return out;
   }
 
-  /** Changes the prices so that the bound might go up by so much; false where it can't. */
-  private boolean change(double by) {
-    double[] slope = slope();
-    double steep = product(slope, slope);
-    double along = product(slope, way);
-    // Not back and forth: what turns against the way so far is bent towards it.
-    double bent = along < 0 ? -BENT * along / product(way, way) : 0;
-    for (int i = 0; i < slope.length; i++) {
-      way[i] = slope[i] + bent * way[i];
-    }
-    double length = product(way, way);
-    if (4 * length < steep) {
-      System.arraycopy(slope, 0, way, 0, way.length);
-      length = steep;
-    }
-    if (length == 0) {
-      return false;
-    }
-    for (int t = 0; t < price.length; t++) {
-      price[t] = Math.min(TOP, Math.max(0, price[t] + by / length * way[t]));
-    }
-    int at = price.length;
-    for (RankPrices r : ranks) {
-      for (int i = 0; i < r.size(); i++) {
-        r.set(i, r.get(i) + by / length * way[at++] / r.range());
-      }
-    }
-    most += by / length * way[at] / range;
-    within();
-    return true;
-  }
-
-  private static double product(double[] a, double[] b) {
-    double sum = 0;
-    for (int i = 0; i < a.length; i++) {
-      sum += a[i] * b[i];
-    }
-    return sum;
-  }
-
   /** How the bound changes with each of the prices. */
   private double[] slope() {
-    double[] out = new double[variables()];
+    double[] out = new double[prices.size()];
     double[][] width = new double[sides.length][];
     for (int s = 0; s < sides.length; s++) {
       int[] count = new int[units.size()];
@@ -306,52 +211,11 @@ final class PiecePrices {
         }
       }
     }
-    for (int t = 0; t < price.length; t++) {
+    for (int t = 0; t < units.types(); t++) {
       out[t] -= units.count(t);
-      out[t] = out[t] < 0 && price[t] <= 0 ? 0 : out[t];
     }
-    if (differences()) {
-      int at = price.length;
-      double alone = -cap.imbalance();
-      for (int h = 0; h < ranks.length; h++) {
-        double[] own = new double[ranks[h].size()];
-        alone += ranks[h].slope(new double[][] {width[2 * h], width[2 * h + 1]}, own);
-        for (double d : own) {
-          out[at++] = d / ranks[h].range();
-        }
-      }
-      out[at] = alone < 0 && most <= 0 ? 0 : alone / range;
-    }
+    prices.slope(width, -cap.imbalance(), out);
     return out;
-  }
-
-  /** Moves the prices of differences to the nearest that are within the most. */
-  private void within() {
-    double sum = most;
-    int n = 1;
-    double level = Math.max(0, most);
-    for (boolean more = true; more; ) {
-      double s = most;
-      n = 1;
-      for (RankPrices r : ranks) {
-        for (int i = 0; i < r.size(); i++) {
-          if (Math.abs(r.get(i)) > level) {
-            s += Math.abs(r.get(i));
-            n++;
-          }
-        }
-      }
-      double next = Math.max(0, s / n);
-      more = next < level - 1e-9 || next > level + 1e-9 && sum != s;
-      sum = s;
-      level = Math.max(next, 0);
-    }
-    most = Math.min(TOP, level);
-    for (RankPrices r : ranks) {
-      for (int i = 0; i < r.size(); i++) {
-        r.set(i, Math.max(-most, Math.min(most, r.get(i))));
-      }
-    }
   }
 
   /** Where all sides are with nothing given to them, and what that cost; or null. */
@@ -421,7 +285,9 @@ final class PiecePrices {
 
   /** How much the sides differ at least then. */
   long imbalance(long over) {
-    boolean never = over >= RowGraph.NEVER / 4 || most < 1e-6 || !differences();
-    return never ? RowGraph.NEVER : cap.imbalance() + 1 + (long) Math.floor((over - 1) / most);
+    boolean never = over >= RowGraph.NEVER / 4 || prices.most() < 1e-6;
+    return never
+        ? RowGraph.NEVER
+        : cap.imbalance() + 1 + (long) Math.floor((over - 1) / prices.most());
   }
 }

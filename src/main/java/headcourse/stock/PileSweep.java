@@ -110,7 +110,7 @@ final class PileSweep {
     if (t == types.size()) {
       return;
     }
-    SearchState state = state(t);
+    SearchState state = SweepKeys.of(t, bounds, openIn);
     long[] before = seen.get(state);
     if (before != null && (before[0] < usable || before[0] == usable && before[1] <= gaps)) {
       return;
@@ -245,8 +245,7 @@ final class PileSweep {
   }
 
   private Batch open(int h) {
-    SweepSide side = sides[openIn[h] / 2];
-    return openIn[h] % 2 == 1 ? side.end() : side.body.get(side.body.size() - 1);
+    return sides[openIn[h] / 2].last(openIn[h] % 2 == 1);
   }
 
   private boolean skips(int left) {
@@ -323,44 +322,6 @@ final class PileSweep {
     bounds.givenUp(cap.sawn() + 1, cap.imbalance() + 1);
     if (!sure) {
       failed = failed == null || bound.compareTo(failed) < 0 ? bound : failed;
-    }
-  }
-
-  private SearchState state(int t) {
-    int heads = pairs.size();
-    long[] key = new long[1 + 2 * heads + 4 * sides.length];
-    key[0] = t;
-    for (int h = 0; h < heads; h++) {
-      key[1 + 2 * h] = openIn[h];
-      if (openIn[h] >= 0) {
-        Batch b = open(h);
-        key[2 + 2 * h] = b.usable * 64 + b.missing();
-      }
-    }
-    int at = 1 + 2 * heads;
-    for (int q = 0; q < sides.length; q++) {
-      sides[q].key(key, at + 4 * q);
-    }
-    for (int h = 0; h < heads; h++) {
-      if (openIn[h] < 0 && bounds.alike(h)) {
-        inOrder(key, at + 8 * h);
-      }
-    }
-    return new SearchState(key);
-  }
-
-  /** Sides under the same rules may change places. */
-  private static void inOrder(long[] key, int at) {
-    int i = 0;
-    while (i < 4 && key[at + i] == key[at + 4 + i]) {
-      i++;
-    }
-    if (i < 4 && key[at + i] < key[at + 4 + i]) {
-      for (int k = at; k < at + 4; k++) {
-        long was = key[k];
-        key[k] = key[k + 4];
-        key[k + 4] = was;
-      }
     }
   }
 }

@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import java.util.Arrays;
 import java.util.function.IntToLongFunction;
 
 /** The pieces of a pile one by one, ascending. */
@@ -16,12 +17,16 @@ final class PileUnits {
     }
     type = new int[first[types.size()]];
     for (int t = 0; t < types.size(); t++) {
-      java.util.Arrays.fill(type, first[t], first[t + 1], t);
+      Arrays.fill(type, first[t], first[t + 1], t);
     }
   }
 
   int size() {
     return type.length;
+  }
+
+  int types() {
+    return types.size();
   }
 
   int type(int u) {

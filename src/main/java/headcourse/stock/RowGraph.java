@@ -20,6 +20,7 @@ final class RowGraph {
 
   private final SweepSide side;
   private final RowShape row;
+  private final RowSteps steps;
   private final Pieces pieces;
   private final int most;
   private final long grain;
@@ -66,6 +67,7 @@ final class RowGraph {
   RowGraph(SweepSide side, Pieces pieces, int most, long grain) {
     this.side = side;
     this.row = side.row;
+    this.steps = new RowSteps(side);
     this.leastNeed = side.leastNeed();
     this.endMost = side.endMost();
     this.pieces = pieces;
@@ -125,8 +127,8 @@ final class RowGraph {
     skip[i] = node(u + 1, stones, sum, widest, last, left, wide);
     long covers = pieces.covers[u];
     if (covers > 0 && stones < side.bodyStones()) {
-      long c = side.cap(covers, stones, widest, last);
-      if (side.wide(c, stones)) {
+      long c = steps.cap(covers, stones, widest, last);
+      if (steps.wide(c, stones)) {
         body[i] = node(u + 1, stones + 1, sum + c, c, last, left, wide);
         cover[i] = (int) c;
         bodyOver[i] = over;
@@ -151,7 +153,7 @@ final class RowGraph {
     if (r == 0) {
       return finished(up(cover), widest, last);
     }
-    long more = side.reach(inBody, stones, widest, last, wide) + (endToCome ? side.endMost() : 0);
+    long more = steps.reach(inBody, stones, widest, last, wide) + (endToCome ? side.endMost() : 0);
     if (left < r || cover + more < side.leastNeed()) {
       return NONE;
     }
@@ -162,8 +164,8 @@ final class RowGraph {
         pack(
             stones,
             up(cover) - over,
-            up(side.widestThatMatters(stones, widest, wide)),
-            side.lastThatMatters(stones, last, widest, wide));
+            up(steps.widestThatMatters(stones, widest, wide)),
+            steps.lastThatMatters(stones, last, widest, wide));
     int known = table.get(k);
     if (known >= 0) {
       return known;

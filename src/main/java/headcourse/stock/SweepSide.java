@@ -22,6 +22,7 @@ final class SweepSide {
   private final long extra;
   private final long jump;
   private final boolean bound;
+  private RowSteps steps;
   private long endMost;
   private long endLeast;
   private long leastNeed;
@@ -58,6 +59,7 @@ final class SweepSide {
     endLeast = row.past == 0 ? row.least(first) : row.two(first) - row.most(first);
     leastNeed = row.need(first);
     mostNeed = row.need(last);
+    steps = new RowSteps(this);
   }
 
   long leastNeed() {
@@ -72,6 +74,26 @@ final class SweepSide {
     return end;
   }
 
+  /** Its end stone, or the last that was given to its body. */
+  Batch last(boolean asEnd) {
+    return asEnd ? end : body.get(body.size() - 1);
+  }
+
+  /** The greatest difference of neighbours; negative where that is open. */
+  long jump() {
+    return bound ? jump : -1;
+  }
+
+  /** What the end stone, or the one before those past the jamb line, covers at least. */
+  long endLeast() {
+    return endLeast;
+  }
+
+  /** How much longer than wide a stone may be at most. */
+  long extra() {
+    return extra;
+  }
+
   /** What an end stone that is picked by itself covers at most. */
   long endMost() {
     return endMost;
@@ -80,73 +102,6 @@ final class SweepSide {
   /** Stones of its body once it is complete. */
   int bodyStones() {
     return row.stones - (labelled ? 1 : 0);
-  }
-
-  /**
-   * How wide the next of the body may be.
-   *
-   * @param covers what its piece covers at most
-   * @param stones of the body so far
-   * @param widest the widest of them
-   * @param last what the end stone covers, or 0 where it is not known
-   */
-  long cap(long covers, int stones, long widest, long last) {
-    long c = covers;
-    if (bound && stones > 0) {
-      c = Math.min(c, widest + jump);
-    }
-    if (bound && (last > 0 || row.past > 0)) {
-      c = Math.min(c, (last > 0 ? last : endMost) + (stones + 1) * jump);
-    }
-    return c;
-  }
-
-  /** Whether a stone so wide can be the next of the body after so many. */
-  boolean wide(long c, int stones) {
-    int ahead = row.stones - stones - 1 - Math.min(1, row.past);
-    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
-  }
-
-  /** What so many more of the body come to at most, none wider than this. */
-  long reach(int more, int stones, long widest, long last, long most) {
-    long all = 0;
-    for (int k = 1; k <= more; k++) {
-      long c = most;
-      if (bound && stones > 0) {
-        c = Math.min(c, widest + k * jump);
-      }
-      if (bound && (last > 0 || row.past > 0)) {
-        c = Math.min(c, (last > 0 ? last : endMost) + (stones + k) * jump);
-      }
-      all += c;
-    }
-    return all;
-  }
-
-  /** The widest of the body as far as it has a bearing on what is still to come. */
-  long widestThatMatters(int stones, long widest, long most) {
-    if (stones == 0) {
-      return 0;
-    }
-    if (stones < bodyStones()) {
-      return bound ? Math.min(widest, Math.max(0, most - jump)) : 0;
-    }
-    long two = row.two(row.lastEnd()) - pair.head().min();
-    return Math.min(widest, Math.max(0, Math.max(two, bound ? endMost - jump : 0)));
-  }
-
-  /** What its end stone covers, or more where that comes to the same. */
-  long lastThatMatters(int stones, long last, long widest, long most) {
-    long free = row.most(row.firstEnd()) + extra;
-    boolean matters =
-        last == 0
-            || last >= free
-            || row.two(row.lastEnd()) > 0
-            || bound
-                && (stones == 0
-                    || widest + jump < free
-                    || stones < bodyStones() && last + (stones + 1) * jump < most);
-    return matters ? last : free;
   }
 
   /** How much a piece covers at most. */
@@ -174,23 +129,12 @@ final class SweepSide {
 
   /** Whether a stone so wide can be the next of the body. */
   boolean takes(long usable) {
-    long c = cap(usable);
-    int ahead = row.stones - body.size() - 1 - Math.min(1, row.past);
-    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
+    return steps.wide(cap(usable), body.size());
   }
 
   /** How wide the next of the body may be: from its neighbours, and from the end stone. */
   private long cap(long usable) {
-    long c = covers(usable);
-    int i = body.size();
-    if (bound && i > 0) {
-      c = Math.min(c, cap[i - 1] + jump);
-    }
-    if (bound && (end != null || row.past > 0)) {
-      // The end stone is the neighbour of one of them.
-      c = Math.min(c, (end == null ? endMost : endCovers()) + (i + 1) * jump);
-    }
-    return c;
+    return steps.cap(covers(usable), body.size(), widest(), end == null ? 0 : endCovers());
   }
 
   void push(Batch b) {
@@ -250,23 +194,10 @@ final class SweepSide {
     return Math.min(mostNeed - sum, reach(r) + (takesEnd() ? endMost : 0));
   }
 
-  /** What so many more of the body come to at most, each within the jump of the one before. */
+  /** What so many more of the body come to at most. */
   private long reach(int r) {
-    if (!bound || body.isEmpty() && row.past == 0) {
-      return r * (pair.head().max() + extra);
-    }
-    long all = 0;
-    for (int k = 1; k <= r; k++) {
-      long c = pair.head().max() + extra;
-      if (!body.isEmpty()) {
-        c = Math.min(c, widest() + k * jump);
-      }
-      if (row.past > 0) {
-        c = Math.min(c, endMost + (body.size() + k) * jump);
-      }
-      all += c;
-    }
-    return all;
+    long last = end == null ? 0 : endCovers();
+    return steps.reach(r, body.size(), widest(), last, pair.head().max() + extra);
   }
 
   /** The greatest end that the stones may reach, or one less than the first for none. */

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.testing.Seeds;
 import org.junit.jupiter.api.Test;
 
-/** The bounds by prices of the pieces and by halves of the ends, where nothing goes without them. */
+/**
+ * The bounds by prices of the pieces and by halves of the ends, where nothing goes without them.
+ */
 class PricedPileTest {
   private static final long STEPS = 2_000_000;
   private static final Effort ALWAYS = new Effort(-1, -1, Long.MAX_VALUE, 1_000);
@@ -15,7 +17,7 @@ class PricedPileTest {
   @Test
   void smallOnesCostWhatAGeneralSolverSays() {
     int solved = 0;
-    int piles = Seeds.of(25);
+    int piles = Seeds.of(12);
     for (long seed = 100; seed < 100 + piles; seed++) {
       Pile pile = AwkwardPile.small(seed);
       LevelSearch ours = search(pile, ALWAYS);
@@ -42,7 +44,7 @@ class PricedPileTest {
   @Test
   void aPlainSearchFindsTheSameInLargePiles() {
     int solved = 0;
-    int piles = Seeds.of(60);
+    int piles = Seeds.of(25);
     for (long seed = 300; seed < 300 + piles; seed++) {
       solved += same(AwkwardPile.of(seed), seed);
     }
