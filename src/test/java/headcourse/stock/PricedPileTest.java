@@ -11,22 +11,7 @@ import org.junit.jupiter.api.Test;
  */
 class PricedPileTest {
   private static final long STEPS = 2_000_000;
-  private static final Effort ALWAYS = new Effort(-1, -1, Long.MAX_VALUE, 1_000);
-
-  /** Choco 5.0.0 on the same model, written anew: the same cost, or the same refusal. */
-  @Test
-  void smallOnesCostWhatAGeneralSolverSays() {
-    int solved = 0;
-    int piles = Seeds.of(12);
-    for (long seed = 100; seed < 100 + piles; seed++) {
-      Pile pile = AwkwardPile.small(seed);
-      LevelSearch ours = search(pile, ALWAYS);
-      assertTrue(ours.proved(), "seed " + seed);
-      assertEquals(new ConstraintPile(pile).solve(60), cost(ours), "seed " + seed);
-      solved += ours.best() == null ? 0 : 1;
-    }
-    assertTrue(solved > piles / 4, "too few piles come out: " + solved);
-  }
+  static final Effort ALWAYS = new Effort(-1, -1, Long.MAX_VALUE, 1_000);
 
   /** A search without any of it, to the end, on piles for small heads. */
   @Test
@@ -44,7 +29,7 @@ class PricedPileTest {
   @Test
   void aPlainSearchFindsTheSameInLargePiles() {
     int solved = 0;
-    int piles = Seeds.of(25);
+    int piles = Seeds.of(10);
     for (long seed = 300; seed < 300 + piles; seed++) {
       solved += same(AwkwardPile.of(seed), seed);
     }
@@ -68,13 +53,13 @@ class PricedPileTest {
     return 0;
   }
 
-  private static LevelSearch search(Pile pile, Effort effort) {
+  static LevelSearch search(Pile pile, Effort effort) {
     LevelSearch levels = new LevelSearch(pile, new PileTypes(pile), null, STEPS / 4, effort);
     levels.run();
     return levels;
   }
 
-  private static Pile.Cost cost(LevelSearch levels) {
+  static Pile.Cost cost(LevelSearch levels) {
     return levels.best() == null ? null : levels.best().cost();
   }
 }
