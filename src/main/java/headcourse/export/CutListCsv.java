@@ -35,10 +35,11 @@ public final class CutListCsv {
 
   /** The file's text. */
   public static String write(ShopWork work) {
-    Map<String, Set<String>> blankOf = new TreeMap<>();
+    // Several where openings are identical, or where a stone is made of two flats.
+    Map<String, Set<String>> blanks = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut c : b.cuts()) {
-        blankOf.computeIfAbsent(c.stone(), k -> new LinkedHashSet<>()).add(b.id());
+        blanks.computeIfAbsent(c.stone(), k -> new LinkedHashSet<>()).add(b.id());
       }
     }
     LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
@@ -46,7 +47,7 @@ public final class CutListCsv {
     csv.row(heading());
     for (HeadWork head : work.heads()) {
       for (Piece p : head.pieces()) {
-        csv.row(row(head, p, format, String.join(" ", blankOf.getOrDefault(p.mark(), Set.of()))));
+        csv.row(row(head, p, format, String.join(" ", blanks.getOrDefault(p.mark(), Set.of()))));
       }
     }
     return csv.toString();

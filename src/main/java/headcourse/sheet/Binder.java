@@ -67,8 +67,13 @@ public final class Binder {
     f.put("caution", context.say("frame.caution-text"));
     f.put("notes", context.say("frame.notes-text"));
     f.put("view", "");
+    // Below each other and short, where both languages share the note's room.
+    List<String> view = context.words().each("frame.view-short");
     for (String field : List.copyOf(f.keySet())) {
       f.put("caption-" + field, context.say("frame." + field));
+    }
+    if (view.size() > 1) {
+      f.put("caption-view", String.join("\n", view));
     }
     return f;
   }

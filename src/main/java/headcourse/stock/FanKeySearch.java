@@ -29,6 +29,9 @@ final class FanKeySearch {
 
   private static final int FEW = 4;
 
+  /** The same where any choice will do. */
+  private static final int TWO = 2;
+
   /** The same where a proof was too long. */
   private static final int AGAIN = 8;
 
@@ -195,7 +198,7 @@ final class FanKeySearch {
       }
       k.pieces().forEach(p -> less.add(p.id()));
       stores.add(new FanStore(FanSettled.head(openings.get(h), k), types(rest), h));
-      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying, FEW));
+      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying, TWO));
     }
     if (heads.stream().anyMatch(s -> s.floor() == null)) {
       return Optional.empty();

@@ -55,7 +55,8 @@ public final class PileSolver {
     PileDraft known = beat == null ? null : new PileDraft(List.of(), beat);
     PileDraft start = better(pairs.best(), known);
     LevelSearch levels =
-        new LevelSearch(trimmed(pile, types), types, start, (limit - pairs.steps()) * 7 / 8);
+        new LevelSearch(
+            trimmed(pile, types), types, start, (limit - pairs.steps()) * 7 / 8, Effort.USUAL);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.proved();

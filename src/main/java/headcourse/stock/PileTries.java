@@ -20,7 +20,7 @@ import java.util.function.Function;
 final class PileTries {
   private static final int OFFERED = 3;
   private static final long STEPS = 10_000;
-  private static final int FEW = 16;
+  private static final int FEW = 12;
 
   private final Function<String, Optional<HeadShape>> shapes;
   private final List<Opening> openings;

@@ -25,7 +25,9 @@ import java.util.TreeMap;
 
 /** Which blank gives which stones; below, what to order, what fits nothing, and what moved. */
 public final class CuttingPlanSheet implements SheetComposer {
-  private static final double LABEL = 26;
+  /** Room for a blank's name left of its bar, mm. */
+  static final double LABEL = 26;
+
   private static final Lettering CELL = new Lettering(3.5, false);
 
   @Override
@@ -67,9 +69,9 @@ public final class CuttingPlanSheet implements SheetComposer {
       double k = (a.width() - LABEL - 2) / longest;
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
-        need(CuttingBar.pitch(b));
+        need(bar.pitch(b));
         bar.draw(page.board(), b, a.minX(), y);
-        y += CuttingBar.pitch(b);
+        y += bar.pitch(b);
       }
       order();
       unfit();

@@ -18,17 +18,13 @@ import java.util.TreeMap;
  *
  * @param head the head of the first of them
  * @param pieces the stones, in setting order
- * @param blanks where those come from whose blank is known, copies and soffit strips included
+ * @param blanks where they come from: every cut of them, in the order of the cutting plan
  * @param number from 1
  * @param of how many tickets there are
  */
 record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
-  /**
-   * A blank, and where on it a stone begins, from its left end.
-   *
-   * @param soffit whether this is the strip of its soffit
-   */
-  record Origin(String blank, Length at, boolean soffit) {}
+  /** A blank, where on it a stone begins, from its left end, and what of the stone it gives. */
+  record Origin(String blank, Length at, StockPlan.Part part) {}
 
   Ticket {
     pieces = List.copyOf(pieces);
@@ -37,13 +33,12 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
 
   /** The tickets of a job: by opening, in setting order of their first stone. */
   static List<Ticket> of(ShopWork work) {
-    Map<String, List<Origin>> origins = new TreeMap<>();
+    // Several to a stone where openings are identical, or where it is made of two flats.
+    Map<String, List<Origin>> cuts = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut cut : b.cuts()) {
-        boolean soffit = cut.part() == StockPlan.Part.SOFFIT;
-        origins
-            .computeIfAbsent(cut.stone(), k -> new ArrayList<>())
-            .add(new Origin(b.id(), cut.at(), soffit));
+        cuts.computeIfAbsent(cut.stone(), k -> new ArrayList<>())
+            .add(new Origin(b.id(), cut.at(), cut.part()));
       }
     }
     Map<Integer, List<Piece>> groups = new LinkedHashMap<>();
@@ -60,7 +55,7 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
       n++;
       List<Piece> pieces = e.getValue();
       List<Origin> from =
-          pieces.stream().flatMap(p -> origins.getOrDefault(p.mark(), List.of()).stream()).toList();
+          pieces.stream().flatMap(p -> cuts.getOrDefault(p.mark(), List.of()).stream()).toList();
       tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
     }
     return tickets;
@@ -71,9 +66,9 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     return pieces.get(0);
   }
 
-  /** Where its stones come from, soffit strips last. */
+  /** Where its stones come from. */
   String from(SheetContext c) {
-    return c.say(w -> w.say("ticket.from") + " " + new TicketOrigins(c, w).told(blanks));
+    return c.say(words -> new TicketOrigins(c, words).told(blanks));
   }
 
   /** How many are to be cut, identical openings counted. */

@@ -201,11 +201,12 @@ final class TicketCuts {
     double indent = LabelShape.width("0 M", big) + 1.6;
     double y = top;
     Lettering setting = big;
-    for (String line : c.words().each(words -> told(words, pass))) {
+    List<String> lines = c.words().each(words -> told(words, pass));
+    for (String line : lines) {
       y = pass(b, x + indent, y, w - indent, Tongue.lines(line), setting);
       setting = type.note();
     }
-    return y;
+    return lines.size() > 1 ? y + big.height() * 0.4 : y;
   }
 
   // Never less than it takes to cut through, but for the last digits of a sine.

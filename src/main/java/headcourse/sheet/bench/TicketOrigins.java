@@ -3,6 +3,7 @@ package headcourse.sheet.bench;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.bench.Ticket.Origin;
+import headcourse.stock.StockPlan;
 import headcourse.text.Words;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -25,14 +26,14 @@ final class TicketOrigins {
     this.words = words;
   }
 
-  /** All of them, soffit strips last. */
+  /** All of them: whole stones, then faces, then soffit strips. */
   String told(List<Origin> origins) {
     List<String> all = new ArrayList<>();
-    for (boolean soffit : new boolean[] {false, true}) {
-      List<Origin> of = origins.stream().filter(o -> o.soffit() == soffit).toList();
+    for (StockPlan.Part part : StockPlan.Part.values()) {
+      List<Origin> of = origins.stream().filter(o -> o.part() == part).toList();
       if (!of.isEmpty()) {
         String places = shorter(byPlace(of), byBlank(of));
-        all.add(soffit ? words.say("ticket.of-soffit", places) : places);
+        all.add(words.say("ticket.from-" + part.word()) + " " + places);
       }
     }
     return String.join("; ", all);

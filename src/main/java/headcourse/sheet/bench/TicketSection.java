@@ -34,8 +34,8 @@ final class TicketSection {
 
   private final SheetContext c;
   private final Piece piece;
-  private final HeadSpec.Soffit soffit;
   private final TicketType type;
+  private final HeadSpec.Soffit soffit;
 
   private final String relief;
   private final double titleHeight;
@@ -45,8 +45,8 @@ final class TicketSection {
   TicketSection(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
-    this.soffit = ticket.head().layout().opening().head().soffit();
     this.type = type;
+    this.soffit = ticket.head().layout().opening().head().soffit();
     this.relief = relief();
     this.titleHeight = noteHeight(longestTitle(), width);
     this.reliefHeight = noteHeight(relief, width);
@@ -111,7 +111,7 @@ final class TicketSection {
         c.say("ticket.section-alt", c.format().withUnit(piece.thickness())),
         g -> {
           g.outline(outline, Shade.KEY, Pen.CUT);
-          meeting(g, foot, t * k);
+          seam(g, foot, t * k);
           Outer o = new Outer(g, type.edge());
           o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
           if (returns()) {
@@ -146,13 +146,13 @@ final class TicketSection {
         });
   }
 
-  // Where two flats meet: on the mitre, or behind the face flat.
-  private void meeting(Board g, Point foot, double t) {
-    double inner = foot.x() - t;
+  // Where the soffit of a stone made of two flats meets its face.
+  private void seam(Board g, Point foot, double t) {
+    Point inner = new Point(foot.x() - t, foot.y() - t);
     if (returns() && soffit == HeadSpec.Soffit.MITRED) {
-      g.line(foot.x(), foot.y(), inner, foot.y() - t, Pen.CUT);
+      g.line(foot, inner, Pen.CUT);
     } else if (returns() && soffit == HeadSpec.Soffit.BUTTED) {
-      g.line(inner, foot.y(), inner, foot.y() - t, Pen.CUT);
+      g.line(new Point(inner.x(), foot.y()), inner, Pen.CUT);
     }
   }
 

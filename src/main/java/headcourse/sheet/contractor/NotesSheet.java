@@ -33,20 +33,27 @@ public final class NotesSheet implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext context) {
     String title = context.say("contractor.notes");
-    SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "N1", title, "");
-    flow.page().bookmark(1, title, "notes", flow.page().area().minY());
-    int number = 1;
-    for (String key : List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
-      String sign = Integer.toString(number++);
-      for (String text : context.words().each("contractor.note-" + key)) {
-        flow.item(sign, text, TEXT);
-        sign = "";
-      }
-    }
-    cautions(flow, context);
-    materials(flow, context);
-    findings(flow, context);
-    return flow.pages();
+    return SheetFlow.pages(
+        context,
+        SheetFlow.bestTurn(context),
+        "N1",
+        title,
+        "",
+        flow -> {
+          flow.page().bookmark(1, title, "notes", flow.page().area().minY());
+          int number = 1;
+          for (String key :
+              List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
+            String sign = Integer.toString(number++);
+            for (String text : context.words().each("contractor.note-" + key)) {
+              flow.item(sign, text, TEXT);
+              sign = "";
+            }
+          }
+          cautions(flow, context);
+          materials(flow, context);
+          findings(flow, context);
+        });
   }
 
   private static void cautions(SheetFlow flow, SheetContext context) {

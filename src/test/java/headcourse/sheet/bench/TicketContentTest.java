@@ -74,8 +74,7 @@ class TicketContentTest {
       for (StockPlan.CutBlank b : work.stock().blanks()) {
         for (StockPlan.Cut cut : b.cuts()) {
           if (t.pieces().stream().anyMatch(p -> p.mark().equals(cut.stone()))) {
-            boolean soffit = cut.part() == StockPlan.Part.SOFFIT;
-            assertTrue(t.blanks().contains(new Ticket.Origin(b.id(), cut.at(), soffit)));
+            assertTrue(t.blanks().contains(new Ticket.Origin(b.id(), cut.at(), cut.part())));
           }
         }
       }
