@@ -66,7 +66,10 @@ final class UprightKeySearch {
     UprightNode first = open.peek();
     if (!first.settled()) {
       // Those nearest the target are often as good as any.
-      settled(first.keys().stream().map(of -> of.get(0)).toList(), job.steps() / 8);
+      List<UprightKey> near = together(first.keys(), 0);
+      if (near != null) {
+        settled(near, job.steps() / 8);
+      }
     }
     int born = open.size();
     while (!open.isEmpty() && may(open.peek().floor())) {
@@ -115,10 +118,8 @@ final class UprightKeySearch {
     gone = without;
     List<List<UprightKey>> all = keys.stream().map(k -> k.of(yard.pieces(gone))).toList();
     for (int i = 0; i < ANY && all.stream().noneMatch(List::isEmpty); i++) {
-      int rank = i;
-      List<UprightKey> of =
-          all.stream().map(k -> k.get((int) ((long) rank * (k.size() - 1) / ANY))).toList();
-      List<List<Lying>> taken = pieces(of);
+      List<UprightKey> of = together(all, i);
+      List<List<Lying>> taken = of == null ? null : pieces(of);
       if (taken == null) {
         continue;
       }
@@ -160,6 +161,26 @@ final class UprightKeySearch {
       }
       mine.forEach(p -> less.add(p.id()));
       out.add(mine);
+    }
+    return out;
+  }
+
+  /** Keys that can be had together, the nearest first or as far on as asked for; or null. */
+  private List<UprightKey> together(List<List<UprightKey>> all, int part) {
+    Set<String> less = new LinkedHashSet<>(gone);
+    List<UprightKey> out = new ArrayList<>();
+    for (int h = 0; h < all.size(); h++) {
+      List<UprightKey> of = all.get(h);
+      for (int i = part * (of.size() - 1) / ANY; i < of.size() && out.size() == h; i++) {
+        List<Lying> mine = keys.get(h).pieces(of.get(i), yard.pieces(less));
+        if (mine != null) {
+          mine.forEach(p -> less.add(p.id()));
+          out.add(of.get(i));
+        }
+      }
+      if (out.size() == h) {
+        return null;
+      }
     }
     return out;
   }
