@@ -260,6 +260,16 @@ public final class SheetFlow {
     y += lettering.height() * air.paragraph;
   }
 
+  /** A table under a heading of its own, which never stands without the first row. */
+  public void table(
+      String heading, List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
+    List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
+    double first =
+        new Table(columns, rows.subList(0, Math.min(1, rows.size())), lettering).height();
+    heading(heading, first + 1);
+    table(weighted, rows, lettering);
+  }
+
   /**
    * A table over the whole width of a column, its own columns shared out by weight and need; it
    * runs over into the next column with its heading repeated.
