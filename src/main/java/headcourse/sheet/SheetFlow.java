@@ -74,6 +74,7 @@ public final class SheetFlow {
   private record Air(double leading, double paragraph, double heading, double table) {
     static final Air MUCH = new Air(TextFlow.LEADING, 0.3, 3, 2);
     static final Air LITTLE = new Air(1.6, 0.15, 2, 1);
+    static final Air LEAST = new Air(1.52, 0.1, 1.5, 0.6);
   }
 
   /** The pages of a flow in at most so many columns, set closer where that saves a page. */
@@ -90,9 +91,12 @@ public final class SheetFlow {
     if (flow.pages.size() == 1) {
       return flow.pages();
     }
-    SheetFlow close = new SheetFlow(context, turn, label, title, mark, most, Air.LITTLE);
-    content.accept(close);
-    return close.pages.size() < flow.pages.size() ? close.pages() : flow.pages();
+    for (Air air : List.of(Air.LITTLE, Air.LEAST)) {
+      SheetFlow close = new SheetFlow(context, turn, label, title, mark, most, air);
+      content.accept(close);
+      flow = close.pages.size() < flow.pages.size() ? close : flow;
+    }
+    return flow.pages();
   }
 
   /** The same in as many columns as there is room for. */

@@ -57,7 +57,7 @@ public final class NotesSheet implements SheetComposer {
   }
 
   private static void cautions(SheetFlow flow, SheetContext context) {
-    flow.heading(context.say("contractor.cautions"), 16);
+    flow.heading(context.say("contractor.cautions"), 20);
     double two = context.job().units() == Units.INCH ? 50 * 0.45359237 : 20;
     String mass = new Amounts(context.job().units()).wholeMass(two);
     for (String key : List.of("dust", "eyes", "lift", "scaffold")) {

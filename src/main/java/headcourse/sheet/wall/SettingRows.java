@@ -124,11 +124,7 @@ final class SettingRows {
     if (!s.reachable || s.screw == null) {
       return edges + ": " + words.say(s.reachable ? "wall.no-screw" : "wall.not-reachable");
     }
-    String heights =
-        s.heights.stream()
-            .map(format::tape)
-            .reduce((a, b) -> words.say("wall.and", a, b))
-            .orElseThrow();
+    String heights = s.heights.stream().map(format::tape).collect(joining(" · "));
     return edges + ": " + words.say("wall.screw-at", format.tape(s.screw), heights);
   }
 
