@@ -37,6 +37,9 @@ final class CuttingBar {
   /** Distance of bars, mm. */
   static final double PITCH = 19.8;
 
+  /** The least distance at which figures are clear of the next bar, mm. */
+  static final double CLOSE = 18.4;
+
   /** From the base line of a second line to the top of a first, mm. */
   private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
 
