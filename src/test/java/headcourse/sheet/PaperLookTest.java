@@ -33,6 +33,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -221,5 +222,19 @@ class PaperLookTest {
       }
     }
     assertTrue(shared > 4, "a case of no use");
+  }
+
+  /** Where there is no key, no ticket speaks of one. */
+  @Test
+  void keylessTicketsNameTheCentreLine() {
+    for (Bundle bundle : List.of(Bundle.BENCH, Bundle.FULL_SIZE)) {
+      ShopWork work = SheetCases.NO_KEY.work("letter", Language.EN_ES);
+      String said = joined(all(work, bundle, Frame.plain())).toLowerCase(Locale.ROOT);
+      for (String word : List.of("key side", "key edge", "of the key", "la clave", "canto clave")) {
+        assertFalse(said.contains(word), bundle + ": " + word);
+      }
+      boolean told = said.contains("centre side") && said.contains("lado del eje");
+      assertTrue(told || bundle == Bundle.FULL_SIZE, "no ticket names the centre");
+    }
   }
 }

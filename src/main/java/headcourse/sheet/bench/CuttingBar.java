@@ -38,7 +38,7 @@ final class CuttingBar {
   static final double PITCH = 19.8;
 
   /** The least distance at which figures are clear of the next bar, mm. */
-  static final double CLOSE = 18.4;
+  static final double CLOSE = 19;
 
   /** From the base line of a second line to the top of a first, mm. */
   private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;

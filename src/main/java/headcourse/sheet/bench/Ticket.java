@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.sheet.MarkRuns;
@@ -99,6 +100,12 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
         (at, ids) ->
             places.add(words.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
     return places;
+  }
+
+  /** The short name of an edge; the inner one faces the key, or the centre line without one. */
+  String edge(SheetContext c, Words words, EdgeName edge) {
+    boolean centre = edge == EdgeName.INNER && !c.keyed(piece());
+    return words.say("ticket.edge-short-" + (centre ? "centre" : edge.word()));
   }
 
   /** How many are to be cut, identical openings counted. */
