@@ -17,28 +17,32 @@ import headcourse.layout.PlacedStone;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Spread;
+import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
  * and their share of its height, kerfs white between them, and below it where each stone begins,
- * from the blank's left end.
+ * from the blank's left end. Soffit strips lie one above the other as they are ripped; where they
+ * are too small for their marks, these are listed below.
  */
 final class CuttingBar {
-  /** Height of the bar, mm. */
+  /** Least height of a bar, mm. */
   private static final double BAR = 11;
 
-  /** Distance of bars, mm. */
-  static final double PITCH = 19.8;
+  /** Height of a strip in which its mark can be read, mm. */
+  private static final double STRIP = 4.6;
 
-  /** The least distance at which figures are clear of the next bar, mm. */
-  static final double CLOSE = 19;
+  /** What a bar and its figures take beside the bar's own height, mm. */
+  private static final double FOOT = 8.8;
+
+  /** How much closer bars may stand with their figures clear of the next one, mm. */
+  static final double AIR = 0.8;
 
   /** From the base line of a second line to the top of a first, mm. */
   private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
@@ -50,7 +54,6 @@ final class CuttingBar {
 
   private final SheetContext c;
   private final Map<String, Piece> pieces;
-  private final Map<String, Double> faces = new TreeMap<>();
   private final double x0;
   private final double right;
   private final double k;
@@ -68,10 +71,38 @@ final class CuttingBar {
     this.x0 = x0;
     this.right = right;
     this.k = k;
-    c.job().stock().items().forEach(i -> faces.put(i.mark(), i.face().mm()));
+  }
+
+  /** Height that a blank's bar, its figures and its lists take. */
+  double pitch(StockPlan.CutBlank blank) {
+    List<String> lists = lists(blank);
+    double below = lists.stream().mapToDouble(this::height).sum() + (lists.isEmpty() ? 0 : 2);
+    return bar(blank) + FOOT + below;
+  }
+
+  /** As high as its lowest strip needs to be. */
+  private static double bar(StockPlan.CutBlank blank) {
+    double bar = BAR;
+    for (int i = 0; i < blank.cuts().size(); i++) {
+      if (strips(blank, i) > 1) {
+        double high = blank.cuts().get(i).high().mm();
+        bar = Math.max(bar, STRIP * blank.face().mm() / high);
+      }
+    }
+    return Math.min(bar, 3 * BAR);
+  }
+
+  /** How many strips lie side by side, of which this is the lowest; 1 for a stone by itself. */
+  private static int strips(StockPlan.CutBlank blank, int i) {
+    int next = i + 1;
+    while (next < blank.cuts().size() && blank.cuts().get(next).up().isPositive()) {
+      next++;
+    }
+    return next - i;
   }
 
   void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
+    double bar = bar(blank);
     board.group(
         Role.FIGURE,
         "",
@@ -80,21 +111,84 @@ final class CuttingBar {
           g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
           String length = c.format().withUnit(blank.length());
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
-          g.outline(Path.rect(x0, y, blank.length().mm() * k, BAR), Shade.WHITE, Pen.EDGE);
-          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y)).toList();
+          g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
+          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
           paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
           List<String> below = new ArrayList<>();
-          double[] wanted = new double[paths.size()];
-          for (int i = 0; i < paths.size(); i++) {
-            StockPlan.Cut cut = blank.cuts().get(i);
-            String from = c.format().tape(cut.at());
-            boolean inside = mark(g, name(cut), paths.get(i).bounds());
-            below.add(inside ? from : name(cut) + ": " + from);
-            wanted[i] = x0 + cut.at().mm() * k;
+          List<Double> wanted = new ArrayList<>();
+          int n;
+          for (int i = 0; i < paths.size(); i += n) {
+            n = strips(blank, i);
+            below.add(marked(g, blank, i, paths.subList(i, i + n)));
+            wanted.add(x0 + blank.cuts().get(i).at().mm() * k);
           }
-          offCut(g, blank, paths, y);
-          figures(g, wanted, below, left + 1, y + BAR);
+          offCut(g, blank, paths, y + bar / 2);
+          double[] places = wanted.stream().mapToDouble(w -> w).toArray();
+          figures(g, places, below, left + 1, y + bar);
+          double at = y + bar + FOOT;
+          for (String list : lists(blank)) {
+            at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
+          }
         });
+  }
+
+  /** Puts marks on a stone or on strips side by side; gives the figure below them. */
+  private String marked(Board g, StockPlan.CutBlank blank, int i, List<Path> paths) {
+    StockPlan.Cut cut = blank.cuts().get(i);
+    String from = c.format().tape(cut.at());
+    if (strip(cut)) {
+      from += " " + c.say("plan.rip", c.format().tape(cut.high()));
+    }
+    if (paths.size() == 1) {
+      boolean inside = mark(g, name(cut), paths.get(0).bounds());
+      return inside ? from : name(cut) + ": " + from;
+    }
+    if (!listed(blank, i)) {
+      for (int n = 0; n < paths.size(); n++) {
+        StockPlan.Cut strip = blank.cuts().get(i + n);
+        Box box = paths.get(n).bounds();
+        if (!inside(g, name(strip), box)) {
+          inside(g, strip.stone(), box);
+        }
+      }
+    }
+    return from;
+  }
+
+  /** Whether strips side by side are too small for their marks. */
+  private boolean listed(StockPlan.CutBlank blank, int i) {
+    for (StockPlan.Cut cut : blank.cuts().subList(i, i + strips(blank, i))) {
+      double high = bar(blank) * cut.high().mm() / blank.face().mm();
+      double wide = LabelShape.width(cut.stone(), new Lettering(Lettering.LEAST, true));
+      if (high < Lettering.LEAST + 0.8 || cut.extent().mm() * k < wide + 1.2) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The strips that are too small for their marks. */
+  private List<String> lists(StockPlan.CutBlank blank) {
+    List<String> lists = new ArrayList<>();
+    int n;
+    for (int i = 0; i < blank.cuts().size(); i += n) {
+      n = strips(blank, i);
+      if (n > 1 && listed(blank, i)) {
+        List<String> stones =
+            blank.cuts().subList(i, i + n).stream().map(StockPlan.Cut::stone).toList();
+        String from = c.format().tape(blank.cuts().get(i).at());
+        lists.add(c.say("plan.strips", from, String.join(", ", stones)));
+      }
+    }
+    return lists;
+  }
+
+  private double height(String list) {
+    return TextFlow.height(list, right - (x0 - CuttingPlanSheet.LABEL) - 1, Lettering.NOTE);
+  }
+
+  private static boolean strip(StockPlan.Cut cut) {
+    return cut.part() == StockPlan.Part.SOFFIT;
   }
 
   private static Lettering fit(String text, double room) {
@@ -107,12 +201,10 @@ final class CuttingBar {
   }
 
   private String name(StockPlan.Cut cut) {
-    return cut.part() == StockPlan.Part.SOFFIT
-        ? cut.stone() + " " + c.words().each("plan.soffit").get(0)
-        : cut.stone();
+    return strip(cut) ? cut.stone() + " " + c.words().each("plan.soffit").get(0) : cut.stone();
   }
 
-  private static boolean mark(Board g, String name, Box b) {
+  private static boolean inside(Board g, String name, Box b) {
     for (double h : new double[] {5, 3.5, 2.5}) {
       for (double aside : new double[] {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24}) {
         Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
@@ -120,6 +212,13 @@ final class CuttingBar {
           return true;
         }
       }
+    }
+    return false;
+  }
+
+  private static boolean mark(Board g, String name, Box b) {
+    if (inside(g, name, b)) {
+      return true;
     }
     // A low piece has its name above it.
     for (double h : new double[] {3.5, 2.5}) {
@@ -158,7 +257,7 @@ final class CuttingBar {
 
   // What is left whole at the right end, one kerf past the last stone; rounded down, so that what
   // is said to be there is.
-  private void offCut(Board g, StockPlan.CutBlank blank, List<Path> paths, double y) {
+  private void offCut(Board g, StockPlan.CutBlank blank, List<Path> paths, double middle) {
     double used = paths.stream().mapToDouble(p -> p.bounds().maxX() - x0).max().orElse(0) / k;
     double left = blank.length().mm() - used - c.job().tools().saw().kerf().mm();
     Grid grid = c.format().grid();
@@ -171,11 +270,9 @@ final class CuttingBar {
     List<Mark.Label> tries = new ArrayList<>();
     for (String text : List.of(c.say("plan.off-cut", rest), rest)) {
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
+          new Mark.Label(new Point(end - 1.2, middle + 1.2), text, Lettering.NOTE, Align.END, 0));
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
+          new Mark.Label(new Point(end - 1.2, middle), text, Lettering.NOTE, Align.MIDDLE, 90));
     }
     g.firstFree(tries, 0.4);
   }
@@ -209,14 +306,14 @@ final class CuttingBar {
     return sum;
   }
 
-  private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double y) {
+  private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double foot) {
     double at = cut.at().mm();
-    Piece piece = pieces.get(cut.stone());
-    PlacedStone s = piece.stone();
-    double face = faces.getOrDefault(blank.stock(), 0.0);
-    if (cut.part() == StockPlan.Part.SOFFIT) {
-      double high = share(piece.returnDepth().mm(), face);
-      return Path.rect(x0 + at * k, y + BAR - high, cut.extent().mm() * k, high);
+    PlacedStone s = pieces.get(cut.stone()).stone();
+    double share = bar(blank) / blank.face().mm();
+    double high = cut.high().mm() * share;
+    if (strip(cut)) {
+      double low = foot - cut.up().mm() * share;
+      return Path.rect(x0 + at * k, low - high, cut.extent().mm() * k, high);
     }
     // As it lies on the blank: along its own soffit.
     Path own = s.outline().transformed(OwnFrame.of(s));
@@ -229,20 +326,14 @@ final class CuttingBar {
     Point lr = turn.apply(soffit.get(soffit.size() - 1).to());
     Point ur = right.isEmpty() ? lr : turn.apply(right.get(right.size() - 1).to());
     Point ul = left.isEmpty() ? ll : turn.apply(left.get(0).from());
-    double high = share(b.height(), face);
     List<Point> on = new ArrayList<>();
     for (Point p : List.of(ll, lr, ur, ul)) {
       Vec v = p.minus(new Point(b.minX(), b.minY()));
       double x = at + (cut.turned() ? b.width() - v.x() : v.x());
       // Turned end for end in its own plane, what was lower left is upper right.
       boolean low = (p == ll || p == lr) != cut.turned();
-      on.add(new Point(x0 + x * k, low ? y + BAR : y + BAR - high));
+      on.add(new Point(x0 + x * k, low ? foot : foot - high));
     }
     return Path.polygon(on);
-  }
-
-  // What of the bar's height a stone takes; all of it where the blank is as high as it needs to be.
-  private static double share(double height, double face) {
-    return face > height ? BAR * height / face : BAR;
   }
 }

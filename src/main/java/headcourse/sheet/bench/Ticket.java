@@ -3,7 +3,6 @@ package headcourse.sheet.bench;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
-import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.text.Words;
@@ -69,37 +68,9 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     return pieces.get(0);
   }
 
-  /** Where its stones come from, blanks with the same place on them together. */
+  /** Where its stones come from. */
   String from(SheetContext c) {
-    return c.say(words -> from(c, words));
-  }
-
-  private String from(SheetContext c, Words words) {
-    List<String> all = new ArrayList<>();
-    for (StockPlan.Part part : StockPlan.Part.values()) {
-      List<String> places = places(c, words, part);
-      if (!places.isEmpty()) {
-        all.add(words.say("ticket.from-" + part.word()) + " " + String.join(", ", places));
-      }
-    }
-    return String.join("; ", all);
-  }
-
-  private List<String> places(SheetContext c, Words words, StockPlan.Part part) {
-    Map<Length, List<String>> byPlace = new TreeMap<>();
-    for (Origin o : blanks) {
-      if (o.part() == part) {
-        List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
-        if (!there.contains(o.blank())) {
-          there.add(o.blank());
-        }
-      }
-    }
-    List<String> places = new ArrayList<>();
-    byPlace.forEach(
-        (at, ids) ->
-            places.add(words.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
-    return places;
+    return c.say(words -> new TicketOrigins(c, words).told(blanks));
   }
 
   /** The short name of an edge; the inner one faces the key, or the centre line without one. */

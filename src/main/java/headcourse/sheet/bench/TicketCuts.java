@@ -15,6 +15,8 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.text.Tongue;
 import headcourse.text.Words;
+import headcourse.units.Grid;
+import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -208,12 +210,18 @@ final class TicketCuts {
     return lines.size() > 1 ? y + big.height() * 0.4 : y;
   }
 
+  // Never less than it takes to cut through, but for the last digits of a sine.
+  private Length deep(Length depth) {
+    Grid grid = c.job().grid();
+    return grid.ticks(grid.ceil(depth.minus(Length.mm(0.001))));
+  }
+
   // Edge, depth and setting, each on a line of its own.
   private String told(Words words, SawPass pass) {
     String depth =
         words.say(
             pass.possible() ? "ticket.depth" : "ticket.not-possible",
-            c.format().withUnit(pass.depth()));
+            c.format().withUnit(deep(pass.depth())));
     String edge = ticket.edge(c, words, pass.edge());
     return String.join("\n", edge, depth, setting(words, pass));
   }

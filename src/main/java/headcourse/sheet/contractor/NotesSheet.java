@@ -82,7 +82,9 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "pieces", Integer.toString(m.stones()));
     add(rows, context, "mass", a.mass(m.stoneKg()));
     add(rows, context, "load", a.massPerArea(m.kgPerM2()));
-    add(rows, context, "arris", a.run(m.arrisM()));
+    if (m.arrisM() > 0) {
+      add(rows, context, "arris", a.run(m.arrisM()));
+    }
     String mortar = context.say("contractor.bags", a.volume(m.mortarM3()), m.bags());
     add(rows, context, "mortar", mortar);
     for (Materials.ScrewCount c : m.screwsByLength()) {
