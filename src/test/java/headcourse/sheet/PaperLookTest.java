@@ -237,4 +237,22 @@ class PaperLookTest {
       assertTrue(told || bundle == Bundle.FULL_SIZE, "no ticket names the centre");
     }
   }
+
+  /** Every bundle by itself warns of what hurts, and says whose word governs, in its languages. */
+  @ParameterizedTest
+  @EnumSource(Bundle.class)
+  void cautionsStandOnEveryBundle(Bundle bundle) {
+    ShopWork work = SheetCases.DOOR_8.work("letter", Language.EN_ES);
+    String said = joined(all(work, bundle, Frame.plain())).toLowerCase(Locale.ROOT);
+    List<String> words =
+        new ArrayList<>(List.of("dust|silica", "eye", "guard", "veneer carries no", "local code"));
+    words.addAll(List.of("polvo|sílice", "ojos|lentes", "guarda", "no carga", "códigos locales"));
+    if (bundle != Bundle.FULL_SIZE) {
+      words.addAll(List.of("silica", "sílice", "50 lb"));
+    }
+    for (String word : words) {
+      assertTrue(
+          List.of(word.split("\\|")).stream().anyMatch(said::contains), bundle + ": " + word);
+    }
+  }
 }

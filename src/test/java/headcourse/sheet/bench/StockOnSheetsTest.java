@@ -107,7 +107,7 @@ class StockOnSheetsTest {
         int flats = t.head().layout().opening().head().soffit() == Soffit.MITRED ? 2 : 1;
         assertEquals(t.count(work) * flats, t.blanks().size(), t.piece().mark());
         for (String at : places.keySet()) {
-          assertTrue(all.indexOf(" at " + at) > 0, t.piece().mark() + " at " + at);
+          assertTrue(all.indexOf(" " + at) > 0, t.piece().mark() + " at " + at);
         }
       }
       int planned = work.stock().blanks().stream().mapToInt(b -> b.cuts().size()).sum();
