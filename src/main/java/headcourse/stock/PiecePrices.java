@@ -14,7 +14,7 @@ final class PiecePrices {
   /** What a tick sawn off costs. */
   private static final long SCALE = 1 << 10;
 
-  private static final int NODES = 250_000;
+  private static final int NODES = 150_000;
   private static final int ROUNDS = 300;
 
   /** After so many rounds without gain prices change half as much; below the least, not at all. */
