@@ -5,6 +5,7 @@ import headcourse.job.Opening;
 import headcourse.layout.flat.FlatReading;
 import headcourse.stock.PileReader.Lying;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +22,9 @@ import java.util.function.Function;
 final class UprightKeySearch {
   /** What setting up one search costs, in steps, for each pair of heads. */
   private static final long SET_UP = 12_000;
+
+  /** How many choices of pieces for the keys are looked at. */
+  private static final int CHOICES = 60;
 
   private final Job job;
   private final List<Opening> openings;
@@ -142,10 +146,50 @@ final class UprightKeySearch {
    * @return what none of them costs less than, or null where none is better
    */
   private Pile.Cost settled(List<UprightKey> of, long limit) {
-    List<List<Lying>> taken = pieces(of);
-    if (taken == null) {
+    List<List<Lying>> shortest = pieces(of);
+    if (shortest == null) {
       return null;
     }
+    KeyPieces.Choices choices = choices(of, shortest);
+    if (choices.all().size() < 2) {
+      return settled(of, shortest, limit);
+    }
+    List<Lying> lying = yard.pieces(gone);
+    long from = steps;
+    Pile.Cost least = choices.complete() ? null : Pile.Cost.NONE;
+    for (KeyPieces.Choice c : choices.all()) {
+      List<List<Lying>> taken = new ArrayList<>();
+      for (int[] k : c.keys()) {
+        taken.add(k == null ? List.of() : Arrays.stream(k).mapToObj(lying::get).toList());
+      }
+      Pile.Cost one = settled(of, taken, Math.max(1, limit - (steps - from)));
+      least = one == null || least != null && least.compareTo(one) <= 0 ? least : one;
+    }
+    return least;
+  }
+
+  /** Where pieces for the keys are not all good for the same stones, longer ones may be better. */
+  private KeyPieces.Choices choices(List<UprightKey> of, List<List<Lying>> shortest) {
+    List<ChangeProblem.Piece> pieces = new ArrayList<>();
+    for (Lying p : yard.pieces(gone)) {
+      boolean[] fits = new boolean[of.size()];
+      boolean[] key = new boolean[of.size()];
+      for (int h = 0; h < fits.length; h++) {
+        fits[h] = yard.fits(p.item(), openings.get(h), false);
+        key[h] = !shortest.get(h).isEmpty() && yard.fits(p.item(), openings.get(h), true);
+      }
+      pieces.add(new ChangeProblem.Piece(p.id(), p.usable(), fits, key));
+    }
+    long[] widths = new long[of.size()];
+    int[] copies = new int[of.size()];
+    for (int h = 0; h < widths.length; h++) {
+      widths[h] = shortest.get(h).isEmpty() ? -1 : of.get(h).width();
+      copies[h] = openings.get(h).count();
+    }
+    return KeyPieces.of(pieces, widths, copies, CHOICES);
+  }
+
+  private Pile.Cost settled(List<UprightKey> of, List<List<Lying>> taken, long limit) {
     long sawn = 0;
     Set<String> less = new LinkedHashSet<>(gone);
     for (int h = 0; h < of.size(); h++) {
