@@ -62,6 +62,9 @@ class OpenKeysTest {
             || o.params.get("striking") instanceof Angle) {
           o.params.clear();
         }
+        if (r.nextInt(3) == 0) {
+          o.params.put("camber", in(0.5));
+        }
       } else if (!open) {
         o.key = new HeadSpec.Key(in(5), in(5), in(0), in(0), in(0));
       }
