@@ -73,7 +73,7 @@ final class FanKeySearch {
     if (least == null) {
       return Optional.empty();
     }
-    keys(new ArrayList<>(), gone, Pile.Cost.NONE);
+    keys(0, new FanSettled[openings.size()], gone, Pile.Cost.NONE);
     all.sort(Comparator.comparing((Keys k) -> k.of.floor()));
     steps += stores.stream().mapToLong(FanStore::work).sum() / FanSolver.WORK;
     List<FanCase> cases = all.stream().map(Keys::of).toList();
@@ -123,12 +123,18 @@ final class FanKeySearch {
         Pile.Cost floor = settled(h, k).floor();
         one = floor != null && (one == null || floor.compareTo(one) < 0) ? floor : one;
       }
-      if (one == null) {
+      if (one == null && given() < 2) {
         return null;
       }
-      least = least.plus(one.sawn(), 0, one.bearing());
+      least = one == null ? least : least.plus(one.sawn(), 0, one.bearing());
     }
-    return least;
+    // One of several keys of a given width may have to be ordered, and saws off nothing then.
+    return given() < 2 ? least : new Pile.Cost(0, 0, least.bearing());
+  }
+
+  /** How many heads have keys whose widths are given. */
+  private long given() {
+    return openings.stream().filter(o -> o.head().key() != null && !KeySearch.open(o)).count();
   }
 
   private PileTypes types(List<Lying> of) {
@@ -148,15 +154,16 @@ final class FanKeySearch {
             name, x -> new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying));
   }
 
-  private void keys(List<FanSettled> heads, Set<String> gone, Pile.Cost floor) {
-    int h = heads.size();
-    if (h == openings.size()) {
-      List<FanSettled> of = List.copyOf(heads);
+  private void keys(int settled, FanSettled[] heads, Set<String> gone, Pile.Cost floor) {
+    if (settled == heads.length) {
+      List<FanSettled> of = List.of(heads);
       List<FanWays> ways = of.stream().map(FanSettled::ways).toList();
-      List<FanCase> one = h == 1 ? List.of() : of.stream().map(FanSettled::alone).toList();
+      List<FanCase> one =
+          heads.length == 1 ? List.of() : of.stream().map(FanSettled::alone).toList();
       all.add(new Keys(of, new FanCase(() -> pile(of, gone), ways, stores, one, floor)));
       return;
     }
+    int h = KeySearch.order(openings).get(settled);
     List<Keyed> of = keys.get(h).of(yard.pieces(gone));
     int each = (int) Math.pow(CHOICES, 1.0 / openings.size());
     ruledOut &= of.size() <= each;
@@ -165,9 +172,8 @@ final class FanKeySearch {
       if (s.floor() != null) {
         Set<String> less = new LinkedHashSet<>(gone);
         k.pieces().forEach(p -> less.add(p.id()));
-        heads.add(s);
-        keys(heads, less, floor.plus(s.floor().sawn(), 0, s.floor().bearing()));
-        heads.remove(h);
+        heads[h] = s;
+        keys(settled + 1, heads, less, floor.plus(s.floor().sawn(), 0, s.floor().bearing()));
       }
     }
   }
@@ -186,25 +192,27 @@ final class FanKeySearch {
 
   /** Some choice soon found, the best or not, or none. */
   Optional<KeyedPile> any(Set<String> gone) {
-    stores.clear();
     lying = yard.pieces(gone);
-    List<FanSettled> heads = new ArrayList<>();
+    FanStore[] own = new FanStore[openings.size()];
+    FanSettled[] of = new FanSettled[openings.size()];
     Set<String> less = new LinkedHashSet<>(gone);
-    for (int h = 0; h < openings.size(); h++) {
+    for (int h : KeySearch.order(openings)) {
       List<Lying> rest = yard.pieces(less);
       Keyed k = keys.get(h).first(rest);
       if (k == null || rest.isEmpty()) {
         return Optional.empty();
       }
       k.pieces().forEach(p -> less.add(p.id()));
-      stores.add(new FanStore(FanSettled.head(openings.get(h), k), types(rest), h));
-      heads.add(new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying, TWO));
+      own[h] = new FanStore(FanSettled.head(openings.get(h), k), types(rest), h);
+      of[h] = new FanSettled(openings.get(h), h, k, own[h], yard, lying, TWO);
+      if (of[h].floor() == null) {
+        return Optional.empty();
+      }
     }
-    if (heads.stream().anyMatch(s -> s.floor() == null)) {
-      return Optional.empty();
-    }
+    List<FanSettled> heads = List.of(of);
     List<FanWays> ways = heads.stream().map(FanSettled::ways).toList();
-    FanCase one = new FanCase(() -> pile(heads, less), ways, stores, List.of(), Pile.Cost.NONE);
+    FanCase one =
+        new FanCase(() -> pile(heads, less), ways, List.of(own), List.of(), Pile.Cost.NONE);
     FanDraft found = one.any(SOON);
     if (found == null) {
       return Optional.empty();

@@ -5,6 +5,8 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.flat.FlatReading;
 import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,6 +33,19 @@ final class KeySearch {
   static boolean open(Opening o) {
     HeadSpec.Key key = o.head().key();
     return key != null && key.bottom() == null && key.top() == null;
+  }
+
+  /**
+   * In which order keys take their pieces: those whose widths are given first, so that none of them
+   * must be ordered for the sake of one that is left open.
+   */
+  static List<Integer> order(List<Opening> openings) {
+    List<Integer> order = new ArrayList<>();
+    for (int h = 0; h < openings.size(); h++) {
+      order.add(h);
+    }
+    order.sort(Comparator.comparing((Integer h) -> open(openings.get(h))));
+    return order;
   }
 
   static Opening keyed(Opening o, Length width) {

@@ -26,9 +26,6 @@ final class UprightKeySearch {
   /** So few choices of keys are looked at one by one. */
   private static final int FEW = 3;
 
-  /** How many choices of keys are tried where any will do. */
-  private static final int ANY = 4;
-
   /** How many choices of pieces for the keys are looked at. */
   private static final int CHOICES = 60;
 
@@ -36,6 +33,7 @@ final class UprightKeySearch {
   private final List<Opening> openings;
   private final PileReader yard;
   private final List<UprightKeys> keys;
+  private final KeysTogether together;
   private Set<String> gone = Set.of();
   private KeyedPile best;
   private Pile.Cost bound;
@@ -47,6 +45,7 @@ final class UprightKeySearch {
     this.openings = openings;
     this.yard = new PileReader(job);
     this.keys = openings.stream().map(o -> new UprightKeys(job, o, read)).toList();
+    this.together = new KeysTogether(openings, keys, yard);
   }
 
   /** Whether all was looked at, so that no choice means that there is none. */
@@ -57,7 +56,7 @@ final class UprightKeySearch {
   /** The best choice without the pieces that are gone, or none. */
   Optional<KeyedPile> best(Set<String> without) {
     gone = without;
-    List<List<UprightKey>> all = keys.stream().map(k -> k.of(yard.pieces(gone))).toList();
+    List<List<UprightKey>> all = together.all(gone);
     if (all.stream().anyMatch(List::isEmpty)) {
       return Optional.empty();
     }
@@ -66,7 +65,7 @@ final class UprightKeySearch {
     UprightNode first = open.peek();
     if (!first.settled()) {
       // Those nearest the target are often as good as any.
-      List<UprightKey> near = together(first.keys(), 0);
+      List<UprightKey> near = together.nearest(first.keys(), 0, gone);
       if (near != null) {
         settled(near, job.steps() / 8);
       }
@@ -116,10 +115,10 @@ final class UprightKeySearch {
   /** Some choice soon found, the best or not, or none. */
   Optional<KeyedPile> any(Set<String> without) {
     gone = without;
-    List<List<UprightKey>> all = keys.stream().map(k -> k.of(yard.pieces(gone))).toList();
-    for (int i = 0; i < ANY && all.stream().noneMatch(List::isEmpty); i++) {
-      List<UprightKey> of = together(all, i);
-      List<List<Lying>> taken = of == null ? null : pieces(of);
+    List<List<UprightKey>> all = together.all(gone);
+    for (int i = 0; i < KeysTogether.PARTS && all.stream().noneMatch(List::isEmpty); i++) {
+      List<UprightKey> of = together.nearest(all, i, gone);
+      List<List<Lying>> taken = of == null ? null : together.pieces(of, gone);
       if (taken == null) {
         continue;
       }
@@ -150,41 +149,6 @@ final class UprightKeySearch {
     return best == null ? null : best.answer().cost().plus(-sawn, 0, 0);
   }
 
-  /** The pieces that keys take, head after head; null where they can't be had together. */
-  private List<List<Lying>> pieces(List<UprightKey> of) {
-    Set<String> less = new LinkedHashSet<>(gone);
-    List<List<Lying>> out = new ArrayList<>();
-    for (int h = 0; h < of.size(); h++) {
-      List<Lying> mine = keys.get(h).pieces(of.get(h), yard.pieces(less));
-      if (mine == null) {
-        return null;
-      }
-      mine.forEach(p -> less.add(p.id()));
-      out.add(mine);
-    }
-    return out;
-  }
-
-  /** Keys that can be had together, the nearest first or as far on as asked for; or null. */
-  private List<UprightKey> together(List<List<UprightKey>> all, int part) {
-    Set<String> less = new LinkedHashSet<>(gone);
-    List<UprightKey> out = new ArrayList<>();
-    for (int h = 0; h < all.size(); h++) {
-      List<UprightKey> of = all.get(h);
-      for (int i = part * (of.size() - 1) / ANY; i < of.size() && out.size() == h; i++) {
-        List<Lying> mine = keys.get(h).pieces(of.get(i), yard.pieces(less));
-        if (mine != null) {
-          mine.forEach(p -> less.add(p.id()));
-          out.add(of.get(i));
-        }
-      }
-      if (out.size() == h) {
-        return null;
-      }
-    }
-    return out;
-  }
-
   private List<Pile.Piece> pile(Set<String> without) {
     List<Pile.Piece> out = new ArrayList<>();
     for (Lying p : yard.pieces(without)) {
@@ -200,7 +164,7 @@ final class UprightKeySearch {
    * @return what none of them costs less than, or null where none is better
    */
   private Pile.Cost settled(List<UprightKey> of, long limit) {
-    List<List<Lying>> shortest = pieces(of);
+    List<List<Lying>> shortest = together.pieces(of, gone);
     if (shortest == null) {
       return null;
     }

@@ -136,29 +136,39 @@ class OpenKeysTest {
     }
 
     Pile.Cost least() {
-      keys(new HashSet<>(), new ArrayList<>());
+      keys(0, new HashSet<>(), new FanPile.Head[job.openings().size()]);
       return best;
     }
 
-    private void keys(Set<String> gone, List<FanPile.Head> heads) {
-      int h = heads.size();
-      if (h == job.openings().size()) {
+    /** Keys whose widths are given take their pieces first. */
+    private int next(int settled) {
+      List<Integer> given = new ArrayList<>();
+      List<Integer> open = new ArrayList<>();
+      for (int h = 0; h < job.openings().size(); h++) {
+        (KeySearch.open(job.openings().get(h)) ? open : given).add(h);
+      }
+      given.addAll(open);
+      return given.get(settled);
+    }
+
+    private void keys(int settled, Set<String> gone, FanPile.Head[] heads) {
+      if (settled == heads.length) {
         List<Pile.Piece> pieces = new ArrayList<>();
         for (Lying p : yard.pieces(gone)) {
           List<Boolean> fits =
               job.openings().stream().map(o -> yard.fits(p.item(), o, false)).toList();
           pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
         }
-        Pile.Cost one = new FanBrute(new FanPile(pieces, heads)).least();
+        Pile.Cost one = new FanBrute(new FanPile(pieces, List.of(heads))).least();
         best = one != null && (best == null || one.compareTo(best) < 0) ? one : best;
         return;
       }
+      int h = next(settled);
       for (FanKeys.Keyed k : new FanKeys(job, job.openings().get(h), read).of(yard.pieces(gone))) {
         Set<String> less = new HashSet<>(gone);
         k.pieces().forEach(p -> less.add(p.id()));
-        List<FanPile.Head> more = new ArrayList<>(heads);
-        more.add(FanSettled.head(job.openings().get(h), k));
-        keys(less, more);
+        heads[h] = FanSettled.head(job.openings().get(h), k);
+        keys(settled + 1, less, heads);
       }
     }
   }
