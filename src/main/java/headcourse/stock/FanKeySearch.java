@@ -56,7 +56,7 @@ final class FanKeySearch {
     this.job = job;
     this.openings = openings;
     this.yard = new PileReader(job);
-    this.keys = openings.stream().map(o -> new FanKeys(job, o, read)).toList();
+    this.keys = openings.stream().map(o -> new FanKeys(job, o, openings, read)).toList();
   }
 
   /** Keys settled for all heads. */
@@ -74,6 +74,7 @@ final class FanKeySearch {
       return Optional.empty();
     }
     keys(0, new FanSettled[openings.size()], gone, Pile.Cost.NONE);
+    ruledOut &= keys.stream().allMatch(FanKeys::complete);
     all.sort(Comparator.comparing((Keys k) -> k.of.floor()));
     steps += stores.stream().mapToLong(FanStore::work).sum() / FanSolver.WORK;
     List<FanCase> cases = all.stream().map(Keys::of).toList();

@@ -14,9 +14,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The keys that one head may have, each with the striking points that go with it. In a fan the
@@ -30,14 +34,25 @@ final class FanKeys {
   private final Opening opening;
   private final Function<Opening, FlatReading> read;
   private final PileReader yard;
+  private final List<Opening> openings;
   private final Map<Long, List<Stand>> open = new HashMap<>();
   private List<Stand> given;
+  private boolean complete = true;
 
-  FanKeys(Job job, Opening opening, Function<Opening, FlatReading> read) {
+  /**
+   * @param openings all that are set from the pile
+   */
+  FanKeys(Job job, Opening opening, List<Opening> openings, Function<Opening, FlatReading> read) {
     this.job = job;
     this.opening = opening;
+    this.openings = List.copyOf(openings);
     this.read = read;
     this.yard = new PileReader(job);
+  }
+
+  /** Whether one of the keys given so far is best in any case. */
+  boolean complete() {
+    return complete;
   }
 
   /**
@@ -92,23 +107,57 @@ final class FanKeys {
   /** A key whose width is given takes the shortest pieces that hold it, if any do. */
   private List<Keyed> given(List<Lying> fit) {
     Map<List<String>, List<Integer>> groups = new LinkedHashMap<>();
+    Map<List<String>, List<Lying>> pieces = new LinkedHashMap<>();
     for (int i = 0; i < given().size(); i++) {
-      List<String> ids = shortest(fit, given().get(i).key).stream().map(Lying::id).toList();
-      groups.computeIfAbsent(ids, x -> new ArrayList<>()).add(i);
+      for (List<Lying> of : shortest(fit, given().get(i).key)) {
+        List<String> ids = of.stream().map(Lying::id).toList();
+        groups.computeIfAbsent(ids, x -> new ArrayList<>()).add(i);
+        pieces.put(ids, of);
+      }
     }
     List<Keyed> found = new ArrayList<>();
-    for (List<Integer> group : groups.values()) {
-      List<Stand> stands = group.stream().map(given()::get).toList();
-      List<Lying> of = shortest(fit, stands.get(0).key);
-      found.add(new Keyed(group.toString(), of, stands));
-    }
+    groups.forEach(
+        (ids, group) -> {
+          List<Stand> stands = group.stream().map(given()::get).toList();
+          found.add(new Keyed(group.toString(), pieces.get(ids), stands));
+        });
     return found;
   }
 
-  private List<Lying> shortest(List<Lying> fit, long extent) {
-    List<Lying> of = fit.stream().filter(p -> p.usable() >= extent).limit(opening.count()).toList();
-    // A key that the yard has not got is ordered, and is no matter of the pile.
-    return of.size() == opening.count() ? of : List.of();
+  /**
+   * The shortest pieces that hold a key: of each sort that is good for the same stones, because
+   * another head may need the very shortest. One choice of none where the yard has not got it: such
+   * a key is ordered, and is no matter of the pile.
+   */
+  private List<List<Lying>> shortest(List<Lying> fit, long extent) {
+    Map<List<Boolean>, List<Lying>> sorts = new LinkedHashMap<>();
+    List<Lying> all = fit.stream().filter(p -> p.usable() >= extent).toList();
+    for (Lying p : all) {
+      sorts.computeIfAbsent(uses(p), u -> new ArrayList<>()).add(p);
+    }
+    int count = opening.count();
+    if (all.size() < count) {
+      return List.of(List.of());
+    }
+    Set<List<Lying>> found = new LinkedHashSet<>();
+    found.add(all.subList(0, count));
+    for (List<Lying> of : sorts.values()) {
+      if (of.size() >= count) {
+        found.add(of.subList(0, count));
+      }
+    }
+    // Copies of a key may also be of several sorts.
+    complete &= count == 1 || sorts.size() == 1;
+    return List.copyOf(found);
+  }
+
+  private List<Boolean> uses(Lying p) {
+    List<Boolean> uses = new ArrayList<>();
+    for (Opening o : openings) {
+      uses.add(yard.fits(p.item(), o, false));
+      uses.add(o.head().key() != null && yard.fits(p.item(), o, true));
+    }
+    return uses;
   }
 
   /** The first of them that can be had, or null. */
@@ -120,9 +169,9 @@ final class FanKeys {
     }
     List<Lying> fit = fit(lying);
     for (long w : widths(fit)) {
-      Keyed k = open(fit, w);
-      if (!k.pieces().isEmpty() && !k.stands().isEmpty()) {
-        return k;
+      Optional<Keyed> k = open(fit, w).findFirst();
+      if (k.isPresent()) {
+        return k.get();
       }
     }
     return null;
@@ -148,19 +197,19 @@ final class FanKeys {
   }
 
   private List<Keyed> open(List<Lying> fit) {
-    return widths(fit).stream()
-        .map(w -> open(fit, w))
-        .filter(k -> !k.pieces().isEmpty() && !k.stands().isEmpty())
-        .toList();
+    return widths(fit).stream().flatMap(w -> open(fit, w)).toList();
   }
 
-  private Keyed open(List<Lying> fit, long width) {
-    List<Lying> of = shortest(fit, width);
+  private Stream<Keyed> open(List<Lying> fit, long width) {
+    List<List<Lying>> of = shortest(fit, width).stream().filter(p -> !p.isEmpty()).toList();
     if (!of.isEmpty() && !open.containsKey(width)) {
       FlatHead head = read.apply(opening).head();
       open.put(width, head != null && head.fanned() ? fans(width) : upright(width));
     }
-    return new Keyed(Long.toString(width), of, open.getOrDefault(width, List.of()));
+    List<Stand> stands = open.getOrDefault(width, List.of());
+    return stands.isEmpty()
+        ? Stream.empty()
+        : of.stream().map(p -> new Keyed(Long.toString(width), p, stands));
   }
 
   /** Both halves of an upright key are whole ticks. */

@@ -15,6 +15,7 @@ import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Solution;
+import headcourse.layout.flat.FlatShape;
 import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
@@ -113,6 +114,31 @@ class FromStockTest {
   /** The shortest piece that holds the key has a return that the deeper window has no other of. */
   @Test
   void aKeyLeavesThePieceThatAnotherHeadNeeds() {
+    Worked w = work(deepWindow());
+    assertEquals("A5#1", w.plan.blankOf("D1-K").orElseThrow().id());
+    assertEquals(Proof.Status.OPTIMAL, w.heads.get(0).layout().proof().status());
+    assertTrue(w.plan.unfit().isEmpty());
+  }
+
+  /** The same is looked at where heads are fans. */
+  @Test
+  void aKeyMayComeFromEachSortOfPieces() {
+    Job job = deepWindow().make();
+    FanKeys keys =
+        new FanKeys(
+            job,
+            job.openings().get(0),
+            job.openings(),
+            o -> ((FlatShape) Shapes.named(o.head().shape()).orElseThrow()).read(job, o));
+    List<String> from =
+        keys.of(new PileReader(job).pieces(Set.of())).stream()
+            .map(k -> k.pieces().get(0).id())
+            .toList();
+    assertEquals(List.of("B4#1", "A5#1"), from);
+    assertTrue(keys.complete());
+  }
+
+  private static JobMaker deepWindow() {
     JobMaker m = JobMaker.one();
     List<Stock.Item> items = new ArrayList<>();
     for (int i = 1; i <= 4; i++) {
@@ -134,10 +160,7 @@ class FromStockTest {
       o.rhythm = HeadSpec.Rhythm.FROM_STOCK;
       o.bearing = new HeadSpec.Bearing(in(3), in(8), in(5));
     }
-    Worked w = work(m);
-    assertEquals("A5#1", w.plan.blankOf("D1-K").orElseThrow().id());
-    assertEquals(Proof.Status.OPTIMAL, w.heads.get(0).layout().proof().status());
-    assertTrue(w.plan.unfit().isEmpty());
+    return m;
   }
 
   @Test

@@ -164,7 +164,8 @@ class OpenKeysTest {
         return;
       }
       int h = next(settled);
-      for (FanKeys.Keyed k : new FanKeys(job, job.openings().get(h), read).of(yard.pieces(gone))) {
+      for (FanKeys.Keyed k :
+          new FanKeys(job, job.openings().get(h), job.openings(), read).of(yard.pieces(gone))) {
         Set<String> less = new HashSet<>(gone);
         k.pieces().forEach(p -> less.add(p.id()));
         heads[h] = FanSettled.head(job.openings().get(h), k);
