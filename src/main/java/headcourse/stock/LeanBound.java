@@ -124,44 +124,56 @@ final class LeanBound {
 
   /** No blank shorter than this, in nm, holds so many of each type. */
   long least(int[] counts) {
+    return least(Nesting.present(counts), counts);
+  }
+
+  /**
+   * The same.
+   *
+   * @param present the types that there are any of
+   */
+  long least(int[] present, int[] counts) {
     long sum = 0 - kerf;
-    // Each as the change at a lean.
-    int[] up = new int[leans.length];
-    int[] free = new int[leans.length];
-    int[] all = new int[leans.length];
-    int low = upright;
-    int high = upright;
-    for (int t = 0; t < counts.length; t++) {
-      int c = counts[t];
-      if (c == 0) {
-        continue;
+    int[] at = new int[2 * present.length + 1];
+    int n = 1;
+    at[0] = upright;
+    for (int t : present) {
+      sum += counts[t] * (middle[t] + kerf);
+      if (!loose[t]) {
+        at[n++] = leftAt[t];
+        at[n++] = rightAt[t];
       }
-      sum += c * (middle[t] + kerf);
-      if (loose[t]) {
-        continue;
-      }
-      int from = Math.min(leftAt[t], rightAt[t]);
-      int to = Math.max(leftAt[t], rightAt[t]);
-      low = Math.min(low, from);
-      high = Math.max(high, to);
-      int[] way = turnable[t] ? free : up;
-      way[leftAt[t]] += turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
-      way[rightAt[t]] -= turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
-      all[from] += c;
-      all[to] -= c;
     }
+    Arrays.sort(at, 0, n);
     long wedges = 0;
+    for (int i = 0; i + 1 < n; i++) {
+      if (at[i] < at[i + 1]) {
+        wedges += wedges(present, counts, at[i]) * (leans[at[i + 1]] - leans[at[i]]);
+      }
+    }
+    return Math.max(0, sum + wedges / 2);
+  }
+
+  /** How often wedges go up or down at a lean. */
+  private long wedges(int[] present, int[] counts, int lean) {
     int ups = 0;
     int turns = 0;
     int crossing = 0;
-    for (int i = low; i < high; i++) {
-      ups += up[i];
-      turns += free[i];
-      crossing += all[i];
-      int one = Math.abs(ups);
-      int need = crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
-      wedges += need * (leans[i + 1] - leans[i]);
+    for (int t : present) {
+      if (loose[t] || lean < Math.min(leftAt[t], rightAt[t])) {
+        continue;
+      }
+      if (lean < Math.max(leftAt[t], rightAt[t])) {
+        int c = counts[t];
+        crossing += c;
+        if (turnable[t]) {
+          turns += c;
+        } else {
+          ups += leftAt[t] < rightAt[t] ? c : -c;
+        }
+      }
     }
-    return Math.max(0, sum + wedges / 2);
+    int one = Math.abs(ups);
+    return crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
   }
 }

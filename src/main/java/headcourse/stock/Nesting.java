@@ -183,24 +183,41 @@ final class Nesting {
     return types == 0 ? 0 : weight[0].length;
   }
 
+  /** The types that there are any of. */
+  static int[] present(int[] counts) {
+    int n = 0;
+    for (int c : counts) {
+      n += c > 0 ? 1 : 0;
+    }
+    int[] present = new int[n];
+    for (int t = counts.length - 1; n > 0; t--) {
+      if (counts[t] > 0) {
+        present[--n] = t;
+      }
+    }
+    return present;
+  }
+
   /** No blank shorter than this holds so many of each type. */
   long leastLength(int[] counts) {
+    int[] present = present(counts);
+    if (present.length == 0) {
+      return 0;
+    }
     long most = 0;
     for (int h = 0; h < heights(); h++) {
       long sum = -kerf;
       long first = Long.MAX_VALUE;
       long last = Long.MAX_VALUE;
-      for (int t = 0; t < types; t++) {
-        if (counts[t] > 0) {
-          sum += counts[t] * weight[t][h];
-          first = Math.min(first, lead[t][h]);
-          last = Math.min(last, tail[t][h]);
-        }
+      for (int t : present) {
+        sum += counts[t] * weight[t][h];
+        first = Math.min(first, lead[t][h]);
+        last = Math.min(last, tail[t][h]);
       }
-      most = Math.max(most, first == Long.MAX_VALUE ? 0 : sum + first + last);
+      most = Math.max(most, sum + first + last);
     }
     for (LeanBound lean : leans) {
-      most = Math.max(most, lean.least(counts));
+      most = Math.max(most, lean.least(present, counts));
     }
     return Math.max(0, most - SLACK / 2);
   }

@@ -1,48 +1,43 @@
 package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
-import java.util.List;
-import java.util.function.ToLongFunction;
 
 /**
  * What parts take of a blank at least: each an inner width, and all together the difference between
- * the greatest and the least lean among them; the mean of what is known at some heights.
+ * the greatest and the least lean among them, at the least of their heights.
  */
 final class Widths {
   private final Nesting nesting;
-  private final List<LeanBound> leans;
+  private final LeanBound lean;
+  private final long[] inner;
 
   Widths(Nesting nesting) {
     this.nesting = nesting;
-    this.leans = nesting.leans.subList(0, Math.min(1, nesting.leans.size()));
-  }
-
-  private long mean(ToLongFunction<LeanBound> of) {
-    return leans.isEmpty()
-        ? 0
-        : Math.floorDiv(leans.stream().mapToLong(of).sum(), (long) leans.size());
+    this.lean = nesting.leans.isEmpty() ? null : nesting.leans.get(0);
+    inner = new long[nesting.types];
+    for (int t = 0; t < inner.length; t++) {
+      inner[t] =
+          lean == null ? nesting.weight[t][nesting.heights() - 1] : Math.max(1, lean.inner(t) - 1);
+    }
   }
 
   long inner(int t) {
-    return leans.isEmpty()
-        ? nesting.weight[t][nesting.heights() - 1]
-        : Math.max(1, mean(l -> l.inner(t)) - 1);
+    return inner[t];
   }
 
-  /** Rounded up, so that differences are never too great. */
+  /** How far a type leans to the left at most; no more than upright. */
   long low(int t) {
-    return 0 - mean(l -> 0 - l.low(t));
+    return lean == null ? 0 : lean.low(t);
   }
 
+  /** How far a type leans to the right at most, no less than upright. */
   long high(int t) {
-    return mean(l -> l.high(t));
+    return lean == null ? 0 : lean.high(t);
   }
 
   /** What is left of it for the inner widths of more beside these parts; adding never frees any. */
   long room(Bin bin, int[] counts, long most) {
-    return leans.isEmpty()
-        ? most
-        : Math.min(most, bin.usable() + Nesting.SLACK - leans.get(0).least(counts));
+    return lean == null ? most : Math.min(most, bin.usable() + Nesting.SLACK - lean.least(counts));
   }
 
   /** Length for inner widths on a blank. */
