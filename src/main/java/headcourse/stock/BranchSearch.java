@@ -112,7 +112,7 @@ final class BranchSearch {
       return true;
     }
     Meter some = node.depth == 0 ? meter.share(ROOT) : meter;
-    Master fractions = master(node, node.seeds, last + 1, some);
+    Master fractions = master(node, totals, node.seeds, last + 1, some);
     boolean solved = fractions.solve();
     if (node.depth == 0) {
       meter.add(some.used());
@@ -125,7 +125,7 @@ final class BranchSearch {
     boolean counted = Branching.counted(fractions.fractions(), problem.bins().size());
     if (counted && fractions.bound() <= last) {
       dive(node, fractions, divesLeft-- > 0 ? 2 : 0, 0.1);
-      fractions = cut(node, fractions, last + 1);
+      fractions = cut(node, totals, fractions, last + 1);
       if (fractions == null) {
         return false;
       }
@@ -170,14 +170,14 @@ final class BranchSearch {
     return new Node(id++, of.depth + 1, rules, low, high, least, seeds);
   }
 
-  private Master master(Node node, List<Packing.Load> seeds, long goal, Meter some) {
+  private Master master(Node node, Totals totals, List<Packing.Load> seeds, long goal, Meter some) {
     List<Rule> rules = new ArrayList<>(cuts);
     rules.addAll(node.rules);
-    return new Master(problem, sequencer, aim, rules, seeds, goal, some);
+    return new Master(problem, sequencer, aim, totals, rules, seeds, goal, some);
   }
 
   /** A few rounds of rules of groups, until the fractions keep all of them. */
-  private Master cut(Node node, Master first, long goal) {
+  private Master cut(Node node, Totals totals, Master first, long goal) {
     Master fractions = first;
     for (int round = 0; round < CUT_ROUNDS && !proved() && fractions.bound() < goal; round++) {
       List<Rule> more = new GroupCuts(fractions.fractions(), problem.demand()).find(CUTS);
@@ -186,7 +186,7 @@ final class BranchSearch {
       }
       cuts.addAll(more);
       long before = meter.used();
-      fractions = master(node, fractions.nearest(SEEDS), goal, meter);
+      fractions = master(node, totals, fractions.nearest(SEEDS), goal, meter);
       boolean solved = fractions.solve();
       cutSteps.add(meter.used() - before);
       if (!solved) {

@@ -134,46 +134,62 @@ final class LeanBound {
    */
   long least(int[] present, int[] counts) {
     long sum = 0 - kerf;
-    int[] at = new int[2 * present.length + 1];
+    long[] ends = new long[2 * present.length + 1];
     int n = 1;
-    at[0] = upright;
-    for (int t : present) {
+    ends[0] = end(upright, present.length, 0);
+    for (int i = 0; i < present.length; i++) {
+      int t = present[i];
       sum += counts[t] * (middle[t] + kerf);
-      if (!loose[t]) {
-        at[n++] = leftAt[t];
-        at[n++] = rightAt[t];
+      if (!loose[t] && leftAt[t] != rightAt[t]) {
+        n = insert(ends, n, end(Math.min(leftAt[t], rightAt[t]), i, 0));
+        n = insert(ends, n, end(Math.max(leftAt[t], rightAt[t]), i, 1));
+      } else if (!loose[t]) {
+        n = insert(ends, n, end(leftAt[t], present.length, 0));
       }
     }
-    Arrays.sort(at, 0, n);
-    long wedges = 0;
-    for (int i = 0; i + 1 < n; i++) {
-      if (at[i] < at[i + 1]) {
-        wedges += wedges(present, counts, at[i]) * (leans[at[i + 1]] - leans[at[i]]);
-      }
-    }
-    return Math.max(0, sum + wedges / 2);
+    return Math.max(0, sum + wedges(ends, n, present, counts) / 2);
   }
 
-  /** How often wedges go up or down at a lean. */
-  private long wedges(int[] present, int[] counts, int lean) {
+  /** A lean where the leans of a type begin or end; in the order of leans. */
+  private static long end(int lean, int index, int last) {
+    return (long) lean << 32 | (long) index << 1 | last;
+  }
+
+  private static int insert(long[] ends, int n, long end) {
+    int j = n - 1;
+    for (; j >= 0 && ends[j] > end; j--) {
+      ends[j + 1] = ends[j];
+    }
+    ends[j + 1] = end;
+    return n + 1;
+  }
+
+  /** How far wedges go up and down from the least lean to the greatest. */
+  private long wedges(long[] ends, int n, int[] present, int[] counts) {
+    long wedges = 0;
     int ups = 0;
     int turns = 0;
     int crossing = 0;
-    for (int t : present) {
-      if (loose[t] || lean < Math.min(leftAt[t], rightAt[t])) {
-        continue;
-      }
-      if (lean < Math.max(leftAt[t], rightAt[t])) {
-        int c = counts[t];
+    for (int i = 0; i + 1 < n; i++) {
+      int index = (int) (ends[i] & 0xffffffffL) >> 1;
+      if (index < present.length) {
+        int t = present[index];
+        int c = (ends[i] & 1) == 0 ? counts[t] : 0 - counts[t];
         crossing += c;
         if (turnable[t]) {
           turns += c;
         } else {
-          ups += leftAt[t] < rightAt[t] ? c : -c;
+          ups += leftAt[t] < rightAt[t] ? c : 0 - c;
         }
       }
+      int from = (int) (ends[i] >> 32);
+      int to = (int) (ends[i + 1] >> 32);
+      if (from < to) {
+        int one = Math.abs(ups);
+        int need = crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
+        wedges += need * (leans[to] - leans[from]);
+      }
     }
-    int one = Math.abs(ups);
-    return crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
+    return wedges;
   }
 }

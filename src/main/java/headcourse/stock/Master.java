@@ -24,6 +24,10 @@ final class Master {
   private static final int RAISES = 3;
   private static final int AT_ONCE = 4;
   private static final double NONE = 1e-7;
+  private static final double PAYS = 1e-9;
+
+  /** How much of the prices before is kept. */
+  private static final double KEEP = 0.7;
 
   private final CuttingProblem problem;
   private final Aim aim;
@@ -37,15 +41,19 @@ final class Master {
   private final long unit;
   private final long scale;
   private final LinearProgram lp;
+  private final Totals totals;
   private final List<Packing.Load> loads = new ArrayList<>();
   private final List<Integer> numbers = new ArrayList<>();
   private final TreeSet<int[]> known = new TreeSet<>(Arrays::compare);
   private long bound = Long.MIN_VALUE;
+  private long raised = Long.MIN_VALUE;
   private boolean met;
   private int turn;
+  private int paid;
 
   /**
    * @param aim what is to be least
+   * @param totals what it may come to
    * @param rules rows beside those of the parts and the blanks
    * @param goal where the bound reaches it, no more need be known
    */
@@ -53,6 +61,7 @@ final class Master {
       CuttingProblem problem,
       Sequencer sequencer,
       Aim aim,
+      Totals totals,
       List<Rule> rules,
       List<Packing.Load> before,
       long goal,
@@ -60,6 +69,7 @@ final class Master {
     this.problem = problem;
     this.sequencer = sequencer;
     this.aim = aim;
+    this.totals = totals;
     this.rules = rules;
     this.goal = goal;
     this.meter = meter;
@@ -141,18 +151,24 @@ final class Master {
   /** Solves; where it returns false, the steps were used up before the least was found. */
   boolean solve() {
     int raises = 0;
+    double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
       meter.add(5 + (pivots + 1) * (loads.size() + 2L * rows) * rows / 4_000);
-      boolean more = price(true);
-      if (bound >= goal) {
+      double[] y = lp.duals();
+      if (reached()) {
+        met = true;
         return true;
       }
-      if (!more) {
-        more = price(false);
-        if (bound >= goal) {
-          return true;
-        }
+      smooth = mixed(smooth, y);
+      boolean more = price(smooth, true) && pays(y);
+      for (int k = 0; !more && bound < goal && k < 2; k++) {
+        // What the mixed prices mislead to is looked for again with those of the fractions.
+        smooth = y;
+        more = price(y, k == 0) && pays(y);
+      }
+      if (bound >= goal) {
+        return true;
       }
       if (!more) {
         met = lp.unmet() < NONE;
@@ -168,8 +184,46 @@ final class Master {
     return false;
   }
 
-  private boolean price(boolean hasty) {
-    double[] y = lp.duals();
+  /** Whether the fractions cost no more than any plan must. */
+  private boolean reached() {
+    if (bound > raised) {
+      raised = totals.next(bound);
+    }
+    return lp.unmet() < NONE && cost() <= raised + NONE * unit;
+  }
+
+  private double cost() {
+    double[] x = lp.answer();
+    double sum = 0;
+    for (int i = 0; i < loads.size(); i++) {
+      sum += x[numbers.get(i)] * aim.cost(problem.bins().get(loads.get(i).bin()));
+    }
+    return sum;
+  }
+
+  /** Prices between those of the fractions and those before, which swing less. */
+  private static double[] mixed(double[] before, double[] now) {
+    if (before == null) {
+      return now;
+    }
+    double[] mixed = new double[now.length];
+    for (int i = 0; i < mixed.length; i++) {
+      mixed[i] = KEEP * before[i] + (1 - KEEP) * now[i];
+    }
+    return mixed;
+  }
+
+  /** Whether any of the fillings added last is worth more than it costs. */
+  private boolean pays(double[] y) {
+    boolean pays = false;
+    for (int i = paid; i < loads.size(); i++) {
+      pays |= lp.reduced(numbers.get(i), y) < -PAYS;
+    }
+    paid = loads.size();
+    return pays;
+  }
+
+  private boolean price(double[] y, boolean hasty) {
     int m = problem.demand().length;
     int first = rows - rules.size();
     double grain = (double) scale * unit;
@@ -196,14 +250,14 @@ final class Master {
     boolean whole = true;
     long before = pricer.steps();
     long work = sequencer.work();
-    int paid = 0;
+    int some = 0;
     for (int k = 0; k < countRow.length; k++) {
       int b = (turn + k) % countRow.length;
       Bin bin = problem.bins().get(b);
       if (bin.count() == 0 || shut(b)) {
         continue;
       }
-      if (hasty && paid == AT_ONCE) {
+      if (hasty && some == AT_ONCE) {
         // The others have their turn next time.
         turn = b;
         whole = false;
@@ -214,7 +268,7 @@ final class Master {
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
       Pricer.Priced p = pricer.price(b, worth, duals, here, hasty);
-      paid += p.found().isEmpty() ? 0 : 1;
+      some += p.found().isEmpty() ? 0 : 1;
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));
       }

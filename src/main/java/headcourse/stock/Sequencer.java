@@ -8,7 +8,11 @@ import java.util.Map;
 
 /** Finds in which order parts lie on one blank so that they take the least length. */
 final class Sequencer {
-  private static final int CACHE = 200_000;
+  private static final int CACHE = 400_000;
+
+  /** For so few parts it is quickest to walk the orders. */
+  private static final int FEW = 8;
+
   private final Nesting nesting;
   private final int[] leaning;
 
@@ -21,10 +25,12 @@ final class Sequencer {
   /** Whether some order was left undecided, so that nothing built on it is proved. */
   private boolean undecided;
 
+  private final Couples pairs;
   private long work;
 
   Sequencer(Nesting nesting) {
     this.nesting = nesting;
+    this.pairs = new Couples(nesting);
     Integer[] by = new Integer[nesting.typeOf.length];
     Arrays.setAll(by, i -> i);
     // What leans alike lies together: twice the lean is what two of a kind save on their extents.
@@ -56,15 +62,30 @@ final class Sequencer {
     }
   }
 
-  private record Key(int[] counts) {
+  /** The types of parts, one by one. */
+  private record Key(int[] parts, int hash) {
+    static Key of(int[] counts) {
+      int n = 0;
+      for (int c : counts) {
+        n += c;
+      }
+      int[] parts = new int[n];
+      for (int t = counts.length - 1; n > 0; t--) {
+        for (int k = 0; k < counts[t]; k++) {
+          parts[--n] = t;
+        }
+      }
+      return new Key(parts, Arrays.hashCode(parts));
+    }
+
     @Override
     public boolean equals(Object o) {
-      return o instanceof Key k && Arrays.equals(counts, k.counts);
+      return o instanceof Key k && hash == k.hash && Arrays.equals(parts, k.parts);
     }
 
     @Override
     public int hashCode() {
-      return Arrays.hashCode(counts);
+      return hash;
     }
   }
 
@@ -87,21 +108,36 @@ final class Sequencer {
     return order(counts, usable) >= 0;
   }
 
+  /** The same, where bounds have been looked at before. */
+  boolean mayFitByOrder(int[] counts, long usable) {
+    return known(counts, usable) >= 0;
+  }
+
+  /** Whether one of each, or one where they are the same, go on one blank. */
+  boolean pairFits(int s, int t, long usable) {
+    return pairs.least(s, t) <= usable;
+  }
+
   /** 1 where an order that short is known, −1 where there is none, 0 where the search broke off. */
   private int order(int[] counts, long usable) {
     if (nesting.leastLength(counts) > usable) {
       return -1;
     }
+    return known(counts, usable);
+  }
+
+  private int known(int[] counts, long usable) {
     if (nesting.square || atMost(counts) <= usable) {
       return 1;
     }
-    Key key = new Key(counts);
+    Key key = Key.of(counts);
     long[] range = known.get(key);
     if (range == null) {
       // No longer than the first, longer than the second; undecided at the third.
-      range = new long[] {length(quick(counts)), -1, -1};
+      range = new long[] {length(key.parts.length > FEW ? quick(counts) : first(counts)), -1, -1};
+      work += 4L * key.parts.length;
       if (known.size() < CACHE) {
-        known.put(new Key(counts.clone()), range);
+        known.put(key, range);
       }
     }
     if (range[0] > usable && range[1] < usable && range[2] != usable) {
@@ -138,15 +174,17 @@ final class Sequencer {
     return walk.best() == null ? best : walk.best();
   }
 
-  /** Leaning parts side by side, then moved one by one to where they save most. */
-  private List<Integer> quick(int[] counts) {
+  /** Leaning parts side by side. */
+  private List<Integer> first(int[] counts) {
     List<Integer> best = run(counts, false);
     List<Integer> other = run(counts, true);
+    return length(other) < length(best) ? other : best;
+  }
+
+  /** Leaning parts side by side, then moved one by one to where they save most. */
+  private List<Integer> quick(int[] counts) {
+    List<Integer> best = first(counts);
     long length = length(best);
-    if (length(other) < length) {
-      best = other;
-      length = length(other);
-    }
     boolean better = true;
     while (better) {
       better = false;

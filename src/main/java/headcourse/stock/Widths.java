@@ -3,45 +3,61 @@ package headcourse.stock;
 import headcourse.stock.CuttingProblem.Bin;
 
 /**
- * What parts take of a blank at least: each an inner width, and all together the difference between
- * the greatest and the least lean among them, at the least of their heights.
+ * What parts take of a blank at least, in each of a few measures (between the arris and a height;
+ * see {@link LeanBound}): each part an inner width, and all together the difference between the
+ * greatest and the least lean among them.
  */
 final class Widths {
   private final Nesting nesting;
-  private final LeanBound lean;
-  private final long[] inner;
+  private final long[][] inner;
 
   Widths(Nesting nesting) {
     this.nesting = nesting;
-    this.lean = nesting.leans.isEmpty() ? null : nesting.leans.get(0);
-    inner = new long[nesting.types];
-    for (int t = 0; t < inner.length; t++) {
-      inner[t] =
-          lean == null ? nesting.weight[t][nesting.heights() - 1] : Math.max(1, lean.inner(t) - 1);
+    inner = new long[Math.max(1, nesting.leans.size())][nesting.types];
+    for (int k = 0; k < inner.length; k++) {
+      for (int t = 0; t < nesting.types; t++) {
+        inner[k][t] =
+            nesting.leans.isEmpty()
+                ? nesting.weight[t][nesting.heights() - 1]
+                : Math.max(1, nesting.leans.get(k).inner(t) - 1);
+      }
     }
   }
 
-  long inner(int t) {
-    return inner[t];
+  /** How many measures there are. */
+  int measures() {
+    return inner.length;
+  }
+
+  long inner(int measure, int t) {
+    return inner[measure][t];
   }
 
   /** How far a type leans to the left at most; no more than upright. */
   long low(int t) {
-    return lean == null ? 0 : lean.low(t);
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).low(t);
   }
 
   /** How far a type leans to the right at most, no less than upright. */
   long high(int t) {
-    return lean == null ? 0 : lean.high(t);
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
   }
 
-  /** What is left of it for the inner widths of more beside these parts; adding never frees any. */
-  long room(Bin bin, int[] counts, long most) {
-    return lean == null ? most : Math.min(most, bin.usable() + Nesting.SLACK - lean.least(counts));
-  }
-
-  /** Length for inner widths on a blank. */
-  long room(Bin bin) {
-    return bin.usable() + nesting.kerf + Nesting.SLACK;
+  /** What is left in each measure for the inner widths of more beside these parts. */
+  void rooms(Bin bin, int[] counts, long[] rooms) {
+    int[] present = Nesting.present(counts);
+    long usable = bin.usable() + Nesting.SLACK;
+    if (present.length == 0) {
+      java.util.Arrays.fill(rooms, usable + nesting.kerf);
+    } else if (nesting.leans.isEmpty()) {
+      rooms[0] = usable + nesting.kerf;
+      for (int t : present) {
+        rooms[0] -= counts[t] * inner[0][t];
+      }
+    } else {
+      for (int k = 0; k < rooms.length; k++) {
+        rooms[k] = usable - nesting.leans.get(k).least(present, counts);
+      }
+    }
   }
 }
