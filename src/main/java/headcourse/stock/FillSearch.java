@@ -139,10 +139,10 @@ final class FillSearch {
   /** All fillings. */
   void all() {
     stick = sticks.get(0);
-    long[] room = rooms(0);
+    long[] room = rooms(0, Nesting.present(counts));
     steps += stick.refine(room);
     int[] order = stick.order();
-    search(order, order.length, 0, 0);
+    search(order, order.length, 0, new int[0], 0);
   }
 
   /** No filling with these types is worth more, and any others beside. */
@@ -151,7 +151,7 @@ final class FillSearch {
       return 0;
     }
     long value = lay(left, right, 1);
-    long[] room = rooms(0);
+    long[] room = rooms(0, Nesting.present(counts));
     long most = Long.MAX_VALUE;
     for (Yardstick s : sticks) {
       int[] all = s.order();
@@ -168,7 +168,7 @@ final class FillSearch {
     long value = lay(left, right, 1);
     if (!ruling.forbids(counts) && sequencer.mayFit(counts, bin.usable())) {
       look(value + ruling.of(counts));
-      long[] room = rooms(0);
+      long[] room = rooms(0, Nesting.present(counts));
       int[] list = list(0);
       int n = 0;
       long least = Long.MAX_VALUE;
@@ -189,7 +189,7 @@ final class FillSearch {
         }
       }
       steps += n / 4;
-      search(list, n, 0, value);
+      search(list, n, 0, Nesting.present(counts), value);
     }
     lay(left, right, -1);
   }
@@ -210,12 +210,12 @@ final class FillSearch {
     return lists.get(depth);
   }
 
-  private long[] rooms(int depth) {
+  private long[] rooms(int depth, int[] present) {
     while (rooms.size() <= depth) {
       rooms.add(new long[widths.measures()]);
     }
     long[] here = rooms.get(depth);
-    widths.rooms(bin, counts, here);
+    widths.rooms(bin, present, counts, here);
     return here;
   }
 
@@ -233,7 +233,7 @@ final class FillSearch {
     return true;
   }
 
-  private void search(int[] types, int n, int depth, long value) {
+  private void search(int[] types, int n, int depth, int[] present, long value) {
     long[] room = rooms.get(depth);
     for (int i = 0; i < n; i++) {
       int t = types[i];
@@ -252,13 +252,24 @@ final class FillSearch {
         return;
       }
       counts[t]++;
+      int[] with = counts[t] > 1 ? present : with(present, t);
       if (!ruling.forbids(counts)
-          && isShort(rooms(depth + 1))
-          && sequencer.mayFitByOrder(counts, bin.usable())) {
-        add(types, n, i, depth + 1, value + values[t]);
+          && isShort(rooms(depth + 1, with))
+          && sequencer.mayFitByOrder(with, counts, bin.usable())) {
+        add(types, n, i, depth + 1, with, value + values[t]);
       }
       counts[t]--;
     }
+  }
+
+  private static int[] with(int[] present, int type) {
+    int[] more = Arrays.copyOf(present, present.length + 1);
+    int j = present.length;
+    for (; j > 0 && more[j - 1] > type; j--) {
+      more[j] = more[j - 1];
+    }
+    more[j] = type;
+    return more;
   }
 
   private static boolean isShort(long[] rooms) {
@@ -271,7 +282,7 @@ final class FillSearch {
   }
 
   /** With one more of the type at a place. */
-  private void add(int[] types, int n, int i, int depth, long value) {
+  private void add(int[] types, int n, int i, int depth, int[] present, long value) {
     look(value + ruling.of(counts));
     int next = counts[types[i]] < problem.demand()[types[i]] ? i : i + 1;
     if (next == n) {
@@ -293,12 +304,12 @@ final class FillSearch {
       }
     }
     steps += (n - next) / 16;
-    search(list, m, depth, value);
+    search(list, m, depth, present, value);
   }
 
   private long[] base() {
     long[] base = new long[widths.measures()];
-    widths.rooms(bin, new int[counts.length], base);
+    widths.rooms(bin, new int[0], counts, base);
     return base;
   }
 

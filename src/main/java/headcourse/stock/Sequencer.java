@@ -64,15 +64,16 @@ final class Sequencer {
 
   /** The types of parts, one by one. */
   private record Key(int[] parts, int hash) {
-    static Key of(int[] counts) {
+    static Key of(int[] present, int[] counts) {
       int n = 0;
-      for (int c : counts) {
-        n += c;
+      for (int t : present) {
+        n += counts[t];
       }
       int[] parts = new int[n];
-      for (int t = counts.length - 1; n > 0; t--) {
+      n = 0;
+      for (int t : present) {
         for (int k = 0; k < counts[t]; k++) {
-          parts[--n] = t;
+          parts[n++] = t;
         }
       }
       return new Key(parts, Arrays.hashCode(parts));
@@ -109,8 +110,8 @@ final class Sequencer {
   }
 
   /** The same, where bounds have been looked at before. */
-  boolean mayFitByOrder(int[] counts, long usable) {
-    return known(counts, usable) >= 0;
+  boolean mayFitByOrder(int[] present, int[] counts, long usable) {
+    return known(present, counts, usable) >= 0;
   }
 
   /** Whether one of each, or one where they are the same, go on one blank. */
@@ -123,14 +124,14 @@ final class Sequencer {
     if (nesting.leastLength(counts) > usable) {
       return -1;
     }
-    return known(counts, usable);
+    return known(Nesting.present(counts), counts, usable);
   }
 
-  private int known(int[] counts, long usable) {
-    if (nesting.square || atMost(counts) <= usable) {
+  private int known(int[] present, int[] counts, long usable) {
+    if (nesting.square || atMost(present, counts) <= usable) {
       return 1;
     }
-    Key key = Key.of(counts);
+    Key key = Key.of(present, counts);
     long[] range = known.get(key);
     if (range == null) {
       // No longer than the first, longer than the second; undecided at the third.
@@ -155,9 +156,9 @@ final class Sequencer {
   }
 
   /** In any order they take no more than this. */
-  private long atMost(int[] counts) {
+  private long atMost(int[] present, int[] counts) {
     long sum = 0 - nesting.kerf;
-    for (int t = 0; t < counts.length; t++) {
+    for (int t : present) {
       sum += counts[t] * longest[t];
     }
     return sum;

@@ -43,9 +43,12 @@ final class Widths {
     return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
   }
 
-  /** What is left in each measure for the inner widths of more beside these parts. */
-  void rooms(Bin bin, int[] counts, long[] rooms) {
-    int[] present = Nesting.present(counts);
+  /**
+   * What is left in each measure for the inner widths of more beside these parts.
+   *
+   * @param present the types that there are any of
+   */
+  void rooms(Bin bin, int[] present, int[] counts, long[] rooms) {
     long usable = bin.usable() + Nesting.SLACK;
     if (present.length == 0) {
       java.util.Arrays.fill(rooms, usable + nesting.kerf);
