@@ -102,7 +102,7 @@ final class Dive {
     Totals totals = new Totals(open, now, new int[left.length], left);
     Master fractions =
         new Master(open, sequencer, now, totals, List.of(), seeds, now.under(), meter);
-    if (fractions.solve() && totals.next(fractions.bound()) < now.under()) {
+    if (fractions.solveRoughly(totals.last())) {
       go(rest, left, fractions, departures, spent);
     }
   }

@@ -17,7 +17,10 @@ final class FillSearch {
   private static final int LONG = 400;
 
   /** Where time presses, so many good ones are enough. */
-  private static final int SOME = 8;
+  private static final int SOME = Integer.getInteger("some", 8);
+
+  private static final int KEPT = Integer.getInteger("kept", 40);
+  private static final int ALIKE = Integer.getInteger("alike", 4);
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -96,15 +99,21 @@ final class FillSearch {
 
   private record Found(long value, int[] counts) {}
 
-  /** Fillings worth more than enough, those worth most first, so many at most. */
-  List<int[]> found(int most) {
-    return found.stream()
-        .sorted(
-            Comparator.comparingLong((Found f) -> 0 - f.value)
-                .thenComparing(Found::counts, Arrays::compare))
-        .limit(most)
-        .map(Found::counts)
-        .toList();
+  /** Fillings worth more than enough, those worth most first, no type on too many of them. */
+  List<int[]> found() {
+    found.sort(
+        Comparator.comparingLong((Found f) -> 0 - f.value)
+            .thenComparing(Found::counts, Arrays::compare));
+    List<int[]> out = new ArrayList<>();
+    int[] used = new int[counts.length];
+    for (Found f : found) {
+      int[] present = Nesting.present(f.counts);
+      if (out.size() < KEPT && Arrays.stream(present).allMatch(t -> used[t] < ALIKE)) {
+        out.add(f.counts);
+        Arrays.stream(present).forEach(t -> used[t]++);
+      }
+    }
+    return out;
   }
 
   /** No filling looked at so far is worth more, nor any that was left out. */

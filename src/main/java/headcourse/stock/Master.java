@@ -27,7 +27,7 @@ final class Master {
   private static final double PAYS = 1e-9;
 
   /** How much of the prices before is kept. */
-  private static final double KEEP = 0.7;
+  private static final double KEEP = Integer.getInteger("keep", 70) / 100.0;
 
   private final CuttingProblem problem;
   private final Aim aim;
@@ -48,6 +48,7 @@ final class Master {
   private long bound = Long.MIN_VALUE;
   private long raised = Long.MIN_VALUE;
   private boolean met;
+  private boolean rough;
   private int turn;
   private int paid;
 
@@ -148,6 +149,12 @@ final class Master {
     return true;
   }
 
+  /** Solves without much care for a bound; whether the fractions cost no more than so much. */
+  boolean solveRoughly(long most) {
+    rough = true;
+    return solve() && bound < goal && met && cost() <= most + NONE * unit;
+  }
+
   /** Solves; where it returns false, the steps were used up before the least was found. */
   boolean solve() {
     int raises = 0;
@@ -162,7 +169,7 @@ final class Master {
       }
       smooth = mixed(smooth, y);
       boolean more = price(smooth, true) && pays(y);
-      for (int k = 0; !more && bound < goal && k < 2; k++) {
+      for (int k = 0; !more && bound < goal && k < (rough ? 1 : 2); k++) {
         // What the mixed prices mislead to is looked for again with those of the fractions.
         smooth = y;
         more = price(y, k == 0) && pays(y);

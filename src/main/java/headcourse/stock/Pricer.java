@@ -17,8 +17,7 @@ import java.util.List;
 final class Pricer {
   private static final int STEPS = Integer.getInteger("ps", 1_000_000);
   private static final int HASTY = Integer.getInteger("ph", 20_000);
-  private static final int EARLY = 1_500;
-  private static final int KEPT = 12;
+  private static final int EARLY = Integer.getInteger("early", 1_500);
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -80,7 +79,7 @@ final class Pricer {
       fillings(search);
     }
     steps += search.steps();
-    return new Priced(search.found(KEPT), search.most() + ruling.always(), !search.stopped());
+    return new Priced(search.found(), search.most() + ruling.always(), !search.stopped());
   }
 
   private void fillings(FillSearch search) {
