@@ -16,7 +16,13 @@ final class BranchSearch {
   private static final int MOST_CUTS = 80;
   private static final double CUTTING = 0.3;
   private static final double ROOT = 0.5;
-  private static final int WIDE = 3;
+
+  /** So many dives are made at once, the first three of them wide; then at some nodes only. */
+  private static final int DIVES = 8;
+
+  private static final int MANY = 5;
+  private static final int SELDOM = Integer.getInteger("seldom", 8);
+
   private static final int SEEDS = 400;
   private static final int WAITING = 4_000;
 
@@ -29,7 +35,7 @@ final class BranchSearch {
   private Packing best;
   private long bound;
   private long id;
-  private int divesLeft = WIDE;
+  private int divesLeft = DIVES;
 
   /**
    * @param best the best known
@@ -124,7 +130,9 @@ final class BranchSearch {
     }
     boolean counted = Branching.counted(fractions.fractions(), problem.bins().size());
     if (counted && fractions.bound() <= last) {
-      dive(node, fractions, divesLeft-- > 0 ? 2 : 0, 0.1);
+      if (divesLeft-- > 0 || node.id % SELDOM == 0) {
+        dive(node, fractions, divesLeft >= MANY ? 2 : 0, 0.1);
+      }
       fractions = cut(node, totals, fractions, last + 1);
       if (fractions == null) {
         return false;

@@ -26,6 +26,12 @@ final class Master {
   private static final double NONE = 1e-7;
   private static final double PAYS = 1e-9;
 
+  /** How much of each sort of work counts for a step, some microseconds. */
+  private static final int LP_STEP = 8_000;
+
+  private static final int PRICE_STEP = 10;
+  private static final int ORDER_STEP = 20;
+
   /** How much of the prices before is kept. */
   private static final double KEEP = Integer.getInteger("keep", 70) / 100.0;
 
@@ -161,7 +167,7 @@ final class Master {
     double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
-      meter.add(5 + (pivots + 1) * (loads.size() + 2L * rows) * rows / 4_000);
+      meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
       double[] y = lp.duals();
       if (reached()) {
         met = true;
@@ -282,7 +288,7 @@ final class Master {
       whole &= p.whole();
       sum -= Math.max(0, p.bound() - own) * aim.most(problem, b);
     }
-    meter.add((pricer.steps() - before) / 4 + (sequencer.work() - work) / 8);
+    meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
     if (whole) {
       bound = Math.max(bound, Math.floorDiv(sum + scale - 1, scale));
     }
