@@ -20,7 +20,7 @@ final class Sequencer {
   private final int[] twin;
 
   private final long[] longest;
-  private final Map<Key, long[]> known = new HashMap<>();
+  private final Map<Key, Known> known = new HashMap<>();
 
   /** Whether some order was left undecided, so that nothing built on it is proved. */
   private boolean undecided;
@@ -79,6 +79,21 @@ final class Sequencer {
       return new Key(parts, Arrays.hashCode(parts));
     }
 
+    /** One part less of a type. */
+    Key without(int type) {
+      int[] less = new int[parts.length - 1];
+      int n = 0;
+      boolean gone = false;
+      for (int t : parts) {
+        if (t == type && !gone) {
+          gone = true;
+        } else {
+          less[n++] = t;
+        }
+      }
+      return new Key(less, Arrays.hashCode(less));
+    }
+
     @Override
     public boolean equals(Object o) {
       return o instanceof Key k && hash == k.hash && Arrays.equals(parts, k.parts);
@@ -88,6 +103,14 @@ final class Sequencer {
     public int hashCode() {
       return hash;
     }
+  }
+
+  /** What is known of parts: an order, and lengths that they don't go in, or may not. */
+  private static final class Known {
+    private List<Integer> order;
+    private long atMost;
+    private long over = -1;
+    private long undecided = -1;
   }
 
   /** Orders looked at so far, in parts of a search step. */
@@ -132,27 +155,74 @@ final class Sequencer {
       return 1;
     }
     Key key = Key.of(present, counts);
-    long[] range = known.get(key);
-    if (range == null) {
-      // No longer than the first, longer than the second; undecided at the third.
-      range = new long[] {length(key.parts.length > FEW ? quick(counts) : first(counts)), -1, -1};
-      work += 4L * key.parts.length;
+    Known of = known.get(key);
+    if (of == null) {
+      of = new Known();
+      of.order = start(key, present, counts, usable);
+      of.atMost = length(of.order);
       if (known.size() < CACHE) {
-        known.put(key, range);
+        known.put(key, of);
       }
     }
-    if (range[0] > usable && range[1] < usable && range[2] != usable) {
+    if (of.atMost > usable && of.over < usable && of.undecided != usable) {
+      if (holdsTooMuch(key, usable)) {
+        of.over = usable;
+        return -1;
+      }
       OrderWalk walk = new OrderWalk(nesting, counts, usable + 1, usable);
       walk.go();
       undecided |= walk.tired();
       work += walk.steps();
       if (walk.best() != null) {
-        range[0] = walk.length();
+        of.atMost = walk.length();
+        of.order = walk.best();
+      } else if (walk.tired()) {
+        of.undecided = usable;
       } else {
-        range[walk.tired() ? 2 : 1] = usable;
+        of.over = usable;
       }
     }
-    return range[0] <= usable ? 1 : range[1] >= usable ? -1 : 0;
+    return of.atMost <= usable ? 1 : of.over >= usable ? -1 : 0;
+  }
+
+  /** A good order: that of all but one of them, and this one where it adds least. */
+  private List<Integer> start(Key key, int[] present, int[] counts, long usable) {
+    List<Integer> best = key.parts.length > FEW ? quick(counts) : first(counts);
+    long length = length(best);
+    work += 2L * key.parts.length;
+    for (int i = 0; i < present.length && length > usable; i++) {
+      int t = present[i];
+      Known rest = known.get(key.without(t));
+      if (rest == null) {
+        continue;
+      }
+      work += key.parts.length;
+      for (int node = 0; node < nesting.typeOf.length; node++) {
+        for (int j = 0; nesting.typeOf[node] == t && j <= rest.order.size(); j++) {
+          List<Integer> with = new ArrayList<>(rest.order);
+          with.add(j, node);
+          long l = length(with);
+          if (l < length) {
+            best = with;
+            length = l;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Whether all but one of them are known to be too many. */
+  private boolean holdsTooMuch(Key key, long usable) {
+    for (int i = 0; i < key.parts.length; i++) {
+      if (i == 0 || key.parts[i] != key.parts[i - 1]) {
+        Known rest = known.get(key.without(key.parts[i]));
+        if (rest != null && rest.over >= usable) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** In any order they take no more than this. */
@@ -241,10 +311,16 @@ final class Sequencer {
 
   /** Length that an order takes. */
   long length(List<Integer> order) {
-    long[] at = starts(order);
+    int n = order.size();
+    int[] nodes = new int[n];
+    long[] at = new long[n];
     long end = 0;
-    for (int i = 0; i < at.length; i++) {
-      end = Math.max(end, at[i] + nesting.extent[order.get(i)]);
+    for (int j = 0; j < n; j++) {
+      nodes[j] = order.get(j);
+      for (int i = 0; i < j; i++) {
+        at[j] = Math.max(at[j], at[i] + nesting.distance[nodes[i]][nodes[j]]);
+      }
+      end = Math.max(end, at[j] + nesting.extent[nodes[j]]);
     }
     return end;
   }
