@@ -124,6 +124,10 @@ final class BranchSearch {
       meter.add(some.used());
       bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
       dive(node, fractions, 0, 0.2);
+      if (!solved && !proved()) {
+        solved = fractions.solve(meter);
+        bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
+      }
     }
     if (!solved) {
       return proved();

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 final class Master {
   private static final int ROUNDS = 1_000;
   private static final int PIVOTS = 5_000;
+  private static final int FEW = 4;
   private static final double WHOLE = 1e10;
   private static final double DEAR = 10;
   private static final double DEARER = 30;
@@ -39,7 +40,7 @@ final class Master {
   private final Aim aim;
   private final List<Rule> rules;
   private final long goal;
-  private final Meter meter;
+  private Meter meter;
   private final Pricer pricer;
   private final Sequencer sequencer;
   private final int[] countRow;
@@ -54,7 +55,7 @@ final class Master {
   private long bound = Long.MIN_VALUE;
   private long raised = Long.MIN_VALUE;
   private boolean met;
-  private boolean rough;
+  private double rough = Double.NEGATIVE_INFINITY;
   private int turn;
   private int paid;
 
@@ -155,10 +156,19 @@ final class Master {
     return true;
   }
 
-  /** Solves without much care for a bound; whether the fractions cost no more than so much. */
+  /**
+   * Solves until they may cost no more than so much, without much care for a bound; whether the
+   * fractions cost no more than so much.
+   */
   boolean solveRoughly(long most) {
-    rough = true;
-    return solve() && bound < goal && met && cost() <= most + NONE * unit;
+    rough = most + NONE * unit;
+    return solve() && bound < goal && met && cost() <= rough;
+  }
+
+  /** Goes on with more steps. */
+  boolean solve(Meter more) {
+    meter = more;
+    return solve();
   }
 
   /** Solves; where it returns false, the steps were used up before the least was found. */
@@ -169,13 +179,13 @@ final class Master {
       long pivots = lp.solve(PIVOTS);
       meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
       double[] y = lp.duals();
-      if (reached()) {
+      if (reached() || round >= FEW && lp.unmet() < NONE && cost() <= rough) {
         met = true;
         return true;
       }
       smooth = mixed(smooth, y);
       boolean more = price(smooth, true) && pays(y);
-      for (int k = 0; !more && bound < goal && k < (rough ? 1 : 2); k++) {
+      for (int k = 0; !more && bound < goal && k < (cost() <= rough ? 1 : 2); k++) {
         // What the mixed prices mislead to is looked for again with those of the fractions.
         smooth = y;
         more = price(y, k == 0) && pays(y);
