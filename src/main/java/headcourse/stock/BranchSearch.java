@@ -21,7 +21,7 @@ final class BranchSearch {
   private static final int DIVES = 8;
 
   private static final int MANY = 5;
-  private static final int SELDOM = Integer.getInteger("seldom", 8);
+  private static final int SELDOM = 8;
 
   private static final int SEEDS = 400;
   private static final int WAITING = 4_000;

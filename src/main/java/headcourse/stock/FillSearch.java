@@ -17,10 +17,12 @@ final class FillSearch {
   private static final int LONG = 400;
 
   /** Where time presses, so many good ones are enough. */
-  private static final int SOME = Integer.getInteger("some", 8);
+  private static final int SOME = 8;
 
-  private static final int KEPT = Integer.getInteger("kept", 40);
-  private static final int ALIKE = Integer.getInteger("alike", 4);
+  /** So many are told, and no more of them with the same type. */
+  private static final int KEPT = 40;
+
+  private static final int ALIKE = 4;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -123,6 +125,14 @@ final class FillSearch {
 
   boolean stopped() {
     return steps > early && found.size() >= SOME;
+  }
+
+  /** Whether the steps are used up; what was not looked at may be worth so much. */
+  boolean tired(long rest) {
+    if (steps > limit) {
+      unsure = Math.max(unsure, rest);
+    }
+    return steps > limit;
   }
 
   long steps() {

@@ -34,7 +34,7 @@ final class Master {
   private static final int ORDER_STEP = 20;
 
   /** How much of the prices before is kept. */
-  private static final double KEEP = Integer.getInteger("keep", 70) / 100.0;
+  private static final double KEEP = 0.7;
 
   private final CuttingProblem problem;
   private final Aim aim;
@@ -247,28 +247,9 @@ final class Master {
   }
 
   private boolean price(double[] y, boolean hasty) {
-    int m = problem.demand().length;
-    int first = rows - rules.size();
     double grain = (double) scale * unit;
-    long[] worth = new long[m];
-    for (int t = 0; t < m; t++) {
-      worth[t] = (long) Math.floor(Math.max(0, y[t]) * grain);
-    }
-    long[] duals = new long[rules.size()];
-    long sum = 0;
-    for (int i = 0; i < duals.length; i++) {
-      double of = rules.get(i).atLeast() ? Math.max(0, y[first + i]) : Math.min(0, y[first + i]);
-      duals[i] = (long) Math.floor(of * grain);
-      sum += duals[i] * rules.get(i).bound();
-    }
-    for (int t = 0; t < m; t++) {
-      sum += worth[t] * problem.demand()[t];
-    }
-    long perCap = 0;
-    if (aim.capped()) {
-      perCap = (long) Math.floor(Math.max(0, 0 - y[first - 1]) * grain / aim.capUnit());
-      sum -= perCap * aim.cap();
-    }
+    Prices prices = Prices.of(problem, aim, rules, y, rows - rules.size(), grain);
+    long sum = prices.sum();
     boolean more = false;
     boolean whole = true;
     long before = pricer.steps();
@@ -286,11 +267,11 @@ final class Master {
         whole = false;
         break;
       }
-      long own = aim.cost(bin) * scale + perCap * aim.toCap(bin);
+      long own = aim.cost(bin) * scale + prices.perCap() * aim.toCap(bin);
       double extra = countRow[b] < 0 ? 0 : Math.max(0, 0 - y[countRow[b]]) * grain;
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
-      Pricer.Priced p = pricer.price(b, worth, duals, here, hasty);
+      Pricer.Priced p = pricer.price(b, prices.worth(), prices.duals(), here, hasty);
       some += p.found().isEmpty() ? 0 : 1;
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));

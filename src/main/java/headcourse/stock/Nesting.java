@@ -47,6 +47,9 @@ final class Nesting {
   /** Bounds by how edges lean, at some heights; none where all are square. */
   final List<LeanBound> leans;
 
+  /** How far parts reach at some heights. */
+  final Fronts fronts;
+
   private Nesting(
       int types,
       long kerf,
@@ -56,8 +59,10 @@ final class Nesting {
       long[][] distance,
       long[][][] slices,
       List<LeanBound> leans,
+      Fronts fronts,
       boolean square) {
     this.leans = leans;
+    this.fronts = fronts;
     this.types = types;
     this.kerf = kerf;
     this.typeOf = typeOf;
@@ -84,7 +89,16 @@ final class Nesting {
       }
     }
     return new Nesting(
-        n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, List.of(), true);
+        n,
+        kerf,
+        typeOf,
+        new boolean[n],
+        lengths.clone(),
+        distance,
+        slices,
+        List.of(),
+        Fronts.none(n),
+        true);
   }
 
   /** Parts of any outline. */
@@ -120,8 +134,10 @@ final class Nesting {
         square
             ? List.of()
             : tops(shapes).stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
+    List<Profile> lying = nodes.stream().map(Node::shape).toList();
+    Fronts fronts = square ? Fronts.none(n) : Fronts.of(lying, typeOf, n, tops(shapes), kerf);
     return new Nesting(
-        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, square);
+        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, fronts, square);
   }
 
   /** The heights of parts: the least, the greatest, and that in the middle. */

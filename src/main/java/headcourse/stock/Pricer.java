@@ -15,9 +15,9 @@ import java.util.List;
  * pair comes first; what lies beside it is left to {@link FillSearch}.
  */
 final class Pricer {
-  private static final int STEPS = Integer.getInteger("ps", 1_000_000);
-  private static final int HASTY = Integer.getInteger("ph", 20_000);
-  private static final int EARLY = Integer.getInteger("early", 1_500);
+  private static final int STEPS = 1_000_000;
+  private static final int HASTY = 20_000;
+  private static final int EARLY = 1_500;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -105,7 +105,7 @@ final class Pricer {
             .thenComparing(Start::left)
             .thenComparing(Start::right));
     for (Start s : starts) {
-      if (s.most <= search.most() || search.stopped()) {
+      if (s.most <= search.most() || search.stopped() || search.tired(s.most)) {
         break;
       }
       boolean[] others = new boolean[problem.demand().length];

@@ -19,6 +19,7 @@ final class Sequencer {
   /** The same type the other way round, or −1. */
   private final int[] twin;
 
+  private final int[] firstNode;
   private final long[] longest;
   private final Map<Key, Known> known = new HashMap<>();
 
@@ -54,6 +55,10 @@ final class Sequencer {
     leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
     twin = new int[by.length];
     Arrays.fill(twin, -1);
+    firstNode = new int[nesting.types];
+    for (int i = twin.length - 1; i >= 0; i--) {
+      firstNode[nesting.typeOf[i]] = i;
+    }
     for (int i = 1; i < twin.length; i++) {
       if (nesting.typeOf[i] == nesting.typeOf[i - 1]) {
         twin[i] = i - 1;
@@ -107,7 +112,7 @@ final class Sequencer {
 
   /** What is known of parts: an order, and lengths that they don't go in, or may not. */
   private static final class Known {
-    private List<Integer> order;
+    private int[] order;
     private long atMost;
     private long over = -1;
     private long undecided = -1;
@@ -186,30 +191,40 @@ final class Sequencer {
   }
 
   /** A good order: that of all but one of them, and this one where it adds least. */
-  private List<Integer> start(Key key, int[] present, int[] counts, long usable) {
-    List<Integer> best = key.parts.length > FEW ? quick(counts) : first(counts);
+  private int[] start(Key key, int[] present, int[] counts, long usable) {
+    int[] best = nodes(key.parts.length > FEW ? quick(counts) : first(counts));
     long length = length(best);
-    work += 2L * key.parts.length;
+    work += 2L * best.length;
+    int[] with = new int[best.length];
     for (int i = 0; i < present.length && length > usable; i++) {
       int t = present[i];
       Known rest = known.get(key.without(t));
       if (rest == null) {
         continue;
       }
-      work += key.parts.length;
-      for (int node = 0; node < nesting.typeOf.length; node++) {
-        for (int j = 0; nesting.typeOf[node] == t && j <= rest.order.size(); j++) {
-          List<Integer> with = new ArrayList<>(rest.order);
-          with.add(j, node);
+      work += best.length;
+      for (int node = firstNode[t]; node < twin.length && nesting.typeOf[node] == t; node++) {
+        for (int j = 0; j < with.length; j++) {
+          System.arraycopy(rest.order, 0, with, 0, j);
+          System.arraycopy(rest.order, j, with, j + 1, with.length - 1 - j);
+          with[j] = node;
           long l = length(with);
           if (l < length) {
-            best = with;
+            best = with.clone();
             length = l;
           }
         }
       }
     }
     return best;
+  }
+
+  private static int[] nodes(List<Integer> order) {
+    int[] nodes = new int[order.size()];
+    for (int i = 0; i < nodes.length; i++) {
+      nodes[i] = order.get(i);
+    }
+    return nodes;
   }
 
   /** Whether all but one of them are known to be too many. */
@@ -242,7 +257,7 @@ final class Sequencer {
     List<Integer> best = quick(counts);
     OrderWalk walk = new OrderWalk(nesting, counts, length(best), -1);
     walk.go();
-    return walk.best() == null ? best : walk.best();
+    return walk.best() == null ? best : Arrays.stream(walk.best()).boxed().toList();
   }
 
   /** Leaning parts side by side. */
@@ -311,12 +326,13 @@ final class Sequencer {
 
   /** Length that an order takes. */
   long length(List<Integer> order) {
-    int n = order.size();
-    int[] nodes = new int[n];
-    long[] at = new long[n];
+    return length(nodes(order));
+  }
+
+  private long length(int[] nodes) {
+    long[] at = new long[nodes.length];
     long end = 0;
-    for (int j = 0; j < n; j++) {
-      nodes[j] = order.get(j);
+    for (int j = 0; j < at.length; j++) {
       for (int i = 0; i < j; i++) {
         at[j] = Math.max(at[j], at[i] + nesting.distance[nodes[i]][nodes[j]]);
       }
