@@ -54,7 +54,7 @@ final class HeadStart {
             new Mark.Stroke(Path.through(new Point(1, 1), new Point(9, 9)), Pen.HIDDEN));
     Mark group = new Mark.Group(Mark.Role.FIGURE, "", "", marks);
     Page page = new Page(99, 99, "1", "1", List.of(group), List.of());
-    PageSet set = new PageSet(Bundle.BENCH, "1", "", "en", "", List.of(page));
+    PageSet set = new PageSet(Bundle.BENCH, "1", "", "en", "", "", List.of(page));
     try {
       PdfRenderer.render(set, "", OutputStream.nullOutputStream());
     } catch (IOException e) {

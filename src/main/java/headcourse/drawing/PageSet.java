@@ -10,11 +10,18 @@ import java.util.List;
  * @param title title of the document
  * @param author who drew it; may be empty
  * @param language BCP 47 tag
+ * @param second BCP 47 tag of the language that {@link headcourse.text.Tongue} marks, or empty
  * @param date ISO 8601 date from the job, or empty
  * @param pages at least one
  */
 public record PageSet(
-    Bundle bundle, String title, String author, String language, String date, List<Page> pages) {
+    Bundle bundle,
+    String title,
+    String author,
+    String language,
+    String second,
+    String date,
+    List<Page> pages) {
   /** Copies the pages. */
   public PageSet {
     pages = List.copyOf(pages);

@@ -9,9 +9,11 @@ import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** One row a stone: {@code cut-list.csv}. Lengths as the job writes them, and in millimetres. */
@@ -33,10 +35,11 @@ public final class CutListCsv {
 
   /** The file's text. */
   public static String write(ShopWork work) {
-    Map<String, String> blankOf = new TreeMap<>();
+    // Several where openings are identical, or where a stone is made of two flats.
+    Map<String, Set<String>> blanks = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut c : b.cuts()) {
-        blankOf.putIfAbsent(c.stone(), b.id());
+        blanks.computeIfAbsent(c.stone(), k -> new LinkedHashSet<>()).add(b.id());
       }
     }
     LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
@@ -44,7 +47,7 @@ public final class CutListCsv {
     csv.row(heading());
     for (HeadWork head : work.heads()) {
       for (Piece p : head.pieces()) {
-        csv.row(row(head, p, format, blankOf.getOrDefault(p.mark(), "")));
+        csv.row(row(head, p, format, String.join(" ", blanks.getOrDefault(p.mark(), Set.of()))));
       }
     }
     return csv.toString();

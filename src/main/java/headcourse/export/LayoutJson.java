@@ -42,7 +42,9 @@ public final class LayoutJson {
   private void all(ShopWork work) {
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut c : b.cuts()) {
-        blankOf.putIfAbsent(c.stone(), b.id());
+        if (c.part() != StockPlan.Part.SOFFIT) {
+          blankOf.putIfAbsent(c.stone(), b.id());
+        }
       }
     }
     json.object();
@@ -196,6 +198,8 @@ public final class LayoutJson {
       json.key("mark").value(c.stone());
       length("atMm", c.at());
       json.key("turned").value(c.turned());
+      json.key("part").value(c.part().word());
+      length("upMm", c.up());
       json.end();
     }
     json.endArray();

@@ -36,7 +36,9 @@ public record Edition(String revision, List<Opening> openings) {
   public static Edition of(Job job, List<HeadWork> heads, StockPlan stock) {
     Map<String, String> stockOf = new TreeMap<>();
     for (StockPlan.CutBlank b : stock.blanks()) {
-      b.cuts().forEach(c -> stockOf.putIfAbsent(c.stone(), b.stock()));
+      b.cuts().stream()
+          .filter(c -> c.part() != StockPlan.Part.SOFFIT)
+          .forEach(c -> stockOf.putIfAbsent(c.stone(), b.stock()));
     }
     List<Opening> openings = new ArrayList<>();
     for (HeadWork head : heads) {

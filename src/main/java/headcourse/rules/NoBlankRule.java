@@ -38,7 +38,8 @@ final class NoBlankRule implements Rule {
             c.say().length(u.length()),
             c.say().length(u.face()),
             c.say().length(u.returnLeg()));
-    return c.text("rule.no-blank", reason(c, u.reason()), size);
+    String key = u.part() == StockPlan.Part.SOFFIT ? "rule.no-blank.soffit" : "rule.no-blank";
+    return c.text(key, reason(c, u.reason()), size);
   }
 
   private static String reason(RuleContext c, StockPlan.Reason r) {

@@ -4,6 +4,7 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.job.JobInfo;
+import headcourse.text.Tongue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,13 @@ public final class Binder {
             join(info.number(), info.title()),
             context.say("frame.bundle-" + context.bundle().word()));
     return new PageSet(
-        context.bundle(), title, info.drawnBy(), context.words().tag(), info.date(), pages);
+        context.bundle(),
+        Tongue.plain(title),
+        info.drawnBy(),
+        context.words().tag(),
+        context.words().secondTag(),
+        info.date(),
+        pages);
   }
 
   // What is the same on every page.
@@ -60,8 +67,13 @@ public final class Binder {
     f.put("caution", context.say("frame.caution-text"));
     f.put("notes", context.say("frame.notes-text"));
     f.put("view", "");
+    // Below each other and short, where both languages share the note's room.
+    List<String> view = context.words().each("frame.view-short");
     for (String field : List.copyOf(f.keySet())) {
       f.put("caption-" + field, context.say("frame." + field));
+    }
+    if (view.size() > 1) {
+      f.put("caption-view", String.join("\n", view));
     }
     return f;
   }

@@ -9,6 +9,7 @@ import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.text.Tongue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -113,7 +114,7 @@ public final class Board {
     Board inner = new Board(ink);
     body.accept(inner);
     if (!inner.marks.isEmpty()) {
-      marks.add(new Mark.Group(role, id, title, inner.marks));
+      marks.add(new Mark.Group(role, id, Tongue.plain(title), inner.marks));
     }
   }
 

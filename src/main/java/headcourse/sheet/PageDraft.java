@@ -2,6 +2,7 @@ package headcourse.sheet;
 
 import headcourse.drawing.Page.Bookmark;
 import headcourse.geom.Box;
+import headcourse.text.Tongue;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +22,7 @@ public final class PageDraft {
     this.height = height;
     this.area = area;
     this.label = label;
-    this.title = title;
+    this.title = Tongue.plain(title);
   }
 
   /** Page width, mm. */
@@ -66,7 +67,7 @@ public final class PageDraft {
 
   /** Adds an entry to the bundle's outline tree; the anchor is unique in the bundle. */
   public void bookmark(int level, String text, String anchor, double y) {
-    bookmarks.add(new Bookmark(level, text, anchor, y));
+    bookmarks.add(new Bookmark(level, Tongue.plain(text), anchor, y));
   }
 
   List<Bookmark> bookmarks() {

@@ -7,6 +7,7 @@ import headcourse.job.Paper;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
+import java.util.function.Function;
 
 /**
  * What every composer needs.
@@ -34,6 +35,11 @@ public record SheetContext(
   /** A word or a sentence; see {@link Words}. */
   public String say(String key, Object... values) {
     return words.say(key, values);
+  }
+
+  /** A sentence that is put together in each language by itself; see {@link Words}. */
+  public String say(Function<Words, String> sentence) {
+    return words.say(sentence);
   }
 
   /** A blank page; off a roll, one half as long again as the roll is wide. */

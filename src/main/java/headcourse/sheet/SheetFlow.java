@@ -9,6 +9,7 @@ import headcourse.geom.Box;
 import headcourse.sheet.SheetContext.Turn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Headings, paragraphs, tables and figures set one under the other, in as many columns as the paper
@@ -19,7 +20,6 @@ public final class SheetFlow {
   private static final double COLUMN = 170;
 
   private static final double GUTTER = 10;
-  private static final double HEADING_GAP = 3;
 
   private final SheetContext context;
   private final Turn turn;
@@ -27,6 +27,7 @@ public final class SheetFlow {
   private final String title;
   private final String mark;
   private final int most;
+  private final Air air;
   private final List<PageDraft> pages = new ArrayList<>();
   private PageDraft page;
   private int column;
@@ -47,13 +48,62 @@ public final class SheetFlow {
   /** A flow in at most so many columns. */
   public SheetFlow(
       SheetContext context, Turn turn, String label, String title, String mark, int most) {
+    this(context, turn, label, title, mark, most, Air.MUCH);
+  }
+
+  private SheetFlow(
+      SheetContext context, Turn turn, String label, String title, String mark, int most, Air air) {
     this.most = most;
+    this.air = air;
     this.context = context;
     this.turn = turn;
     this.label = label;
     this.title = title;
     this.mark = mark;
     newPage();
+  }
+
+  /**
+   * What is between lines and paragraphs.
+   *
+   * @param leading distance of base lines over the height of capitals
+   * @param paragraph below a paragraph, over the height of its capitals
+   * @param heading above a heading, mm
+   * @param table below a table, mm
+   */
+  private record Air(double leading, double paragraph, double heading, double table) {
+    static final Air MUCH = new Air(TextFlow.LEADING, 0.3, 3, 2);
+    static final Air LITTLE = new Air(1.6, 0.15, 2, 1);
+  }
+
+  /** The pages of a flow in at most so many columns, set closer where that saves a page. */
+  public static List<PageDraft> pages(
+      SheetContext context,
+      Turn turn,
+      String label,
+      String title,
+      String mark,
+      int most,
+      Consumer<SheetFlow> content) {
+    SheetFlow flow = new SheetFlow(context, turn, label, title, mark, most, Air.MUCH);
+    content.accept(flow);
+    if (flow.pages.size() == 1) {
+      return flow.pages();
+    }
+    SheetFlow close = new SheetFlow(context, turn, label, title, mark, most, Air.LITTLE);
+    content.accept(close);
+    return close.pages.size() < flow.pages.size() ? close.pages() : flow.pages();
+  }
+
+  /** The same in as many columns as there is room for. */
+  public static List<PageDraft> pages(
+      SheetContext context,
+      Turn turn,
+      String label,
+      String title,
+      String mark,
+      Consumer<SheetFlow> content) {
+    return pages(context, turn, label, title, mark, Integer.MAX_VALUE, content);
   }
 
   /** The turn that gives the most length of columns on the bundle's paper. */
@@ -158,7 +208,7 @@ public final class SheetFlow {
   public void heading(String text, double with) {
     Lettering l = new Lettering(5, true);
     double h = TextFlow.height(text, width(), l);
-    space(HEADING_GAP);
+    space(air.heading);
     need(h + with);
     page.board()
         .group(
@@ -170,12 +220,25 @@ public final class SheetFlow {
 
   /** A paragraph; it may run over into the next column. */
   public void paragraph(String text, Lettering lettering) {
-    for (String line : TextFlow.lines(text, width(), lettering)) {
-      need(lettering.height() * 1.4);
-      page.board().text(x(), y + lettering.height(), line, lettering, Align.START);
-      y += lettering.height() * TextFlow.LEADING;
+    List<String> lines = TextFlow.lines(text, width(), lettering);
+    double pitch = lettering.height() * air.leading;
+    int parted = parted(lines.size(), (left() - lettering.height() * 1.4) / pitch + 1);
+    for (int i = 0; i < lines.size(); i++) {
+      need(i == parted ? left() + 1 : lettering.height() * 1.4);
+      page.board().text(x(), y + lettering.height(), lines.get(i), lettering, Align.START);
+      y += pitch;
     }
-    y += lettering.height() * 0.3;
+    y += lettering.height() * air.paragraph;
+  }
+
+  // The line that a column breaks before: neither the first line nor the last stands alone.
+  private static int parted(int lines, double room) {
+    int here = (int) Math.floor(room + 1e-9);
+    if (here >= lines) {
+      return -1;
+    }
+    int before = here == lines - 1 ? here - 1 : here;
+    return before < 2 ? 0 : before;
   }
 
   /** A paragraph by its key, each language of the job by itself. */
@@ -186,12 +249,15 @@ public final class SheetFlow {
   /** A paragraph with a number or a sign before it; its lines are kept together. */
   public void item(String sign, String text, Lettering lettering) {
     double indent = lettering.height() * 2.4;
-    double h = TextFlow.height(text, width() - indent, lettering);
-    need(h);
+    List<String> lines = TextFlow.lines(text, width() - indent, lettering);
+    double pitch = lettering.height() * air.leading;
+    need(lines.size() * pitch);
     page.board().text(x(), y + lettering.height(), sign, lettering.inBold(), Align.START);
-    y =
-        TextFlow.paragraph(page.board(), x() + indent, y, width() - indent, text, lettering)
-            + lettering.height() * 0.3;
+    for (String line : lines) {
+      page.board().text(x() + indent, y + lettering.height(), line, lettering, Align.START);
+      y += pitch;
+    }
+    y += lettering.height() * air.paragraph;
   }
 
   /**
@@ -215,7 +281,7 @@ public final class SheetFlow {
         next();
       }
     }
-    y += 2;
+    y += air.table;
   }
 
   /** What draws a figure: its place is given by the left end and the upper edge. */

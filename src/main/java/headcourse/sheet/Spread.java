@@ -16,13 +16,24 @@ public final class Spread {
    * @param high greatest place; where the room is too short for all, labels run past it
    */
   public static double[] along(double[] wanted, double spacing, double low, double high) {
+    double[] spacings = new double[wanted.length];
+    Arrays.fill(spacings, spacing);
+    return along(wanted, spacings, low, high);
+  }
+
+  /** The same with a distance of its own from each to the next; the last is of no use. */
+  public static double[] along(double[] wanted, double[] spacings, double low, double high) {
     int n = wanted.length;
+    double[] before = new double[n];
+    for (int i = 1; i < n; i++) {
+      before[i] = before[i - 1] + spacings[i - 1];
+    }
     double[] mean = new double[n];
     int[] count = new int[n];
     int blocks = 0;
     for (int i = 0; i < n; i++) {
-      // In shifted coordinates y = x − i·spacing the places need only ascend.
-      mean[blocks] = wanted[i] - i * spacing;
+      // In coordinates shifted by all spacings before, the places need only ascend.
+      mean[blocks] = wanted[i] - before[i];
       count[blocks] = 1;
       blocks++;
       while (blocks > 1 && mean[blocks - 2] > mean[blocks - 1]) {
@@ -37,8 +48,8 @@ public final class Spread {
     int i = 0;
     for (int b = 0; b < blocks; b++) {
       for (int k = 0; k < count[b]; k++, i++) {
-        double y = Math.max(low, Math.min(high - (n - 1) * spacing, mean[b]));
-        places[i] = Math.max(y, low) + i * spacing;
+        double y = Math.max(low, Math.min(high - before[n - 1], mean[b]));
+        places[i] = Math.max(y, low) + before[i];
       }
     }
     return places;

@@ -44,8 +44,23 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
     return columns.stream().mapToDouble(Column::width).sum();
   }
 
+  /** The row that is left for the next page; never the last alone, if more than two stand here. */
+  private int until(double room, int first) {
+    double left = room - (headed() ? height(wrapped(headings(), true), true) : 0);
+    int next = first;
+    while (next < rows.size()) {
+      left -= height(wrapped(rows.get(next), false), false);
+      if (left < -1e-9) {
+        break;
+      }
+      next++;
+    }
+    return next == rows.size() - 1 && next - first > 2 ? next - 1 : next;
+  }
+
   /** Draws the heading and as many rows from {@code first} on as fit above {@code limit}. */
   public Drawn draw(Board board, double x, double top, double limit, int first) {
+    int until = until(limit - top, first);
     int[] next = {first};
     double[] y = {top};
     board.group(
@@ -57,12 +72,8 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
             y[0] = row(b, x, y[0], wrapped(headings(), true), true);
             b.line(x, y[0], x + width(), y[0], Pen.EDGE);
           }
-          while (next[0] < rows.size()) {
-            List<List<String>> cells = wrapped(rows.get(next[0]), false);
-            if (y[0] + height(cells, false) > limit) {
-              break;
-            }
-            y[0] = row(b, x, y[0], cells, false);
+          while (next[0] < until) {
+            y[0] = row(b, x, y[0], wrapped(rows.get(next[0]), false), false);
             b.line(x, y[0], x + width(), y[0], Pen.FINE);
             next[0]++;
           }

@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts on numbered blanks.
+ * Lots on numbered blanks.
  *
  * @param blanks the blanks used
- * @param home by part: id of its blank, or empty where it has none
+ * @param home by lot: id of its blank, or empty where it has none
  * @param cost what it costs
  * @param bound no assignment costs less
  * @param proved whether none is better
@@ -21,7 +21,7 @@ record Assignment(List<CutBlank> blanks, List<String> home, Cost cost, Cost boun
     home = List.copyOf(home);
   }
 
-  /** Numbers of the parts without a blank. */
+  /** Numbers of the lots without a blank. */
   List<Integer> missing() {
     List<Integer> out = new ArrayList<>();
     for (int i = 0; i < home.size(); i++) {
@@ -33,12 +33,13 @@ record Assignment(List<CutBlank> blanks, List<String> home, Cost cost, Cost boun
   }
 
   /** Parts that lie on another blank than before. */
-  static List<Moved> changes(List<Part> parts, Assignment before, Assignment after) {
+  static List<Moved> changes(List<Lot> lots, Assignment before, Assignment after) {
     List<Moved> out = new ArrayList<>();
-    for (int i = 0; i < parts.size(); i++) {
+    for (int i = 0; i < lots.size(); i++) {
       if (!before.home.get(i).equals(after.home.get(i))) {
-        Part p = parts.get(i);
-        out.add(new Moved(p.stone(), p.of(), before.home.get(i), after.home.get(i)));
+        for (Part p : lots.get(i).parts()) {
+          out.add(new Moved(p.stone(), p.of(), before.home.get(i), after.home.get(i)));
+        }
       }
     }
     return out;

@@ -12,12 +12,13 @@ import headcourse.stock.PileReader.Lying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 
 /** The ways in which the heads of a pile may go on: by the widths of keys that are left open. */
 final class ChangeSites {
-  private static final int WAYS = 40;
+  private static final int WAYS = 1000;
 
   private final Job job;
   private final List<Opening> openings;
@@ -47,65 +48,43 @@ final class ChangeSites {
   }
 
   /**
-   * All ways, as planned first; none where stones that are there can't stand beside each other.
+   * All ways, as planned first, then those with one other key, and so on; none where stones that
+   * are there can't stand beside each other.
    *
    * @param plan what was planned
    * @param gone pieces that are not there any more
    */
-  List<List<Site>> of(PilePlan plan, Set<String> gone) {
+  ChangeWays of(PilePlan plan, Set<String> gone) {
     // In a fan a stone's length depends on its place, so its widths are not tried one by one.
     if (plan.heads().stream().anyMatch(h -> h.made().head().fanned())) {
-      return List.of();
+      return ChangeWays.NONE;
     }
-    List<Site> base = new ArrayList<>();
+    List<List<Site>> choices = new ArrayList<>();
     for (int k = 0; k < openings.size(); k++) {
       PilePlan.Head h = plan.heads().get(k);
       Opening o = openings.get(k);
-      Site site = site(h.made().head(), h, keyWidth(plan, k, gone), false);
-      if (site == null) {
-        return List.of();
+      Site base = site(h.made().head(), h, keyWidth(plan, k, gone), false);
+      if (base == null) {
+        return ChangeWays.NONE;
       }
-      base.add(site);
-    }
-    List<List<Site>> all = new ArrayList<>(List.of(base));
-    for (int k = 0; k < openings.size(); k++) {
-      Opening o = openings.get(k);
-      if (!KeySearch.open(o) || keyCut(o)) {
-        continue;
-      }
-      for (long w : widths(o, gone)) {
-        FlatReading reading = read.apply(KeySearch.keyed(o, job.grid().ticks(w)));
-        Site site =
-            w == base.get(k).key() || reading.head() == null || all.size() >= WAYS
-                ? null
-                : site(reading.head(), plan.heads().get(k), w, true);
-        if (site != null) {
-          List<Site> way = new ArrayList<>(base);
-          way.set(k, site);
-          all.add(way);
+      List<Site> own = new ArrayList<>(List.of(base));
+      if (KeySearch.open(o) && !keyCut(o)) {
+        for (long w : widths(o, gone)) {
+          FlatReading reading = read.apply(KeySearch.keyed(o, job.grid().ticks(w)));
+          if (w != base.key() && reading.head() != null) {
+            own.add(site(reading.head(), h, w, true));
+          }
         }
+        own.removeIf(Objects::isNull);
       }
+      choices.add(own);
     }
-    return all;
+    return ChangeWays.product(choices, WAYS);
   }
 
   /** All ways where nothing was planned. */
-  List<List<Site>> fresh(Set<String> gone) {
-    List<List<Site>> all = new ArrayList<>();
-    all.add(List.of());
-    for (Opening o : openings) {
-      List<Site> own = fresh(o, gone);
-      List<List<Site>> more = new ArrayList<>();
-      for (List<Site> way : all) {
-        for (Site site : own.subList(0, Math.min(own.size(), Math.max(1, WAYS / all.size())))) {
-          List<Site> longer = new ArrayList<>(way);
-          longer.add(site);
-          more.add(longer);
-        }
-      }
-      all = more;
-    }
-    return all;
+  ChangeWays fresh(Set<String> gone) {
+    return ChangeWays.product(openings.stream().map(o -> fresh(o, gone)).toList(), WAYS);
   }
 
   private List<Site> fresh(Opening o, Set<String> gone) {

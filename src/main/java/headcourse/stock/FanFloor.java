@@ -55,18 +55,27 @@ final class FanFloor {
     return sum;
   }
 
-  /** The floor of one head by itself, sides that may differ. */
+  /** The floor of one head by itself, sides that may differ; null where it can't be set. */
   Pile.Cost cost(int h) {
-    FanPile.Head head = pile.heads().get(h);
+    return cost(pile.heads().get(h), ways.get(h), all.get(h));
+  }
+
+  /**
+   * The same.
+   *
+   * @param of all ends of every striking point looked at
+   * @param all the striking points looked at
+   */
+  static Pile.Cost cost(FanPile.Head head, List<FanWay> of, FanWays all) {
     long sawn = Long.MAX_VALUE;
     long off = Long.MAX_VALUE;
-    for (FanWay w : ways.get(h)) {
+    for (FanWay w : of) {
       if (w.comesOut()) {
         sawn = Math.min(sawn, w.leastSawn());
         off = Math.min(off, head.copies() * w.leastOff());
       }
     }
-    if (!all.get(h).complete()) {
+    if (!all.complete()) {
       for (FanPile.Fan f : head.fans()) {
         long least = PileSearch.leastOff(f.left()) + PileSearch.leastOff(f.right());
         sawn = Math.min(sawn, f.sawn());

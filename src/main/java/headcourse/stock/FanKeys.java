@@ -12,12 +12,11 @@ import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Iterator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The keys that one head may have, each with the striking points that go with it. In a fan the
@@ -31,6 +30,8 @@ final class FanKeys {
   private final Opening opening;
   private final Function<Opening, FlatReading> read;
   private final PileReader yard;
+  private final Map<Long, List<Stand>> open = new HashMap<>();
+  private List<Stand> given;
 
   FanKeys(Job job, Opening opening, Function<Opening, FlatReading> read) {
     this.job = job;
@@ -56,11 +57,12 @@ final class FanKeys {
   /**
    * A key.
    *
+   * @param name what it is called among those of its head
    * @param pieces the pieces it is cut from, one for each copy; none where there is no key or it
    *     must be ordered
    * @param stands the striking points
    */
-  record Keyed(List<Lying> pieces, List<Stand> stands) {
+  record Keyed(String name, List<Lying> pieces, List<Stand> stands) {
     long sawn(Stand s) {
       return pieces.stream().mapToLong(p -> p.usable() - s.key).sum();
     }
@@ -71,33 +73,40 @@ final class FanKeys {
     }
   }
 
-  /**
-   * The keys, from the pieces that lie there; those nearest the target first. Each is worked out
-   * when it is asked for.
-   */
-  Iterator<Keyed> of(List<Lying> lying) {
+  /** The keys, from the pieces that lie there; those nearest the target first. */
+  List<Keyed> of(List<Lying> lying) {
     HeadSpec.Key key = opening.head().key();
     if (key == null) {
-      List<Stand> stands = stands(read.apply(opening).head());
-      return Stream.of(new Keyed(List.of(), stands)).filter(k -> !stands.isEmpty()).iterator();
+      List<Stand> stands = given();
+      return stands.isEmpty() ? List.of() : List.of(new Keyed("none", List.of(), stands));
     }
     List<Lying> fit =
         lying.stream()
             .filter(p -> yard.fits(p.item(), opening, true))
             .sorted(Comparator.comparingLong(Lying::usable))
             .toList();
-    return key.bottom() == null && key.top() == null ? open(fit) : given(fit).iterator();
+    return key.bottom() == null && key.top() == null ? open(fit) : given(fit);
+  }
+
+  private List<Stand> given() {
+    given = given == null ? stands(read.apply(opening).head()) : given;
+    return given;
   }
 
   /** A key whose width is given takes the shortest pieces that hold it, if any do. */
   private List<Keyed> given(List<Lying> fit) {
-    Map<List<String>, Keyed> found = new LinkedHashMap<>();
-    for (Stand s : stands(read.apply(opening).head())) {
-      List<Lying> of = shortest(fit, s.key);
-      List<String> ids = of.stream().map(Lying::id).toList();
-      found.computeIfAbsent(ids, x -> new Keyed(of, new ArrayList<>())).stands().add(s);
+    Map<List<String>, List<Integer>> groups = new LinkedHashMap<>();
+    for (int i = 0; i < given().size(); i++) {
+      List<String> ids = shortest(fit, given().get(i).key).stream().map(Lying::id).toList();
+      groups.computeIfAbsent(ids, x -> new ArrayList<>()).add(i);
     }
-    return List.copyOf(found.values());
+    List<Keyed> found = new ArrayList<>();
+    for (List<Integer> group : groups.values()) {
+      List<Stand> stands = group.stream().map(given()::get).toList();
+      List<Lying> of = shortest(fit, stands.get(0).key);
+      found.add(new Keyed(group.toString(), of, stands));
+    }
+    return found;
   }
 
   private List<Lying> shortest(List<Lying> fit, long extent) {
@@ -107,23 +116,26 @@ final class FanKeys {
   }
 
   /** A key whose width is left open is as wide as one of the pieces. */
-  private Iterator<Keyed> open(List<Lying> fit) {
+  private List<Keyed> open(List<Lying> fit) {
     long target = job.grid().nearest(opening.head().stones().target());
     long min = job.grid().ceil(opening.head().stones().min());
-    boolean fan = read.apply(opening).head() != null && read.apply(opening).head().fanned();
     return fit.stream()
         .map(Lying::usable)
         .filter(w -> w >= min)
         .distinct()
         .sorted(Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
-        .map(w -> open(fit, w, fan))
-        .filter(k -> !k.stands().isEmpty())
-        .iterator();
+        .map(w -> open(fit, w))
+        .filter(k -> !k.pieces().isEmpty() && !k.stands().isEmpty())
+        .toList();
   }
 
-  private Keyed open(List<Lying> fit, long width, boolean fan) {
+  private Keyed open(List<Lying> fit, long width) {
     List<Lying> of = shortest(fit, width);
-    return new Keyed(of, of.isEmpty() ? List.of() : fan ? fans(width) : upright(width));
+    if (!of.isEmpty() && !open.containsKey(width)) {
+      FlatHead head = read.apply(opening).head();
+      open.put(width, head != null && head.fanned() ? fans(width) : upright(width));
+    }
+    return new Keyed(Long.toString(width), of, open.getOrDefault(width, List.of()));
   }
 
   /** Both halves of an upright key are whole ticks. */

@@ -1,115 +1,192 @@
 package headcourse.stock;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Raises the floor under the cost until it meets a choice: what costs no more than the floor is
- * searched completely, and where there is nothing the floor goes up a tick.
+ * Raises the floor under the cost of all keys together until it meets a choice: what costs no more
+ * than the floor is searched completely, for one key after the other, and where there is nothing
+ * the floor goes up. So the keys whose floor is the least go first, and those that can't beat the
+ * best choice are never searched.
  */
 final class FanProof {
-  private static final Pile.Cost ANY =
+  static final Pile.Cost ANY =
       new Pile.Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
 
-  private final FanPile pile;
-  private final PileTypes types;
-  private final List<List<FanWay>> ways;
-  private final int[] heads;
-  private final long limit;
-  private Pile.Cost floor;
-  private final Pile.Cost beat;
+  /** Where no choice was found up to so much sawn off, any will do. */
+  private static final long FAR = 32;
+
+  /** What part of the steps that are left one head by itself may take. */
+  private static final int ALONE = 40;
+
+  private final List<FanCase> cases;
+  private long limit;
   private FanDraft best;
+  private FanCase of;
+  private long more = 1;
   private long steps;
 
   /**
-   * @param ways by head: all ends of every striking point looked at
-   * @param floor no choice from those costs less
-   * @param best the best known, or null
-   * @param beat only what costs less than this is of use, or null
-   * @param limit how many steps it may take
+   * @param cases the heads with each choice of their keys
    */
-  FanProof(
-      FanPile pile,
-      PileTypes types,
-      List<List<FanWay>> ways,
-      Pile.Cost floor,
-      FanDraft best,
-      Pile.Cost beat,
-      long limit) {
-    this.pile = pile;
-    this.types = types;
-    this.ways = ways;
-    this.floor = floor;
-    this.best = best;
-    this.beat = beat == null ? ANY : beat;
-    this.limit = limit;
-    this.heads = new int[pile.heads().size()];
-    for (int h = 0; h < heads.length; h++) {
-      heads[h] = h;
+  FanProof(List<FanCase> cases) {
+    this.cases = cases;
+  }
+
+  /** Takes a choice into account. */
+  void know(FanDraft draft, FanCase one) {
+    if (draft != null && draft.betterThan(best)) {
+      best = draft;
+      of = one;
     }
   }
 
+  /** The best choice, or null. */
   FanDraft best() {
     return best;
   }
 
-  /** What no choice from the ways looked at costs less than. */
-  Pile.Cost floor() {
-    return floor;
+  /** Whose choice that is. */
+  FanCase of() {
+    return of;
   }
 
   long steps() {
     return steps;
   }
 
-  /** True where it is proved that nothing costs less than the best and what was to be beaten. */
-  boolean run() {
-    boolean open = true;
-    while (open && !met() && cap().sawn() > floor.sawn()) {
-      open = level(new Pile.Cost(floor.sawn() + 1, 0, 0), true);
-      if (open && cap().sawn() > floor.sawn()) {
-        floor = new Pile.Cost(floor.sawn() + 1, 0, floor.bearing());
+  /** What no choice costs less than. */
+  Pile.Cost floor() {
+    Pile.Cost least = cap();
+    for (FanCase c : cases) {
+      least = c.floor().compareTo(least) < 0 ? c.floor() : least;
+    }
+    return least;
+  }
+
+  /** Whether all striking points of all keys that may be better were looked at. */
+  boolean complete() {
+    return cases.stream().allMatch(c -> c.complete() || c.floor().compareTo(cap()) >= 0);
+  }
+
+  /**
+   * Raises the floor.
+   *
+   * @param most how many steps it may take
+   */
+  void run(long most) {
+    limit = steps + most;
+    cases.forEach(c -> c.stuck(false));
+    for (List<FanCase> open = open(); !open.isEmpty() && steps < limit; open = open()) {
+      Pile.Cost level = level(open);
+      boolean one = level.sawn() > open.get(0).floor().sawn();
+      more = one ? 2 * more : 1;
+      level(open, level, one);
+    }
+    List<FanCase> stuck = cases.stream().filter(this::may).toList();
+    for (int i = 0; i < stuck.size() && steps < limit; i++) {
+      FanCase c = stuck.get(i);
+      if (may(c)) {
+        search(c, cap(), false, (limit - steps) / (stuck.size() - i));
       }
-      open &= cap() != ANY || floor.sawn() < types.usable[types.size() - 1];
     }
-    while (open && !met() && cap().imbalance() > floor.imbalance()) {
-      open = level(new Pile.Cost(floor.sawn(), floor.imbalance() + 1, 0), false);
-      if (open && cap().imbalance() > floor.imbalance()) {
-        floor = new Pile.Cost(floor.sawn(), floor.imbalance() + 1, floor.bearing());
-      } else if (open) {
-        floor = cap();
+  }
+
+  private boolean may(FanCase c) {
+    return c.floor().compareTo(cap()) < 0;
+  }
+
+  /** Those that may be better and weren't cut off, the most promising first. */
+  private List<FanCase> open() {
+    List<FanCase> open = new ArrayList<>();
+    for (FanCase c : cases) {
+      if (may(c) && !c.stuck()) {
+        open.add(c);
       }
     }
-    if (met()) {
-      return true;
+    open.sort((a, b) -> a.floor().compareTo(b.floor()));
+    return open;
+  }
+
+  /** The next floor to be reached. */
+  private Pile.Cost level(List<FanCase> open) {
+    Pile.Cost low = open.get(0).floor();
+    Pile.Cost cap = cap();
+    if (best == null && more > FAR) {
+      return ANY;
     }
-    FanSearch last = search(cap(), limit - steps);
-    boolean all = last.run();
-    steps += last.steps();
-    best = last.best() == null ? best : last.best();
-    floor = all && cap() != ANY ? cap() : floor;
-    return all || met();
+    if (low.sawn() < cap.sawn()) {
+      long up = best == null ? more : Math.min(more, (cap.sawn() - low.sawn() + 1) / 2);
+      return new Pile.Cost(low.sawn() + up, 0, 0);
+    }
+    if (low.imbalance() < cap.imbalance()) {
+      return new Pile.Cost(low.sawn(), low.imbalance() + 1, 0);
+    }
+    return cap;
+  }
+
+  private void level(List<FanCase> open, Pile.Cost level, boolean one) {
+    for (int i = 0; i < open.size() && steps < limit; i++) {
+      FanCase c = open.get(i);
+      Pile.Cost cap = cap().compareTo(level) < 0 ? cap() : level;
+      if (c.floor().compareTo(cap) >= 0) {
+        continue;
+      }
+      long rest = limit - steps;
+      boolean found = search(c, cap, one, cases.size() == 1 ? rest / 2 : 2 * rest / (i + 3));
+      if (found && one) {
+        return;
+      }
+    }
+  }
+
+  /** Looks for a choice that costs less than so much; true where one was found. */
+  private boolean search(FanCase c, Pile.Cost cap, boolean one, long most) {
+    for (FanCase a : c.alone()) {
+      Pile.Cost others = c.alone(a);
+      alone(a, cap.plus(-others.sawn(), -others.imbalance(), -others.bearing()));
+    }
+    // Its floor may be found to be higher than it was known to be.
+    c.pile();
+    if (c.floor().compareTo(cap) >= 0) {
+      return false;
+    }
+    FanSearch search = c.search(cap, most);
+    Pile.Cost low = c.floor();
+    if (low.sawn() == cap.sawn() && low.imbalance() == cap.imbalance()) {
+      search.settled();
+    }
+    boolean all = (one ? search.untilFirst() : search).run();
+    steps += 1 + search.steps();
+    know(search.best(), c);
+    boolean found = search.best() != null;
+    if (all && !found) {
+      c.raise(cap);
+    } else if (all && !one) {
+      c.raise(search.best().cost());
+    }
+    c.stuck(!all);
+    return found;
+  }
+
+  /** Finds out whether a head with the pile to itself can cost less than so much. */
+  private void alone(FanCase a, Pile.Cost cap) {
+    a.pile();
+    if (a.stuck() || a.exact() || a.floor().compareTo(cap) >= 0) {
+      return;
+    }
+    FanSearch search = a.search(cap, (limit - steps) / ALONE);
+    boolean all = search.run();
+    steps += 1 + search.steps();
+    a.stuck(!all);
+    if (all) {
+      a.raise(search.best() == null ? cap : search.best().cost());
+      a.exact(search.best() != null);
+    }
   }
 
   /** What a choice must cost less than to be of use. */
   private Pile.Cost cap() {
-    return best == null || best.cost().compareTo(beat) >= 0 ? beat : best.cost();
-  }
-
-  private boolean met() {
-    return cap().compareTo(floor) <= 0;
-  }
-
-  private FanSearch search(Pile.Cost cap, long most) {
-    return new FanSearch(pile, types, heads, ways, types.count, cap, 0, most);
-  }
-
-  /** Looks for a choice that costs less than so much; true where all was looked at. */
-  private boolean level(Pile.Cost most, boolean one) {
-    Pile.Cost cap = cap().compareTo(most) < 0 ? cap() : most;
-    FanSearch search = search(cap, (limit - steps) / 2);
-    boolean all = (one ? search.untilFirst() : search).run();
-    steps += search.steps();
-    best = search.best() == null ? best : search.best();
-    return all;
+    return best == null ? ANY : best.cost();
   }
 }

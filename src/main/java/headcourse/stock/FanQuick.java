@@ -106,7 +106,7 @@ final class FanQuick {
         return found;
       }
     }
-    FanSearch search = search(h, ways.get(h).all(left), left, ANY, 1, LONG).untilFirst();
+    FanSearch search = search(h, ways.get(h).all(), left, ANY, 1, LONG).untilFirst();
     search.run();
     steps += search.steps();
     return search.best();
@@ -154,7 +154,7 @@ final class FanQuick {
       this.h = h;
       this.left = left;
       this.aims = ways.get(h).aims(MOST);
-      this.aimed = ways.get(h).new Aimed(left);
+      this.aimed = ways.get(h).new Aimed(types, left);
     }
 
     /** A choice for the nearest ends with no more sawn off, and sides no more apart. */

@@ -15,6 +15,7 @@ final class FanReach {
   final int lastEnd;
   private final int fewest;
   private final int most;
+  private final FanTail tail;
   private final int[][] sawn;
   private final long[][] off;
   private long work;
@@ -24,22 +25,31 @@ final class FanReach {
    * @param waste by extent: what is sawn off the shortest pieces that hold it, for all copies
    * @param firstEnd the least foot aimed at
    * @param lastEnd the greatest
-   * @param fewest the least number of stones aimed at
-   * @param most the greatest
+   * @param each how many stones stand on the side, or 0 where that is open
+   * @param tail what is known of its later stones, or null
    */
-  FanReach(FanRows rows, int[] waste, int firstEnd, int lastEnd, int fewest, int most) {
+  FanReach(FanRows rows, int[] waste, int firstEnd, int lastEnd, int each, FanTail tail) {
     this.rows = rows;
     this.firstEnd = Math.max(firstEnd, rows.first());
     this.lastEnd = Math.min(lastEnd, rows.lastEnd());
-    this.fewest = fewest;
-    this.most = Math.min(most, rows.most);
-    this.sawn = new int[Math.max(0, this.most) + 1][rows.last + 1];
-    this.off = new long[Math.max(0, this.most) + 1][rows.last + 1];
-    for (int i = 0; i < sawn.length; i++) {
+    this.fewest = Math.max(1, each);
+    this.most = rows.most;
+    int own = rows.rules() - 1;
+    int from = own * (rows.min + rows.joint);
+    this.tail =
+        tail != null
+            ? tail
+            : new FanTail(
+                rows, waste, this.firstEnd, this.lastEnd, each, Math.min(from, rows.last));
+    this.work = tail != null ? 0 : this.tail.work();
+    this.sawn = new int[own][];
+    this.off = new long[own][];
+    for (int i = own - 1; i >= 0; i--) {
+      int feet = Math.min(rows.last, i * (Math.max(rows.min, rows.max) + rows.joint)) + 1;
+      sawn[i] = new int[feet];
+      off[i] = new long[feet];
       Arrays.fill(sawn[i], NEVER);
       Arrays.fill(off[i], Long.MAX_VALUE / 4);
-    }
-    for (int i = this.most - 1; i >= 0; i--) {
       fill(i, waste);
     }
   }
@@ -47,8 +57,7 @@ final class FanReach {
   private void fill(int i, int[] waste) {
     int low = i * (rows.min + rows.joint);
     long high = Math.min((long) i * (rows.max + rows.joint), lastEnd - rows.joint - rows.min);
-    long least = firstEnd - (long) (most - i) * (rows.max + rows.joint);
-    for (int f = (int) Math.max(low, least); f <= high; f++) {
+    for (int f = low; f <= high; f++) {
       short[] on = rows.on(i + 1, f);
       short[] ends = rows.ends(i + 1, f);
       int best = NEVER;
@@ -59,9 +68,10 @@ final class FanReach {
           best = Math.min(best, waste[ends[w]]);
           near = Math.min(near, rows.off(outer));
         }
-        if (on[w] >= 0 && sawn[i + 1][outer] < NEVER) {
-          best = Math.min(best, waste[on[w]] + sawn[i + 1][outer]);
-          near = Math.min(near, off[i + 1][outer]);
+        int rest = on[w] < 0 ? NEVER : sawn(i + 1, outer);
+        if (rest < NEVER) {
+          best = Math.min(best, waste[on[w]] + rest);
+          near = Math.min(near, off(i + 1, outer));
         }
       }
       work += on.length;
@@ -77,12 +87,18 @@ final class FanReach {
 
   /** The least to be sawn off from joint {@code i} on; {@link #NEVER} where no end is reached. */
   int sawn(int i, int foot) {
-    return i > most ? NEVER : sawn[i][foot];
+    if (i >= most) {
+      return NEVER;
+    }
+    return i < sawn.length ? sawn[i][foot] : tail.sawn(i, rows.start() + foot);
   }
 
   /** The least that the bearing is off, pm. */
   long off(int i, int foot) {
-    return i > most ? Long.MAX_VALUE / 4 : off[i][foot];
+    if (i >= most) {
+      return Long.MAX_VALUE / 4;
+    }
+    return i < off.length ? off[i][foot] : tail.off(i, rows.start() + foot);
   }
 
   long work() {

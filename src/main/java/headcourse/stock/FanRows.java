@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * One side of a head with the extents of all stones that may stand on it: feet are counted from the
- * key's joint, and what may not be is −1. Worked out foot by foot as they are asked for.
+ * key's joint, and what may not be is −1. Worked out foot by foot as they are asked for. Where
+ * joints follow one rule whatever the key, what is worked out beside one key serves all.
  */
 final class FanRows {
   static final short NOT = -1;
@@ -23,9 +24,18 @@ final class FanRows {
   private final long start;
   private final int longest;
   private final int rules;
-  private final short[][][] on;
-  private final short[][][] ends;
+
+  /** Of the first stones, by index and foot. */
+  private final short[][][] firstOn;
+
+  private final short[][][] firstEnds;
+
+  /** Of those that follow one rule, by foot from the base on. */
+  private final short[][] on;
+
+  private final short[][] ends;
   private final byte[] stands;
+  private final long base;
   private long work;
 
   /**
@@ -33,8 +43,8 @@ final class FanRows {
    * @param side its side
    * @param longest usable length of the longest piece
    * @param pieces how many pieces there are
-   * @param like the other side, where its joints may stand at the same places and it reaches as
-   *     far, or null
+   * @param like a side whose joints may stand at the same places, perhaps beside another key, and
+   *     which reaches as far, or null
    */
   FanRows(FanPile.Head head, PileSide side, long longest, int pieces, FanRows like) {
     this.side = side;
@@ -44,31 +54,58 @@ final class FanRows {
     this.max = (int) Math.min(head.max(), longest);
     // Extents are kept short; no piece is so long.
     this.longest = (int) Math.min(longest, Short.MAX_VALUE);
-    this.last = like != null ? like.last : Math.max(0, lastEnd());
+    this.base = like != null ? like.base : Math.min(0, start);
+    long far = like != null ? like.start + like.last : Math.max(start, side.lastEnd());
+    this.last = (int) (far - start);
     int fill = Math.min(pieces / head.copies(), last / Math.max(1, min + joint));
     this.most = head.eachSide() > 0 ? Math.min(fill, head.eachSide()) : fill;
     this.rules = Math.max(1, side.regularFrom());
-    this.on = like != null ? like.on : new short[rules + 1][last + 1][];
-    this.stands = like != null ? like.stands : new byte[last + 1];
-    this.ends = new short[rules + 1][last + 1][];
+    this.firstOn = new short[rules][][];
+    this.firstEnds = new short[rules][][];
+    int feet = (int) (far - base) + 1;
+    this.on = like != null ? like.on : new short[feet][];
+    this.stands = like != null ? like.stands : new byte[feet];
+    this.ends = like != null && like.side.sameEnds(side) ? like.ends : new short[feet][];
+  }
+
+  /** Whether what is worked out here serves a side. */
+  boolean serves(PileSide other) {
+    return side.sameJoints(other)
+        && rules == Math.max(1, other.regularFrom())
+        && other.lastEnd() <= start + last
+        && other.start() >= base;
   }
 
   /** Extents of stone {@code index} from a foot to a joint, by width from the least. */
   short[] on(int index, int foot) {
-    int r = Math.min(index, rules);
-    if (on[r][foot] == null) {
-      on[r][foot] = joints(r, foot);
+    if (index < rules) {
+      firstOn[index] = firstOn[index] == null ? new short[last + 1][] : firstOn[index];
+      if (firstOn[index][foot] == null) {
+        firstOn[index][foot] = joints(index, foot);
+      }
+      return firstOn[index][foot];
     }
-    return on[r][foot];
+    int at = (int) (start + foot - base);
+    if (on[at] == null) {
+      on[at] = joints(rules, foot);
+    }
+    return on[at];
   }
 
   /** Extents of stone {@code index} from a foot to the end, by width from the least. */
   short[] ends(int index, int foot) {
-    int r = Math.min(index, rules);
-    if (ends[r][foot] == null) {
-      ends[r][foot] = toEnds(r, foot);
+    if (index < rules) {
+      firstEnds[index] = firstEnds[index] == null ? new short[last + 1][] : firstEnds[index];
+      if (firstEnds[index][foot] == null) {
+        firstEnds[index][foot] = toEnds(index, foot);
+      }
+      return firstEnds[index][foot];
     }
-    return ends[r][foot];
+    int at = (int) (start + foot - base);
+    if (ends[at] == null) {
+      ends[at] = toEnds(rules, foot);
+    }
+    return ends[at];
   }
 
   private short[] row(int foot) {
@@ -94,10 +131,11 @@ final class FanRows {
     if (index < rules) {
       return side.jointStands(index, start + foot);
     }
-    if (stands[foot] == 0) {
-      stands[foot] = (byte) (side.jointStands(index, start + foot) ? 1 : -1);
+    int at = (int) (start + foot - base);
+    if (stands[at] == 0) {
+      stands[at] = (byte) (side.jointStands(index, start + foot) ? 1 : -1);
     }
-    return stands[foot] > 0;
+    return stands[at] > 0;
   }
 
   private short[] toEnds(int index, int foot) {
@@ -128,6 +166,16 @@ final class FanRows {
   /** The greatest foot where it may end. */
   int lastEnd() {
     return (int) (side.lastEnd() - side.start());
+  }
+
+  /** How many places its tables have. */
+  long cells() {
+    return (long) (last + 1) * Math.max(1, max - min + 1);
+  }
+
+  /** Foot of the key's joint. */
+  long start() {
+    return start;
   }
 
   /** From this stone on, all follow one rule. */

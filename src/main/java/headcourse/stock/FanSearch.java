@@ -3,9 +3,7 @@ package headcourse.stock;
 import headcourse.stock.PileDraft.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Complete search over the ways, stones and pieces of some heads, outwards from the key; where the
@@ -14,8 +12,6 @@ import java.util.Map;
  * reached before with the same pieces left and no dearer.
  */
 final class FanSearch {
-  private static final int MEMORY = 120_000;
-
   private final FanPile pile;
   private final PileTypes types;
   private final int[] heads;
@@ -25,8 +21,9 @@ final class FanSearch {
   private final long limit;
   private final boolean remembers;
   private final int[] shortest;
-  private final Map<Place, Pile.Cost> seen = new HashMap<>();
+  private final SeenPlaces seen = new SeenPlaces();
   private final Pile.Cost[] ahead;
+  private final long[] unlike;
   private final FanWay[] way;
   private final int[] at;
   private final List<List<List<Slot>>> rows = new ArrayList<>();
@@ -34,6 +31,7 @@ final class FanSearch {
   private FanDraft best;
   private boolean first;
   private boolean boxed;
+  private boolean settled;
   private long steps;
 
   /**
@@ -66,6 +64,7 @@ final class FanSearch {
     this.way = new FanWay[heads.length];
     this.at = new int[heads.length];
     this.ahead = new Pile.Cost[heads.length + 1];
+    this.unlike = new long[heads.length + 1];
     ahead[heads.length] = Pile.Cost.NONE;
     for (int h = heads.length - 1; h >= 0; h--) {
       ahead[h] = ahead[h + 1].plus(least(h, true), 0, least(h, false));
@@ -116,9 +115,29 @@ final class FanSearch {
     return steps > limit || first && best != null;
   }
 
+  /** Takes into account what each head costs at least with the pile to itself. */
+  FanSearch over(List<Pile.Cost> alone) {
+    for (int h = heads.length - 1; h >= 0; h--) {
+      Pile.Cost one = alone.get(h);
+      long sawn = Math.max(ahead[h].sawn(), ahead[h + 1].sawn() + one.sawn());
+      // Sides differ by so much where no more is sawn off than must be.
+      boolean least = sawn == ahead[h + 1].sawn() + one.sawn();
+      unlike[h] = least ? unlike[h + 1] + one.imbalance() : 0;
+      ahead[h] = new Pile.Cost(sawn, 0, ahead[h].bearing());
+    }
+    return this;
+  }
+
+  /** Takes it as known that nothing saws off less than the limit, or has sides more alike. */
+  FanSearch settled() {
+    settled = true;
+    return this;
+  }
+
   /** Whether what costs at least so much is of no use. */
   private boolean dear(long sawn, long imbalance, long off) {
     return sawn > cap.sawn()
+        || settled && off >= cap.bearing()
         || boxed && imbalance > cap.imbalance()
         || sawn == cap.sawn()
             && (imbalance > cap.imbalance()
@@ -126,7 +145,8 @@ final class FanSearch {
   }
 
   private void begin(int h, long sawn, long imbalance, long off) {
-    if (stopped() || dear(sawn + ahead[h].sawn(), imbalance, off + ahead[h].bearing())) {
+    if (stopped()
+        || dear(sawn + ahead[h].sawn(), imbalance + unlike[h], off + ahead[h].bearing())) {
       return;
     }
     if (h == heads.length) {
@@ -167,7 +187,14 @@ final class FanSearch {
     }
     boolean level = !head.mirror() || nl == nr || ended[0] || ended[1];
     long apart = head.mirror() && nl == nr ? imbalance + apart(h, foot, ended) : imbalance;
-    if (stopped() || dear(lowSawn, apart, lowOff)) {
+    if (stopped() || dear(lowSawn, apart + unlike[h + 1], lowOff)) {
+      return;
+    }
+    // Where the bearings can't be less off, the sides must be more alike.
+    long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
+    near -= lowSawn == cap.sawn() ? unlike[h + 1] : 0;
+    boolean whole = lowSawn == cap.sawn() && lowSawn == sawn + ahead[h + 1].sawn();
+    if (whole && nl == nr && !ended[0] && !ended[1] && !paired(h, nl, foot, near)) {
       return;
     }
     if (remembers && level && again(h, foot, ended, new Pile.Cost(sawn, imbalance, off))) {
@@ -175,8 +202,6 @@ final class FanSearch {
     }
     int s = ended[0] ? 1 : !head.mirror() || ended[1] || nl <= nr ? 0 : 1;
     s = ended[1] ? 0 : s;
-    // Where the bearings can't be less off, the sides must be more alike.
-    long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
     long room = cap.sawn() - lowSawn;
     boolean pairs = head.mirror() && nl == nr && !ended[0] && !ended[1];
     FanPartners partners = pairs && (room == 0 || boxed) ? partners(h, foot[1], room, near) : null;
@@ -261,6 +286,16 @@ final class FanSearch {
     return head(h).copies() * Math.min(gap, l.rows.min);
   }
 
+  /** Whether the sides may be so near alike with nothing sawn off, as far as that is known. */
+  private boolean paired(int h, int stones, int[] foot, long near) {
+    FanPairs pairs = way[h].pairs();
+    FanRows l = way[h].left().rows;
+    long start = l.start();
+    return pairs == null
+        || stones < l.rules() - 1
+        || pairs.within(stones, start + foot[0], start + foot[1], near / head(h).copies());
+  }
+
   /**
    * Width of the stone across, 0 where there will be none, −1 where it is not known or of no
    * matter.
@@ -302,18 +337,6 @@ final class FanSearch {
     mine.remove(mine.size() - 1);
   }
 
-  private record Place(long[] numbers) {
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof Place p && Arrays.equals(numbers, p.numbers);
-    }
-
-    @Override
-    public int hashCode() {
-      return Arrays.hashCode(numbers);
-    }
-  }
-
   private boolean again(int h, int[] foot, boolean[] ended, Pile.Cost cost) {
     long[] n = new long[left.length / 4 + 4];
     for (int t = 0; t < left.length; t++) {
@@ -334,14 +357,6 @@ final class FanSearch {
       long index = head.eachSide() > 0 ? size : Math.min(size, way[h].side(s).rows.rules());
       n[k++] = (long) (ended[s] ? 0xFFFFFF : foot[s]) << 40 | index << 24 | before;
     }
-    Place place = new Place(n);
-    Pile.Cost before = seen.get(place);
-    if (before != null && before.compareTo(cost) <= 0) {
-      return true;
-    }
-    if (before != null || seen.size() < MEMORY) {
-      seen.put(place, cost);
-    }
-    return false;
+    return seen.again(new SearchState(n), cost);
   }
 }

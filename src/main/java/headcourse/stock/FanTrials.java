@@ -108,6 +108,9 @@ final class FanTrials {
       found.add(new FanTrial(width, end, picked.clone(), sawn, order(width, sawn + rest)));
       return;
     }
+    if (extent >= from.length) {
+      return;
+    }
     for (int t = copy == 0 ? from[extent] : picked[copy - 1]; t < types.size(); t++) {
       long off = types.usable[t] - extent;
       if (left[t] == 0 || !types.fits.get(t).get(h)) {

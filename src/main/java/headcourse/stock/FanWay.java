@@ -7,8 +7,9 @@ package headcourse.stock;
  * @param sawn what is sawn off the keys
  * @param left what the left side can do
  * @param right what the right side can do
+ * @param pairs what both can do together where they are to be alike, or null where not known
  */
-record FanWay(int fan, long sawn, FanReach left, FanReach right) {
+record FanWay(int fan, long sawn, FanReach left, FanReach right, FanPairs pairs) {
   FanReach side(int s) {
     return s == 0 ? left : right;
   }

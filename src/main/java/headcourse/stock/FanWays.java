@@ -12,33 +12,25 @@ import java.util.Map;
  * the target are.
  */
 final class FanWays {
-  /** Stones whose extents are kept: feet by widths by striking points. */
-  private static final long ROOM = 12_000_000;
-
   private final FanPile.Head head;
   private final int h;
-  private final PileTypes types;
-  private final int pieces;
-  private final long longest;
+  private final FanStore store;
   private final List<FanRows[]> rows = new ArrayList<>();
   private final List<Integer> fans = new ArrayList<>();
+  private List<FanWay> all;
   private List<Aim> aims;
   private long work;
 
   /**
+   * @param head the head
+   * @param store what is worked out for it whatever its key
    * @param h which head
    * @param most how many striking points are looked at at most
    */
-  FanWays(FanPile pile, PileTypes types, int h, int most) {
-    this.head = pile.heads().get(h);
+  FanWays(FanPile.Head head, FanStore store, int h, int most) {
+    this.head = head;
     this.h = h;
-    this.types = types;
-    this.pieces = pile.pieces().size();
-    long far = 0;
-    for (int t = 0; t < types.size(); t++) {
-      far = types.fits.get(t).get(h) ? Math.max(far, types.usable[t]) : far;
-    }
-    this.longest = far;
+    this.store = store;
     List<Integer> order = new ArrayList<>();
     for (int f = 0; f < head.fans().size(); f++) {
       order.add(f);
@@ -46,34 +38,14 @@ final class FanWays {
     order.sort(
         Comparator.comparingLong((Integer f) -> leastOff(head.fans().get(f)))
             .thenComparing(f -> f));
-    long room = ROOM;
     for (int f : order) {
-      FanPile.Fan fan = head.fans().get(f);
-      FanRows[] both = both(fan);
-      FanRows l = both[0];
-      FanRows r = both[1];
-      room -= cells(l) + (fan.left().sameJoints(fan.right()) ? 0 : cells(r));
-      if ((room < 0 || fans.size() == most) && !fans.isEmpty()) {
+      FanRows[] both = fans.size() == most ? null : store.both(head.fans().get(f));
+      if (both == null) {
         break;
       }
       fans.add(f);
       rows.add(both);
     }
-  }
-
-  private FanRows[] both(FanPile.Fan fan) {
-    int far = fan.left().lastEnd() >= fan.right().lastEnd() ? 0 : 1;
-    FanRows one = new FanRows(head, fan.side(far), longest, pieces, null);
-    FanRows two = one;
-    if (!fan.left().equals(fan.right())) {
-      FanRows like = fan.left().sameJoints(fan.right()) ? one : null;
-      two = new FanRows(head, fan.side(1 - far), longest, pieces, like);
-    }
-    return far == 0 ? new FanRows[] {one, two} : new FanRows[] {two, one};
-  }
-
-  private static long cells(FanRows r) {
-    return (long) (r.last + 1) * Math.max(1, r.max - r.min + 1);
   }
 
   private static long leastOff(FanPile.Fan fan) {
@@ -98,44 +70,21 @@ final class FanWays {
     return fans.get(k);
   }
 
-  /** What is sawn off the shortest pieces at hand that hold an extent, for all copies. */
-  int[] waste(int[] left) {
-    int[] waste = new int[(int) longest + 1];
-    for (int e = 0; e < waste.length; e++) {
-      int need = head.copies();
-      long off = 0;
-      for (int t = 0; t < types.size() && need > 0; t++) {
-        if (types.usable[t] >= e && types.fits.get(t).get(h)) {
-          int take = Math.min(need, left[t]);
-          off += take * (types.usable[t] - e);
-          need -= take;
-        }
-      }
-      waste[e] = need > 0 ? FanReach.NEVER : (int) off;
+  /** All ends of every striking point looked at, as if all pieces of the yard were at hand. */
+  List<FanWay> all() {
+    if (all != null) {
+      return all;
     }
-    return waste;
-  }
-
-  /** All ends of every striking point looked at. */
-  List<FanWay> all(int[] left) {
-    int[] waste = waste(left);
     List<FanWay> out = new ArrayList<>();
     for (int k = 0; k < fans.size(); k++) {
       FanRows l = rows(k, 0);
       FanRows r = rows(k, 1);
-      FanReach lr = reach(l, waste, l.first(), l.last);
-      FanReach rr = l == r ? lr : reach(r, waste, r.first(), r.last);
-      out.add(new FanWay(fan(k), head.fans().get(fan(k)).sawn(), lr, rr));
+      FanReach lr = store.reach(l);
+      FanReach rr = l == r ? lr : store.reach(r);
+      out.add(new FanWay(fan(k), head.fans().get(fan(k)).sawn(), lr, rr, store.pairs(l, r)));
     }
-    return out;
-  }
-
-  private FanReach reach(FanRows r, int[] waste, int first, int last) {
-    int fewest = Math.max(1, head.eachSide());
-    FanReach reach = new FanReach(r, waste, first, last, fewest, r.most);
-    // An entry of the table takes less than an extent.
-    work += reach.work() / 5;
-    return reach;
+    all = List.copyOf(out);
+    return all;
   }
 
   /** Ends aimed at on both sides. */
@@ -170,8 +119,8 @@ final class FanWays {
     private final int[] waste;
     private final Map<List<Integer>, FanReach> known = new HashMap<>();
 
-    Aimed(int[] left) {
-      this.waste = waste(left);
+    Aimed(PileTypes types, int[] left) {
+      this.waste = FanStore.waste(head, types, h, left, store.longest());
     }
 
     FanWay of(Aim aim) {
@@ -179,22 +128,25 @@ final class FanWays {
           fan(aim.k),
           head.fans().get(fan(aim.k)).sawn(),
           one(aim.k, 0, aim.left),
-          one(aim.k, 1, aim.right));
+          one(aim.k, 1, aim.right),
+          store.pairs(rows(aim.k, 0), rows(aim.k, 1)));
     }
 
     private FanReach one(int k, int s, int end) {
       int side = rows(k, 0) == rows(k, 1) ? 0 : s;
       FanRows r = rows(k, side);
-      return known.computeIfAbsent(List.of(k, side, end), x -> reach(r, waste, end, end));
+      return known.computeIfAbsent(List.of(k, side, end), x -> reach(r, waste, end));
     }
   }
 
-  /** How much was worked out. */
+  private FanReach reach(FanRows r, int[] waste, int end) {
+    FanReach reach = new FanReach(r, waste, end, end, head.eachSide(), null);
+    work += reach.work() / 5;
+    return reach;
+  }
+
+  /** How much was worked out, what goes into the store aside. */
   long work() {
-    long all = work;
-    for (FanRows[] r : rows) {
-      all += r[0].work() + (r[0] == r[1] ? 0 : r[1].work());
-    }
-    return all;
+    return work;
   }
 }

@@ -9,15 +9,19 @@ import java.util.List;
  */
 final class FewestChanges {
   private final List<ChangeProblem> ways;
+  private final int beyond;
   private final long limit;
   private long steps;
 
   /**
    * @param ways the problem for each way in which keys may be: as planned first
+   * @param beyond fewest changes in a way that is not among them; {@link Integer#MAX_VALUE} where
+   *     there is no other
    * @param limit how many steps it may take
    */
-  FewestChanges(List<ChangeProblem> ways, long limit) {
+  FewestChanges(List<ChangeProblem> ways, int beyond, long limit) {
     this.ways = List.copyOf(ways);
+    this.beyond = beyond;
     this.limit = limit;
   }
 
@@ -35,8 +39,10 @@ final class FewestChanges {
   Result solve() {
     int least = ways.stream().mapToInt(FewestChanges::forced).min().orElse(0);
     int most = ways.stream().mapToInt(p -> p.free() ? 0 : p.all()).max().orElse(0);
-    boolean sure = true;
+    int sure = least;
+    boolean all = true;
     for (int k = least; k <= most; k++) {
+      all &= k < beyond;
       Found best = null;
       int way = -1;
       for (int v = 0; v < ways.size() && steps <= limit; v++) {
@@ -44,19 +50,20 @@ final class FewestChanges {
           continue;
         }
         ChangeSearch search = new ChangeSearch(ways.get(v), best, limit - steps);
-        sure &= search.run(k);
+        all &= search.run(k);
         steps += search.steps();
         if (search.best() != best) {
           best = search.best();
           way = v;
         }
       }
-      sure &= steps <= limit;
-      if (best != null || !sure) {
-        return new Result(way, best, k, sure, steps);
+      all &= steps <= limit;
+      if (best != null || steps > limit) {
+        return new Result(way, best, sure, all, steps);
       }
+      sure = all ? k + 1 : sure;
     }
-    return new Result(-1, null, most, sure, steps);
+    return new Result(-1, null, sure, all && beyond > most, steps);
   }
 
   private static int forced(ChangeProblem p) {

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Turns a packing by types into parts on numbered blanks. */
+/** Turns a packing by types into lots on numbered blanks. */
 final class Filling {
   private final Job job;
   private final Yard yard;
@@ -26,7 +26,7 @@ final class Filling {
   private final Sequencer sequencer;
 
   /**
-   * @param home by part: its blank; those without one get theirs here
+   * @param home by lot: its blank; those without one get theirs here
    * @param blanks the blanks so far; new ones are added
    * @param unavailable pieces that must not be taken
    */
@@ -72,7 +72,7 @@ final class Filling {
         CutBlank on = open.get(index - numbers.length);
         List<Cut> cuts = new ArrayList<>(on.cuts());
         double used = cut(on.id(), load, yard.end(on), cuts);
-        put(on.id(), on.stock(), on.length(), cuts, on.waste().minus(Length.mm(used)));
+        blanks.put(on.id(), on.with(cuts, on.waste().minus(Length.mm(used))));
         continue;
       }
       Stock.Item item = job.stock().items().get(index);
@@ -82,12 +82,8 @@ final class Filling {
       } while (unavailable.contains(id));
       List<Cut> cuts = new ArrayList<>();
       double used = cut(id, load, Length.ZERO, cuts);
-      put(id, item.mark(), item.length(), cuts, item.length().minus(Length.mm(used)));
+      blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
     }
-  }
-
-  private void put(String id, String stock, Length length, List<Cut> cuts, Length waste) {
-    blanks.put(id, new CutBlank(id, stock, length, cuts, waste));
   }
 
   /** Lays parts side by side from a place on; gives the length that ends up in stones, mm. */
@@ -100,10 +96,14 @@ final class Filling {
       int node = order.get(i);
       int n = waiting.get(problem.nesting().typeOf[node]).remove();
       home.set(n, id);
-      Part p = yard.part(n);
+      Lot lot = yard.lot(n);
       Length at = from.plus(clean).plus(new Length(starts[i] * 1000));
-      cuts.add(new Cut(p.stone(), p.of(), at, p.extent(), problem.nesting().turned[node]));
-      used += p.profile().meanWidth();
+      boolean turned = problem.nesting().turned[node];
+      for (int k = 0; k < lot.parts().size(); k++) {
+        Part p = lot.parts().get(k);
+        cuts.add(new Cut(p.stone(), p.of(), at, lot.up(k), p.face(), p.extent(), turned));
+      }
+      used += lot.profile().meanWidth();
     }
     return used;
   }

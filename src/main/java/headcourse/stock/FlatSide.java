@@ -122,9 +122,17 @@ final class FlatSide implements PileSide {
   @Override
   public boolean sameJoints(PileSide other) {
     return other instanceof FlatSide f
-        && f.start() == start()
         && f.joint == joint
-        && f.lines.striking() == lines.striking();
+        && f.lines.striking() == lines.striking()
+        && f.regularFrom() == regularFrom();
+  }
+
+  @Override
+  public boolean sameEnds(PileSide other) {
+    return other instanceof FlatSide f
+        && f.first == first
+        && f.lines.striking() == lines.striking()
+        && java.util.Arrays.equals(f.off, off);
   }
 
   @Override
@@ -166,12 +174,15 @@ final class FlatSide implements PileSide {
   /** Two sides of a head with the same joint lines and ends are alike. */
   @Override
   public boolean equals(Object o) {
-    return o instanceof FlatSide f
-        && f.ends.equals(ends)
-        && f.joint == joint
-        && f.start() == start()
-        && f.lines.striking() == lines.striking()
-        && java.util.Arrays.equals(f.off, off);
+    // Asked often, and mostly of one and the same.
+    return this == o
+        || o instanceof FlatSide f
+            && f.first == first
+            && f.joint == joint
+            && f.start() == start()
+            && f.lines.striking() == lines.striking()
+            && java.util.Arrays.equals(f.off, off)
+            && f.ends.equals(ends);
   }
 
   @Override

@@ -3,7 +3,6 @@ package headcourse.stock;
 import headcourse.stock.ChangeProblem.Found;
 import headcourse.stock.ChangeProblem.Price;
 import headcourse.stock.ChangeProblem.Rows;
-import headcourse.stock.PieceMatch.Demand;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +11,9 @@ import java.util.List;
  * mirrored head has as many stones there on both sides, else by a complete search.
  */
 final class FreshRest {
+  /** How many choices of pieces for the keys are looked at. */
+  private static final int CHOICES = 60;
+
   private final ChangeProblem problem;
   private final long limit;
 
@@ -25,7 +27,9 @@ final class FreshRest {
   }
 
   FewestChanges.Result solve() {
-    return whole() ? asPile() : new FewestChanges(List.of(problem), limit).solve();
+    return whole()
+        ? asPile()
+        : new FewestChanges(List.of(problem), Integer.MAX_VALUE, limit).solve();
   }
 
   /** Whether the rest is a pile and heads by itself. */
@@ -39,37 +43,41 @@ final class FreshRest {
   }
 
   private FewestChanges.Result asPile() {
-    PieceMatch match = new PieceMatch(problem.pieces());
-    List<Demand> keys = new ArrayList<>();
-    List<Integer> of = new ArrayList<>();
-    for (int h = 0; h < problem.heads().size(); h++) {
+    int n = problem.heads().size();
+    long[] widths = new long[n];
+    int[] copies = new int[n];
+    for (int h = 0; h < n; h++) {
       Rows head = problem.heads().get(h);
-      for (int c = 0; head.key() != null && c < head.copies(); c++) {
-        keys.add(new Demand(head.key().width(), h, true));
-        of.add(h);
+      widths[h] = head.key() == null ? -1 : head.key().width();
+      copies[h] = head.copies();
+    }
+    KeyPieces.Choices keys = KeyPieces.of(problem.pieces(), widths, copies, CHOICES);
+    FewestChanges.Result best = null;
+    boolean proved = keys.complete();
+    long steps = 0;
+    for (KeyPieces.Choice c : keys.all()) {
+      if (best != null && c.sawn() > best.found().price().cost().sawn()) {
+        break;
+      }
+      FewestChanges.Result r = answer(c, Math.max(1, limit - steps));
+      steps += r.steps();
+      proved &= r.proved();
+      if (r.found() != null
+          && (best == null || r.found().price().compareTo(best.found().price()) < 0)) {
+        best = r;
       }
     }
-    boolean[] held = new boolean[problem.pieces().size()];
-    int[] taken = match.match(keys, held);
-    if (taken == null) {
-      return new FewestChanges.Result(-1, null, 0, true, 0);
-    }
-    long sawn = 0;
-    List<int[]> keyPieces = new ArrayList<>();
-    for (int h = 0; h < problem.heads().size(); h++) {
-      Rows head = problem.heads().get(h);
-      keyPieces.add(head.key() == null ? null : new int[head.copies()]);
-    }
-    int[] next = new int[problem.heads().size()];
-    for (int d = 0; d < taken.length; d++) {
-      held[taken[d]] = true;
-      keyPieces.get(of.get(d))[next[of.get(d)]++] = taken[d];
-      sawn += match.usable(taken[d]) - keys.get(d).extent();
-    }
-    return answer(held, keyPieces, sawn);
+    return new FewestChanges.Result(
+        best == null ? -1 : 0, best == null ? null : best.found(), 0, proved, steps);
   }
 
-  private FewestChanges.Result answer(boolean[] held, List<int[]> keyPieces, long sawn) {
+  private FewestChanges.Result answer(KeyPieces.Choice keys, long steps) {
+    boolean[] held = new boolean[problem.pieces().size()];
+    for (int[] of : keys.keys()) {
+      for (int c = 0; of != null && c < of.length; c++) {
+        held[of[c]] = true;
+      }
+    }
     List<Integer> free = new ArrayList<>();
     List<Pile.Piece> pieces = new ArrayList<>();
     for (int i = 0; i < held.length; i++) {
@@ -97,7 +105,7 @@ final class FreshRest {
               alike ? h.left().side() : new CountedSide(h.left().side(), h.left().each()),
               alike ? h.right().side() : new CountedSide(h.right().side(), h.right().each())));
     }
-    Pile.Answer a = PileSolver.solve(new Pile(pieces, heads), limit);
+    Pile.Answer a = PileSolver.solve(new Pile(pieces, heads), steps);
     if (a.heads().isEmpty()) {
       return new FewestChanges.Result(-1, null, 0, a.proved(), a.steps());
     }
@@ -105,7 +113,7 @@ final class FreshRest {
     for (Pile.Chosen c : a.heads()) {
       sides.add(List.of(back(c.left(), free), back(c.right(), free)));
     }
-    Found found = new Found(keyPieces, sides, 0, new Price(0, a.cost().plus(sawn, 0, 0)));
+    Found found = new Found(keys.keys(), sides, 0, new Price(0, a.cost().plus(keys.sawn(), 0, 0)));
     return new FewestChanges.Result(0, found, 0, a.proved(), a.steps());
   }
 

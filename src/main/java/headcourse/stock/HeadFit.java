@@ -59,8 +59,9 @@ final class HeadFit {
    * Looks for rows.
    *
    * @param cap they may cost no more than this
+   * @param limit how many steps it may take, more or less
    */
-  void run(Pile.Cost cap) {
+  void run(Pile.Cost cap, long limit) {
     long length = length();
     long left = sides[0].reached();
     long right = sides[1].reached();
@@ -72,7 +73,10 @@ final class HeadFit {
         any |=
             left - l >= sides[0].row.side.firstEnd()
                 && right - off + l >= sides[1].row.side.firstEnd();
-        if (sides[0].reaches(left - l) && sides[1].reaches(right - off + l)) {
+        boolean reaches = sides[0].reaches(left - l) && sides[1].reaches(right - off + l);
+        if (reaches && steps > limit) {
+          sure = false;
+        } else if (reaches) {
           ends(left - l, right - off + l, length, cap);
         }
       }

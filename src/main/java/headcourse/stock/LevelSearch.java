@@ -18,6 +18,7 @@ final class LevelSearch {
   private final Pile pile;
   private final PileTypes types;
   private final long limit;
+  private final Effort effort;
   private final List<SweepBounds> numbers = new ArrayList<>();
   private PileDraft best;
   private Pile.Cost floor;
@@ -39,9 +40,11 @@ final class LevelSearch {
   /**
    * @param best the best known, or null
    * @param limit how many steps it may take
+   * @param effort how they are shared out
    */
-  LevelSearch(Pile pile, PileTypes types, PileDraft best, long limit) {
+  LevelSearch(Pile pile, PileTypes types, PileDraft best, long limit, Effort effort) {
     this.best = best;
+    this.effort = effort;
     this.pile = pile;
     this.types = types;
     this.limit = limit;
@@ -124,7 +127,7 @@ final class LevelSearch {
       long cap = row.alone() + more;
       PileSweep sweep =
           new PileSweep(
-              types, b, new Pile.Cost(cap, ANY, ANY), Math.min(ALONE, limit - steps) - spent);
+              types, b, null, new Pile.Cost(cap, ANY, ANY), Math.min(ALONE, limit - steps) - spent);
       boolean found = sweep.run();
       spent += sweep.steps();
       if (found || sweep.cutOff() || sweep.failed() != null) {
@@ -235,7 +238,7 @@ final class LevelSearch {
     // A good choice first, by halves from the least on; what is cut off on the way decides nothing.
     for (int i = 0; i < HALVES && best.cost().bearing() > low && steps <= limit; i++) {
       long cap = i == 0 ? low : low + (best.cost().bearing() - 1 - low) / 2;
-      if (!look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 64)) {
+      if (!look(new Pile.Cost(cost.sawn(), best.cost().imbalance(), cap), 64)) {
         known = complete ? cap + 1 : known;
         low = cap + 1;
       }
@@ -243,7 +246,7 @@ final class LevelSearch {
     boolean more = true;
     while (more && best.cost().bearing() > known) {
       long cap = best.cost().bearing() - 1;
-      more = look(new Pile.Cost(cost.sawn(), cost.imbalance(), cap), 2);
+      more = look(new Pile.Cost(cost.sawn(), best.cost().imbalance(), cap), 2);
       known = !more && complete ? cap + 1 : known;
     }
     proved &= best.cost().bearing() <= known;
@@ -265,10 +268,9 @@ final class LevelSearch {
         complete = false;
         return false;
       }
-      b.within(Math.min(cap.bearing(), ANY / 2));
       long most = Math.max((limit - steps) / share, Math.min(1000, limit - steps));
-      PileSweep sweep = new PileSweep(types, b, cap, most);
-      boolean found = sweep.run();
+      PricedLook sweep = new PricedLook(types, b, cap, effort);
+      boolean found = sweep.run(most);
       steps += sweep.steps();
       PileDraft draft = sweep.best() == null ? null : sweep.best().under(pile);
       if (draft != null && (best == null || draft.cost().compareTo(best.cost()) < 0)) {
@@ -277,7 +279,7 @@ final class LevelSearch {
       if (found) {
         return true;
       }
-      boolean all = !sweep.cutOff() && sweep.failed() == null;
+      boolean all = sweep.complete();
       complete &= all;
       if (cap.bearing() == ANY) {
         above[i] = sweep.cutOff() ? level + 1 : sawn ? b.nextSawn() : b.nextImbalance();

@@ -23,6 +23,7 @@ import java.util.List;
  * @param face height that the blank must have
  * @param returnLeg return leg that the blank must have; zero for a flat
  * @param thickness thickness
+ * @param mitred whether it is a soffit strip that meets its face flat at 45°
  */
 record Part(
     String stone,
@@ -30,7 +31,8 @@ record Part(
     Profile profile,
     Length face,
     Length returnLeg,
-    Length thickness) {
+    Length thickness,
+    boolean mitred) {
 
   /** What kind of blank it asks for. */
   Stock.Kind kind() {
@@ -45,6 +47,11 @@ record Part(
   /** Length along the blank. */
   Length extent() {
     return new Length(Math.round(profile.extent() * 1e6) * 1000);
+  }
+
+  /** Whether it is ripped from a flat by the depth of the soffit. */
+  boolean strip() {
+    return of == StockPlan.Part.SOFFIT;
   }
 
   /** The parts of all heads in the job's order, identical openings one after another. */
@@ -78,7 +85,8 @@ record Part(
             face,
             height,
             corner ? piece.returnDepth() : Length.ZERO,
-            piece.thickness()));
+            piece.thickness(),
+            false));
     if (hasReturn && !corner) {
       boolean mitred = soffit == HeadSpec.Soffit.MITRED;
       // Mitred, the two meet at the arris; butted, the soffit flat stands behind the face flat.
@@ -92,7 +100,8 @@ record Part(
                 Profile.rectangle(width, depth.mm()),
                 depth,
                 Length.ZERO,
-                piece.thickness()));
+                piece.thickness(),
+                mitred));
       }
     }
     return parts;

@@ -87,6 +87,11 @@ record PilePlan(
     return row.stream().map(Pile.Picked::width).toList();
   }
 
+  /** The same, of which it is known that none is better. */
+  PilePlan best(long steps) {
+    return new PilePlan(heads, taken, cost, cost, true, steps);
+  }
+
   /** Whether a piece is taken. */
   boolean takes(String piece) {
     return taken.stream().anyMatch(t -> t.piece().equals(piece));

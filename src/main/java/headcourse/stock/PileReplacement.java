@@ -129,13 +129,13 @@ final class PileReplacement {
   }
 
   private PilePlan without(PilePlan plan, Set<String> gone, Set<String> pinned) {
-    List<List<Site>> ways = new ArrayList<>(sites(List.of()).of(plan, gone));
-    if (ways.isEmpty()) {
+    ChangeWays ways = sites(List.of()).of(plan, gone);
+    if (ways.ways().isEmpty()) {
       PilePlan alike = new SameSize(openings, yard).of(plan, gone);
       return alike != null ? counted(plan, alike) : counted(plan, anew(gone));
     }
-    ways.removeIf(way -> way.stream().anyMatch(s -> s.other() && pinned.contains(keyOf(s))));
-    PilePlan next = fewest(plan, ways, gone, pinned, List.of());
+    ChangeWays left = ways.without(s -> s.other() && pinned.contains(keyOf(s)));
+    PilePlan next = fewest(plan, left, gone, pinned, List.of());
     return next != null || ruledOut ? next : counted(plan, anew(gone));
   }
 
@@ -191,16 +191,17 @@ final class PileReplacement {
 
   private PilePlan fewest(
       PilePlan plan,
-      List<List<Site>> ways,
+      ChangeWays ways,
       Set<String> gone,
       Set<String> pinned,
       List<FromStock.Taken> there) {
     List<ChangeModel> models = new ArrayList<>();
-    for (List<Site> way : ways) {
+    for (List<Site> way : ways.ways()) {
       models.add(new ChangeModel(yard, plan, way, gone, pinned));
     }
     FewestChanges.Result r =
-        new FewestChanges(models.stream().map(ChangeModel::problem).toList(), limit).solve();
+        new FewestChanges(models.stream().map(ChangeModel::problem).toList(), ways.beyond(), limit)
+            .solve();
     least += plan == null ? 0 : r.least();
     ruledOut = r.proved();
     if (r.found() == null) {
@@ -212,21 +213,22 @@ final class PileReplacement {
 
   /** Goes on around stones that are cut. */
   private PilePlan around(PilePlan plan, Set<String> gone) {
-    List<List<Site>> ways = sites(fitted).of(plan, gone);
-    if (ways.isEmpty()) {
+    ChangeWays ways = sites(fitted).of(plan, gone);
+    if (ways.ways().isEmpty()) {
       return null;
     }
-    List<FromStock.Taken> there = new FittedPieces(job, yard, plan, fitted, gone).find(ways.get(0));
+    List<Site> base = ways.ways().get(0);
+    List<FromStock.Taken> there = new FittedPieces(job, yard, plan, fitted, gone).find(base);
     Set<String> less = new LinkedHashSet<>(gone);
     there.forEach(t -> less.add(t.piece()));
-    PilePlan same = asPlanned(plan, ways.get(0), there, less);
+    PilePlan same = asPlanned(plan, base, there, less);
     if (same != null) {
       return same;
     }
     // Keys may need another piece when theirs went into a stone that is cut.
-    List<List<Site>> again = sites(fitted).of(plan, less);
+    ChangeWays again = sites(fitted).of(plan, less);
     PilePlan next = fewest(plan, again, less, Set.of(), there);
-    return next != null || ruledOut ? next : counted(plan, anew(again, less, there, again.size()));
+    return next != null || ruledOut ? next : counted(plan, anew(again, w -> there, gone));
   }
 
   /** The plan as it was, where all that is cut is as planned; else null. */
@@ -262,33 +264,37 @@ final class PileReplacement {
 
   /** Around stones that are cut where nothing could be planned without them. */
   private PilePlan fresh(Set<String> gone) {
-    List<List<Site>> ways = sites(fitted).fresh(gone);
-    for (List<Site> way : ways) {
-      List<FromStock.Taken> there = new FittedPieces(job, yard, null, fitted, gone).find(way);
-      Set<String> less = new LinkedHashSet<>(gone);
-      there.forEach(t -> less.add(t.piece()));
-      PilePlan plan = anew(List.of(way), less, there, ways.size());
-      if (plan != null) {
-        return plan;
-      }
-    }
-    return null;
+    return anew(
+        sites(fitted).fresh(gone),
+        way -> new FittedPieces(job, yard, null, fitted, gone).find(way),
+        gone);
   }
 
+  /** The cheapest of all ways, whatever was planned. */
   private PilePlan anew(
-      List<List<Site>> ways, Set<String> gone, List<FromStock.Taken> there, int tries) {
-    boolean all = true;
-    for (List<Site> way : ways) {
-      ChangeModel model = new ChangeModel(yard, null, way, gone, Set.of());
-      FewestChanges.Result r =
-          new FreshRest(model.problem(), Math.max(LEAST, limit / tries)).solve();
+      ChangeWays ways, Function<List<Site>, List<FromStock.Taken>> there, Set<String> gone) {
+    PilePlan best = null;
+    boolean all = ways.complete();
+    long steps = 0;
+    for (List<Site> way : ways.ways()) {
+      List<FromStock.Taken> found = there.apply(way);
+      Set<String> less = new LinkedHashSet<>(gone);
+      found.forEach(t -> less.add(t.piece()));
+      ChangeModel model = new ChangeModel(yard, null, way, less, Set.of());
+      if (steps > limit) {
+        all = false;
+        break;
+      }
+      long may = Math.max(LEAST, (limit - steps) / 2);
+      FewestChanges.Result r = new FreshRest(model.problem(), may).solve();
+      steps += r.steps();
       all &= r.proved();
-      if (r.found() != null) {
-        ruledOut = false;
-        return model.plan(r.found(), there, r.proved() && ways.size() == 1, r.steps());
+      if (r.found() != null
+          && (best == null || r.found().price().cost().compareTo(best.cost()) < 0)) {
+        best = model.plan(r.found(), found, false, steps);
       }
     }
-    ruledOut = all;
-    return null;
+    ruledOut = best == null && all;
+    return best == null || !all ? best : best.best(steps);
   }
 }

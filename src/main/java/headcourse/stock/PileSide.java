@@ -48,8 +48,16 @@ public interface PileSide {
     return 2;
   }
 
-  /** Whether the joints of both sides may stand at the same places, wherever they may end. */
+  /**
+   * Whether the joints of both sides may stand at the same places from {@link #regularFrom} on,
+   * wherever they begin and may end.
+   */
   default boolean sameJoints(PileSide other) {
+    return equals(other);
+  }
+
+  /** Whether both sides may end at the same places. */
+  default boolean sameEnds(PileSide other) {
     return equals(other);
   }
 }

@@ -22,40 +22,60 @@ public final class PileSolver {
    * @param limit how many steps it may take
    */
   public static Pile.Answer solve(Pile pile, long limit) {
+    return solve(pile, null, limit);
+  }
+
+  /**
+   * Looks for a choice that costs less than what is known already.
+   *
+   * @param pile pieces and heads
+   * @param beat what it must cost less than, or null
+   * @param limit how many steps it may take
+   */
+  static Pile.Answer solve(Pile pile, Pile.Cost beat, long limit) {
     PileTypes types = new PileTypes(pile);
     if (types.size() == 0 || pile.heads().isEmpty()) {
       boolean nothing = pile.heads().isEmpty();
       return new Pile.Answer(List.of(), nothing ? Pile.Cost.NONE : null, Pile.Cost.NONE, true, 0);
     }
     WholePairs pairs = new WholePairs(pile, types, limit / 8);
+    if (beat != null && beat.sawn() == 0) {
+      pairs.within(beat.imbalance());
+    }
     pairs.run();
     if (pairs.proved()) {
       Pile.Cost cost = pairs.best().cost();
-      List<Pile.Chosen> chosen = pairs.best().chosen(types);
-      return new Pile.Answer(chosen, cost, cost, true, pairs.steps());
+      boolean less = beat == null || cost.compareTo(beat) < 0;
+      List<Pile.Chosen> chosen = less ? pairs.best().chosen(types) : List.of();
+      return new Pile.Answer(chosen, less ? cost : null, cost, true, pairs.steps());
     }
+    PileDraft known = beat == null ? null : new PileDraft(List.of(), beat);
+    PileDraft start = better(pairs.best(), known);
     LevelSearch levels =
-        new LevelSearch(trimmed(pile, types), types, pairs.best(), (limit - pairs.steps()) * 7 / 8);
+        new LevelSearch(
+            trimmed(pile, types), types, start, (limit - pairs.steps()) * 7 / 8, Effort.USUAL);
     levels.run();
     PileDraft best = levels.best();
     boolean proved = levels.proved();
     long steps = pairs.steps() + levels.steps();
     if (!proved) {
-      PileDraft hand = new PileHand(pile, types).find();
-      if (hand != null && (best == null || hand.cost().compareTo(best.cost()) < 0)) {
-        best = hand;
-      }
+      best = better(new PileHand(pile, types).find(), best);
       PileSearch search = new PileSearch(pile, types, best, levels.floor(), limit - steps);
       proved = search.run();
       best = search.best();
       steps += search.steps();
     }
+    boolean none = best == null || best == known;
     return new Pile.Answer(
-        best == null ? List.of() : mixed(pile, best).chosen(types),
-        best == null ? null : best.cost(),
+        none ? List.of() : mixed(pile, best).chosen(types),
+        none ? null : best.cost(),
         proved && best != null ? best.cost() : levels.floor(),
         proved,
         steps);
+  }
+
+  private static PileDraft better(PileDraft one, PileDraft other) {
+    return one != null && (other == null || one.cost().compareTo(other.cost()) < 0) ? one : other;
   }
 
   private static PileDraft mixed(Pile pile, PileDraft draft) {

@@ -29,7 +29,10 @@ final class PileSweep {
   private final long limit;
   private final Pile.Cost cap;
   private final int[] openIn;
+  private final int[] missing;
   private final Map<SearchState, long[]> seen = new HashMap<>();
+  private final PiecePrices prices;
+  private long[] at;
   private long usable;
   private long forced;
   private long gaps;
@@ -42,10 +45,13 @@ final class PileSweep {
 
   /**
    * @param bounds what is known of these numbers
+   * @param prices of the pieces, or null
    * @param cap the choice may cost no more
    * @param limit how many steps it may take
    */
-  PileSweep(PileTypes types, SweepBounds bounds, Pile.Cost cap, long limit) {
+  PileSweep(PileTypes types, SweepBounds bounds, PiecePrices prices, Pile.Cost cap, long limit) {
+    this.prices = prices;
+    this.at = prices == null ? null : prices.start();
     this.types = types;
     this.bounds = bounds;
     this.pairs = bounds.pairs();
@@ -54,6 +60,7 @@ final class PileSweep {
     this.sides = bounds.sides();
     this.openIn = new int[pairs.size()];
     Arrays.fill(openIn, -1);
+    this.missing = new int[pairs.size()];
   }
 
   /** Searches; true where a choice within the cap was found. */
@@ -62,7 +69,7 @@ final class PileSweep {
     for (int h = 0; h < pairs.size(); h++) {
       gaps += bounds.before(h);
     }
-    if (bounds.open(0, usable, forced, gaps, cap)) {
+    if ((prices == null || at != null) && bounds.open(0, usable, forced, gaps, cap)) {
       go(0);
     }
     return found;
@@ -103,7 +110,7 @@ final class PileSweep {
     if (t == types.size()) {
       return;
     }
-    SearchState state = state(t);
+    SearchState state = SweepKeys.of(t, bounds, openIn);
     long[] before = seen.get(state);
     if (before != null && (before[0] < usable || before[0] == usable && before[1] <= gaps)) {
       return;
@@ -168,7 +175,7 @@ final class PileSweep {
       usable += types.usable[t];
       forced += more;
       openIn[h] = b.full() ? -1 : slot;
-      step(t, left - 1, b.full() ? slot : 4 * h);
+      step(t, left, b.full() ? slot : 4 * h, slot);
       openIn[h] = -1;
       forced -= more;
       usable -= types.usable[t];
@@ -179,7 +186,7 @@ final class PileSweep {
       }
     }
     if (!done()) {
-      skip(t);
+      skip(t, left);
     }
   }
 
@@ -189,13 +196,13 @@ final class PileSweep {
 
   private void close(int t, int left, int slot, SweepSide side) {
     int h = side.pair.h();
-    Batch b = slot % 2 == 1 ? side.end() : side.body.get(side.body.size() - 1);
+    Batch b = open(h);
     b.add(t);
     long more = types.usable[t] - Math.min(b.usable, side.covers(b.usable));
     usable += types.usable[t];
     forced += more;
     openIn[h] = b.full() ? -1 : slot;
-    step(t, left - 1, b.full() ? 4 * h : slot);
+    step(t, left, b.full() ? 4 * h : slot, -1);
     openIn[h] = slot;
     forced -= more;
     usable -= types.usable[t];
@@ -207,22 +214,60 @@ final class PileSweep {
     steps += places % PLACES == 0 ? 1 : 0;
   }
 
-  private void step(int t, int left, int slot) {
+  /** Goes on after a piece was given to a slot, or to a stone begun before. */
+  private void step(int t, int left, int from, int slot) {
     place();
-    if (!done() && bounds.open(t, usable, forced, gaps, cap)) {
-      spread(t, left, slot);
+    long[] was = at;
+    if (!done() && passes(t, left, slot) && bounds.open(t, usable, forced, gaps, cap)) {
+      spread(t, left - 1, from);
     }
+    at = was;
   }
 
-  private void skip(int t) {
+  /** Whether the prices leave anything once one more piece of a type is given. */
+  private boolean passes(int t, int left, int slot) {
+    if (prices == null) {
+      return true;
+    }
+    at = prices.next(at, slot < 0 ? -1 : slot / 2, slot % 2 == 1);
+    return at != null && mayCost(prices.first(t + 1) - left + 1);
+  }
+
+  private boolean mayCost(int u) {
+    for (int h = 0; h < missing.length; h++) {
+      missing[h] = openIn[h] < 0 ? 0 : open(h).missing();
+    }
+    long over = prices.over(at, u, usable, missing);
+    if (over > 0) {
+      bounds.givenUp(prices.sawn(over), prices.imbalance(over));
+    }
+    return over <= 0;
+  }
+
+  private Batch open(int h) {
+    return sides[openIn[h] / 2].last(openIn[h] % 2 == 1);
+  }
+
+  private boolean skips(int left) {
+    for (int i = 0; prices != null && at != null && i < left; i++) {
+      at = prices.next(at, -1, false);
+    }
+    return prices == null || at != null;
+  }
+
+  private void skip(int t, int left) {
+    long[] before = at;
     long was = gaps;
     for (int h = 0; h < pairs.size(); h++) {
       gaps += bounds.gap(h, t);
     }
-    if (bounds.open(t + 1, usable, forced, gaps, cap)) {
+    if (skips(left)
+        && (prices == null || mayCost(prices.first(t + 1)))
+        && bounds.open(t + 1, usable, forced, gaps, cap)) {
       go(t + 1);
     }
     gaps = was;
+    at = before;
   }
 
   private void leaf() {
@@ -256,7 +301,7 @@ final class PileSweep {
               c.sawn() - bound.sawn(),
               c.imbalance() - bound.imbalance(),
               c.bearing() - bound.bearing());
-      fit.run(rest);
+      fit.run(rest, limit - steps);
       steps += fit.steps();
       sure &= fit.sure();
       if (fit.cost() == null) {
@@ -277,45 +322,6 @@ final class PileSweep {
     bounds.givenUp(cap.sawn() + 1, cap.imbalance() + 1);
     if (!sure) {
       failed = failed == null || bound.compareTo(failed) < 0 ? bound : failed;
-    }
-  }
-
-  private SearchState state(int t) {
-    int heads = pairs.size();
-    long[] key = new long[1 + 2 * heads + 4 * sides.length];
-    key[0] = t;
-    for (int h = 0; h < heads; h++) {
-      key[1 + 2 * h] = openIn[h];
-      if (openIn[h] >= 0) {
-        SweepSide side = sides[openIn[h] / 2];
-        Batch b = openIn[h] % 2 == 1 ? side.end() : side.body.get(side.body.size() - 1);
-        key[2 + 2 * h] = b.usable * 64 + b.missing();
-      }
-    }
-    int at = 1 + 2 * heads;
-    for (int q = 0; q < sides.length; q++) {
-      sides[q].key(key, at + 4 * q);
-    }
-    for (int h = 0; h < heads; h++) {
-      if (openIn[h] < 0 && bounds.alike(h)) {
-        inOrder(key, at + 8 * h);
-      }
-    }
-    return new SearchState(key);
-  }
-
-  /** Sides under the same rules may change places. */
-  private static void inOrder(long[] key, int at) {
-    int i = 0;
-    while (i < 4 && key[at + i] == key[at + 4 + i]) {
-      i++;
-    }
-    if (i < 4 && key[at + i] < key[at + 4 + i]) {
-      for (int k = at; k < at + 4; k++) {
-        long was = key[k];
-        key[k] = key[k + 4];
-        key[k + 4] = was;
-      }
     }
   }
 }

@@ -47,46 +47,42 @@ record RowPair(Pile.Head head, int h, RowShape left, RowShape right) {
 
   /** No choice of stones makes the sides of one copy differ less. */
   long floor() {
-    if (!head.mirror()) {
-      return 0;
-    }
-    long low = left.widths(left.firstEnd()) - right.widths(right.side.lastEnd());
-    long high = left.widths(left.side.lastEnd()) - right.widths(right.firstEnd());
-    long least = Math.max(0, Math.max(low, -high));
-    for (int s = 0; s < 2; s++) {
-      if (longer(s)) {
-        long lone = lone(s, row(s).firstEnd());
-        least = Math.max(least, Math.max(lone, 2 * lone - (s == 0 ? high : -low)));
-      }
-      if (unlike() && row(s).past < row(1 - s).past) {
-        long past = row(1 - s).most(row(1 - s).side.lastEnd());
-        long apart = row(s).least(row(s).firstEnd()) - past;
-        long both = 2 * Math.min(head.jump(), Long.MAX_VALUE / 1000);
-        long sum = 0;
-        for (int i = 0; i < left.stones && apart > 0; i++, apart -= both) {
-          sum += apart;
-        }
-        least = Math.max(least, sum);
-      }
-    }
-    return least;
+    return floor(left.firstEnd(), left.lastEnd(), right.firstEnd(), right.lastEnd());
   }
 
   /** No choice of stones makes the sides of one copy differ less with these ends. */
   long floor(long leftEnd, long rightEnd) {
+    return floor(leftEnd, leftEnd, rightEnd, rightEnd);
+  }
+
+  /** The same for ends from one foot to another, by side. */
+  private long floor(long leftFirst, long leftLast, long rightFirst, long rightLast) {
     if (!head.mirror()) {
       return 0;
     }
-    long more = left.widths(leftEnd) - right.widths(rightEnd);
-    long least = Math.abs(more);
+    long low = left.widths(leftFirst) - right.widths(rightLast);
+    long high = left.widths(leftLast) - right.widths(rightFirst);
+    long least = Math.max(0, Math.max(low, -high));
     for (int s = 0; s < 2; s++) {
-      if (longer(s)) {
-        long lone = lone(s, s == 0 ? leftEnd : rightEnd);
-        // The stones with partners make up for it.
-        least = Math.max(least, Math.max(lone, 2 * lone - (s == 0 ? more : -more)));
+      long first = s == 0 ? leftFirst : rightFirst;
+      long more = longer(s) ? lone(s, first) : apart(s, first, s == 0 ? rightLast : leftLast);
+      // Where some are so much wider than their partners, the others make up for it.
+      least = Math.max(least, Math.max(more, 2 * more - (s == 0 ? high : -low)));
+    }
+    return least;
+  }
+
+  /** By how much the outer stones of a side are wider than their partners at least. */
+  private long apart(int s, long end, long other) {
+    long sum = 0;
+    if (left.stones == right.stones) {
+      long both = 2 * Math.min(head.jump(), Long.MAX_VALUE / 1000);
+      long apart = row(s).least(end) - row(1 - s).most(other);
+      for (int i = 0; i < left.stones && apart > 0; i++, apart -= both) {
+        sum += apart;
       }
     }
-    return unlike() ? Math.max(least, floor()) : least;
+    return sum;
   }
 
   /** The least that the stones without a partner come to. */

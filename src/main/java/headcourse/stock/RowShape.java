@@ -21,6 +21,7 @@ final class RowShape {
   private long within = Long.MAX_VALUE;
   private long alone;
   private long from = Long.MIN_VALUE;
+  private long to = Long.MAX_VALUE;
 
   /**
    * @param stones how many
@@ -102,15 +103,16 @@ final class RowShape {
     within = most;
   }
 
-  /** Only ends from this on count. */
-  void from(long end) {
-    from = end;
+  /** Only ends from one to another count. */
+  void between(long first, long last) {
+    from = first;
+    to = last;
   }
 
   /** How far the bearing is off at an end; negative where the row may not end there. */
   long off(long end) {
     int i = (int) (end - side.firstEnd());
-    return i < 0 || i >= off.length || off[i] > within || end < from ? -1 : off[i];
+    return i < 0 || i >= off.length || off[i] > within || end < from || end > to ? -1 : off[i];
   }
 
   /** The least that the bearing can be off, pm; huge where the row ends nowhere. */
@@ -148,6 +150,11 @@ final class RowShape {
       e++;
     }
     return e;
+  }
+
+  /** The greatest end that counts, or less than the first. */
+  long lastEnd() {
+    return end(Long.MAX_VALUE / 8);
   }
 
   /** Least width of the end stone. */

@@ -21,17 +21,17 @@ final class Spoilage {
 
   private final Job job;
   private final Yard yard;
-  private final List<Part> parts;
+  private final List<Lot> lots;
   private final List<String> before;
 
   /**
    * @param before pieces that were spoiled as stones chosen from the yard's pieces, and replaced
    */
-  Spoilage(Job job, Yard yard, List<Part> parts, List<String> before) {
+  Spoilage(Job job, Yard yard, List<String> before) {
     this.before = List.copyOf(before);
     this.job = job;
     this.yard = yard;
-    this.parts = parts;
+    this.lots = yard.lots();
   }
 
   /** The plan that is left, and what moved on the way. */
@@ -45,7 +45,7 @@ final class Spoilage {
       gone.add(id);
       if (plan.home().contains(id)) {
         Assignment next = without(plan, id, gone);
-        changes.addAll(Assignment.changes(parts, plan, next));
+        changes.addAll(Assignment.changes(lots, plan, next));
         plan = next;
       }
     }
@@ -80,7 +80,7 @@ final class Spoilage {
 
   private Assignment better(Assignment plan, Assignment best, Assignment next, long must) {
     boolean fewer =
-        Assignment.changes(parts, plan, next).size() < Assignment.changes(parts, plan, best).size();
+        Assignment.changes(lots, plan, next).size() < Assignment.changes(lots, plan, best).size();
     return next.cost().missing() <= must && fewer ? next : best;
   }
 }

@@ -17,7 +17,8 @@ import java.util.Optional;
  *     cheap does
  * @param price of the blanks used; 0 where the job gives no prices
  * @param leastPrice no plan costs less
- * @param proved whether the plan is proved best
+ * @param proved whether the plan is proved best of all that have one row of stones on each blank,
+ *     soffit strips ripped side by side as they are here
  */
 public record StockPlan(
     List<CutBlank> blanks,
@@ -58,6 +59,18 @@ public record StockPlan(
     return blanksOf(stone).stream().findFirst();
   }
 
+  /** Whether another row of stones might go on a flat, so that the plan is not all there is. */
+  public boolean flatRows() {
+    return blanks.stream()
+        .filter(b -> b.kind() == Stock.Kind.FLAT)
+        .anyMatch(
+            b ->
+                b.cuts().stream()
+                    .anyMatch(
+                        c ->
+                            c.part() == Part.SOFFIT || c.high().times(2).compareTo(b.face()) <= 0));
+  }
+
   /** Length left over on the blanks used, as a fraction of their length; 0 where none is used. */
   public double wasteShare() {
     double waste = blanks.stream().mapToDouble(b -> b.waste().mm()).sum();
@@ -70,14 +83,28 @@ public record StockPlan(
    *
    * @param id its mark and number, as in C1#4
    * @param stock mark of its kind
+   * @param kind corner or flat
    * @param length arris, or length of a flat
+   * @param face face leg, or height of a flat
    * @param cuts from the left end
    * @param waste length that ends up in no stone: clean cuts, kerfs, gaps and the rest
    */
-  public record CutBlank(String id, String stock, Length length, List<Cut> cuts, Length waste) {
+  public record CutBlank(
+      String id,
+      String stock,
+      Stock.Kind kind,
+      Length length,
+      Length face,
+      List<Cut> cuts,
+      Length waste) {
     /** Copies the cuts. */
     public CutBlank {
       cuts = List.copyOf(cuts);
+    }
+
+    /** The same blank with other cuts. */
+    CutBlank with(List<Cut> cuts, Length waste) {
+      return new CutBlank(id, stock, kind, length, face, cuts, waste);
     }
   }
 
@@ -102,13 +129,16 @@ public record StockPlan(
    * @param stone full mark of the stone
    * @param part what of it
    * @param at where its outline begins, from the blank's left end
+   * @param up how far it lies above the blank's lower edge: a strip above others
+   * @param high how much of the blank's height it takes
    * @param extent length of its outline along the blank
    * @param turned whether it lies end for end
    */
-  public record Cut(String stone, Part part, Length at, Length extent, boolean turned) {
+  public record Cut(
+      String stone, Part part, Length at, Length up, Length high, Length extent, boolean turned) {
     /** A whole stone whose extent its outline tells. */
     public Cut(String stone, Length at, boolean turned) {
-      this(stone, Part.WHOLE, at, Length.ZERO, turned);
+      this(stone, Part.WHOLE, at, Length.ZERO, Length.ZERO, Length.ZERO, turned);
     }
   }
 
@@ -150,12 +180,14 @@ public record StockPlan(
    * A stone that fits no blank in the yard, or that none is left for.
    *
    * @param stone its full mark
+   * @param part what of it
    * @param reason why not
    * @param length least length of a blank that would do
    * @param face least face leg
    * @param returnLeg least return leg
    */
-  public record Unfit(String stone, Reason reason, Length length, Length face, Length returnLeg) {}
+  public record Unfit(
+      String stone, Part part, Reason reason, Length length, Length face, Length returnLeg) {}
 
   /** Why no blank fits. */
   public enum Why {

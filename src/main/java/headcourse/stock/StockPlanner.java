@@ -5,6 +5,7 @@ import headcourse.job.Job;
 import headcourse.job.Stock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Makes the cutting plan and the order list of a job. */
 public final class StockPlanner {
@@ -38,18 +39,19 @@ public final class StockPlanner {
     if (job.stock().items().isEmpty()) {
       return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
     }
-    Yard yard = new Yard(job, parts, chosen.taken());
     List<String> before =
         chosen.changes().stream()
             .map(StockPlan.Moved::from)
             .filter(job.spoiled()::contains)
             .distinct()
             .toList();
-    Spoilage.Outcome out = new Spoilage(job, yard, parts, before).run();
+    Yard yard = new Ripping(job, parts, chosen.taken()).yard(Set.copyOf(before));
+    Spoilage.Outcome out = new Spoilage(job, yard, before).run();
     Assignment plan = out.plan();
     List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());
     changes.addAll(out.changes());
-    List<Part> missing = plan.missing().stream().map(parts::get).toList();
+    List<Part> missing =
+        plan.missing().stream().flatMap(i -> yard.lot(i).parts().stream()).toList();
     return new StockPlan(
         plan.blanks(),
         orders.of(yard.toOrder(plan), missing),
@@ -63,6 +65,11 @@ public final class StockPlanner {
 
   /** Whether an item of the yard is wide enough for nothing but its length. */
   static boolean takes(Stock.Item item, Part part) {
+    return takes(item, Lot.of(part));
+  }
+
+  /** The same for strips side by side. */
+  static boolean takes(Stock.Item item, Lot part) {
     return item.kind() == part.kind()
         && item.face().compareTo(part.face()) >= 0
         && item.returnLeg().compareTo(part.returnLeg()) >= 0

@@ -12,6 +12,10 @@ final class SweepBounds {
   private final int[] lead;
   private final int[] ranked;
   private final long alone;
+  private final long[] low;
+  private final long[] high;
+  private PiecePrices.Known prices = PiecePrices.Known.NONE;
+  private boolean halved;
   private long leastNeed;
   private long floor;
   private long bearing;
@@ -41,6 +45,9 @@ final class SweepBounds {
       lead[p.h()] = p.lead();
       ranked[p.h()] = p.ranked(0) + p.ranked(1);
     }
+    low = new long[sides.length];
+    high = new long[sides.length];
+    ends(null, null);
     within(Long.MAX_VALUE / 8);
   }
 
@@ -55,12 +62,12 @@ final class SweepBounds {
   /** Narrows to ends whose bearings are off their targets by no more than this in all, pm. */
   void within(long most) {
     long all = 0;
-    for (SweepSide s : sides) {
+    for (int i = 0; i < sides.length; i++) {
+      SweepSide s = sides[i];
       s.row.within(Long.MAX_VALUE);
-      s.row.from(Long.MIN_VALUE);
-      if (slack < Long.MAX_VALUE / 8) {
-        s.row.from(s.row.end(Long.MAX_VALUE / 8) - slack / s.copies);
-      }
+      s.row.between(Long.MIN_VALUE, Long.MAX_VALUE);
+      long from = slack < Long.MAX_VALUE / 8 ? s.row.lastEnd() - slack / s.copies : Long.MIN_VALUE;
+      s.row.between(Math.max(from, low[i]), high[i]);
       all += s.copies * s.row.leastOff();
     }
     bearing = Math.max(all, settled);
@@ -75,12 +82,48 @@ final class SweepBounds {
     }
   }
 
+  /** Lets the sides end between these feet only; null for anywhere. */
+  void ends(long[] from, long[] to) {
+    for (int i = 0; i < sides.length; i++) {
+      low[i] = from == null ? Long.MIN_VALUE : from[i];
+      high[i] = to == null ? Long.MAX_VALUE : to[i];
+    }
+  }
+
+  long[] lows() {
+    return low.clone();
+  }
+
+  long[] highs() {
+    return high.clone();
+  }
+
   List<RowPair> pairs() {
     return pairs;
   }
 
   SweepSide[] sides() {
     return sides;
+  }
+
+  /** Keeps the prices of the pieces for the next time. */
+  void prices(PiecePrices.Known of) {
+    prices = of;
+  }
+
+  /** The prices kept. */
+  PiecePrices.Known prices() {
+    return prices;
+  }
+
+  /** Takes note whether something came of looking at fewer ends at a time. */
+  void halved(boolean well) {
+    halved = well;
+  }
+
+  /** Whether something came of it the last time. */
+  boolean halved() {
+    return halved;
   }
 
   /** Forgets what was given up so far. */
@@ -108,15 +151,20 @@ final class SweepBounds {
   /** Whether all sides can end somewhere. */
   boolean possible() {
     for (SweepSide s : sides) {
-      if (s.row.firstEnd() > s.row.side.lastEnd()) {
+      if (s.row.firstEnd() > s.row.lastEnd()) {
         return false;
       }
     }
     return slack >= 0;
   }
 
-  /** Whether a head's rows are under the same rules. */
+  /** Whether a head's rows are under the same rules, and may end at the same feet. */
   boolean alike(int h) {
+    return sameRules(h) && low[2 * h] == low[2 * h + 1] && high[2 * h] == high[2 * h + 1];
+  }
+
+  /** Whether a head's rows are under the same rules. */
+  boolean sameRules(int h) {
     RowPair p = pairs.get(h);
     return p.left().stones == p.right().stones
         && p.left().past == p.right().past

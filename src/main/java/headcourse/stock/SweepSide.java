@@ -22,6 +22,7 @@ final class SweepSide {
   private final long extra;
   private final long jump;
   private final boolean bound;
+  private RowSteps steps;
   private long endMost;
   private long endLeast;
   private long leastNeed;
@@ -53,11 +54,12 @@ final class SweepSide {
   /** Reads anew what the row's ends allow. */
   void measure() {
     long first = row.firstEnd();
-    long last = row.end(Long.MAX_VALUE / 8);
+    long last = row.lastEnd();
     endMost = row.most(last) + extra;
     endLeast = row.past == 0 ? row.least(first) : row.two(first) - row.most(first);
     leastNeed = row.need(first);
     mostNeed = row.need(last);
+    steps = new RowSteps(this);
   }
 
   long leastNeed() {
@@ -70,6 +72,36 @@ final class SweepSide {
 
   Batch end() {
     return end;
+  }
+
+  /** Its end stone, or the last that was given to its body. */
+  Batch last(boolean asEnd) {
+    return asEnd ? end : body.get(body.size() - 1);
+  }
+
+  /** The greatest difference of neighbours; negative where that is open. */
+  long jump() {
+    return bound ? jump : -1;
+  }
+
+  /** What the end stone, or the one before those past the jamb line, covers at least. */
+  long endLeast() {
+    return endLeast;
+  }
+
+  /** How much longer than wide a stone may be at most. */
+  long extra() {
+    return extra;
+  }
+
+  /** What an end stone that is picked by itself covers at most. */
+  long endMost() {
+    return endMost;
+  }
+
+  /** Stones of its body once it is complete. */
+  int bodyStones() {
+    return row.stones - (labelled ? 1 : 0);
   }
 
   /** How much a piece covers at most. */
@@ -97,23 +129,12 @@ final class SweepSide {
 
   /** Whether a stone so wide can be the next of the body. */
   boolean takes(long usable) {
-    long c = cap(usable);
-    int ahead = row.stones - body.size() - 1 - Math.min(1, row.past);
-    return c >= pair.head().min() && (!bound || c >= endLeast - ahead * jump);
+    return steps.wide(cap(usable), body.size());
   }
 
   /** How wide the next of the body may be: from its neighbours, and from the end stone. */
   private long cap(long usable) {
-    long c = covers(usable);
-    int i = body.size();
-    if (bound && i > 0) {
-      c = Math.min(c, cap[i - 1] + jump);
-    }
-    if (bound && (end != null || row.past > 0)) {
-      // The end stone is the neighbour of one of them.
-      c = Math.min(c, (end == null ? endMost : endCovers()) + (i + 1) * jump);
-    }
-    return c;
+    return steps.cap(covers(usable), body.size(), widest(), end == null ? 0 : endCovers());
   }
 
   void push(Batch b) {
@@ -173,29 +194,21 @@ final class SweepSide {
     return Math.min(mostNeed - sum, reach(r) + (takesEnd() ? endMost : 0));
   }
 
-  /** What so many more of the body come to at most, each within the jump of the one before. */
+  /** What so many more of the body come to at most. */
   private long reach(int r) {
-    if (!bound || body.isEmpty() && row.past == 0) {
-      return r * (pair.head().max() + extra);
-    }
-    long all = 0;
-    for (int k = 1; k <= r; k++) {
-      long c = pair.head().max() + extra;
-      if (!body.isEmpty()) {
-        c = Math.min(c, widest() + k * jump);
-      }
-      if (row.past > 0) {
-        c = Math.min(c, endMost + (body.size() + k) * jump);
-      }
-      all += c;
-    }
-    return all;
+    long last = end == null ? 0 : endCovers();
+    return steps.reach(r, body.size(), widest(), last, pair.head().max() + extra);
   }
 
   /** The greatest end that the stones may reach, or one less than the first for none. */
   long reached() {
+    return reached(sum, widest(), labelled ? endCovers() : 0);
+  }
+
+  /** The same for stones of which no more is known. */
+  long reached(long sum, long widest, long covers) {
     long e = row.end(sum);
-    while (e >= row.side.firstEnd() && !reaches(e)) {
+    while (e >= row.side.firstEnd() && !reaches(e, sum, widest, covers)) {
       e--;
     }
     return e;
@@ -203,19 +216,26 @@ final class SweepSide {
 
   /** Whether the stones may end there, whatever their order. */
   boolean reaches(long e) {
+    return reaches(e, sum, widest(), labelled ? endCovers() : 0);
+  }
+
+  /**
+   * The same for stones that cover so much in all, with such a widest of the body and such an end.
+   */
+  boolean reaches(long e, long sum, long widest, long covers) {
     if (row.off(e) < 0 || row.floor(e) > row.widths(e) || row.need(e) > sum) {
       return false;
     }
     if (!labelled) {
-      return widest() >= row.least(e);
+      return widest >= row.least(e);
     }
-    long last = Math.min(endCovers(), row.most(e) + extra);
-    if (bound && !body.isEmpty()) {
-      last = Math.min(last, widest() + jump);
+    long last = Math.min(covers, row.most(e) + extra);
+    if (bound && row.stones > 1) {
+      last = Math.min(last, widest + jump);
     }
-    return row.need(e) <= sum - endCovers() + last
+    return row.need(e) <= sum - covers + last
         && last >= Math.max(pair.head().min(), row.least(e))
-        && last + widest() >= row.two(e);
+        && last + widest >= row.two(e);
   }
 
   /**
@@ -308,7 +328,6 @@ final class SweepSide {
             : more
                 ? widest()
                 : Math.min(
-                    widest(),
-                    1 + Math.max(row.least(row.side.lastEnd()), row.two(row.side.lastEnd())));
+                    widest(), 1 + Math.max(row.least(row.lastEnd()), row.two(row.lastEnd())));
   }
 }

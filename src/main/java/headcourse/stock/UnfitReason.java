@@ -25,7 +25,7 @@ final class UnfitReason {
     Length length = up(part.extent().plus(job.tools().saw().cleanCut().times(2)));
     Length face = up(part.face());
     Length back = up(part.returnLeg());
-    return new Unfit(part.stone(), reason(part, length), length, face, back);
+    return new Unfit(part.stone(), part.of(), reason(part, length), length, face, back);
   }
 
   private Length up(Length l) {

@@ -10,6 +10,7 @@ final class WholePairs {
   private final Pile pile;
   private final PileTypes types;
   private final long limit;
+  private long most = Long.MAX_VALUE;
   private PileDraft best;
   private boolean proved;
   private long steps;
@@ -23,6 +24,12 @@ final class WholePairs {
     this.limit = limit;
   }
 
+  /** Only sides that differ by no more than this are looked for. */
+  WholePairs within(long imbalance) {
+    most = imbalance;
+    return this;
+  }
+
   void run() {
     if (pile.heads().stream().noneMatch(Pile.Head::mirror)) {
       return;
@@ -32,7 +39,9 @@ final class WholePairs {
     long lone = pile.heads().stream().mapToLong(Pile.Head::min).min().orElse(0);
     boolean sure = true;
     // A level that is cut off leaves the proof open; the next may still hold a good choice.
-    for (long cap = sweep.leastImbalance(); cap < lone && sweep.best() == null; cap++) {
+    for (long cap = sweep.leastImbalance();
+        cap < lone && cap <= most && sweep.best() == null;
+        cap++) {
       long rest = limit - sweep.steps();
       if (rest <= 0) {
         sure = false;

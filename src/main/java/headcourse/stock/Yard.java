@@ -16,22 +16,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The numbered blanks of a job, and the parts that they are to give. */
+/** The numbered blanks of a job, and the lots that they are to give. */
 final class Yard {
   private final Job job;
-  private final List<Part> parts;
+  private final List<Lot> lots;
   private final List<FromStock.Taken> taken;
   private final Set<String> cut = new HashSet<>();
   private final List<Integer> typeOf = new ArrayList<>();
-  private final List<Part> types = new ArrayList<>();
+  private final List<Lot> types = new ArrayList<>();
   private final Nesting nesting;
 
-  Yard(Job job, List<Part> parts, List<FromStock.Taken> taken) {
+  Yard(Job job, List<Lot> lots, List<FromStock.Taken> taken) {
     this.taken = List.copyOf(taken);
     this.job = job;
-    this.parts = parts;
+    this.lots = List.copyOf(lots);
     Map<List<Object>, Integer> alike = new LinkedHashMap<>();
-    for (Part p : parts) {
+    for (Lot p : lots) {
       int t = alike.computeIfAbsent(sameness(p), k -> alike.size());
       if (t == types.size()) {
         types.add(p);
@@ -41,18 +41,18 @@ final class Yard {
     job.fitted().forEach(f -> cut.add(f.piece()));
     for (FromStock.Taken t : taken) {
       // A stone that is cut already is no part any more, and neither is its piece a blank.
-      if (part(t) < 0) {
+      if (lot(t) < 0) {
         cut.add(t.piece());
       }
     }
     nesting =
         Nesting.of(
-            types.stream().map(Part::profile).toList(),
-            types.stream().map(Part::turnable).toList(),
+            types.stream().map(Lot::profile).toList(),
+            types.stream().map(Lot::turnable).toList(),
             job.tools().saw().kerf().mm());
   }
 
-  private static List<Object> sameness(Part p) {
+  private static List<Object> sameness(Lot p) {
     List<Object> key = new ArrayList<>();
     key.add(p.kind());
     key.add(p.face());
@@ -70,13 +70,13 @@ final class Yard {
 
   /** The best plan without the pieces that are gone; pieces chosen before keep their stones. */
   Assignment solve(Set<String> gone) {
-    List<String> home = new ArrayList<>(Collections.nCopies(parts.size(), ""));
+    List<String> home = new ArrayList<>(Collections.nCopies(lots.size(), ""));
     Map<String, CutBlank> kept = new LinkedHashMap<>();
     for (FromStock.Taken t : taken) {
-      int part = part(t);
+      int part = lot(t);
       if (part >= 0 && !gone.contains(t.piece())) {
         home.set(part, t.piece());
-        kept.put(t.piece(), single(t.piece(), parts.get(part)));
+        kept.put(t.piece(), single(t.piece(), lots.get(part).first()));
       }
     }
     return fill(home, kept, gone, false);
@@ -95,11 +95,11 @@ final class Yard {
     return fill(home, kept, gone, true);
   }
 
-  private int part(FromStock.Taken t) {
+  private int lot(FromStock.Taken t) {
     int copy = 0;
-    for (int i = 0; i < parts.size(); i++) {
-      Part p = parts.get(i);
-      if (p.stone().equals(t.stone()) && p.of() != StockPlan.Part.SOFFIT && ++copy == t.copy()) {
+    for (int i = 0; i < lots.size(); i++) {
+      Part p = lots.get(i).first();
+      if (p.stone().equals(t.stone()) && !p.strip() && ++copy == t.copy()) {
         return i;
       }
     }
@@ -116,12 +116,19 @@ final class Yard {
 
   private CutBlank single(String id, Part p) {
     Stock.Item item = item(id);
-    Cut cut = new Cut(p.stone(), p.of(), job.tools().saw().cleanCut(), p.extent(), false);
+    Length clean = job.tools().saw().cleanCut();
+    Cut cut = new Cut(p.stone(), p.of(), clean, Length.ZERO, p.face(), p.extent(), false);
     Length waste = item.length().minus(Length.mm(p.profile().meanWidth()));
-    return new CutBlank(id, item.mark(), item.length(), List.of(cut), waste);
+    return blank(item, id).with(List.of(cut), waste);
   }
 
-  /** Finds blanks for the parts without one. */
+  /** A blank of which nothing is cut yet. */
+  CutBlank blank(Stock.Item item, String id) {
+    return new CutBlank(
+        id, item.mark(), item.kind(), item.length(), item.face(), List.of(), item.length());
+  }
+
+  /** Finds blanks for the lots without one. */
   private Assignment fill(
       List<String> home, Map<String, CutBlank> kept, Set<String> gone, boolean leftovers) {
     int[] demand = new int[types.size()];
@@ -162,7 +169,7 @@ final class Yard {
       for (int n = 1; n <= item.count(); n++) {
         lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
       }
-      int count = item.toOrder() ? parts.size() : item.count() - lost;
+      int count = item.toOrder() ? lots.size() : item.count() - lost;
       bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
     }
     return bins;
@@ -206,12 +213,17 @@ final class Yard {
     return last.plus(kerf).plus(kerf.half()).minus(job.tools().saw().cleanCut());
   }
 
-  /** The part with a number. */
-  Part part(int i) {
-    return parts.get(i);
+  /** The lot with a number. */
+  Lot lot(int i) {
+    return lots.get(i);
   }
 
-  /** Type of the part with a number. */
+  /** All lots. */
+  List<Lot> lots() {
+    return lots;
+  }
+
+  /** Type of the lot with a number. */
   int type(int i) {
     return typeOf.get(i);
   }
@@ -222,7 +234,7 @@ final class Yard {
   }
 
   /** A part without a return comes from a flat, or from a corner where no flat does for it. */
-  private boolean takes(Stock.Item item, Part part) {
+  private boolean takes(Stock.Item item, Lot part) {
     if (item.kind() == part.kind()) {
       return StockPlanner.takes(item, part);
     }

@@ -110,7 +110,7 @@ public enum Face {
 
   private int lookUp(int codePoint) {
     FontFile f = font();
-    int known = f.advance(f.glyph(shown(codePoint))) + 1;
+    int known = Tongue.marks(codePoint) ? 1 : f.advance(f.glyph(shown(codePoint))) + 1;
     if (codePoint < advances.length) {
       advances[codePoint] = known;
     }

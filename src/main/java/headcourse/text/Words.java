@@ -1,5 +1,9 @@
 package headcourse.text;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+
 /**
  * The words on paper, by key. A key's part before its first dot names the file it stands in: {@code
  * wall.centre-line} is in {@code words/wall_en.properties} and {@code words/wall_es.properties}.
@@ -8,7 +12,11 @@ package headcourse.text;
 public final class Words {
   private final String[] languages;
 
-  private Words(String... languages) {
+  /** Whether the second language is marked in what is said. */
+  private final boolean marked;
+
+  private Words(boolean marked, String... languages) {
+    this.marked = marked;
     this.languages = languages;
   }
 
@@ -18,32 +26,58 @@ public final class Words {
    * @param language {@code en}, {@code es}, or {@code en+es} for both
    */
   public static Words of(String language) {
-    return new Words(language.split("\\+"));
+    return new Words(false, language.split("\\+"));
+  }
+
+  /** The same with the second language marked, for those who have a document read out. */
+  public Words withTongues() {
+    return new Words(true, languages);
   }
 
   /**
    * What to print for a key. Both languages where the job asks for both, with a slash between; once
-   * where they say the same.
+   * where they say the same, and so a figure that both begin or end with.
    *
    * @throws IllegalArgumentException if the key is missing
    */
   public String say(String key, Object... values) {
-    String first = one(languages[0], key, values);
+    return say(words -> words.one(key, values));
+  }
+
+  /** The same of a sentence that is put together in each language by itself. */
+  public String say(Function<Words, String> sentence) {
     if (languages.length == 1) {
-      return first;
+      return sentence.apply(this);
     }
-    String second = one(languages[1], key, values);
-    return first.equals(second) ? first : first + " / " + second;
+    return Pair.of(sentence.apply(first()), sentence.apply(second()), marked);
   }
 
   /** The same for each language, for places that set them one under the other. */
-  public java.util.List<String> each(String key, Object... values) {
-    return java.util.Arrays.stream(languages).map(l -> one(l, key, values)).distinct().toList();
+  public List<String> each(String key, Object... values) {
+    return each(words -> words.one(key, values));
+  }
+
+  /** The same of a sentence that is put together in each language by itself. */
+  public List<String> each(Function<Words, String> sentence) {
+    if (languages.length == 1) {
+      return List.of(sentence.apply(this));
+    }
+    String a = sentence.apply(first());
+    String b = sentence.apply(second());
+    return a.equals(b) ? List.of(a) : List.of(a, marked ? Tongue.second(b) : b);
+  }
+
+  private Words first() {
+    return new Words(false, languages[0]);
+  }
+
+  private Words second() {
+    return new Words(false, languages[1]);
   }
 
   /** The words of each language by itself. */
-  public java.util.List<Words> singly() {
-    return java.util.Arrays.stream(languages).map(Words::new).toList();
+  public List<Words> singly() {
+    return Arrays.stream(languages).map(l -> new Words(false, l)).toList();
   }
 
   /** BCP 47 tag of the first language. */
@@ -51,7 +85,12 @@ public final class Words {
     return languages[0].equals("es") ? "es" : "en";
   }
 
-  private static String one(String language, String key, Object... values) {
-    return Dictionary.of(language).text(key, values);
+  /** BCP 47 tag of the second language; empty where there is none. */
+  public String secondTag() {
+    return languages.length == 1 ? "" : languages[1];
+  }
+
+  private String one(String key, Object... values) {
+    return Dictionary.of(languages[0]).text(key, values);
   }
 }

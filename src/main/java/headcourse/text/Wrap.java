@@ -37,6 +37,7 @@ public final class Wrap {
       wrap.paragraph(text.substring(from, end));
       from = end + 1;
     }
+    Tongue.balance(wrap.lines);
     return wrap.lines;
   }
 
@@ -47,7 +48,9 @@ public final class Wrap {
     }
     double room = width - face.width("…", capHeight);
     int end = new Wrap(face, capHeight, room).fitting(text.toCharArray(), 0, text.length());
-    return text.substring(0, end).stripTrailing() + "…";
+    List<String> cut = new ArrayList<>(List.of(text.substring(0, end).stripTrailing() + "…"));
+    Tongue.balance(cut);
+    return cut.get(0);
   }
 
   // A line is a stretch of the text as it stands, so its words have to be one space apart.

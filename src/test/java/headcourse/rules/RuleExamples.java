@@ -218,7 +218,10 @@ final class RuleExamples {
         s -> s.limit("grinder-flange", in(3.5)));
     add(
         "no-blank",
-        s -> s.unfit.add(new StockPlan.Unfit("D1-R2", shortFace(), in(8.25), in(12), in(4))),
+        s ->
+            s.unfit.add(
+                new StockPlan.Unfit(
+                    "D1-R2", StockPlan.Part.WHOLE, shortFace(), in(8.25), in(12), in(4))),
         s -> {});
     StockPlan.OrderLine line =
         new StockPlan.OrderLine("X1", Stock.Kind.CORNER, in(24), in(14), in(5), in(1.25), 4, 0, 0);
@@ -266,6 +269,7 @@ final class RuleExamples {
   }
 
   private static StockPlan.CutBlank blank(double waste) {
-    return new StockPlan.CutBlank("C1#1", "C1", in(24), List.of(), in(waste));
+    return new StockPlan.CutBlank(
+        "C1#1", "C1", Stock.Kind.CORNER, in(24), in(14), List.of(), in(waste));
   }
 }

@@ -197,7 +197,7 @@ class RuleWordsTest {
     Scene s = new Scene();
     s.job.language = language;
     Length l = Length.inches(8);
-    s.unfit.add(new StockPlan.Unfit("D1-R2", reason, l, l, Length.ZERO));
+    s.unfit.add(new StockPlan.Unfit("D1-R2", StockPlan.Part.WHOLE, reason, l, l, Length.ZERO));
     String message = s.check("no-blank").get(0).message();
     return message.substring(message.indexOf('(') + 1, message.lastIndexOf(");"));
   }

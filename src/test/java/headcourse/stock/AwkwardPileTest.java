@@ -47,7 +47,11 @@ class AwkwardPileTest {
       Pile.Answer a = PileSolver.solve(pile, STEPS);
       PileChecker.check(pile, a);
       assertTrue(a.proved(), "seed " + seed);
-      assertEquals(new ConstraintPile(pile).solve(60), a.cost(), "seed " + seed);
+      Pile.Cost theirs = new ConstraintPile(pile).solve(60);
+      assertEquals(theirs, a.cost(), "seed " + seed);
+      LevelSearch priced = PricedPileTest.search(pile, PricedPileTest.ALWAYS);
+      assertTrue(priced.proved(), "seed " + seed);
+      assertEquals(theirs, PricedPileTest.cost(priced), "seed " + seed);
       solved += a.heads().isEmpty() ? 0 : 1;
     }
     assertTrue(solved > piles / 4, "too few piles come out: " + solved);

@@ -108,7 +108,8 @@ class FewestChangesTest {
       ChangeProblem problem = spoiled(pile, plan, new Random(seed));
       ChangeBrute brute = new ChangeBrute(problem);
       brute.run();
-      FewestChanges.Result r = new FewestChanges(List.of(problem), 60_000).solve();
+      FewestChanges.Result r =
+          new FewestChanges(List.of(problem), Integer.MAX_VALUE, 60_000).solve();
       String at = "seed " + seed + " " + brute;
       compared++;
       if (brute.changes() == Integer.MAX_VALUE) {
@@ -139,7 +140,10 @@ class FewestChangesTest {
         List<Pile.Picked> row = plan.heads().get(0).left();
         Pile.Picked lost = row.get(r.nextInt(row.size()));
         FewestChanges.Result f =
-            new FewestChanges(List.of(without(pile, plan, lost.pieces().get(0))), 2_000_000)
+            new FewestChanges(
+                    List.of(without(pile, plan, lost.pieces().get(0))),
+                    Integer.MAX_VALUE,
+                    2_000_000)
                 .solve();
         all++;
         proved += f.proved() ? 1 : 0;

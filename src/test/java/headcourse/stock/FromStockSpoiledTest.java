@@ -7,6 +7,7 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
+import headcourse.layout.Proof;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -106,6 +107,41 @@ class FromStockSpoiledTest {
     assertEquals(1, now.chosen().changes().size());
     assertEquals("D1-L1", now.chosen().changes().get(0).stone());
     assertEquals(head(before).joints(), head(now).joints());
+  }
+
+  /** The other door's key is the only piece that will do, and that door has a third piece. */
+  @Test
+  void twoKeysChangePlaces() {
+    JobMaker m = JobMaker.one();
+    List<Stock.Item> items = new ArrayList<>();
+    for (int i = 1; i <= 8; i++) {
+      items.add(FromStockTest.piece("A" + i, 7.25, 13));
+    }
+    items.add(FromStockTest.piece("K1", 14.25, 14));
+    items.add(FromStockTest.piece("K2", 10.25, 14));
+    items.add(FromStockTest.piece("K3", 5.25, 14));
+    m.stock = new Stock(items, 0.1);
+    JobMaker.OpeningMaker other = new JobMaker.OpeningMaker();
+    other.mark = "D2";
+    m.openings.add(other);
+    for (JobMaker.OpeningMaker o : m.openings) {
+      o.width = Length.inches(o == other ? 27 : 32);
+      o.rhythm = HeadSpec.Rhythm.FROM_STOCK;
+      o.bearing = new HeadSpec.Bearing(Length.inches(3), Length.inches(8), Length.inches(5));
+      o.key = new HeadSpec.Key(null, null, Length.inches(2), Length.ZERO, Length.ZERO);
+    }
+    FromStockTest.Worked before = FromStockTest.work(m);
+    assertEquals("K1#1", before.plan().blankOf("D1-K").orElseThrow().id());
+    assertEquals("K2#1", before.plan().blankOf("D2-K").orElseThrow().id());
+    FromStockTest.Worked now = spoiled(m, "K1#1");
+    assertEquals("K2#1", now.plan().blankOf("D1-K").orElseThrow().id());
+    assertEquals("K3#1", now.plan().blankOf("D2-K").orElseThrow().id());
+    assertEquals(2, now.chosen().changes().size());
+    assertEquals(Proof.Status.OPTIMAL, head(now).proof().status());
+    assertTrue(
+        head(now).remarks().stream()
+            .anyMatch(
+                r -> r.message().contains("2 stones otherwise than ticketed first, fewer were")));
   }
 
   /** Two one after the other: the second finds the tickets as the first left them. */

@@ -104,6 +104,42 @@ class FromStockTest {
     assertEquals("K1#1", w.plan.blankOf("D1-K").orElseThrow().id());
   }
 
+  private static Stock.Item piece(String mark, double arris, double face, double back) {
+    Stock.Kind kind = Stock.Kind.CORNER;
+    return new Stock.Item(
+        "stock.corners[0]", mark, kind, in(arris), in(face), in(back), in(1.25), 1, false, 0);
+  }
+
+  /** The shortest piece that holds the key has a return that the deeper window has no other of. */
+  @Test
+  void aKeyLeavesThePieceThatAnotherHeadNeeds() {
+    JobMaker m = JobMaker.one();
+    List<Stock.Item> items = new ArrayList<>();
+    for (int i = 1; i <= 4; i++) {
+      items.add(piece("A" + i, 7.25, 13, 4.5));
+      items.add(piece("B" + i, i == 4 ? 10.25 : 8.25, 14, 6));
+    }
+    items.add(piece("A5", 10.75, 14, 4.5));
+    m.stock = new Stock(items, 0.1);
+    JobMaker.OpeningMaker door = m.first();
+    door.width = in(32);
+    door.key = new HeadSpec.Key(in(10), in(10), in(2), Length.ZERO, Length.ZERO);
+    JobMaker.OpeningMaker window = new JobMaker.OpeningMaker();
+    window.mark = "W1";
+    window.width = in(24);
+    window.reveal = in(5.5);
+    window.key = null;
+    m.openings.add(window);
+    for (JobMaker.OpeningMaker o : m.openings) {
+      o.rhythm = HeadSpec.Rhythm.FROM_STOCK;
+      o.bearing = new HeadSpec.Bearing(in(3), in(8), in(5));
+    }
+    Worked w = work(m);
+    assertEquals("A5#1", w.plan.blankOf("D1-K").orElseThrow().id());
+    assertEquals(Proof.Status.OPTIMAL, w.heads.get(0).layout().proof().status());
+    assertTrue(w.plan.unfit().isEmpty());
+  }
+
   @Test
   void severalOpeningsShareThePile() {
     JobMaker m = maker(2, 60, 8.5);

@@ -30,7 +30,7 @@ public final class SamplePages {
       pages.add(page(215.9, 279.4, "D1-" + i));
     }
     return new PageSet(
-        Bundle.BENCH, "Mill <barn> & \"doors\"", "A. Mason", "en", "2026-05-04", pages);
+        Bundle.BENCH, "Mill <barn> & \"doors\"", "A. Mason", "en", "", "2026-05-04", pages);
   }
 
   /** One page of a size, mm. */
@@ -95,7 +95,7 @@ public final class SamplePages {
       x += 12;
     }
     Page page = new Page(210, 297, "1", "Colours", marks, List.of());
-    return new PageSet(Bundle.WALL, "Colours", "", "es", "", List.of(page));
+    return new PageSet(Bundle.WALL, "Colours", "", "es", "", "", List.of(page));
   }
 
   /** A red diagonal on blue, 16 by 16; encoded by the JDK. */

@@ -127,24 +127,34 @@ final class StockSheet {
       error(
           cells.get("kind"), Reading.quoted(kind) + " is no kind; expected corner, flat or order");
     }
-    boolean flat = kind.equals("flat") || !kind.equals("corner") && !cells.containsKey("arris");
+    // A column left empty does not make another kind of it.
+    boolean corner = cells.containsKey("arris") || cells.containsKey("return");
+    boolean flat = kind.equals("flat") || !kind.equals("corner") && !corner;
+    Map<String, CsvRows.Cell> empty = new LinkedHashMap<>();
+    for (int i = 0; i < Math.min(row.size(), header.size()); i++) {
+      empty.put(header.get(i), row.get(i));
+    }
     return new Stock.Item(
         path,
         mark,
         flat ? Stock.Kind.FLAT : Stock.Kind.CORNER,
-        needed(cells, flat ? "length" : "arris", first),
-        needed(cells, flat ? "height" : "face", first),
-        flat ? Length.ZERO : needed(cells, "return", first),
-        cells.containsKey("thickness") ? needed(cells, "thickness", first) : thickness,
+        needed(cells, flat ? "length" : "arris", first, empty),
+        needed(cells, flat ? "height" : "face", first, empty),
+        flat ? Length.ZERO : needed(cells, "return", first, empty),
+        cells.containsKey("thickness") ? needed(cells, "thickness", first, empty) : thickness,
         (int) number(cells, "count", 1, StockReader.MOST, true),
         kind.equals("order"),
         number(cells, "price", 0, 1e9, false));
   }
 
-  private Length needed(Map<String, CsvRows.Cell> cells, String column, CsvRows.Cell first) {
+  private Length needed(
+      Map<String, CsvRows.Cell> cells,
+      String column,
+      CsvRows.Cell first,
+      Map<String, CsvRows.Cell> empty) {
     CsvRows.Cell c = cells.get(column);
     if (c == null) {
-      error(first, "this row has no " + column + "; expected a length");
+      error(empty.getOrDefault(column, first), "this row has no " + column + "; expected a length");
       return Length.inches(1);
     }
     Length v =

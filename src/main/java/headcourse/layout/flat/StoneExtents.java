@@ -61,8 +61,10 @@ public final class StoneExtents {
     this.first =
         corners(EdgeLine.outer(terms, lines.startSoffit() * unit, lines.startTop() * unit));
     // Only a fan asks, and all its joints follow one rule.
-    this.near = new Edges(lines.start(), f -> corners(EdgeLine.outer(terms, soffit(f), top(f))));
-    this.far = new Edges(lines.start(), f -> corners(EdgeLine.inner(terms, soffit(f), top(f))));
+    // Joints nearer the centre than this key's may be asked for on behalf of a narrower one.
+    long from = Math.min(0, lines.start());
+    this.near = new Edges(from, f -> corners(EdgeLine.outer(terms, soffit(f), top(f))));
+    this.far = new Edges(from, f -> corners(EdgeLine.inner(terms, soffit(f), top(f))));
   }
 
   private long soffit(long foot) {

@@ -7,6 +7,7 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.text.Face;
+import headcourse.text.Tongue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,10 +23,14 @@ final class PagePainter {
   private static final byte[] REGULAR = Content.words("BT /R ");
   private static final byte[] BOLD = Content.words("BT /B ");
   private static final byte[] TURNED = Content.words("Tf ");
-  private static final byte[] READS = Content.words("Tm <");
-  private static final byte[] END = Content.words("> Tj ET\n");
+  private static final byte[] READS = Content.words("Tm ");
+  private static final byte[] CODES = Content.words("<");
+  private static final byte[] SHOWN = Content.words("> Tj ");
+  private static final byte[] SPOKEN = Content.words("EMC ");
+  private static final byte[] END = Content.words("ET\n");
 
   private final Content out = new Content();
+  private final byte[] second;
   private final Map<Face, Lettered> fonts;
   private final Tags tags;
   private final Page page;
@@ -44,16 +49,19 @@ final class PagePainter {
   /**
    * A painter.
    *
+   * @param second BCP 47 tag of the second language, or empty
    * @param leadsSomewhere whether an anchor is in the document; other links are left out
    */
   PagePainter(
       Page page,
+      String second,
       Map<Face, Lettered> fonts,
       Structure structure,
       COSDictionary section,
       COSDictionary object,
       Predicate<String> leadsSomewhere) {
     this.page = page;
+    this.second = Content.words("/Span <</Lang (" + second + ")>> BDC ");
     this.fonts = fonts;
     this.leadsSomewhere = leadsSomewhere;
     this.space = PaperSpace.of(page);
@@ -183,7 +191,17 @@ final class PagePainter {
     out.put(lettering.bold() ? BOLD : REGULAR).number(Face.em(lettering.height()));
     // The page's y runs down, so the letters are turned over once more.
     out.put(TURNED).number(c).number(-s).number(-s).number(-c).point(at).put(READS);
-    fonts.get(face).encode(l.text(), out);
+    for (Tongue.Run run : Tongue.runs(l.text())) {
+      if (run.second()) {
+        out.put(second);
+      }
+      out.put(CODES);
+      fonts.get(face).encode(run.text(), out);
+      out.put(SHOWN);
+      if (run.second()) {
+        out.put(SPOKEN);
+      }
+    }
     out.put(END);
   }
 

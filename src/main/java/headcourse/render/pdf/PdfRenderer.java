@@ -98,7 +98,8 @@ public final class PdfRenderer {
       COSDictionary object = objects.get(i);
       COSDictionary section = Structure.child("Sect", structure.document());
       section.setItem(COSName.T, Cos.text(p.title()));
-      PagePainter painter = new PagePainter(p, fonts, structure, section, object, navigation::has);
+      PagePainter painter =
+          new PagePainter(p, set.second(), fonts, structure, section, object, navigation::has);
       object.setItem(COSName.CONTENTS, Cos.stream(painter.paint(), true));
       PaperSpace space = PaperSpace.of(p);
       COSArray box = space.box(Box.of(0, 0, p.width(), p.height()));

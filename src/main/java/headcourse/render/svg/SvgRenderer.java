@@ -8,6 +8,7 @@ import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.text.Face;
 import headcourse.text.Octets;
+import headcourse.text.Tongue;
 import java.util.Base64;
 import java.util.Locale;
 
@@ -196,7 +197,7 @@ public final class SvgRenderer {
       xml.colour(FILL, rgb);
     }
     xml.whole(NO_STROKE);
-    xml.text(l.text()).close();
+    xml.text(Tongue.plain(l.text())).close();
   }
 
   private void picture(Mark.Picture p) {

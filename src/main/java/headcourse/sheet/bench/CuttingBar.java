@@ -17,21 +17,32 @@ import headcourse.layout.PlacedStone;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.Spread;
+import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
+import headcourse.units.Grid;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /**
- * A blank as a bar: its length to scale, the stones on it with their rakes, kerfs white between
- * them, and below it where each stone begins, from the blank's left end.
+ * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
+ * and their share of its height, kerfs white between them, and below it where each stone begins,
+ * from the blank's left end. Soffit strips lie one above the other as they are ripped; where they
+ * are too small for their marks, these are listed below.
  */
 final class CuttingBar {
-  /** Height of the bar, mm. */
+  /** Least height of a bar, mm. */
   private static final double BAR = 11;
 
-  /** Distance of bars, mm. */
-  static final double PITCH = 19.8;
+  /** Height of a strip in which its mark can be read, mm. */
+  private static final double STRIP = 4.6;
+
+  /** What a bar and its figures take beside the bar's own height, mm. */
+  private static final double FOOT = 8.8;
+
+  /** From the base line of a second line to the top of a first, mm. */
+  private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
 
   private static final Lettering FROM = new Lettering(3.5, true);
 
@@ -59,7 +70,36 @@ final class CuttingBar {
     this.k = k;
   }
 
+  /** Height that a blank's bar, its figures and its lists take. */
+  double pitch(StockPlan.CutBlank blank) {
+    List<String> lists = lists(blank);
+    double below = lists.stream().mapToDouble(this::height).sum() + (lists.isEmpty() ? 0 : 2);
+    return bar(blank) + FOOT + below;
+  }
+
+  /** As high as its lowest strip needs to be. */
+  private static double bar(StockPlan.CutBlank blank) {
+    double bar = BAR;
+    for (int i = 0; i < blank.cuts().size(); i++) {
+      if (strips(blank, i) > 1) {
+        double high = blank.cuts().get(i).high().mm();
+        bar = Math.max(bar, STRIP * blank.face().mm() / high);
+      }
+    }
+    return Math.min(bar, 3 * BAR);
+  }
+
+  /** How many strips lie side by side, of which this is the lowest; 1 for a stone by itself. */
+  private static int strips(StockPlan.CutBlank blank, int i) {
+    int next = i + 1;
+    while (next < blank.cuts().size() && blank.cuts().get(next).up().isPositive()) {
+      next++;
+    }
+    return next - i;
+  }
+
   void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
+    double bar = bar(blank);
     board.group(
         Role.FIGURE,
         "",
@@ -68,21 +108,84 @@ final class CuttingBar {
           g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
           String length = c.format().withUnit(blank.length());
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
-          g.outline(Path.rect(x0, y, blank.length().mm() * k, BAR), Shade.WHITE, Pen.EDGE);
-          List<Path> paths = blank.cuts().stream().map(cut -> path(cut, y)).toList();
+          g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
+          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
           paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
           List<String> below = new ArrayList<>();
-          double[] wanted = new double[paths.size()];
-          for (int i = 0; i < paths.size(); i++) {
-            StockPlan.Cut cut = blank.cuts().get(i);
-            String from = c.format().tape(cut.at());
-            boolean inside = mark(g, name(cut), paths.get(i).bounds());
-            below.add(inside ? from : name(cut) + ": " + from);
-            wanted[i] = x0 + cut.at().mm() * k;
+          List<Double> wanted = new ArrayList<>();
+          int n;
+          for (int i = 0; i < paths.size(); i += n) {
+            n = strips(blank, i);
+            below.add(marked(g, blank, i, paths.subList(i, i + n)));
+            wanted.add(x0 + blank.cuts().get(i).at().mm() * k);
           }
-          waste(g, blank, y);
-          figures(g, wanted, below, left + 1, y + BAR);
+          offCut(g, blank, paths, y + bar / 2);
+          double[] places = wanted.stream().mapToDouble(w -> w).toArray();
+          figures(g, places, below, left + 1, y + bar);
+          double at = y + bar + FOOT;
+          for (String list : lists(blank)) {
+            at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
+          }
         });
+  }
+
+  /** Puts marks on a stone or on strips side by side; gives the figure below them. */
+  private String marked(Board g, StockPlan.CutBlank blank, int i, List<Path> paths) {
+    StockPlan.Cut cut = blank.cuts().get(i);
+    String from = c.format().tape(cut.at());
+    if (strip(cut)) {
+      from += " " + c.say("plan.rip", c.format().tape(cut.high()));
+    }
+    if (paths.size() == 1) {
+      boolean inside = mark(g, name(cut), paths.get(0).bounds());
+      return inside ? from : name(cut) + ": " + from;
+    }
+    if (!listed(blank, i)) {
+      for (int n = 0; n < paths.size(); n++) {
+        StockPlan.Cut strip = blank.cuts().get(i + n);
+        Box box = paths.get(n).bounds();
+        if (!inside(g, name(strip), box)) {
+          inside(g, strip.stone(), box);
+        }
+      }
+    }
+    return from;
+  }
+
+  /** Whether strips side by side are too small for their marks. */
+  private boolean listed(StockPlan.CutBlank blank, int i) {
+    for (StockPlan.Cut cut : blank.cuts().subList(i, i + strips(blank, i))) {
+      double high = bar(blank) * cut.high().mm() / blank.face().mm();
+      double wide = LabelShape.width(cut.stone(), new Lettering(Lettering.LEAST, true));
+      if (high < Lettering.LEAST + 0.8 || cut.extent().mm() * k < wide + 1.2) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The strips that are too small for their marks. */
+  private List<String> lists(StockPlan.CutBlank blank) {
+    List<String> lists = new ArrayList<>();
+    int n;
+    for (int i = 0; i < blank.cuts().size(); i += n) {
+      n = strips(blank, i);
+      if (n > 1 && listed(blank, i)) {
+        List<String> stones =
+            blank.cuts().subList(i, i + n).stream().map(StockPlan.Cut::stone).toList();
+        String from = c.format().tape(blank.cuts().get(i).at());
+        lists.add(c.say("plan.strips", from, String.join(", ", stones)));
+      }
+    }
+    return lists;
+  }
+
+  private double height(String list) {
+    return TextFlow.height(list, right - (x0 - CuttingPlanSheet.LABEL) - 1, Lettering.NOTE);
+  }
+
+  private static boolean strip(StockPlan.Cut cut) {
+    return cut.part() == StockPlan.Part.SOFFIT;
   }
 
   private static Lettering fit(String text, double room) {
@@ -95,36 +198,78 @@ final class CuttingBar {
   }
 
   private String name(StockPlan.Cut cut) {
-    return cut.part() == StockPlan.Part.SOFFIT
-        ? cut.stone() + " " + c.words().each("plan.soffit").get(0)
-        : cut.stone();
+    return strip(cut) ? cut.stone() + " " + c.words().each("plan.soffit").get(0) : cut.stone();
   }
 
-  private static boolean mark(Board g, String mark, Box b) {
-    List<Mark.Label> tries = new ArrayList<>();
+  private static boolean inside(Board g, String name, Box b) {
     for (double h : new double[] {5, 3.5, 2.5}) {
       for (double aside : new double[] {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24}) {
         Point at = new Point(b.centre().x() + aside * b.width(), b.centre().y() + h / 2);
-        tries.add(new Mark.Label(at, mark, new Lettering(h, true), Align.MIDDLE, 0));
+        if (g.firstFree(List.of(label(at, name, h)), 0.4)) {
+          return true;
+        }
       }
     }
-    return g.firstFree(tries, 0.4);
+    return false;
   }
 
-  private void waste(Board g, StockPlan.CutBlank blank, double y) {
-    if (!blank.waste().isPositive()) {
+  private static boolean mark(Board g, String name, Box b) {
+    if (inside(g, name, b)) {
+      return true;
+    }
+    // A low piece has its name above it.
+    for (double h : new double[] {3.5, 2.5}) {
+      if (g.firstFree(List.of(label(new Point(b.centre().x(), b.minY() - 1.3), name, h)), 0.4)) {
+        return true;
+      }
+    }
+    // Else what piece of the stone it is stands under the stone's mark.
+    int space = name.indexOf(' ');
+    if (space < 0) {
+      return false;
+    }
+    String first = name.substring(0, space);
+    String second = name.substring(space + 1);
+    double x = b.centre().x();
+    double inside = b.centre().y() + TWO_LINES / 2;
+    return two(g, first, second, x, inside, 3.5)
+        || two(g, first, second, x, inside, Lettering.LEAST)
+        || two(g, first, second, x, b.minY() - 1, Lettering.LEAST);
+  }
+
+  private static boolean two(
+      Board g, String first, String second, double x, double y, double height) {
+    Mark.Label over = label(new Point(x, y - Lettering.LEAST - 0.8), first, height);
+    Mark.Label under = label(new Point(x, y), second, Lettering.LEAST);
+    if (g.ink().free(LabelShape.corners(over), 0.3) && g.firstFree(List.of(under), 0.3)) {
+      g.add(over);
+      return true;
+    }
+    return false;
+  }
+
+  private static Mark.Label label(Point at, String text, double height) {
+    return new Mark.Label(at, text, new Lettering(height, true), Align.MIDDLE, 0);
+  }
+
+  // What is left whole at the right end, one kerf past the last stone; rounded down, so that what
+  // is said to be there is.
+  private void offCut(Board g, StockPlan.CutBlank blank, List<Path> paths, double middle) {
+    double used = paths.stream().mapToDouble(p -> p.bounds().maxX() - x0).max().orElse(0) / k;
+    double left = blank.length().mm() - used - c.job().tools().saw().kerf().mm();
+    Grid grid = c.format().grid();
+    Length whole = grid.ticks(grid.floor(Length.mm(Math.max(0, left + 1e-6))));
+    if (!whole.isPositive()) {
       return;
     }
-    String w = c.say("plan.waste", c.format().tape(blank.waste()));
+    String rest = c.format().tape(whole);
     double end = x0 + blank.length().mm() * k;
     List<Mark.Label> tries = new ArrayList<>();
-    for (String text : List.of(w, c.format().tape(blank.waste()))) {
+    for (String text : List.of(c.say("plan.off-cut", rest), rest)) {
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2 + 1.2), text, Lettering.NOTE, Align.END, 0));
+          new Mark.Label(new Point(end - 1.2, middle + 1.2), text, Lettering.NOTE, Align.END, 0));
       tries.add(
-          new Mark.Label(
-              new Point(end - 1.2, y + BAR / 2), text, Lettering.NOTE, Align.MIDDLE, 90));
+          new Mark.Label(new Point(end - 1.2, middle), text, Lettering.NOTE, Align.MIDDLE, 90));
     }
     g.firstFree(tries, 0.4);
   }
@@ -132,12 +277,12 @@ final class CuttingBar {
   /** Between the sheet's edges, smaller where they would not stand there side by side. */
   private void figures(Board g, double[] wanted, List<String> texts, double low, double y) {
     Lettering lettering = FROM;
-    double widest = widest(texts, lettering);
-    if ((widest + BETWEEN) * texts.size() > right - low) {
+    if (sum(widths(texts, lettering)) > right - low) {
       lettering = new Lettering(Lettering.LEAST, true);
-      widest = widest(texts, lettering);
     }
-    double[] at = Spread.along(wanted, widest + BETWEEN, low, right - widest);
+    double[] widths = widths(texts, lettering);
+    double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
+    double[] at = Spread.along(wanted, widths, low, right - last);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
       double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);
@@ -145,19 +290,27 @@ final class CuttingBar {
     }
   }
 
-  private static double widest(List<String> texts, Lettering lettering) {
-    double most = 0;
-    for (String t : texts) {
-      most = Math.max(most, LabelShape.width(t, lettering));
-    }
-    return most;
+  // Of each with the air after it.
+  private static double[] widths(List<String> texts, Lettering lettering) {
+    return texts.stream().mapToDouble(t -> LabelShape.width(t, lettering) + BETWEEN).toArray();
   }
 
-  private Path path(StockPlan.Cut cut, double y) {
+  private static double sum(double[] widths) {
+    double sum = 0;
+    for (double w : widths) {
+      sum += w;
+    }
+    return sum;
+  }
+
+  private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double foot) {
     double at = cut.at().mm();
     PlacedStone s = pieces.get(cut.stone()).stone();
-    if (cut.part() == StockPlan.Part.SOFFIT) {
-      return Path.rect(x0 + at * k, y, cut.extent().mm() * k, BAR);
+    double share = bar(blank) / blank.face().mm();
+    double high = cut.high().mm() * share;
+    if (strip(cut)) {
+      double low = foot - cut.up().mm() * share;
+      return Path.rect(x0 + at * k, low - high, cut.extent().mm() * k, high);
     }
     // As it lies on the blank: along its own soffit.
     Path own = s.outline().transformed(OwnFrame.of(s));
@@ -176,8 +329,10 @@ final class CuttingBar {
       double x = at + (cut.turned() ? b.width() - v.x() : v.x());
       // Turned end for end in its own plane, what was lower left is upper right.
       boolean low = (p == ll || p == lr) != cut.turned();
-      on.add(new Point(x0 + x * k, low ? y + BAR : y));
+      on.add(new Point(x0 + x * k, low ? foot : foot - high));
     }
     return Path.polygon(on);
   }
+
+  // What of the bar's height a stone takes; all of it where the blank is as high as it needs to be.
 }

@@ -8,6 +8,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Stock;
+import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -24,7 +25,9 @@ import java.util.TreeMap;
 
 /** Which blank gives which stones; below, what to order, what fits nothing, and what moved. */
 public final class CuttingPlanSheet implements SheetComposer {
-  private static final double LABEL = 26;
+  /** Room for a blank's name left of its bar, mm. */
+  static final double LABEL = 26;
+
   private static final Lettering CELL = new Lettering(3.5, false);
 
   @Override
@@ -66,9 +69,9 @@ public final class CuttingPlanSheet implements SheetComposer {
       double k = (a.width() - LABEL - 2) / longest;
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
-        need(CuttingBar.PITCH);
+        need(bar.pitch(b));
         bar.draw(page.board(), b, a.minX(), y);
-        y += CuttingBar.PITCH;
+        y += bar.pitch(b);
       }
       order();
       unfit();
@@ -116,6 +119,9 @@ public final class CuttingPlanSheet implements SheetComposer {
             Role.NOTES,
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
             Lettering.BODY);
+      }
+      if (plan.flatRows()) {
+        paragraph(Role.NOTES, c.say("plan.rows"), Lettering.BODY);
       }
       if (plan.price() > 0) {
         paragraph(
@@ -190,6 +196,26 @@ public final class CuttingPlanSheet implements SheetComposer {
               column(c.say("plan.return"), 1, Align.END, false),
               column(c.say("plan.thickness"), 1, Align.END, false)),
           rows);
+      total(Stock.Kind.CORNER, "plan.sum-corners");
+      total(Stock.Kind.FLAT, "plan.sum-flats");
+    }
+
+    // In the units that suppliers sell: pieces, running length of arris, area of flats.
+    private void total(Stock.Kind kind, String key) {
+      List<StockPlan.OrderLine> of = plan.order().stream().filter(o -> o.what() == kind).toList();
+      int count = of.stream().mapToInt(StockPlan.OrderLine::count).sum();
+      if (count > 0) {
+        Amounts amounts = new Amounts(c.job().units());
+        String much =
+            kind == Stock.Kind.CORNER
+                ? amounts.run(of.stream().mapToDouble(o -> o.running().mm() / 1000).sum())
+                : amounts.area(of.stream().mapToDouble(StockPlan.OrderLine::areaM2).sum());
+        paragraph(Role.NOTES, c.say(key, count, much), Lettering.BODY);
+      }
+    }
+
+    private String name(String stone, StockPlan.Part part) {
+      return part == StockPlan.Part.SOFFIT ? stone + " " + c.say("plan.soffit") : stone;
     }
 
     private void unfit() {
@@ -198,7 +224,13 @@ public final class CuttingPlanSheet implements SheetComposer {
       }
       List<List<String>> rows =
           plan.unfit().stream()
-              .map(u -> List.of(u.stone(), size(u.length()), size(u.face()), size(u.returnLeg())))
+              .map(
+                  u ->
+                      List.of(
+                          name(u.stone(), u.part()),
+                          size(u.length()),
+                          size(u.face()),
+                          size(u.returnLeg())))
               .toList();
       table(
           c.say("plan.unfit"),
@@ -219,7 +251,9 @@ public final class CuttingPlanSheet implements SheetComposer {
               .map(
                   m ->
                       List.of(
-                          m.stone(), m.from(), m.to().isEmpty() ? c.say("plan.to-order") : m.to()))
+                          name(m.stone(), m.part()),
+                          m.from(),
+                          m.to().isEmpty() ? c.say("plan.to-order") : m.to()))
               .toList();
       table(
           c.say("plan.moved"),

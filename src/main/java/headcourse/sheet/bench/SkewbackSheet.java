@@ -37,13 +37,19 @@ public final class SkewbackSheet implements SheetComposer {
       return List.of();
     }
     String title = c.say("skew.title");
-    SheetFlow flow = new SheetFlow(c, SheetFlow.bestTurn(c), "skew", title, "");
-    flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
-    flow.say("skew.how", TEXT);
-    for (HeadWork head : heads) {
-      head(flow, c, head);
-    }
-    return flow.pages();
+    return SheetFlow.pages(
+        c,
+        SheetFlow.bestTurn(c),
+        "skew",
+        title,
+        "",
+        flow -> {
+          flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
+          flow.say("skew.how", TEXT);
+          for (HeadWork head : heads) {
+            head(flow, c, head);
+          }
+        });
   }
 
   private static void head(SheetFlow flow, SheetContext c, HeadWork head) {

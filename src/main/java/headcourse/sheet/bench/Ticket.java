@@ -2,7 +2,6 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
-import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -19,13 +18,13 @@ import java.util.TreeMap;
  *
  * @param head the head of the first of them
  * @param pieces the stones, in setting order
- * @param blanks where those come from whose blank is known, in the same order
+ * @param blanks where they come from: every cut of them, in the order of the cutting plan
  * @param number from 1
  * @param of how many tickets there are
  */
 record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
-  /** A blank, and where on it a stone begins, from its left end. */
-  record Origin(String blank, Length at) {}
+  /** A blank, where on it a stone begins, from its left end, and what of the stone it gives. */
+  record Origin(String blank, Length at, StockPlan.Part part) {}
 
   Ticket {
     pieces = List.copyOf(pieces);
@@ -34,12 +33,12 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
 
   /** The tickets of a job: by opening, in setting order of their first stone. */
   static List<Ticket> of(ShopWork work) {
-    Map<String, StockPlan.CutBlank> blanks = new TreeMap<>();
-    Map<String, StockPlan.Cut> cuts = new TreeMap<>();
+    // Several to a stone where openings are identical, or where it is made of two flats.
+    Map<String, List<Origin>> cuts = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut cut : b.cuts()) {
-        blanks.putIfAbsent(cut.stone(), b);
-        cuts.putIfAbsent(cut.stone(), cut);
+        cuts.computeIfAbsent(cut.stone(), k -> new ArrayList<>())
+            .add(new Origin(b.id(), cut.at(), cut.part()));
       }
     }
     Map<Integer, List<Piece>> groups = new LinkedHashMap<>();
@@ -56,10 +55,7 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
       n++;
       List<Piece> pieces = e.getValue();
       List<Origin> from =
-          pieces.stream()
-              .filter(p -> blanks.containsKey(p.mark()))
-              .map(p -> new Origin(blanks.get(p.mark()).id(), cuts.get(p.mark()).at()))
-              .toList();
+          pieces.stream().flatMap(p -> cuts.getOrDefault(p.mark(), List.of()).stream()).toList();
       tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
     }
     return tickets;
@@ -70,19 +66,9 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     return pieces.get(0);
   }
 
-  /** Where its stones come from, blanks with the same place on them together. */
-  List<String> origins(SheetContext c) {
-    Map<Length, List<String>> byPlace = new TreeMap<>();
-    for (Origin o : blanks) {
-      List<String> there = byPlace.computeIfAbsent(o.at(), k -> new ArrayList<>());
-      if (!there.contains(o.blank())) {
-        there.add(o.blank());
-      }
-    }
-    List<String> places = new ArrayList<>();
-    byPlace.forEach(
-        (at, ids) -> places.add(c.say("ticket.at", MarkRuns.ofIds(ids), c.format().withUnit(at))));
-    return places;
+  /** Where its stones come from. */
+  String from(SheetContext c) {
+    return c.say(words -> new TicketOrigins(c, words).told(blanks));
   }
 
   /** How many are to be cut, identical openings counted. */

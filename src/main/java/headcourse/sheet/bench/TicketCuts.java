@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
@@ -12,6 +13,10 @@ import headcourse.geom.Box;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.text.Tongue;
+import headcourse.text.Words;
+import headcourse.units.Grid;
+import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,23 +68,8 @@ final class TicketCuts {
     double w = width - 2 * PAD;
     LengthFormat f = c.format();
     Lettering bold = type.body().inBold();
-    // Edges with slots at the same heights share a line.
-    Map<String, Set<String>> edges = new LinkedHashMap<>();
-    for (Notch n : piece.notches()) {
-      String at =
-          String.join(
-              " + ",
-              piece.notches().stream()
-                  .filter(o -> o.edge() == n.edge())
-                  .map(o -> f.tape(o.height()))
-                  .toList());
-      edges
-          .computeIfAbsent(at, k -> new LinkedHashSet<>())
-          .add(c.say("ticket.edge-short-" + n.edge().word()));
-    }
-    for (var e : edges.entrySet()) {
-      String text = c.say("ticket.notch-where", String.join(" + ", e.getValue()), e.getKey());
-      y = TextFlow.paragraph(b, x, y, w, text, bold);
+    for (String text : c.words().each(words -> places(words, w))) {
+      y = TextFlow.paragraph(b, x, y, w, text, y > top + 2 ? type.note().inBold() : bold);
     }
     List<String> told = new ArrayList<>();
     for (Notch n : piece.notches()) {
@@ -106,6 +96,35 @@ final class TicketCuts {
     return y;
   }
 
+  // Edges with slots at the same heights are told of together; all on one line where they fit.
+  private String places(Words words, double width) {
+    Map<String, Set<EdgeName>> edges = new LinkedHashMap<>();
+    for (Notch n : piece.notches()) {
+      String at =
+          piece.notches().stream()
+              .filter(o -> o.edge() == n.edge())
+              .map(o -> c.format().tape(o.height()))
+              .reduce((a, b) -> words.say("ticket.and", a, b))
+              .orElseThrow();
+      edges.computeIfAbsent(at, k -> new LinkedHashSet<>()).add(n.edge());
+    }
+    List<String> each = new ArrayList<>();
+    edges.forEach((at, names) -> each.add(place(words, names, at)));
+    String all = words.say("ticket.notch-up", String.join(", ", each));
+    if (LabelShape.width(all, type.body().inBold()) <= width) {
+      return all;
+    }
+    each.replaceAll(p -> words.say("ticket.notch-up", p));
+    return String.join("\n", each);
+  }
+
+  private static String place(Words words, Set<EdgeName> edges, String at) {
+    List<String> names =
+        edges.stream().map(e -> words.say("ticket.edge-short-" + e.word())).toList();
+    String all = names.size() == 2 ? words.say("ticket.edge-both") : String.join(" + ", names);
+    return words.say("ticket.notch-edge", all, at);
+  }
+
   private record Lie(SawPass.Lay lay, SawPass.Part part) {
     // Written out, as a record's own is put together at run time, which costs a short run dearly.
     @Override
@@ -130,20 +149,27 @@ final class TicketCuts {
       y += head.height() * 1.5;
     }
     List<Lie> lies = piece.saw().stream().map(p -> new Lie(p.lay(), p.part())).distinct().toList();
-    double cell = (w - beside) / 2;
-    double at = top;
-    for (int i = 0; i < lies.size(); i += 2) {
-      double low = lie(b, x + beside, at, cell - 0.5, i, lies);
-      if (i + 1 < lies.size()) {
-        low = Math.max(low, lie(b, x + beside + cell, at, cell - 0.5, i + 1, lies));
-      }
-      at = low + 1;
-    }
+    double two = lies(new Board(), x + beside, top, w - beside, lies, 2);
+    double one = lies(new Board(), x + beside, top, w - beside, lies, 1);
+    double at = lies(b, x + beside, top, w - beside, lies, one < two ? 1 : 2);
     y = Math.max(y, at);
     for (SawPass p : piece.saw()) {
       y = pass(b, x, y, w, p, letter(lies.indexOf(new Lie(p.lay(), p.part()))));
     }
     return y;
+  }
+
+  // How the piece lies, so many abreast.
+  private double lies(Board b, double x, double top, double w, List<Lie> lies, int abreast) {
+    double cell = w / abreast;
+    double at = top;
+    double low = top;
+    for (int i = 0; i < lies.size(); i++) {
+      int column = i % abreast;
+      at = column == 0 ? low : at;
+      low = Math.max(low, lie(b, x + column * cell, at, cell - 0.5, i, lies) + 1);
+    }
+    return low;
   }
 
   private static String letter(int i) {
@@ -168,45 +194,66 @@ final class TicketCuts {
     return Math.max(low, y + 10 * f);
   }
 
-  // Number, lie, edge; depth and setting to the right, on a line of their own where they must.
+  // Number, lie, and a line in each language; the first is the one that the eye finds.
   private double pass(Board b, double x, double top, double w, SawPass pass, String letter) {
     Lettering big = type.body().inBold();
-    String edge = c.say("ticket.edge-short-" + pass.edge().word());
-    String depth =
-        c.say(
-            pass.possible() ? "ticket.depth" : "ticket.not-possible",
-            c.format().withUnit(pass.depth()));
-    double y = top + big.height();
-    double pitch = type.bodyPitch() - big.height();
-    b.text(x, y, pass.number() + " " + letter, big, Align.START);
+    b.text(x, top + big.height(), pass.number() + " " + letter, big, Align.START);
     double indent = LabelShape.width("0 M", big) + 1.6;
-    String setting = setting(pass);
-    double edgeWide = LabelShape.width(edge, type.note());
-    double depthWide = LabelShape.width(depth, type.note());
-    double wide = LabelShape.width(setting, big);
-    if (indent + edgeWide + 2 + depthWide + 2.5 + wide <= w) {
-      b.text(x + indent, y, edge, type.note(), Align.START);
-      b.text(x + w, y, setting, big, Align.END);
-      // Depths stand in a column where the longest usual setting leaves room.
-      double column =
-          Math.max(x + indent + edgeWide + 2, x + Math.min(w - wide - 2.5 - depthWide, w * 0.36));
-      b.text(column, y, depth, type.note(), Align.START);
-      return y + pitch;
+    double y = top;
+    Lettering setting = big;
+    List<String> lines = c.words().each(words -> told(words, pass));
+    for (String line : lines) {
+      y = pass(b, x + indent, y, w - indent, Tongue.lines(line), setting);
+      setting = type.note();
     }
-    y = TextFlow.paragraph(b, x + indent, top + 0.6, w - indent, edge + ": " + depth, type.note());
-    return TextFlow.paragraph(b, x + indent, y, w - indent, setting, big);
+    return lines.size() > 1 ? y + big.height() * 0.4 : y;
   }
 
-  private String setting(SawPass pass) {
+  // Never less than it takes to cut through, but for the last digits of a sine.
+  private Length deep(Length depth) {
+    Grid grid = c.job().grid();
+    return grid.ticks(grid.ceil(depth.minus(Length.mm(0.001))));
+  }
+
+  // Edge, depth and setting, each on a line of its own.
+  private String told(Words words, SawPass pass) {
+    String depth =
+        words.say(
+            pass.possible() ? "ticket.depth" : "ticket.not-possible",
+            c.format().withUnit(deep(pass.depth())));
+    String edge = words.say("ticket.edge-short-" + pass.edge().word());
+    return String.join("\n", edge, depth, setting(words, pass));
+  }
+
+  // Depth and setting to the right, on a line of their own where they must.
+  private double pass(Board b, double x, double top, double w, List<String> told, Lettering big) {
+    Lettering note = type.note();
+    double edge = LabelShape.width(told.get(0), note);
+    double depth = LabelShape.width(told.get(1), note);
+    double setting = LabelShape.width(told.get(2), big);
+    if (edge + 2 + depth + 2.5 + setting > w) {
+      double y = TextFlow.paragraph(b, x, top + 0.6, w, told.get(0) + ": " + told.get(1), note);
+      return TextFlow.paragraph(b, x, y, w, told.get(2), big);
+    }
+    double y = top + big.height();
+    b.text(x, y, told.get(0), note, Align.START);
+    b.text(x + w, y, told.get(2), big, Align.END);
+    // Depths stand in a column where the longest usual setting leaves room.
+    double column = Math.max(edge + 2, Math.min(w - setting - 2.5 - depth, w * 0.26));
+    b.text(x + column, y, told.get(1), note, Align.START);
+    return top + big.height() * 1.4;
+  }
+
+  private static String setting(Words words, SawPass pass) {
     boolean fence = pass.mitre().radians() != 0;
     boolean tilt = pass.tilt().radians() != 0;
     String mitre = LengthFormat.degrees(pass.mitre());
     String blade = LengthFormat.degrees(pass.tilt());
     if (fence && tilt) {
-      return c.say("ticket.both", mitre, blade);
+      return words.say("ticket.both", mitre, blade);
     }
     return fence
-        ? c.say("ticket.fence", mitre)
-        : tilt ? c.say("ticket.tilt", blade) : c.say("ticket.square");
+        ? words.say("ticket.fence", mitre)
+        : tilt ? words.say("ticket.tilt", blade) : words.say("ticket.square");
   }
 }

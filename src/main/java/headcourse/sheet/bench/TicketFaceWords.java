@@ -12,6 +12,7 @@ import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -48,12 +49,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     Side side = piece().stone().side();
     String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
     String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
-    y =
-        TextFlow.paragraph(
-            b, x, y, w, rake(l, piece().left()), fitting(rake(l, piece().left()), w));
-    y =
-        TextFlow.paragraph(
-            b, x, y, w, rake(r, piece().right()), fitting(rake(r, piece().right()), w));
+    for (String rake : rakes(l, r)) {
+      y = TextFlow.paragraph(b, x, y, w, rake, fitting(rake, w));
+    }
     String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
     y = TextFlow.paragraph(b, x, y, w, height, type.note());
     if (!loose.isEmpty()) {
@@ -65,18 +63,17 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
     }
     if (ticket.blanks().size() > 1) {
-      String from = c.say("ticket.from") + " " + String.join("; ", ticket.origins(c));
-      y = TextFlow.paragraph(b, x, y, w, from, type.note());
+      y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     if (!piece().exposed().isEmpty()) {
       y += 0.4;
       b.line(left, y, left + width, y, Pen.FINE);
-      y = TextFlow.paragraph(b, x, y + 2, w, dress(), type.note());
+      y = TextFlow.paragraph(b, x, y + 2, w, c.say(this::dress), type.note());
     }
     return y;
   }
 
-  private String dress() {
+  private String dress(Words words) {
     // Edges that show alike share an entry.
     Map<List<String>, Set<String>> edges = new LinkedHashMap<>();
     for (ExposedEdge e : piece().exposed()) {
@@ -84,14 +81,14 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
           .computeIfAbsent(
               List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
               k -> new LinkedHashSet<>())
-          .add(c.say("ticket.edge-short-" + e.edge().word()));
+          .add(words.say("ticket.edge-short-" + e.edge().word()));
     }
-    StringBuilder dress = new StringBuilder(c.say("ticket.dress"));
+    StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
     String join = " ";
     for (var e : edges.entrySet()) {
       String which = String.join(" + ", e.getValue());
       dress.append(join);
-      dress.append(c.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
+      dress.append(words.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
       join = "; ";
     }
     return dress.toString();
@@ -118,6 +115,14 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     return y;
   }
 
+  // Edges that lean alike are told of together.
+  private List<String> rakes(String left, String right) {
+    String both = rake("both", piece().left());
+    return both.equals(rake("both", piece().right()))
+        ? List.of(both)
+        : List.of(rake(left, piece().left()), rake(right, piece().right()));
+  }
+
   private String rake(String edge, Rake rake) {
     String key =
         switch (rake.longPoint()) {
@@ -125,20 +130,13 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
           case TOP -> "ticket.rake-long-top";
           case BOTTOM -> "ticket.rake-long-bottom";
         };
-    List<String> each =
-        c.words()
-            .each(
+    return c.say(
+        w ->
+            w.say(
                 key,
-                "{edge}",
+                w.say("ticket.edge-" + edge),
                 LengthFormat.degrees(rake.offSquare()),
                 c.format().tape(rake.offset()),
-                c.format().tape(rake.over()));
-    List<String> names = c.words().each("ticket.edge-" + edge);
-    StringBuilder all = new StringBuilder();
-    for (int i = 0; i < each.size(); i++) {
-      String name = names.get(Math.min(i, names.size() - 1));
-      all.append(i == 0 ? "" : " / ").append(each.get(i).replace("{edge}", name));
-    }
-    return all.toString();
+                c.format().tape(rake.over())));
   }
 }

@@ -11,6 +11,7 @@ import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.job.HeadSpec;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
@@ -34,6 +35,7 @@ final class TicketSection {
   private final SheetContext c;
   private final Piece piece;
   private final TicketType type;
+  private final HeadSpec.Soffit soffit;
 
   private final String relief;
   private final double titleHeight;
@@ -44,6 +46,7 @@ final class TicketSection {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
+    this.soffit = ticket.head().layout().opening().head().soffit();
     this.relief = relief();
     this.titleHeight = noteHeight(longestTitle(), width);
     this.reliefHeight = noteHeight(relief, width);
@@ -108,6 +111,7 @@ final class TicketSection {
         c.say("ticket.section-alt", c.format().withUnit(piece.thickness())),
         g -> {
           g.outline(outline, Shade.KEY, Pen.CUT);
+          seam(g, foot, t * k);
           Outer o = new Outer(g, type.edge());
           o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
           if (returns()) {
@@ -140,6 +144,16 @@ final class TicketSection {
           double y = box.maxY() - reliefHeight;
           TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
+  }
+
+  // Where the soffit of a stone made of two flats meets its face.
+  private void seam(Board g, Point foot, double t) {
+    Point inner = new Point(foot.x() - t, foot.y() - t);
+    if (returns() && soffit == HeadSpec.Soffit.MITRED) {
+      g.line(foot, inner, Pen.CUT);
+    } else if (returns() && soffit == HeadSpec.Soffit.BUTTED) {
+      g.line(new Point(inner.x(), foot.y()), inner, Pen.CUT);
+    }
   }
 
   // The return from above, the wall's side up, left and right as on the face.

@@ -106,8 +106,7 @@ final class TicketSide {
     String order = MarkRuns.of(ticket.setOrders());
     y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
     if (ticket.blanks().size() == 1) {
-      String from = c.say("ticket.from") + " " + ticket.origins(c).get(0);
-      y = TextFlow.paragraph(b, x, y, w, from, type.note());
+      y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     return y;
   }

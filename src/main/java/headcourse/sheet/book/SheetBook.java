@@ -64,7 +64,7 @@ public final class SheetBook {
         new SheetContext(
             work,
             bundle,
-            Words.of(work.job().language().word()),
+            Words.of(work.job().language().word()).withTongues(),
             new LengthFormat(work.job().units(), work.job().grid()),
             frame);
     List<PageDraft> drafts = new ArrayList<>();

@@ -15,6 +15,7 @@ import headcourse.geom.Similarity;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Role;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
@@ -189,12 +190,17 @@ final class HeadSection {
   }
 
   private double returned() {
-    return head.pieces().stream().mapToDouble(p -> p.returnDepth().mm()).max().orElse(0);
+    // Beside the key, whose return is deeper by as much as it stands proud.
+    return head.pieces().stream()
+        .filter(p -> p.stone().role() != Role.KEY || head.pieces().size() == 1)
+        .mapToDouble(p -> p.returnDepth().mm())
+        .max()
+        .orElse(0);
   }
 
   private java.util.Optional<Notch> screw() {
     return head.pieces().stream()
-        .filter(p -> p.stone().role() == headcourse.layout.Role.STONE)
+        .filter(p -> p.stone().role() == Role.STONE)
         .map(Piece::notches)
         .flatMap(List::stream)
         .filter(n -> n.screw() != null)

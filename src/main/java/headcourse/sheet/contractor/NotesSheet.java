@@ -33,20 +33,27 @@ public final class NotesSheet implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext context) {
     String title = context.say("contractor.notes");
-    SheetFlow flow = new SheetFlow(context, SheetFlow.bestTurn(context), "N1", title, "");
-    flow.page().bookmark(1, title, "notes", flow.page().area().minY());
-    int number = 1;
-    for (String key : List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
-      String sign = Integer.toString(number++);
-      for (String text : context.words().each("contractor.note-" + key)) {
-        flow.item(sign, text, TEXT);
-        sign = "";
-      }
-    }
-    cautions(flow, context);
-    materials(flow, context);
-    findings(flow, context);
-    return flow.pages();
+    return SheetFlow.pages(
+        context,
+        SheetFlow.bestTurn(context),
+        "N1",
+        title,
+        "",
+        flow -> {
+          flow.page().bookmark(1, title, "notes", flow.page().area().minY());
+          int number = 1;
+          for (String key :
+              List.of("load", "code", "others", "confirm", "sizes", "left", "batch")) {
+            String sign = Integer.toString(number++);
+            for (String text : context.words().each("contractor.note-" + key)) {
+              flow.item(sign, text, TEXT);
+              sign = "";
+            }
+          }
+          cautions(flow, context);
+          materials(flow, context);
+          findings(flow, context);
+        });
   }
 
   private static void cautions(SheetFlow flow, SheetContext context) {
@@ -75,7 +82,9 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "pieces", Integer.toString(m.stones()));
     add(rows, context, "mass", a.mass(m.stoneKg()));
     add(rows, context, "load", a.massPerArea(m.kgPerM2()));
-    add(rows, context, "arris", a.run(m.arrisM()));
+    if (m.arrisM() > 0) {
+      add(rows, context, "arris", a.run(m.arrisM()));
+    }
     String mortar = context.say("contractor.bags", a.volume(m.mortarM3()), m.bags());
     add(rows, context, "mortar", mortar);
     for (Materials.ScrewCount c : m.screwsByLength()) {

@@ -38,32 +38,39 @@ public final class ScheduleSheet implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext context) {
     String title = context.say("contractor.schedule");
-    SheetFlow flow = new SheetFlow(context, Turn.LANDSCAPE, "G1", title, "", 1);
-    flow.page().bookmark(1, title, "schedule", flow.page().area().minY());
-    Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
-    List<Column> columns =
-        List.of(
-            column(context, "mark", 17, true),
-            column(context, "opening", 34, false),
-            new Column(context.say("contractor.count"), 14, Align.END, true),
-            column(context, "clear", 24, true),
-            column(context, "height", 20, false),
-            column(context, "head", 30, false),
-            column(context, "key", 38, false),
-            column(context, "stones", 28, false),
-            column(context, "bearing", 26, true),
-            column(context, "overall", 24, false),
-            column(context, "soffit", 24, false),
-            column(context, "mass", 20, false));
-    List<List<String>> rows = new ArrayList<>();
-    for (HeadWork head : context.work().heads()) {
-      rows.add(row(context, head));
-    }
-    flow.table(columns, rows, text);
-    revisions(flow, context);
-    ChangesTable.draw(flow, context);
-    ReviewBox.draw(flow, context);
-    return flow.pages();
+    return SheetFlow.pages(
+        context,
+        Turn.LANDSCAPE,
+        "G1",
+        title,
+        "",
+        1,
+        flow -> {
+          flow.page().bookmark(1, title, "schedule", flow.page().area().minY());
+          Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
+          List<Column> columns =
+              List.of(
+                  column(context, "mark", 17, true),
+                  column(context, "opening", 34, false),
+                  new Column(context.say("contractor.count"), 14, Align.END, true),
+                  column(context, "clear", 24, true),
+                  column(context, "height", 20, false),
+                  column(context, "head", 30, false),
+                  column(context, "key", 38, false),
+                  column(context, "stones", 28, false),
+                  column(context, "bearing", 26, true),
+                  column(context, "overall", 24, false),
+                  column(context, "soffit", 24, false),
+                  column(context, "mass", 20, false));
+          List<List<String>> rows = new ArrayList<>();
+          for (HeadWork head : context.work().heads()) {
+            rows.add(row(context, head));
+          }
+          flow.table(columns, rows, text);
+          revisions(flow, context);
+          ChangesTable.draw(flow, context);
+          ReviewBox.draw(flow, context);
+        });
   }
 
   private static Column column(SheetContext context, String key, double width, boolean bold) {

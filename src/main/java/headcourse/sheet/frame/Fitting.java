@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A text fitted into the room of its field: as it is; else one step smaller; else over the lines
- * that the field has; else cut short with an ellipsis.
+ * A text fitted into the room and the lines of its field: as it is; else one step smaller; else not
+ * bold; else cut short with an ellipsis.
  *
  * @param lettering what it is written in
  * @param lines at least one
@@ -16,21 +16,22 @@ import java.util.List;
 record Fitting(Lettering lettering, List<String> lines) {
   static Fitting of(String text, Lettering wanted, double width, int most) {
     Lettering small = new Lettering(Steps.below(wanted.height()), wanted.bold());
-    for (Lettering l : List.of(wanted, small)) {
+    Lettering plain = new Lettering(small.height(), false);
+    for (Lettering l : List.of(wanted, small, plain)) {
       List<String> lines = wrapped(text, l, width);
       if (lines.size() <= most && widest(lines, l) <= width) {
         return new Fitting(l, lines);
       }
     }
-    Face face = Face.of(small.bold());
-    List<String> lines = new ArrayList<>(wrapped(text, small, width));
+    Face face = Face.of(false);
+    List<String> lines = new ArrayList<>(wrapped(text, plain, width));
     if (lines.size() > most) {
       String rest = String.join(" ", lines.subList(most - 1, lines.size()));
       lines = new ArrayList<>(lines.subList(0, most - 1));
       lines.add(rest);
     }
-    lines.replaceAll(s -> Wrap.shortened(s, face, small.height(), width));
-    return new Fitting(small, lines);
+    lines.replaceAll(s -> Wrap.shortened(s, face, plain.height(), width));
+    return new Fitting(plain, lines);
   }
 
   private static List<String> wrapped(String text, Lettering l, double width) {

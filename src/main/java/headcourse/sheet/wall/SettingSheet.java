@@ -45,17 +45,23 @@ public final class SettingSheet implements SheetComposer {
     Opening opening = head.layout().opening();
     Turn turn = SheetFlow.bestTurn(context);
     String title = context.say("wall.setting-sheet");
-    SheetFlow flow = new SheetFlow(context, turn, opening.mark() + "-S", title, opening.mark());
-    flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
-    AsBuiltNotes.write(flow, context, head, TEXT);
-    order(flow, context, head);
-    closers(flow, context, head);
-    stackUp(flow, context, head);
-    flow.heading(context.say("wall.props"), 14);
-    flow.say("wall.props-text", TEXT);
-    mortar(flow, context);
-    cautions(flow, context);
-    return flow.pages();
+    return SheetFlow.pages(
+        context,
+        turn,
+        opening.mark() + "-S",
+        title,
+        opening.mark(),
+        flow -> {
+          flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
+          AsBuiltNotes.write(flow, context, head, TEXT);
+          order(flow, context, head);
+          closers(flow, context, head);
+          stackUp(flow, context, head);
+          flow.heading(context.say("wall.props"), 14);
+          flow.say("wall.props-text", TEXT);
+          mortar(flow, context);
+          cautions(flow, context);
+        });
   }
 
   private static void order(SheetFlow flow, SheetContext context, HeadWork head) {

@@ -103,28 +103,45 @@ final class StackUpTables {
 
   /** Every third stone outwards; both sides in one row where they are alike. */
   List<List<String>> drift() {
-    List<List<String>> left = side(Side.LEFT);
-    List<List<String>> right = side(Side.RIGHT);
+    List<Check> left = side(Side.LEFT);
+    List<Check> right = side(Side.RIGHT);
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
-      boolean l = i < left.size();
-      boolean r = i < right.size();
-      if (l && r && left.get(i).subList(1, 5).equals(right.get(i).subList(1, 5))) {
-        List<String> both = new ArrayList<>(left.get(i));
-        String one = left.get(i).get(0);
-        String other = right.get(i).get(0);
-        both.set(0, one.equals(other) ? one : one + ", " + other);
-        rows.add(both);
+      Check l = i < left.size() ? left.get(i) : null;
+      Check r = i < right.size() ? right.get(i) : null;
+      if (l != null && r != null && l.figures.equals(r.figures)) {
+        rows.add(l.row(both(l.after, r.after), both(l.next, r.next)));
         continue;
       }
-      if (l) {
-        rows.add(left.get(i));
+      if (l != null) {
+        rows.add(l.row(l.after, l.next));
       }
-      if (r) {
-        rows.add(right.get(i));
+      if (r != null) {
+        rows.add(r.row(r.after, r.next));
       }
     }
     return rows;
+  }
+
+  private static String both(String left, String right) {
+    return left.equals(right) ? left : left + ", " + right;
+  }
+
+  /**
+   * What is checked at a stone.
+   *
+   * @param after the stone
+   * @param next the one beyond it, that takes up what is out
+   * @param figures where its edge stands, how far out it may be, what the next is cut to or empty
+   */
+  private record Check(String after, String next, List<String> figures) {
+    List<String> row(String stones, String nexts) {
+      List<String> row = new ArrayList<>(List.of(stones));
+      row.addAll(figures.subList(0, 3));
+      String cut = figures.get(3);
+      row.add(cut.isEmpty() ? "" : nexts + ": " + cut);
+      return row;
+    }
   }
 
   // Along a curved soffit a tape goes round; on a level one it lies along the line.
@@ -140,13 +157,13 @@ final class StackUpTables {
   }
 
   /** The key, then every third stone, and what the next one is trimmed to at the worst. */
-  private List<List<String>> side(Side side) {
+  private List<Check> side(Side side) {
     List<JointLine> joints =
         head.layout().joints().stream()
             .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.outer().isEmpty())
             .sorted(Comparator.comparingInt(JointLine::index))
             .toList();
-    List<List<String>> rows = new ArrayList<>();
+    List<Check> rows = new ArrayList<>();
     for (JointLine j : joints) {
       if (j.index() % 3 != 0) {
         continue;
@@ -155,12 +172,14 @@ final class StackUpTables {
       PlacedStone next = head.layout().stone(j.outer());
       Length trimmed = next.bottom().minus(drift.worst());
       rows.add(
-          List.of(
+          new Check(
               j.inner(),
-              context.format().tape(mark(j)),
-              "± " + fine(drift.worst()),
-              "± " + fine(drift.likely()),
-              next.fitted() ? "" : context.format().withUnit(trimmed)));
+              j.outer(),
+              List.of(
+                  context.format().tape(mark(j)),
+                  "± " + fine(drift.worst()),
+                  "± " + fine(drift.likely()),
+                  next.fitted() ? "" : context.format().withUnit(trimmed))));
     }
     return rows;
   }

@@ -43,7 +43,7 @@ class PdfConformanceTest {
     for (Mark second : List.of(one, two)) {
       Mark table = new Mark.Group(Mark.Role.TABLE, "", "", List.of(two, second));
       Page page = new Page(210, 297, "1", "1", List.of(table), List.of());
-      PageSet set = new PageSet(Bundle.BENCH, "A table", "", "en", "", List.of(page));
+      PageSet set = new PageSet(Bundle.BENCH, "A table", "", "en", "", "", List.of(page));
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       PdfRenderer.render(set, "seed", out);
       List<String> failures = PdfChecker.failures(out.toByteArray(), PDFAFlavour.PDFUA_1);

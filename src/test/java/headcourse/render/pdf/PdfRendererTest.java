@@ -63,7 +63,7 @@ class PdfRendererTest {
 
   private static PageSet one(double width, double height, Mark... marks) {
     Page page = new Page(width, height, "1", "One", List.of(marks), List.of());
-    return new PageSet(Bundle.BENCH, "One", "", "en", "", List.of(page));
+    return new PageSet(Bundle.BENCH, "One", "", "en", "", "", List.of(page));
   }
 
   @Test

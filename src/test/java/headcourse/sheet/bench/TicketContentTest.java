@@ -9,11 +9,15 @@ import headcourse.bench.Piece;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.job.Bundle;
+import headcourse.job.HeadSpec;
+import headcourse.job.Stock;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
+import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -38,6 +42,44 @@ class TicketContentTest {
       check(work.get(), "seed " + seed);
     }
     assertTrue(drawn > 10, "too few jobs could be set out: " + drawn);
+  }
+
+  /** Copies for identical openings and both flats of each stone come from somewhere. */
+  @Test
+  void everyBlankOfAStoneIsNamed() {
+    JobMaker m = JobMaker.one();
+    m.first().soffit = HeadSpec.Soffit.MITRED;
+    m.first().count = 2;
+    Length in = Length.inches(1);
+    m.stock =
+        new Stock(
+            List.of(
+                new Stock.Item(
+                    "stock.flats[0]",
+                    "F1",
+                    Stock.Kind.FLAT,
+                    in.times(36),
+                    in.times(14),
+                    Length.ZERO,
+                    m.thickness,
+                    30,
+                    false,
+                    0)),
+            0.1);
+    ShopWork work = WorkUp.of(m.make()).value().orElseThrow();
+    assertTrue(work.stock().unfit().isEmpty());
+    int named = 0;
+    for (Ticket t : Ticket.of(work)) {
+      named += t.blanks().size();
+      for (StockPlan.CutBlank b : work.stock().blanks()) {
+        for (StockPlan.Cut cut : b.cuts()) {
+          if (t.pieces().stream().anyMatch(p -> p.mark().equals(cut.stone()))) {
+            assertTrue(t.blanks().contains(new Ticket.Origin(b.id(), cut.at(), cut.part())));
+          }
+        }
+      }
+    }
+    assertEquals(work.stock().blanks().stream().mapToInt(b -> b.cuts().size()).sum(), named);
   }
 
   private static void check(ShopWork work, String which) {

@@ -72,6 +72,51 @@ class EverySheetTest {
     assertTrue(drawn > 25, "too few of the random jobs could be set out: " + drawn);
   }
 
+  /**
+   * Cutting plans of flats: soffit strips side by side, short ones, some that nothing is left for.
+   */
+  @Test
+  void flatsWithTheirSoffitStrips() {
+    int drawn = 0;
+    List<String> all = new ArrayList<>();
+    for (long seed = 1; seed <= SEEDS / 2; seed++) {
+      JobMaker m = RandomJobs.flat(seed, 12, 160);
+      m.paper = PAPERS.get((int) (seed % PAPERS.size()));
+      m.first().soffit = seed % 2 == 0 ? HeadSpec.Soffit.MITRED : HeadSpec.Soffit.BUTTED;
+      m.first().count = (int) (1 + seed / 5 % 2);
+      m.language = Language.values()[(int) (seed % 3)];
+      m.steps = 20_000;
+      m.stock =
+          new Stock(
+              List.of(flat("F1", 20 + seed % 30, 17 + seed % 5, 12), flat("F2", 24, 5, 6)), 0.1);
+      Optional<ShopWork> work = WorkUp.of(m.make()).value();
+      if (work.isEmpty()) {
+        continue;
+      }
+      drawn++;
+      String which = "seed " + seed + ", " + m.paper + ", " + m.language;
+      for (Page page : SheetBook.compose(work.get(), Bundle.BENCH, Frame.plain()).pages()) {
+        PageInspector.faults(page).forEach(f -> all.add(which + ": " + f));
+      }
+    }
+    assertTrue(all.isEmpty(), () -> String.join("\n", all));
+    assertTrue(drawn > SEEDS / 4, "too few of the random jobs could be set out: " + drawn);
+  }
+
+  private static Stock.Item flat(String mark, double length, double height, int count) {
+    return new Stock.Item(
+        "stock.flats[0]",
+        mark,
+        Stock.Kind.FLAT,
+        Length.inches(length),
+        Length.inches(height),
+        Length.ZERO,
+        Length.inches(1.25),
+        count,
+        false,
+        0);
+  }
+
   private static List<String> faults(ShopWork work, String paper) {
     List<String> faults = new ArrayList<>();
     for (Bundle bundle : Bundle.values()) {

@@ -1,0 +1,13 @@
+package headcourse.stock;
+
+/**
+ * How steps are shared out where a choice is looked for.
+ *
+ * @param quick steps of the search that goes without prices of the pieces
+ * @param patience steps of the search that has prices, before ends are halved
+ * @param share the same before they are halved for the first time: this part of all steps left
+ * @param wide ends are halved where so many times their range is more than the range of the widths
+ */
+record Effort(long quick, long patience, long share, long wide) {
+  static final Effort USUAL = new Effort(2_000, 10_000, 4, 3);
+}

@@ -1,0 +1,76 @@
+package headcourse.stock;
+
+import headcourse.job.Stock;
+import headcourse.units.Length;
+import java.util.List;
+
+/**
+ * What takes one length of a blank: a part by itself, or soffit strips ripped side by side from it,
+ * the longest first.
+ *
+ * @param parts the parts, from the blank's lower edge up
+ * @param gap what the saw takes between two strips
+ * @param profile how it lies on the blank
+ */
+record Lot(List<Part> parts, Length gap, Profile profile) {
+  /** Copies the list. */
+  Lot {
+    parts = List.copyOf(parts);
+  }
+
+  /** A part by itself. */
+  static Lot of(Part part) {
+    return new Lot(List.of(part), Length.ZERO, part.profile());
+  }
+
+  /** Strips of one depth, the longest first. */
+  static Lot of(List<Part> strips, Length gap) {
+    if (strips.size() == 1) {
+      return of(strips.get(0));
+    }
+    Part longest = strips.get(0);
+    double height = face(strips.size(), longest.face(), gap).mm();
+    return new Lot(strips, gap, Profile.rectangle(longest.profile().extent(), height));
+  }
+
+  /** Height of a blank from which so many strips can be ripped. */
+  static Length face(int strips, Length depth, Length gap) {
+    return depth.times(strips).plus(gap.times(strips - 1));
+  }
+
+  /** The first of its parts. */
+  Part first() {
+    return parts.get(0);
+  }
+
+  Stock.Kind kind() {
+    return first().kind();
+  }
+
+  /** Height that the blank must have. */
+  Length face() {
+    return face(parts.size(), first().face(), gap);
+  }
+
+  Length returnLeg() {
+    return first().returnLeg();
+  }
+
+  Length thickness() {
+    return first().thickness();
+  }
+
+  /** Length along the blank. */
+  Length extent() {
+    return first().extent();
+  }
+
+  boolean turnable() {
+    return first().turnable();
+  }
+
+  /** How far a part lies above the blank's lower edge. */
+  Length up(int i) {
+    return first().face().plus(gap).times(i);
+  }
+}
