@@ -249,7 +249,7 @@ final class Master {
   private boolean price(double[] y, boolean hasty) {
     double grain = (double) scale * unit;
     Prices prices = Prices.of(problem, aim, rules, y, rows - rules.size(), grain);
-    long sum = prices.sum();
+    long[] most = new long[countRow.length];
     boolean more = false;
     boolean whole = true;
     long before = pricer.steps();
@@ -277,11 +277,11 @@ final class Master {
         more |= add(new Packing.Load(b, counts));
       }
       whole &= p.whole();
-      sum -= Math.max(0, p.bound() - own) * aim.most(problem, b);
+      most[b] = p.bound();
     }
     meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
     if (whole) {
-      bound = Math.max(bound, Math.floorDiv(sum + scale - 1, scale));
+      bound = Math.max(bound, prices.bound(problem, aim, most, scale));
     }
     return more;
   }

@@ -11,6 +11,9 @@ import java.util.List;
  * @param sum what all parts and rules are worth, less what may be spent of what is capped
  */
 record Prices(long[] worth, long[] duals, long perCap, long sum) {
+  private static final long ONE = 1 << 16;
+  private static final double GREATEST = 100;
+
   /**
    * Of fractions.
    *
@@ -38,5 +41,40 @@ record Prices(long[] worth, long[] duals, long perCap, long sum) {
       sum -= perCap * aim.cap();
     }
     return new Prices(worth, duals, perCap, sum);
+  }
+
+  /**
+   * No plan costs less, whatever the prices. Divided by what a filling is worth over its cost, they
+   * are prices that no filling is worth more at (Farley 1990); so the bound is the greatest of
+   * those at each such part of the prices.
+   *
+   * @param most by kind of blank: no filling is worth more; not positive where it has none
+   * @param scale what one unit of the aim counts for
+   */
+  long bound(CuttingProblem problem, Aim aim, long[] most, long scale) {
+    long best = at(ONE, problem, aim, most, scale);
+    for (int b = 0; b < most.length; b++) {
+      CuttingProblem.Bin bin = problem.bins().get(b);
+      long cost = aim.cost(bin) * scale;
+      double over = cost == 0 ? 0 : (double) (most[b] - perCap * aim.toCap(bin)) / cost;
+      if (over > 1 && over < GREATEST) {
+        best = Math.max(best, at((long) Math.ceil(over * ONE), problem, aim, most, scale));
+      }
+    }
+    return best;
+  }
+
+  /** With the prices divided by a number of {@link #ONE}s; each rounding makes it less. */
+  private long at(long by, CuttingProblem problem, Aim aim, long[] most, long scale) {
+    long left = sum;
+    for (int b = 0; b < most.length; b++) {
+      CuttingProblem.Bin bin = problem.bins().get(b);
+      long cost = aim.cost(bin) * scale * by / ONE + perCap * aim.toCap(bin);
+      left -= Math.max(0, most[b] - cost) * aim.most(problem, b);
+    }
+    if (by != ONE && left > 0) {
+      left = left > Long.MAX_VALUE / (2 * ONE) ? 0 : left * ONE / by;
+    }
+    return Math.floorDiv(left + scale - 1, scale);
   }
 }
