@@ -123,7 +123,7 @@ final class BranchSearch {
     if (node.depth == 0) {
       meter.add(some.used());
       bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
-      dive(node, fractions, 0, 0.2);
+      dive(node, fractions, 0, solved ? 0.2 : 0.5);
       if (!solved && !proved()) {
         solved = fractions.solve(meter);
         bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));

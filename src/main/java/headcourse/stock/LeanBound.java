@@ -122,13 +122,8 @@ final class LeanBound {
     return Math.max(1, middle[t] - (lean + 1) / 2 + kerf);
   }
 
-  /** No blank shorter than this, in nm, holds so many of each type. */
-  long least(int[] counts) {
-    return least(Nesting.present(counts), counts);
-  }
-
   /**
-   * The same.
+   * No blank shorter than this, in nm, holds so many of each type.
    *
    * @param present the types that there are any of
    */

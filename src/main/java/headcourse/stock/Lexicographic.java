@@ -30,7 +30,7 @@ final class Lexicographic {
     Cost bound = known;
     if (best.cost().missing() > known.missing()) {
       Aim aim = new Aim(Aim.What.MISSING, 0, best.cost().missing());
-      BranchSearch search = search(aim, best, known.missing(), 0.5);
+      BranchSearch search = search(aim, best, known.missing(), 0.8);
       best = search.best();
       if (search.bound() < best.cost().missing()) {
         return result(best, new Cost(search.bound(), 0, 0));
