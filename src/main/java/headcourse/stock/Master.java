@@ -179,7 +179,7 @@ final class Master {
       long pivots = lp.solve(PIVOTS);
       meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
       double[] y = lp.duals();
-      if (reached() || round >= FEW && lp.unmet() < NONE && cost() <= rough) {
+      if (reached() || round >= FEW + countRow.length / 2 && lp.unmet() < NONE && cost() <= rough) {
         met = true;
         return true;
       }
