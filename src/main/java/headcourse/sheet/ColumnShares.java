@@ -8,7 +8,8 @@ import java.util.List;
 
 /**
  * Shares a width out among the columns of a table by their weights; a column that needs less than
- * its share, for its cells to stand in one line, leaves the rest to those that need more.
+ * its share, for its cells to stand in one line, leaves the rest to those that need more. As long
+ * as there is room, no word is broken.
  */
 final class ColumnShares {
   private ColumnShares() {}
@@ -48,14 +49,37 @@ final class ColumnShares {
     }
     double open = weight(weighted, settled);
     double all = weight(weighted, new boolean[n]);
+    double[] least = new double[n];
+    for (int i = 0; i < n; i++) {
+      // Where no column is short, what is left goes to all.
+      double more = open > 0 ? (settled[i] ? 0 : rest / open) : rest / all;
+      share[i] += weighted.get(i).width() * more;
+      least[i] = least(weighted.get(i), i, rows, lettering);
+    }
+    lend(share, least);
     List<Column> out = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Column c = weighted.get(i);
-      // Where no column is short, what is left goes to all.
-      double more = open > 0 ? (settled[i] ? 0 : rest / open) : rest / all;
-      out.add(new Column(c.heading(), share[i] + c.width() * more, c.align(), c.bold()));
+      out.add(new Column(c.heading(), share[i], c.align(), c.bold()));
     }
     return out;
+  }
+
+  // Those with more than their longest word lend to those with less, if there is enough.
+  private static void lend(double[] share, double[] least) {
+    double missing = 0;
+    double slack = 0;
+    for (int i = 0; i < share.length; i++) {
+      missing += Math.max(0, least[i] - share[i]);
+      slack += Math.max(0, share[i] - least[i]);
+    }
+    if (missing > slack) {
+      return;
+    }
+    for (int i = 0; i < share.length && missing > 0; i++) {
+      double over = share[i] - least[i];
+      share[i] = over > 0 ? share[i] - over / slack * missing : least[i];
+    }
   }
 
   private static double weight(List<Column> columns, boolean[] without) {
@@ -75,10 +99,26 @@ final class ColumnShares {
         most = Math.max(most, LabelShape.width(line, bold));
       }
     }
-    Lettering head = new Lettering(Lettering.LEAST, true);
-    for (String word : c.heading().split("[\n ]", -1)) {
-      most = Math.max(most, LabelShape.width(word, head));
+    return Math.max(most, heading(c)) + 2 * Table.PAD + 0.1;
+  }
+
+  /** What a column takes with every word of its cells and of its heading unbroken. */
+  private static double least(Column c, int i, List<List<String>> rows, Lettering lettering) {
+    Lettering bold = lettering.bold() || c.bold() ? lettering.inBold() : lettering;
+    double most = heading(c);
+    for (List<String> row : rows) {
+      for (String word : TextFlow.unbroken(row.get(i))) {
+        most = Math.max(most, LabelShape.width(word, bold));
+      }
     }
     return most + 2 * Table.PAD + 0.1;
+  }
+
+  private static double heading(Column c) {
+    double most = 0;
+    for (String word : c.heading().split("[\n ]", -1)) {
+      most = Math.max(most, LabelShape.width(word, new Lettering(Lettering.LEAST, true)));
+    }
+    return most;
   }
 }

@@ -1,9 +1,11 @@
 package headcourse.sheet;
 
+import headcourse.bench.Piece;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.job.Paper;
+import headcourse.layout.Role;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -40,6 +42,13 @@ public record SheetContext(
   /** A sentence that is put together in each language by itself; see {@link Words}. */
   public String say(Function<Words, String> sentence) {
     return words.say(sentence);
+  }
+
+  /** Whether a stone stands in a head with a key. */
+  public boolean keyed(Piece piece) {
+    return work.heads().stream()
+        .filter(h -> h.pieces().contains(piece))
+        .anyMatch(h -> h.layout().stones().stream().anyMatch(s -> s.role() == Role.KEY));
   }
 
   /** A blank page; off a roll, one half as long again as the roll is wide. */

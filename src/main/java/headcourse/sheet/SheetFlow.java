@@ -74,6 +74,7 @@ public final class SheetFlow {
   private record Air(double leading, double paragraph, double heading, double table) {
     static final Air MUCH = new Air(TextFlow.LEADING, 0.3, 3, 2);
     static final Air LITTLE = new Air(1.6, 0.15, 2, 1);
+    static final Air LEAST = new Air(1.52, 0.1, 1.5, 0.6);
   }
 
   /** The pages of a flow in at most so many columns, set closer where that saves a page. */
@@ -90,9 +91,12 @@ public final class SheetFlow {
     if (flow.pages.size() == 1) {
       return flow.pages();
     }
-    SheetFlow close = new SheetFlow(context, turn, label, title, mark, most, Air.LITTLE);
-    content.accept(close);
-    return close.pages.size() < flow.pages.size() ? close.pages() : flow.pages();
+    for (Air air : List.of(Air.LITTLE, Air.LEAST)) {
+      SheetFlow close = new SheetFlow(context, turn, label, title, mark, most, air);
+      content.accept(close);
+      flow = close.pages.size() < flow.pages.size() ? close : flow;
+    }
+    return flow.pages();
   }
 
   /** The same in as many columns as there is room for. */
@@ -258,6 +262,16 @@ public final class SheetFlow {
       y += pitch;
     }
     y += lettering.height() * air.paragraph;
+  }
+
+  /** A table under a heading of its own, which never stands without the first row. */
+  public void table(
+      String heading, List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
+    List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
+    double first =
+        new Table(columns, rows.subList(0, Math.min(1, rows.size())), lettering).height();
+    heading(heading, first + 1);
+    table(weighted, rows, lettering);
   }
 
   /**

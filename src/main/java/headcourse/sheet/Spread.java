@@ -16,18 +16,24 @@ public final class Spread {
    * @param high greatest place; where the room is too short for all, labels run past it
    */
   public static double[] along(double[] wanted, double spacing, double low, double high) {
-    double[] spacings = new double[wanted.length];
-    Arrays.fill(spacings, spacing);
-    return along(wanted, spacings, low, high);
+    double[] before = new double[wanted.length];
+    for (int i = 1; i < before.length; i++) {
+      before[i] = i * spacing;
+    }
+    return shifted(wanted, before, low, high);
   }
 
   /** The same with a distance of its own from each to the next; the last is of no use. */
   public static double[] along(double[] wanted, double[] spacings, double low, double high) {
-    int n = wanted.length;
-    double[] before = new double[n];
-    for (int i = 1; i < n; i++) {
+    double[] before = new double[wanted.length];
+    for (int i = 1; i < before.length; i++) {
       before[i] = before[i - 1] + spacings[i - 1];
     }
+    return shifted(wanted, before, low, high);
+  }
+
+  private static double[] shifted(double[] wanted, double[] before, double low, double high) {
+    int n = wanted.length;
     double[] mean = new double[n];
     int[] count = new int[n];
     int blocks = 0;

@@ -48,6 +48,11 @@ public final class TextFlow {
     return List.copyOf(lines);
   }
 
+  /** The parts of a text that are never broken: words, and numbers with what belongs to them. */
+  static List<String> unbroken(String text) {
+    return List.of(tied(text).split("[ \n]", -1));
+  }
+
   private static String tied(String text) {
     StringBuilder tied = null;
     for (int i = text.indexOf(' ', 1); i > 0; i = text.indexOf(' ', i + 1)) {

@@ -14,7 +14,7 @@ final class PiecePrices {
   /** What a tick sawn off costs. */
   private static final long SCALE = 1 << 10;
 
-  private static final int NODES = 250_000;
+  private static final int NODES = 150_000;
   private static final int ROUNDS = 300;
 
   /** After so many rounds without gain prices change half as much; below the least, not at all. */
@@ -22,6 +22,7 @@ final class PiecePrices {
 
   private static final double LEAST = 0.05;
 
+  /** Less is no gain. */
   private static final long GAIN = SCALE / 16;
 
   /** So many nodes made, or looked at, count as a step. */
@@ -35,9 +36,16 @@ final class PiecePrices {
   private final PileUnits units;
   private final RowValues[] values;
   private final PriceList prices;
+
+  /** What the prices of all pieces from one on come to. */
   private final long[] after;
+
+  /** By head: the cheapest piece from one on. */
   private final long[][] open;
+
+  /** The first and the last foot where each side may end. */
   private final long[] ends;
+
   private Known known;
   private boolean full;
   private long highest = Long.MIN_VALUE;

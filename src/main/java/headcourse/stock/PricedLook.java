@@ -73,18 +73,9 @@ final class PricedLook {
       complete = false;
       return false;
     }
-    PiecePrices prices = new PiecePrices(types, bounds, cap, (limit - steps) / 4);
-    boolean above = prices.above();
-    steps += prices.steps();
-    bounds.prices(prices.known());
-    if (above) {
-      givenUp(prices.sawn(prices.highest()), prices.imbalance(prices.highest()));
-      return false;
-    }
     int widest = halves ? widest() : -1;
-    long most = limit - steps;
     boolean before = complete;
-    if (sweep(prices.full() ? null : prices, widest < 0 ? most : Math.min(most, patience))) {
+    if (priced(limit, widest < 0 ? limit : patience)) {
       return true;
     }
     if (!cutOff || widest < 0 || steps > limit) {
@@ -93,6 +84,19 @@ final class PricedLook {
     cutOff = false;
     complete = before;
     return split(widest, limit);
+  }
+
+  /** Bounds it by prices, and searches with them. */
+  private boolean priced(long limit, long patience) {
+    PiecePrices prices = new PiecePrices(types, bounds, cap, (limit - steps) / 4);
+    boolean above = prices.above();
+    steps += prices.steps();
+    bounds.prices(prices.known());
+    if (above) {
+      givenUp(prices.sawn(prices.highest()), prices.imbalance(prices.highest()));
+      return false;
+    }
+    return sweep(prices.full() ? null : prices, Math.min(limit - steps, patience));
   }
 
   private boolean split(int side, long limit) {

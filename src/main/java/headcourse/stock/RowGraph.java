@@ -116,6 +116,7 @@ final class RowGraph {
       }
       from = to;
     }
+    room(size);
   }
 
   /** The nodes that follow one. */
@@ -171,15 +172,7 @@ final class RowGraph {
       return known;
     }
     if (size == key.length) {
-      int to = 2 * size;
-      key = Arrays.copyOf(key, to);
-      unit = Arrays.copyOf(unit, to);
-      skip = Arrays.copyOf(skip, to);
-      body = Arrays.copyOf(body, to);
-      end = Arrays.copyOf(end, to);
-      this.cover = Arrays.copyOf(this.cover, to);
-      bodyOver = Arrays.copyOf(bodyOver, to);
-      endOver = Arrays.copyOf(endOver, to);
+      room(2 * size);
     }
     key[size] = k;
     unit[size] = u;
@@ -188,6 +181,17 @@ final class RowGraph {
     end[size] = NONE;
     table.put(k, size);
     return size++;
+  }
+
+  private void room(int nodes) {
+    key = Arrays.copyOf(key, nodes);
+    unit = Arrays.copyOf(unit, nodes);
+    skip = Arrays.copyOf(skip, nodes);
+    body = Arrays.copyOf(body, nodes);
+    end = Arrays.copyOf(end, nodes);
+    cover = Arrays.copyOf(cover, nodes);
+    bodyOver = Arrays.copyOf(bodyOver, nodes);
+    endOver = Arrays.copyOf(endOver, nodes);
   }
 
   /** The node of a row that has all its stones. */

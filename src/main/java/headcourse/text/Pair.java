@@ -28,7 +28,7 @@ final class Pair {
       return first + " / " + mark(second, marked);
     }
     a = a.strip();
-    a = tail > 0 && a.endsWith(",") ? a.substring(0, a.length() - 1) : a;
+    a = tail > 0 && (a.endsWith(",") || a.endsWith(":")) ? a.substring(0, a.length() - 1) : a;
     String between = a + " / " + mark(b.strip(), marked);
     return first.substring(0, head) + between + first.substring(first.length() - tail);
   }

@@ -41,7 +41,7 @@ class DemoJobsTest {
     }
   }
 
-  private static boolean kept(String name) {
+  static boolean kept(String name) {
     return name.endsWith(".svg") || name.endsWith(".csv") || name.endsWith(".json");
   }
 

@@ -52,4 +52,17 @@ class ColumnSharesTest {
     assertTrue(need > 60 && need < 90, "a case of no use");
     assertTrue(out.get(1).width() >= need);
   }
+
+  /** Long sentences beside it do not break a word in two. */
+  @Test
+  void wordsStayWhole() {
+    List<Column> weighted =
+        List.of(new Column("end", 10, Align.START, true), new Column("", 190, Align.START, false));
+    List<String> row = List.of("left / izquierda", "many words ".repeat(40));
+    List<Column> out = ColumnShares.of(weighted, List.of(row), TEXT, 100);
+    assertEquals(100, width(out), 1e-6);
+    double word = LabelShape.width("izquierda", TEXT.inBold()) + 2 * Table.PAD;
+    assertTrue(word > 5, "a case of no use");
+    assertTrue(out.get(0).width() >= word, out.toString());
+  }
 }

@@ -37,6 +37,17 @@ class AwkwardPileTest {
     assertTrue(solved > piles / 3, "too few piles come out: " + solved);
   }
 
+  /** Two heads whose neighbours may hardly differ; no piece left over that would make it easy. */
+  @Test
+  void tightRowsOfTwoHeadsAreProved() {
+    for (long seed : new long[] {41, 60, 215}) {
+      Pile pile = AwkwardPile.of(seed);
+      Pile.Answer a = PileSolver.solve(pile, STEPS);
+      PileChecker.check(pile, a);
+      assertTrue(a.proved() && !a.heads().isEmpty(), "seed " + seed);
+    }
+  }
+
   /** Choco 5.0.0 on the same model, written anew: the same cost, or the same refusal. */
   @Test
   void smallOnesCostWhatAGeneralSolverSays() {

@@ -41,6 +41,9 @@ final class CuttingBar {
   /** What a bar and its figures take beside the bar's own height, mm. */
   private static final double FOOT = 8.8;
 
+  /** How much closer bars may stand with their figures clear of the next one, mm. */
+  static final double AIR = 0.8;
+
   /** From the base line of a second line to the top of a first, mm. */
   private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
 
@@ -333,6 +336,4 @@ final class CuttingBar {
     }
     return Path.polygon(on);
   }
-
-  // What of the bar's height a stone takes; all of it where the blank is as high as it needs to be.
 }

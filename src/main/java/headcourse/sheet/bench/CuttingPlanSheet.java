@@ -41,18 +41,22 @@ public final class CuttingPlanSheet implements SheetComposer {
     if (plan.blanks().isEmpty() && plan.order().isEmpty() && plan.unfit().isEmpty()) {
       return List.of();
     }
-    return new Sheets(c, plan).all();
+    List<PageDraft> pages = new Sheets(c, plan, 0).all();
+    List<PageDraft> close = new Sheets(c, plan, CuttingBar.AIR).all();
+    return close.size() < pages.size() ? close : pages;
   }
 
   /** The pages as they fill. */
   private static final class Sheets {
     private final SheetContext c;
     private final StockPlan plan;
+    private final double closer;
     private final List<PageDraft> pages = new ArrayList<>();
     private PageDraft page;
     private double y;
 
-    Sheets(SheetContext c, StockPlan plan) {
+    Sheets(SheetContext c, StockPlan plan, double closer) {
+      this.closer = closer;
       this.c = c;
       this.plan = plan;
     }
@@ -69,9 +73,10 @@ public final class CuttingPlanSheet implements SheetComposer {
       double k = (a.width() - LABEL - 2) / longest;
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
-        need(bar.pitch(b));
+        double pitch = bar.pitch(b) - closer;
+        need(pitch);
         bar.draw(page.board(), b, a.minX(), y);
-        y += bar.pitch(b);
+        y += pitch;
       }
       order();
       unfit();

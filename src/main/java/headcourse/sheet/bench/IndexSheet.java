@@ -8,11 +8,13 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
+import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
+import headcourse.units.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -39,7 +41,12 @@ public final class IndexSheet implements SheetComposer {
     Map<Integer, Ticket> tickets = new TreeMap<>();
     Ticket.of(c.work()).forEach(t -> tickets.put(t.piece().alike(), t));
     String title = c.say("index.title");
-    SheetFlow flow = new SheetFlow(c, SheetFlow.bestTurn(c), "index", title, "");
+    return SheetFlow.pages(
+        c, SheetFlow.bestTurn(c), "index", title, "", flow -> index(flow, c, title, tickets));
+  }
+
+  private static void index(
+      SheetFlow flow, SheetContext c, String title, Map<Integer, Ticket> tickets) {
     flow.page().bookmark(1, title, "index", flow.page().area().minY());
     flow.say("index.how", TEXT);
     for (HeadWork head : c.work().heads()) {
@@ -58,7 +65,18 @@ public final class IndexSheet implements SheetComposer {
         flow.figure(ROW, (b, x, y) -> row(b, x, y, width, row, tickets));
       }
     }
-    return flow.pages();
+    cautions(flow, c);
+  }
+
+  /** Here the dust is made and stones are lifted first. */
+  private static void cautions(SheetFlow flow, SheetContext c) {
+    flow.heading(c.say("wall.cautions"), 24);
+    Units units = c.job().units();
+    double two = units == Units.INCH ? 50 * 0.45359237 : 20;
+    String mass = new Amounts(units).wholeMass(two);
+    for (String key : List.of("dust", "eyes", "lift", "load", "code")) {
+      c.words().each("wall.caution-" + key, mass).forEach(t -> flow.item("!", t, TEXT));
+    }
   }
 
   private static void row(

@@ -1,9 +1,11 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
@@ -69,6 +71,12 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
   /** Where its stones come from. */
   String from(SheetContext c) {
     return c.say(words -> new TicketOrigins(c, words).told(blanks));
+  }
+
+  /** The short name of an edge; the inner one faces the key, or the centre line without one. */
+  String edge(SheetContext c, Words words, EdgeName edge) {
+    boolean centre = edge == EdgeName.INNER && !c.keyed(piece());
+    return words.say("ticket.edge-short-" + (centre ? "centre" : edge.word()));
   }
 
   /** How many are to be cut, identical openings counted. */

@@ -31,11 +31,13 @@ import java.util.Set;
 final class TicketCuts {
   private static final double PAD = 2;
   private final SheetContext c;
+  private final Ticket ticket;
   private final Piece piece;
   private final TicketType type;
 
   TicketCuts(SheetContext c, Ticket ticket, TicketType type) {
     this.c = c;
+    this.ticket = ticket;
     this.piece = ticket.piece();
     this.type = type;
   }
@@ -118,9 +120,8 @@ final class TicketCuts {
     return String.join("\n", each);
   }
 
-  private static String place(Words words, Set<EdgeName> edges, String at) {
-    List<String> names =
-        edges.stream().map(e -> words.say("ticket.edge-short-" + e.word())).toList();
+  private String place(Words words, Set<EdgeName> edges, String at) {
+    List<String> names = edges.stream().map(e -> ticket.edge(c, words, e)).toList();
     String all = names.size() == 2 ? words.say("ticket.edge-both") : String.join(" + ", names);
     return words.say("ticket.notch-edge", all, at);
   }
@@ -221,7 +222,7 @@ final class TicketCuts {
         words.say(
             pass.possible() ? "ticket.depth" : "ticket.not-possible",
             c.format().withUnit(deep(pass.depth())));
-    String edge = words.say("ticket.edge-short-" + pass.edge().word());
+    String edge = ticket.edge(c, words, pass.edge());
     return String.join("\n", edge, depth, setting(words, pass));
   }
 

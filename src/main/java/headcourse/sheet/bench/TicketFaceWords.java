@@ -47,8 +47,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2;
     Side side = piece().stone().side();
-    String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : "key-side";
-    String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : "key-side";
+    String inner = c.keyed(piece()) ? "key-side" : "centre-side";
+    String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : inner;
+    String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : inner;
     for (String rake : rakes(l, r)) {
       y = TextFlow.paragraph(b, x, y, w, rake, fitting(rake, w));
     }
@@ -81,7 +82,7 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
           .computeIfAbsent(
               List.of(e.why().name().toLowerCase(Locale.ROOT), c.format().withUnit(e.length())),
               k -> new LinkedHashSet<>())
-          .add(words.say("ticket.edge-short-" + e.edge().word()));
+          .add(ticket.edge(c, words, e.edge()));
     }
     StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
     String join = " ";
@@ -106,7 +107,8 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     }
     boolean left = side == Side.LEFT;
     Lettering bold = type.body().inBold();
-    for (String word : c.words().each("ticket.key-side")) {
+    for (String word :
+        c.words().each(c.keyed(piece()) ? "ticket.key-side" : "ticket.centre-side")) {
       String text = left ? word + " →" : "← " + word;
       y += bold.height();
       b.text(left ? x + w : x, y, text, bold, left ? Align.END : Align.START);

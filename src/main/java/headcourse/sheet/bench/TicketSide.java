@@ -83,7 +83,9 @@ final class TicketSide {
     double w = width - 2 * PAD;
     double y = top + big() + 4;
     y = TextFlow.paragraph(b, x, y, w, place(), type.note());
-    y = TextFlow.paragraph(b, x, y + 0.5, w, cut(), type.body().inBold());
+    Lettering bold = type.body().inBold();
+    Lettering count = LabelShape.width(cut(), bold) > w ? type.note().inBold() : bold;
+    y = TextFlow.paragraph(b, x, y + 0.5, w, cut(), count);
     List<Piece> changed = ticket.pieces().stream().filter(this::changed).toList();
     if (!changed.isEmpty()) {
       String which =
@@ -133,7 +135,10 @@ final class TicketSide {
       case KEY -> c.say("ticket.role-key");
       case END -> c.say(s.side() == Side.LEFT ? "ticket.role-end-left" : "ticket.role-end-right");
       case STONE ->
-          c.say(s.side() == Side.LEFT ? "ticket.role-left" : "ticket.role-right", s.index());
+          c.say(
+              (s.side() == Side.LEFT ? "ticket.role-left" : "ticket.role-right")
+                  + (c.keyed(ticket.piece()) ? "" : "-keyless"),
+              s.index());
     };
   }
 

@@ -1,6 +1,7 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
@@ -68,13 +69,12 @@ final class TicketView {
           }
           prism(g, on, outline, 0, t, Shade.STONE);
         });
-    FitLine.draw(
-        board,
-        box.minX() + 2.2,
-        box.maxY() - 1.8,
-        box.width() - 4,
-        c.say("ticket.view"),
-        type.note());
+    String seen = c.say("ticket.view");
+    double wide = box.width() - 4;
+    if (LabelShape.width(seen, type.note()) > wide) {
+      seen = c.words().each("ticket.view").get(0);
+    }
+    FitLine.draw(board, box.minX() + 2.2, box.maxY() - 1.8, wide, seen, type.note());
   }
 
   // What of the outline the return lies behind: the lowest thickness over its soffit's chord, less

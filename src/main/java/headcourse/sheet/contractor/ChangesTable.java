@@ -34,7 +34,6 @@ final class ChangesTable {
       flow.say("contractor.changes-none", TEXT, since);
       return;
     }
-    flow.heading(context.say("contractor.changes", since), 16);
     List<List<String>> rows = new ArrayList<>();
     for (Changes.Item item : changes.items()) {
       rows.add(
@@ -45,6 +44,7 @@ final class ChangesTable {
               what(context, item)));
     }
     flow.table(
+        context.say("contractor.changes", since),
         List.of(
             new Column(context.say("contractor.c-number"), 14, Align.END, true),
             new Column(context.say("contractor.c-opening"), 24, Align.START, true),

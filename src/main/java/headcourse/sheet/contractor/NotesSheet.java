@@ -57,7 +57,7 @@ public final class NotesSheet implements SheetComposer {
   }
 
   private static void cautions(SheetFlow flow, SheetContext context) {
-    flow.heading(context.say("contractor.cautions"), 16);
+    flow.heading(context.say("contractor.cautions"), 20);
     double two = context.job().units() == Units.INCH ? 50 * 0.45359237 : 20;
     String mass = new Amounts(context.job().units()).wholeMass(two);
     for (String key : List.of("dust", "eyes", "lift", "scaffold")) {
@@ -92,8 +92,8 @@ public final class NotesSheet implements SheetComposer {
       rows.add(List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
     }
     add(rows, context, "sections", context.say("contractor.m-sections-text"));
-    flow.heading(context.say("contractor.materials"), 20);
     flow.table(
+        context.say("contractor.materials"),
         List.of(
             new Column(context.say("contractor.material"), 90, Align.START, false),
             new Column(context.say("contractor.amount"), 100, Align.START, true)),
@@ -107,7 +107,6 @@ public final class NotesSheet implements SheetComposer {
   }
 
   private static void findings(SheetFlow flow, SheetContext context) {
-    flow.heading(context.say("contractor.findings"), 16);
     List<List<String>> rows = new ArrayList<>();
     for (Finding f : context.work().findings()) {
       rows.add(
@@ -119,10 +118,12 @@ public final class NotesSheet implements SheetComposer {
               f.accepted() == null ? "" : f.accepted()));
     }
     if (rows.isEmpty()) {
+      flow.heading(context.say("contractor.findings"), 16);
       flow.say("contractor.no-findings", TEXT);
       return;
     }
     flow.table(
+        context.say("contractor.findings"),
         List.of(
             new Column(context.say("contractor.f-grave"), 22, Align.START, true),
             new Column(context.say("contractor.f-where"), 22, Align.START, true),

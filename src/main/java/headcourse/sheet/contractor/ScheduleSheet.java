@@ -161,8 +161,8 @@ public final class ScheduleSheet implements SheetComposer {
     if (rows.isEmpty()) {
       return;
     }
-    flow.heading(context.say("contractor.revisions"), 16);
     flow.table(
+        context.say("contractor.revisions"),
         List.of(
             column(context, "r-mark", 16, true),
             column(context, "r-date", 30, false),

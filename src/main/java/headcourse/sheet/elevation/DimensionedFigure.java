@@ -108,8 +108,13 @@ public final class DimensionedFigure {
   public void draw(Board board, double left, double top) {
     double y0 = soffit(top);
     Similarity view = view(left, top);
-    new ElevationDrawer(figures)
-        .stones(board, view, part.stones(), new ElevationDrawer.Detail(false, true, 5));
+    ElevationDrawer drawer = new ElevationDrawer(figures);
+    var detail = new ElevationDrawer.Detail(false, true, 5);
+    // A stone's mark is worth more than its screws.
+    if (drawer.settings(view, part.stones(), detail).stream().anyMatch(s -> s.label() == null)) {
+      detail = new ElevationDrawer.Detail(false, false, 5);
+    }
+    drawer.stones(board, view, part.stones(), detail);
     double under = y0 - low() * scale.factor() + 1;
     double chainTop = under + widths.height() + JAMB;
     board.group(

@@ -176,7 +176,8 @@ public final class OutlineSheets implements SheetComposer {
     if (side != Side.CENTRE && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
       // A quarter turn over brings what was left down.
       String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
-      String key = c.say("fullsize.key-side", arrow);
+      String key =
+          c.say(c.keyed(t.pieces().get(0)) ? "fullsize.key-side" : "fullsize.centre-side", arrow);
       place(b, key, seen, path, new double[] {5, 3.5, 2.5}, true);
     }
   }

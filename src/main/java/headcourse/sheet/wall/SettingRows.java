@@ -1,6 +1,9 @@
 package headcourse.sheet.wall;
 
+import static java.util.stream.Collectors.joining;
+
 import headcourse.bench.BedUnder;
+import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
@@ -14,13 +17,13 @@ import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.HeadFigures;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.units.Units;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 
 /** The rows of the setting table, one a stone in the order in which they go up. */
 final class SettingRows {
@@ -72,22 +75,57 @@ final class SettingRows {
     return marks.stream().distinct().reduce((a, b) -> a + " | " + b).orElse("");
   }
 
-  // Edges that take the same screw at the same height share a line.
-  private String screws(Piece p) {
-    Map<String, List<String>> edges = new LinkedHashMap<>();
-    for (Notch n : p.notches()) {
-      String edge = context.say("wall.edge-" + n.edge().word());
-      String rest =
-          !n.reachable()
-              ? context.say("wall.not-reachable")
-              : n.screw() == null
-                  ? context.say("wall.no-screw")
-                  : context.say("wall.screw-at", format.tape(n.screw()), format.tape(n.height()));
-      edges.computeIfAbsent(rest, r -> new ArrayList<>()).add(edge);
+  /** Slots of an edge that are alike but for their heights. */
+  private record Slots(EdgeName edge, boolean reachable, Length screw, List<Length> heights) {
+    boolean alike(Slots o) {
+      return reachable == o.reachable
+          && Objects.equals(screw, o.screw)
+          && (screw == null || !reachable || heights.equals(o.heights));
     }
-    List<String> all = new ArrayList<>();
-    edges.forEach((rest, names) -> all.add(String.join(" + ", names) + ": " + rest));
-    return all.isEmpty() ? context.say("wall.no-notch") : String.join("\n", all);
+  }
+
+  // Slots of an edge that take the same screw share a line, and so do edges whose slots are alike.
+  private String screws(Piece p) {
+    List<Slots> slots = new ArrayList<>();
+    for (Notch n : p.notches()) {
+      Slots there =
+          slots.stream()
+              .filter(s -> s.edge == n.edge() && s.reachable == n.reachable())
+              .filter(s -> Objects.equals(s.screw, n.screw()))
+              .findFirst()
+              .orElse(null);
+      if (there == null) {
+        there = new Slots(n.edge(), n.reachable(), n.screw(), new ArrayList<>());
+        slots.add(there);
+      }
+      there.heights.add(n.height());
+    }
+    List<List<Slots>> lines = new ArrayList<>();
+    for (Slots s : slots) {
+      lines.stream()
+          .filter(l -> l.get(0).alike(s))
+          .findFirst()
+          .orElseGet(
+              () -> {
+                lines.add(new ArrayList<>());
+                return lines.get(lines.size() - 1);
+              })
+          .add(s);
+    }
+    return lines.isEmpty()
+        ? context.say("wall.no-notch")
+        : lines.stream().map(l -> context.say(w -> screws(w, l))).collect(joining("\n"));
+  }
+
+  private String screws(Words words, List<Slots> line) {
+    String edges =
+        line.stream().map(s -> words.say("wall.edge-" + s.edge.word())).collect(joining(" + "));
+    Slots s = line.get(0);
+    if (!s.reachable || s.screw == null) {
+      return edges + ": " + words.say(s.reachable ? "wall.no-screw" : "wall.not-reachable");
+    }
+    String heights = s.heights.stream().map(format::tape).collect(joining(" · "));
+    return edges + ": " + words.say("wall.screw-at", format.tape(s.screw), heights);
   }
 
   private String covers(Piece p) {
@@ -123,6 +161,17 @@ final class SettingRows {
     return side == Side.LEFT ? layout.bearingLeft() : layout.bearingRight();
   }
 
+  // An end that springs from the jamb line lies on the wall above it alone.
+  private String checkEnd(Side side) {
+    Length on = bearing(side);
+    if (on.isPositive()) {
+      return context.say("wall.check-end", format.withUnit(on));
+    }
+    HeadLayout layout = head.layout();
+    Length top = side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
+    return context.say("wall.check-end-top", format.withUnit(top));
+  }
+
   private String checks(Piece p, boolean third) {
     List<String> all = new ArrayList<>();
     PlacedStone s = p.stone();
@@ -130,7 +179,7 @@ final class SettingRows {
       all.add(context.say("wall.check-key", edge(s)));
     }
     if (s.role() == Role.END) {
-      all.add(context.say("wall.check-end", format.withUnit(bearing(s.side()))));
+      all.add(checkEnd(s.side()));
     }
     if (p.liftingKg() >= twoPeople(context.job())) {
       String mass = new Amounts(context.job().units()).mass(p.liftingKg());

@@ -57,7 +57,7 @@ public final class SettingSheet implements SheetComposer {
           order(flow, context, head);
           closers(flow, context, head);
           stackUp(flow, context, head);
-          flow.heading(context.say("wall.props"), 14);
+          flow.heading(context.say("wall.props"), 20);
           flow.say("wall.props-text", TEXT);
           mortar(flow, context);
           cautions(flow, context);
@@ -117,7 +117,7 @@ public final class SettingSheet implements SheetComposer {
 
   private static void mortar(SheetFlow flow, SheetContext context) {
     Materials m = context.work().materials();
-    flow.heading(context.say("wall.mortar"), 14);
+    flow.heading(context.say("wall.mortar"), 20);
     Amounts amounts = new Amounts(context.job().units());
     flow.say(
         "wall.mortar-text",
