@@ -154,6 +154,17 @@ final class FanCase {
     return new Quick(best, quick.steps());
   }
 
+  /** Some choice, the best or not, or null where none is soon found. */
+  FanDraft any(long limit) {
+    FanPile of = pile();
+    if (floor().compareTo(FanProof.ANY) >= 0) {
+      return null;
+    }
+    FanDraft hand = new FanHand(of, types, ways).find();
+    FanSearch search = hand != null ? null : search(FanProof.ANY, limit).untilFirst();
+    return search == null || search.run() && search.best() == null ? hand : search.best();
+  }
+
   /** The choice with pieces handed out. */
   FanPile.Answer answer(FanDraft best, Pile.Cost bound, boolean proved, long steps) {
     List<Pile.Chosen> chosen = new PileDraft(best.heads(), best.cost()).chosen(types);

@@ -24,7 +24,7 @@ final class FanFloor {
   /** The floor, or null where some head can't be set at all. */
   Pile.Cost cost() {
     Pile.Cost sum = Pile.Cost.NONE;
-    if (fewest() > pile.pieces().size()) {
+    if (!PileSupply.suffices(pile)) {
       return null;
     }
     for (int h = 0; h < ways.size(); h++) {
@@ -38,19 +38,6 @@ final class FanFloor {
       for (int h = 0; h < ways.size(); h++) {
         sum = sum.plus(0, unlike(h), 0);
       }
-    }
-    return sum;
-  }
-
-  /** The least number of pieces that all heads take. */
-  private long fewest() {
-    long sum = 0;
-    for (FanPile.Head head : pile.heads()) {
-      long least = Long.MAX_VALUE;
-      for (FanPile.Fan f : head.fans()) {
-        least = Math.min(least, run(head, f.left()) + run(head, f.right()));
-      }
-      sum += head.copies() * least;
     }
     return sum;
   }

@@ -29,11 +29,17 @@ final class FanKeySearch {
 
   private static final int FEW = 4;
 
+  /** The same where any choice will do. */
+  private static final int TWO = 2;
+
   /** The same where a proof was too long. */
   private static final int AGAIN = 8;
 
   private static final int MORE = 16;
   private static final long QUICK = 20_000;
+
+  /** What a choice may take where any will do, in steps. */
+  private static final long SOON = 6_000;
 
   private final Job job;
   private final List<Opening> openings;
@@ -67,15 +73,17 @@ final class FanKeySearch {
     if (least == null) {
       return Optional.empty();
     }
-    keys(new ArrayList<>(), gone, Pile.Cost.NONE);
+    keys(0, new FanSettled[openings.size()], gone, Pile.Cost.NONE);
     all.sort(Comparator.comparing((Keys k) -> k.of.floor()));
     steps += stores.stream().mapToLong(FanStore::work).sum() / FanSolver.WORK;
     List<FanCase> cases = all.stream().map(Keys::of).toList();
     FanProof proof = new FanProof(cases);
     quick(proof, cases, FIRST, Math.min(QUICK, job.steps() / 50), FEW);
     proof.run((job.steps() - steps) / 3);
-    quick(proof, cases, AGAIN, job.steps() / 25, MORE);
-    proof.run(job.steps() - steps - proof.steps());
+    if (proof.best() != null) {
+      quick(proof, cases, AGAIN, job.steps() / 25, MORE);
+      proof.run(job.steps() - steps - proof.steps());
+    }
     steps += proof.steps();
     Pile.Cost bound = proof.floor();
     if (!ruledOut || !proof.complete()) {
@@ -84,7 +92,7 @@ final class FanKeySearch {
     FanDraft best = proof.best();
     if (best == null) {
       ruledOut &= bound.compareTo(FanProof.ANY) >= 0;
-      return Optional.empty();
+      return ruledOut ? Optional.empty() : any(gone);
     }
     FanCase of = proof.of();
     Keys k = all.stream().filter(x -> x.of == of).findFirst().orElseThrow();
@@ -101,12 +109,7 @@ final class FanKeySearch {
    */
   private Pile.Cost open(Set<String> gone) {
     lying = yard.pieces(gone);
-    List<Pile.Piece> pieces = new ArrayList<>();
-    for (Lying p : lying) {
-      List<Boolean> fits = openings.stream().map(o -> yard.fits(p.item(), o, false)).toList();
-      pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
-    }
-    PileTypes types = new PileTypes(new Pile(pieces, List.of()));
+    PileTypes types = types(lying);
     Pile.Cost least = Pile.Cost.NONE;
     for (int h = 0; h < openings.size(); h++) {
       List<Keyed> of = keys.get(h).of(lying);
@@ -120,12 +123,27 @@ final class FanKeySearch {
         Pile.Cost floor = settled(h, k).floor();
         one = floor != null && (one == null || floor.compareTo(one) < 0) ? floor : one;
       }
-      if (one == null) {
+      if (one == null && given() < 2) {
         return null;
       }
-      least = least.plus(one.sawn(), 0, one.bearing());
+      least = one == null ? least : least.plus(one.sawn(), 0, one.bearing());
     }
-    return least;
+    // One of several keys of a given width may have to be ordered, and saws off nothing then.
+    return given() < 2 ? least : new Pile.Cost(0, 0, least.bearing());
+  }
+
+  /** How many heads have keys whose widths are given. */
+  private long given() {
+    return openings.stream().filter(o -> o.head().key() != null && !KeySearch.open(o)).count();
+  }
+
+  private PileTypes types(List<Lying> of) {
+    List<Pile.Piece> pieces = new ArrayList<>();
+    for (Lying p : of) {
+      List<Boolean> fits = openings.stream().map(o -> yard.fits(p.item(), o, false)).toList();
+      pieces.add(new Pile.Piece(p.id(), p.usable(), fits));
+    }
+    return new PileTypes(new Pile(pieces, List.of()));
   }
 
   private FanSettled settled(int h, Keyed k) {
@@ -136,15 +154,16 @@ final class FanKeySearch {
             name, x -> new FanSettled(openings.get(h), h, k, stores.get(h), yard, lying));
   }
 
-  private void keys(List<FanSettled> heads, Set<String> gone, Pile.Cost floor) {
-    int h = heads.size();
-    if (h == openings.size()) {
-      List<FanSettled> of = List.copyOf(heads);
+  private void keys(int settled, FanSettled[] heads, Set<String> gone, Pile.Cost floor) {
+    if (settled == heads.length) {
+      List<FanSettled> of = List.of(heads);
       List<FanWays> ways = of.stream().map(FanSettled::ways).toList();
-      List<FanCase> one = h == 1 ? List.of() : of.stream().map(FanSettled::alone).toList();
+      List<FanCase> one =
+          heads.length == 1 ? List.of() : of.stream().map(FanSettled::alone).toList();
       all.add(new Keys(of, new FanCase(() -> pile(of, gone), ways, stores, one, floor)));
       return;
     }
+    int h = KeySearch.order(openings).get(settled);
     List<Keyed> of = keys.get(h).of(yard.pieces(gone));
     int each = (int) Math.pow(CHOICES, 1.0 / openings.size());
     ruledOut &= of.size() <= each;
@@ -153,9 +172,8 @@ final class FanKeySearch {
       if (s.floor() != null) {
         Set<String> less = new LinkedHashSet<>(gone);
         k.pieces().forEach(p -> less.add(p.id()));
-        heads.add(s);
-        keys(heads, less, floor.plus(s.floor().sawn(), 0, s.floor().bearing()));
-        heads.remove(h);
+        heads[h] = s;
+        keys(settled + 1, heads, less, floor.plus(s.floor().sawn(), 0, s.floor().bearing()));
       }
     }
   }
@@ -166,6 +184,41 @@ final class FanKeySearch {
       pieces.add(new Pile.Piece(p.id(), p.usable(), heads.stream().map(s -> s.fits(p)).toList()));
     }
     return new FanPile(pieces, heads.stream().map(FanSettled::head).toList());
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> gone) {
+    lying = yard.pieces(gone);
+    FanStore[] own = new FanStore[openings.size()];
+    FanSettled[] of = new FanSettled[openings.size()];
+    Set<String> less = new LinkedHashSet<>(gone);
+    for (int h : KeySearch.order(openings)) {
+      List<Lying> rest = yard.pieces(less);
+      Keyed k = keys.get(h).first(rest);
+      if (k == null || rest.isEmpty()) {
+        return Optional.empty();
+      }
+      k.pieces().forEach(p -> less.add(p.id()));
+      own[h] = new FanStore(FanSettled.head(openings.get(h), k), types(rest), h);
+      of[h] = new FanSettled(openings.get(h), h, k, own[h], yard, lying, TWO);
+      if (of[h].floor() == null) {
+        return Optional.empty();
+      }
+    }
+    List<FanSettled> heads = List.of(of);
+    List<FanWays> ways = heads.stream().map(FanSettled::ways).toList();
+    FanCase one =
+        new FanCase(() -> pile(heads, less), ways, List.of(own), List.of(), Pile.Cost.NONE);
+    FanDraft found = one.any(SOON);
+    if (found == null) {
+      return Optional.empty();
+    }
+    FanPile.Answer a = one.answer(found, Pile.Cost.NONE, false, 0);
+    return Optional.of(new FanBuilder(openings, one.pile(), heads).pile(a));
   }
 
   /** Quick choices for the keys that promise most, until one can't be beaten. */

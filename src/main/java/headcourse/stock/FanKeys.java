@@ -80,11 +80,7 @@ final class FanKeys {
       List<Stand> stands = given();
       return stands.isEmpty() ? List.of() : List.of(new Keyed("none", List.of(), stands));
     }
-    List<Lying> fit =
-        lying.stream()
-            .filter(p -> yard.fits(p.item(), opening, true))
-            .sorted(Comparator.comparingLong(Lying::usable))
-            .toList();
+    List<Lying> fit = fit(lying);
     return key.bottom() == null && key.top() == null ? open(fit) : given(fit);
   }
 
@@ -115,8 +111,32 @@ final class FanKeys {
     return of.size() == opening.count() ? of : List.of();
   }
 
+  /** The first of them that can be had, or null. */
+  Keyed first(List<Lying> lying) {
+    HeadSpec.Key key = opening.head().key();
+    if (key == null || key.bottom() != null || key.top() != null) {
+      List<Keyed> of = of(lying);
+      return of.isEmpty() ? null : of.get(0);
+    }
+    List<Lying> fit = fit(lying);
+    for (long w : widths(fit)) {
+      Keyed k = open(fit, w);
+      if (!k.pieces().isEmpty() && !k.stands().isEmpty()) {
+        return k;
+      }
+    }
+    return null;
+  }
+
+  private List<Lying> fit(List<Lying> lying) {
+    return lying.stream()
+        .filter(p -> yard.fits(p.item(), opening, true))
+        .sorted(Comparator.comparingLong(Lying::usable))
+        .toList();
+  }
+
   /** A key whose width is left open is as wide as one of the pieces. */
-  private List<Keyed> open(List<Lying> fit) {
+  private List<Long> widths(List<Lying> fit) {
     long target = job.grid().nearest(opening.head().stones().target());
     long min = job.grid().ceil(opening.head().stones().min());
     return fit.stream()
@@ -124,6 +144,11 @@ final class FanKeys {
         .filter(w -> w >= min)
         .distinct()
         .sorted(Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
+        .toList();
+  }
+
+  private List<Keyed> open(List<Lying> fit) {
+    return widths(fit).stream()
         .map(w -> open(fit, w))
         .filter(k -> !k.pieces().isEmpty() && !k.stands().isEmpty())
         .toList();

@@ -16,6 +16,9 @@ final class FanProof {
   /** Where no choice was found up to so much sawn off, any will do. */
   private static final long FAR = 32;
 
+  /** What part of the steps is meant for finding out whether there is a choice at all. */
+  private static final int SOME = 5;
+
   /** What part of the steps that are left one head by itself may take. */
   private static final int ALONE = 40;
 
@@ -70,19 +73,35 @@ final class FanProof {
   }
 
   /**
-   * Raises the floor.
+   * Raises the floor; with no choice in hand only until it is clear that there is one.
    *
    * @param most how many steps it may take
    */
   void run(long most) {
     limit = steps + most;
     cases.forEach(c -> c.stuck(false));
+    if (best == null) {
+      // Any will do, and mostly there is one or soon none.
+      limit = steps + most / SOME;
+      level(open(), ANY, true);
+      if (best == null) {
+        return;
+      }
+      limit = steps + most;
+      cases.forEach(c -> c.stuck(false));
+    }
     for (List<FanCase> open = open(); !open.isEmpty() && steps < limit; open = open()) {
       Pile.Cost level = level(open);
       boolean one = level.sawn() > open.get(0).floor().sawn();
       more = one ? 2 * more : 1;
       level(open, level, one);
     }
+    last(limit - steps);
+  }
+
+  /** Looks once more at those that may be better, each to the end if that can be. */
+  void last(long most) {
+    limit = steps + most;
     List<FanCase> stuck = cases.stream().filter(this::may).toList();
     for (int i = 0; i < stuck.size() && steps < limit; i++) {
       FanCase c = stuck.get(i);

@@ -68,7 +68,7 @@ final class FanReach {
           best = Math.min(best, waste[ends[w]]);
           near = Math.min(near, rows.off(outer));
         }
-        int rest = on[w] < 0 ? NEVER : sawn(i + 1, outer);
+        int rest = on[w] < 0 ? NEVER : sawn(i + 1, outer, rows.min + w);
         if (rest < NEVER) {
           best = Math.min(best, waste[on[w]] + rest);
           near = Math.min(near, off(i + 1, outer));
@@ -91,6 +91,12 @@ final class FanReach {
       return NEVER;
     }
     return i < sawn.length ? sawn[i][foot] : tail.sawn(i, rows.start() + foot);
+  }
+
+  /** The same after a stone of such a width. */
+  int sawn(int i, int foot, long width) {
+    boolean own = i >= most || i < sawn.length;
+    return own || tail.follows(i, rows.start() + foot, width) ? sawn(i, foot) : NEVER;
   }
 
   /** The least that the bearing is off, pm. */

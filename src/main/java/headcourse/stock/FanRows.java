@@ -21,6 +21,9 @@ final class FanRows {
   /** The most stones. */
   final int most;
 
+  /** How much neighbours may differ. */
+  final long jump;
+
   private final long start;
   private final int longest;
   private final int rules;
@@ -50,6 +53,7 @@ final class FanRows {
     this.side = side;
     this.start = side.start();
     this.joint = (int) side.joint();
+    this.jump = head.jump();
     this.min = (int) head.min();
     this.max = (int) Math.min(head.max(), longest);
     // Extents are kept short; no piece is so long.

@@ -12,6 +12,9 @@ import java.util.List;
  * reached before with the same pieces left and no dearer.
  */
 final class FanSearch {
+  /** So many stones listed take a step. */
+  private static final int LISTED = 32;
+
   private final FanPile pile;
   private final PileTypes types;
   private final int[] heads;
@@ -22,14 +25,14 @@ final class FanSearch {
   private final boolean remembers;
   private final int[] shortest;
   private final SeenPlaces seen = new SeenPlaces();
-  private final Pile.Cost[] ahead;
-  private final long[] unlike;
+  private final FanAhead ahead;
   private final FanWay[] way;
   private final int[] at;
   private final List<List<List<Slot>>> rows = new ArrayList<>();
   private Pile.Cost cap;
   private FanDraft best;
   private boolean first;
+  private boolean any;
   private boolean boxed;
   private boolean settled;
   private long steps;
@@ -63,21 +66,11 @@ final class FanSearch {
     this.remembers = limit > 20_000;
     this.way = new FanWay[heads.length];
     this.at = new int[heads.length];
-    this.ahead = new Pile.Cost[heads.length + 1];
-    this.unlike = new long[heads.length + 1];
-    ahead[heads.length] = Pile.Cost.NONE;
-    for (int h = heads.length - 1; h >= 0; h--) {
-      ahead[h] = ahead[h + 1].plus(least(h, true), 0, least(h, false));
+    this.ahead =
+        new FanAhead(ways, Arrays.stream(heads).mapToObj(h -> pile.heads().get(h).copies()));
+    for (int h = 0; h < heads.length; h++) {
       rows.add(List.of(new ArrayList<>(), new ArrayList<>()));
     }
-  }
-
-  private long least(int h, boolean sawn) {
-    long copies = head(h).copies();
-    return ways.get(h).stream()
-        .mapToLong(w -> sawn ? w.leastSawn() : copies * w.leastOff())
-        .min()
-        .orElse(FanReach.NEVER);
   }
 
   private FanPile.Head head(int h) {
@@ -87,6 +80,8 @@ final class FanSearch {
   /** Stops at the first choice that costs less than the limit. */
   FanSearch untilFirst() {
     first = true;
+    // Where any will do, a stone may as well take the shortest piece that holds it.
+    any = cap.sawn() >= FanProof.ANY.sawn() && types.fits.stream().distinct().count() == 1;
     return this;
   }
 
@@ -117,14 +112,7 @@ final class FanSearch {
 
   /** Takes into account what each head costs at least with the pile to itself. */
   FanSearch over(List<Pile.Cost> alone) {
-    for (int h = heads.length - 1; h >= 0; h--) {
-      Pile.Cost one = alone.get(h);
-      long sawn = Math.max(ahead[h].sawn(), ahead[h + 1].sawn() + one.sawn());
-      // Sides differ by so much where no more is sawn off than must be.
-      boolean least = sawn == ahead[h + 1].sawn() + one.sawn();
-      unlike[h] = least ? unlike[h + 1] + one.imbalance() : 0;
-      ahead[h] = new Pile.Cost(sawn, 0, ahead[h].bearing());
-    }
+    ahead.over(alone);
     return this;
   }
 
@@ -145,8 +133,7 @@ final class FanSearch {
   }
 
   private void begin(int h, long sawn, long imbalance, long off) {
-    if (stopped()
-        || dear(sawn + ahead[h].sawn(), imbalance + unlike[h], off + ahead[h].bearing())) {
+    if (stopped() || dear(sawn + ahead.sawn(h), imbalance + ahead.unlike(h), off + ahead.off(h))) {
       return;
     }
     if (h == heads.length) {
@@ -176,8 +163,8 @@ final class FanSearch {
     FanPile.Head head = head(h);
     int nl = rows.get(h).get(0).size();
     int nr = rows.get(h).get(1).size();
-    long lowSawn = sawn + ahead[h + 1].sawn();
-    long lowOff = off + ahead[h + 1].bearing();
+    long lowSawn = sawn + ahead.sawn(h + 1);
+    long lowOff = off + ahead.off(h + 1);
     for (int s = 0; s < 2; s++) {
       if (!ended[s]) {
         int n = s == 0 ? nl : nr;
@@ -187,13 +174,13 @@ final class FanSearch {
     }
     boolean level = !head.mirror() || nl == nr || ended[0] || ended[1];
     long apart = head.mirror() && nl == nr ? imbalance + apart(h, foot, ended) : imbalance;
-    if (stopped() || dear(lowSawn, apart + unlike[h + 1], lowOff)) {
+    if (stopped() || dear(lowSawn, apart + ahead.unlike(h + 1), lowOff)) {
       return;
     }
     // Where the bearings can't be less off, the sides must be more alike.
     long near = cap.imbalance() - imbalance - (!boxed && lowOff >= cap.bearing() ? 1 : 0);
-    near -= lowSawn == cap.sawn() ? unlike[h + 1] : 0;
-    boolean whole = lowSawn == cap.sawn() && lowSawn == sawn + ahead[h + 1].sawn();
+    near -= lowSawn == cap.sawn() ? ahead.unlike(h + 1) : 0;
+    boolean whole = lowSawn == cap.sawn() && lowSawn == sawn + ahead.sawn(h + 1);
     if (whole && nl == nr && !ended[0] && !ended[1] && !paired(h, nl, foot, near)) {
       return;
     }
@@ -223,16 +210,20 @@ final class FanSearch {
     FanReach reach = way[h].side(s);
     List<Slot> mine = rows.get(h).get(s);
     long before = mine.isEmpty() ? -1 : mine.get(mine.size() - 1).width();
-    return new FanTrials(head(h), types, left, heads[h], shortest, seed + steps)
-        .of(
-            reach,
-            mine.size() + 1,
-            before,
-            partner,
-            foot,
-            room + reach.sawn(mine.size(), foot),
-            near,
-            boxed);
+    FanTrials trials = new FanTrials(head(h), types, left, heads[h], shortest, seed + steps);
+    List<FanTrial> found =
+        (any ? trials.shortest() : trials)
+            .of(
+                reach,
+                mine.size() + 1,
+                before,
+                partner,
+                foot,
+                room + reach.sawn(mine.size(), foot),
+                near,
+                boxed);
+    steps += found.size() / LISTED;
+    return found;
   }
 
   private FanPartners partners(int h, int foot, long room, long near) {
@@ -277,23 +268,12 @@ final class FanSearch {
     if (ended[0] || ended[1]) {
       return 0;
     }
-    FanReach l = way[h].left();
-    FanReach r = way[h].right();
-    long low = (l.firstEnd - foot[0]) - (long) (r.lastEnd - foot[1]);
-    long high = (l.lastEnd - foot[0]) - (long) (r.firstEnd - foot[1]);
-    long gap = Math.max(0, Math.max(low, -high));
-    // With as many stones on both sides; else one of them counts whole.
-    return head(h).copies() * Math.min(gap, l.rows.min);
+    return head(h).copies() * way[h].gap(foot[0], foot[1]);
   }
 
   /** Whether the sides may be so near alike with nothing sawn off, as far as that is known. */
   private boolean paired(int h, int stones, int[] foot, long near) {
-    FanPairs pairs = way[h].pairs();
-    FanRows l = way[h].left().rows;
-    long start = l.start();
-    return pairs == null
-        || stones < l.rules() - 1
-        || pairs.within(stones, start + foot[0], start + foot[1], near / head(h).copies());
+    return way[h].paired(stones, foot[0], foot[1], near / head(h).copies());
   }
 
   /**

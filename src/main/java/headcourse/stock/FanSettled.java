@@ -34,20 +34,36 @@ final class FanSettled {
    */
   FanSettled(
       Opening opening, int h, Keyed key, FanStore store, PileReader yard, List<Lying> lying) {
+    this(opening, h, key, store, yard, lying, Integer.MAX_VALUE);
+  }
+
+  /** The same with no more than so many of its striking points. */
+  FanSettled(
+      Opening opening,
+      int h,
+      Keyed key,
+      FanStore store,
+      PileReader yard,
+      List<Lying> lying,
+      int most) {
     this.opening = opening;
     this.yard = yard;
     this.key = key;
     this.head = head(opening, key);
-    this.ways = new FanWays(head, store, h, Integer.MAX_VALUE);
     Length more = Length.ZERO;
     for (Stand s : key.stands()) {
       more = more.max(s.head().moreHeight(s.left().outmost()));
       more = more.max(s.head().moreHeight(s.right().outmost()));
     }
     this.height = opening.head().height().plus(more);
-    this.floor = FanFloor.cost(head, ways.all(), ways);
+    boolean suffices = PileSupply.suffices(pile(lying));
+    this.ways = suffices ? new FanWays(head, store, h, most) : null;
+    this.floor = suffices ? FanFloor.cost(head, ways.all(), ways) : null;
     Pile.Cost known = floor == null ? FanProof.ANY : floor;
-    this.alone = new FanCase(() -> pile(lying), List.of(ways), List.of(store), List.of(), known);
+    this.alone =
+        suffices
+            ? new FanCase(() -> pile(lying), List.of(ways), List.of(store), List.of(), known)
+            : null;
   }
 
   private FanPile pile(List<Lying> lying) {
@@ -107,6 +123,7 @@ final class FanSettled {
     return head;
   }
 
+  /** The ways to set it, or null where it can't be set at all. */
   FanWays ways() {
     return ways;
   }

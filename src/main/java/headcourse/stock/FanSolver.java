@@ -44,6 +44,9 @@ final class FanSolver {
     FanProof proof = new FanProof(List.of(one));
     proof.know(quick.draft(), one);
     proof.run(limit - steps);
+    if (proof.best() == null) {
+      proof.last(limit - steps);
+    }
     steps += proof.steps();
     Pile.Cost bound = proof.complete() ? proof.floor() : floor;
     FanDraft best = proof.best();

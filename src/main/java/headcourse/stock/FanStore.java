@@ -9,7 +9,7 @@ import java.util.List;
  */
 final class FanStore {
   /** Stones whose extents are kept: feet by widths by striking points. */
-  private static final long ROOM = 12_000_000;
+  private static final long ROOM = 6_000_000;
 
   private final FanPile.Head head;
   private final long longest;

@@ -19,6 +19,7 @@ final class FanTrials {
   private long roomSawn;
   private long partner;
   private boolean alike;
+  private boolean shortest;
 
   /**
    * @param head the head
@@ -49,6 +50,12 @@ final class FanTrials {
       from[e] = t;
     }
     return from;
+  }
+
+  /** For each width only the shortest pieces at hand that hold it. */
+  FanTrials shortest() {
+    shortest = true;
+    return this;
   }
 
   /**
@@ -92,7 +99,7 @@ final class FanTrials {
       if (ends[w] >= 0 && reach.aimed(index, outer)) {
         pick(width, ends[w], true, 0, apart <= imbalance ? 0 : 1, 0, 0);
       }
-      int rest = on[w] < 0 ? FanReach.NEVER : reach.sawn(index, outer);
+      int rest = on[w] < 0 ? FanReach.NEVER : reach.sawn(index, outer, width);
       if (rest < FanReach.NEVER) {
         pick(width, on[w], false, rest, apart <= imbalance ? 0 : 1, 0, 0);
       }
@@ -123,6 +130,9 @@ final class FanTrials {
       left[t]--;
       pick(width, extent, end, rest, spare, copy + 1, sawn + off);
       left[t]++;
+      if (shortest) {
+        return;
+      }
     }
   }
 

@@ -28,4 +28,21 @@ record FanWay(int fan, long sawn, FanReach left, FanReach right, FanPairs pairs)
   boolean comesOut() {
     return left.sawn(0, 0) < FanReach.NEVER && right.sawn(0, 0) < FanReach.NEVER;
   }
+
+  /** The least that both sides must still differ by, from such feet on. */
+  long gap(int l, int r) {
+    long low = (left.firstEnd - l) - (long) (right.lastEnd - r);
+    long high = (left.lastEnd - l) - (long) (right.firstEnd - r);
+    long gap = Math.max(0, Math.max(low, -high));
+    // With as many stones on both sides; else one of them counts whole.
+    return Math.min(gap, left.rows.min);
+  }
+
+  /** Whether both sides may be so near alike with nothing sawn off, as far as that is known. */
+  boolean paired(int stones, int l, int r, long differ) {
+    long start = left.rows.start();
+    return pairs == null
+        || stones < left.rows.rules() - 1
+        || pairs.within(stones, start + l, start + r, differ);
+  }
 }

@@ -5,6 +5,8 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.flat.FlatReading;
 import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,7 @@ final class KeySearch {
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private boolean ruledOut = true;
+  private long steps;
 
   KeySearch(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
     this.job = job;
@@ -32,6 +35,19 @@ final class KeySearch {
     return key != null && key.bottom() == null && key.top() == null;
   }
 
+  /**
+   * In which order keys take their pieces: those whose widths are given first, so that none of them
+   * must be ordered for the sake of one that is left open.
+   */
+  static List<Integer> order(List<Opening> openings) {
+    List<Integer> order = new ArrayList<>();
+    for (int h = 0; h < openings.size(); h++) {
+      order.add(h);
+    }
+    order.sort(Comparator.comparing((Integer h) -> open(openings.get(h))));
+    return order;
+  }
+
   static Opening keyed(Opening o, Length width) {
     return KeyWidths.of(o, width, width);
   }
@@ -42,12 +58,27 @@ final class KeySearch {
       FanKeySearch fans = new FanKeySearch(job, openings, read);
       Optional<KeyedPile> found = fans.best(gone);
       ruledOut = fans.ruledOut();
+      steps = fans.steps();
       return found;
     }
     UprightKeySearch upright = new UprightKeySearch(job, openings, read);
     Optional<KeyedPile> found = upright.best(gone);
     ruledOut = upright.ruledOut();
+    steps = upright.steps();
     return found;
+  }
+
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> gone) {
+    if (openings.stream().map(read).anyMatch(r -> r.head() != null && r.head().fanned())) {
+      return new FanKeySearch(job, openings, read).any(gone);
+    }
+    return new UprightKeySearch(job, openings, read).any(gone);
+  }
+
+  /** How many steps it took. */
+  long steps() {
+    return steps;
   }
 
   /** Whether all was looked at, so that no choice means that there is none. */

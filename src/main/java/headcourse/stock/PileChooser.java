@@ -68,7 +68,8 @@ public final class PileChooser {
     for (int k = 0; k < open.size(); k++) {
       solutions[open.get(k)] =
           out.plan() == null
-              ? telling.none(openings.get(k), first, ruledOut)
+              ? telling.none(
+                  openings.get(k), first, ruledOut, first == null ? search.steps() : job.steps())
               : telling.built(first, out, k);
     }
     List<FromStock.Taken> taken = out.plan() == null ? List.of() : out.plan().taken();

@@ -13,6 +13,9 @@ import java.util.List;
  * the steps that are left.
  */
 public final class PileSolver {
+  /** What a choice that is soon found may take, in steps. */
+  private static final long SOON = 4_000;
+
   private PileSolver() {}
 
   /**
@@ -72,6 +75,27 @@ public final class PileSolver {
         proved && best != null ? best.cost() : levels.floor(),
         proved,
         steps);
+  }
+
+  /** Some choice soon found, the best or not. */
+  static Pile.Answer any(Pile pile) {
+    PileTypes types = new PileTypes(pile);
+    PileDraft found = null;
+    if (types.size() > 0 && PileSupply.suffices(pile, types)) {
+      found = new PileHand(pile, types).find();
+      if (found == null) {
+        // What is found first costs little enough.
+        PileSearch search = new PileSearch(pile, types, null, FanProof.ANY, SOON);
+        search.run();
+        found = search.best();
+      }
+    }
+    return new Pile.Answer(
+        found == null ? List.of() : found.chosen(types),
+        found == null ? null : found.cost(),
+        Pile.Cost.NONE,
+        false,
+        0);
   }
 
   private static PileDraft better(PileDraft one, PileDraft other) {

@@ -104,8 +104,9 @@ final class PileTelling {
    *
    * @param first the choice without spoiled pieces and without stones that are cut, or null
    * @param ruledOut whether there is none, rather than none found
+   * @param steps how many steps were taken
    */
-  Solution none(Opening opening, PilePlan first, boolean ruledOut) {
+  Solution none(Opening opening, PilePlan first, boolean ruledOut, long steps) {
     List<Fitted> fitted =
         job.fitted().stream()
             .filter(f -> openings.stream().anyMatch(o -> o.mark().equals(f.opening())))
@@ -136,7 +137,7 @@ final class PileTelling {
                 : "no choice of the yard's pieces was found for this head"
                     + around
                     + " in "
-                    + job.steps()
+                    + steps
                     + " steps; ")
             + large(opening)
             + " of them are large enough for a stone of it";

@@ -20,7 +20,7 @@ import java.util.function.Function;
 final class PileTries {
   private static final int OFFERED = 3;
   private static final long STEPS = 10_000;
-  private static final int FEW = 8;
+  private static final int FEW = 12;
 
   private final Function<String, Optional<HeadShape>> shapes;
   private final List<Opening> openings;
@@ -39,20 +39,19 @@ final class PileTries {
   /** Changes of one opening's values each of which makes the job possible. */
   List<Change> of(Job job, Opening opening) {
     FlatReading reading = read(job, opening);
-    List<Change> out = new ArrayList<>();
     if (reading.head() == null) {
-      return out;
+      return List.of();
     }
+    boolean fresh = job.spoiled().isEmpty() && job.fitted().isEmpty();
     // Each trial of a fan takes long.
     boolean fans = openings.stream().map(o -> read(job, o)).anyMatch(PileTries::fanned);
     left = fans ? Math.min(left, FEW) : left;
-    Turns.Solver solver = (j, o) -> left-- <= 0 ? null : tried(j, o, Math.min(STEPS, job.steps()));
-    for (Change c : Turns.of(reading.head().terms(), solver)) {
-      if (out.size() < OFFERED) {
-        out.add(c);
-      }
-    }
-    return out;
+    return Turns.of(
+        reading.head().terms(),
+        (j, o) -> left-- <= 0 ? null : tried(j, o, true),
+        // What is soon found is found in any case, but for what befell the stones after that.
+        (j, o) -> fresh || tried(j, o, false) != null,
+        OFFERED);
   }
 
   private static boolean fanned(FlatReading r) {
@@ -63,7 +62,8 @@ final class PileTries {
     return ((FlatShape) shapes.apply(o.head().shape()).orElseThrow()).read(job, o);
   }
 
-  private HeadLayout tried(Job asked, Opening turned, long steps) {
+  private HeadLayout tried(Job asked, Opening turned, boolean soon) {
+    long steps = Math.min(STEPS, asked.steps());
     List<Opening> all = new ArrayList<>(asked.openings());
     all.replaceAll(o -> o.path().equals(turned.path()) ? turned : o);
     Job job = asked.withOpenings(all).withSteps(steps);
@@ -79,7 +79,9 @@ final class PileTries {
       }
     }
     Function<Opening, FlatReading> read = o -> read(job, o);
-    PilePlan first = new KeySearch(job, pile, read).best(Set.of()).map(PilePlan::of).orElse(null);
+    KeySearch search = new KeySearch(job, pile, read);
+    Optional<KeyedPile> keyed = soon ? search.any(Set.of()) : search.best(Set.of());
+    PilePlan first = keyed.map(PilePlan::of).orElse(null);
     PilePlan plan = new PileReplacement(job, pile, read, job.fitted(), steps).run(first).plan();
     return plan == null ? null : own != null ? own : plan.heads().get(0).layout();
   }

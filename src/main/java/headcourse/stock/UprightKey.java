@@ -12,6 +12,7 @@ import headcourse.layout.flat.FlatTerms;
  * @param left its left side
  * @param right its right side
  * @param width how wide the key is at its widest, ticks; 0 where there is none
+ * @param from how long a piece it takes at least, ticks
  * @param open whether the job leaves its width open
  * @param sawn the least that is sawn off its pieces, for all copies
  */
@@ -21,6 +22,7 @@ record UprightKey(
     FlatSide left,
     FlatSide right,
     long width,
+    long from,
     boolean open,
     long sawn) {
   /** The head with sides as given. */

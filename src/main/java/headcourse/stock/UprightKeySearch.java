@@ -20,8 +20,11 @@ import java.util.function.Function;
  * halved, until each head has one key.
  */
 final class UprightKeySearch {
-  /** What setting up one search costs, in steps, for each pair of heads. */
+  /** What setting up one search costs at most, in steps, for each pair of heads. */
   private static final long SET_UP = 12_000;
+
+  /** So few choices of keys are looked at one by one. */
+  private static final int FEW = 3;
 
   /** How many choices of pieces for the keys are looked at. */
   private static final int CHOICES = 60;
@@ -30,6 +33,7 @@ final class UprightKeySearch {
   private final List<Opening> openings;
   private final PileReader yard;
   private final List<UprightKeys> keys;
+  private final KeysTogether together;
   private Set<String> gone = Set.of();
   private KeyedPile best;
   private Pile.Cost bound;
@@ -41,6 +45,7 @@ final class UprightKeySearch {
     this.openings = openings;
     this.yard = new PileReader(job);
     this.keys = openings.stream().map(o -> new UprightKeys(job, o, read)).toList();
+    this.together = new KeysTogether(openings, keys, yard);
   }
 
   /** Whether all was looked at, so that no choice means that there is none. */
@@ -51,7 +56,7 @@ final class UprightKeySearch {
   /** The best choice without the pieces that are gone, or none. */
   Optional<KeyedPile> best(Set<String> without) {
     gone = without;
-    List<List<UprightKey>> all = keys.stream().map(k -> k.of(yard.pieces(gone))).toList();
+    List<List<UprightKey>> all = together.all(gone);
     if (all.stream().anyMatch(List::isEmpty)) {
       return Optional.empty();
     }
@@ -60,13 +65,16 @@ final class UprightKeySearch {
     UprightNode first = open.peek();
     if (!first.settled()) {
       // Those nearest the target are often as good as any.
-      settled(first.keys().stream().map(of -> of.get(0)).toList(), job.steps() / 8);
+      List<UprightKey> near = together.nearest(first.keys(), 0, gone);
+      if (near != null) {
+        settled(near, job.steps() / 8);
+      }
     }
     int born = open.size();
     while (!open.isEmpty() && may(open.peek().floor())) {
       UprightNode node = open.remove();
       long rest = job.steps() - steps;
-      if (rest <= 0 && best != null || steps > 2 * job.steps()) {
+      if (best == null ? rest <= job.steps() / 4 * 3 : rest <= 0) {
         open.add(node);
         break;
       }
@@ -75,7 +83,7 @@ final class UprightKeySearch {
         bound(least);
         continue;
       }
-      Pile.Cost least = relaxed(node, Math.max(1, rest / 4));
+      Pile.Cost least = node.choices() <= FEW ? node.floor() : relaxed(node, Math.max(1, rest / 4));
       if (least != null && may(least)) {
         for (UprightNode half : node.over(least).halves(born)) {
           open.add(half);
@@ -90,7 +98,7 @@ final class UprightKeySearch {
   private Optional<KeyedPile> answer() {
     if (best == null) {
       ruledOut = bound == null;
-      return Optional.empty();
+      return ruledOut ? Optional.empty() : any(gone);
     }
     Pile.Answer a = best.answer();
     boolean proved = bound == null || bound.compareTo(a.cost()) >= 0;
@@ -98,6 +106,31 @@ final class UprightKeySearch {
     Pile.Answer told =
         new Pile.Answer(a.heads(), a.cost(), proved ? a.cost() : bound, proved, steps);
     return Optional.of(new KeyedPile(best.sides(), told, best.taken()));
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  /** Some choice soon found, the best or not, or none. */
+  Optional<KeyedPile> any(Set<String> without) {
+    gone = without;
+    List<List<UprightKey>> all = together.all(gone);
+    for (int i = 0; i < KeysTogether.PARTS && all.stream().noneMatch(List::isEmpty); i++) {
+      List<UprightKey> of = together.nearest(all, i, gone);
+      List<List<Lying>> taken = of == null ? null : together.pieces(of, gone);
+      if (taken == null) {
+        continue;
+      }
+      Set<String> less = new LinkedHashSet<>(gone);
+      taken.forEach(t -> t.forEach(p -> less.add(p.id())));
+      Pile pile = new Pile(pile(less), of.stream().map(k -> k.head(k.left(), k.right())).toList());
+      Pile.Answer a = PileSolver.any(pile);
+      if (!a.heads().isEmpty()) {
+        return Optional.of(new UprightBuilder(openings, pile).pile(of, taken, a));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether what costs at least so much may be better than the best choice. */
@@ -116,21 +149,6 @@ final class UprightKeySearch {
     return best == null ? null : best.answer().cost().plus(-sawn, 0, 0);
   }
 
-  /** The pieces that keys take, head after head; null where they can't be had together. */
-  private List<List<Lying>> pieces(List<UprightKey> of) {
-    Set<String> less = new LinkedHashSet<>(gone);
-    List<List<Lying>> out = new ArrayList<>();
-    for (int h = 0; h < of.size(); h++) {
-      List<Lying> mine = keys.get(h).pieces(of.get(h), yard.pieces(less));
-      if (mine == null) {
-        return null;
-      }
-      mine.forEach(p -> less.add(p.id()));
-      out.add(mine);
-    }
-    return out;
-  }
-
   private List<Pile.Piece> pile(Set<String> without) {
     List<Pile.Piece> out = new ArrayList<>();
     for (Lying p : yard.pieces(without)) {
@@ -146,7 +164,7 @@ final class UprightKeySearch {
    * @return what none of them costs less than, or null where none is better
    */
   private Pile.Cost settled(List<UprightKey> of, long limit) {
-    List<List<Lying>> shortest = pieces(of);
+    List<List<Lying>> shortest = together.pieces(of, gone);
     if (shortest == null) {
       return null;
     }
@@ -183,7 +201,7 @@ final class UprightKeySearch {
     long[] widths = new long[of.size()];
     int[] copies = new int[of.size()];
     for (int h = 0; h < widths.length; h++) {
-      widths[h] = shortest.get(h).isEmpty() ? -1 : of.get(h).width();
+      widths[h] = shortest.get(h).isEmpty() ? -1 : of.get(h).from();
       copies[h] = openings.get(h).count();
     }
     return KeyPieces.of(pieces, widths, copies, CHOICES);
@@ -212,8 +230,13 @@ final class UprightKeySearch {
   }
 
   private Pile.Answer solve(Pile pile, Pile.Cost beat, long limit) {
+    if (!PileSupply.suffices(pile, new PileTypes(pile))) {
+      return new Pile.Answer(List.of(), null, Pile.Cost.NONE, true, 1);
+    }
     Pile.Answer a = PileSolver.solve(pile, beat, Math.max(1, limit));
-    steps += a.steps() + SET_UP * openings.size() * openings.size();
+    long pieces = pile.pieces().size();
+    long setUp = Math.min(SET_UP, 13 * pieces * pieces);
+    steps += a.steps() + setUp * openings.size() * openings.size();
     return a;
   }
 
@@ -253,8 +276,6 @@ final class UprightKeySearch {
       List<PileSide> left = ((AnyKeySide) pile.heads().get(h).left()).holding(c.left());
       List<PileSide> right = ((AnyKeySide) pile.heads().get(h).right()).holding(c.right());
       UprightKeys mine = keys.get(h);
-      Set<String> taken = new LinkedHashSet<>(gone);
-      of.forEach(k -> taken.add(Long.toString(k.width())));
       Comparator<UprightKey> fewest =
           Comparator.comparingLong((UprightKey k) -> off(k, c)).thenComparingLong(k -> -k.width());
       Optional<UprightKey> one =

@@ -41,11 +41,13 @@ final class UprightKeys {
     // Both halves of a key are whole ticks.
     return lying.stream()
         .filter(p -> yard.fits(p.item(), opening, true))
-        .map(p -> p.usable() / 2 * 2)
-        .filter(w -> w >= min)
+        .map(Lying::usable)
+        .filter(u -> u / 2 * 2 >= min)
         .distinct()
-        .sorted(Comparator.comparingLong((Long w) -> Math.abs(w - target)).thenComparing(w -> w))
-        .map(w -> key(KeySearch.keyed(opening, job.grid().ticks(w)), w, true, lying))
+        .sorted(
+            Comparator.comparingLong((Long u) -> Math.abs(u / 2 * 2 - target))
+                .thenComparing(u -> u))
+        .map(u -> key(KeySearch.keyed(opening, job.grid().ticks(u / 2 * 2)), u, true, lying))
         .filter(Objects::nonNull)
         .toList();
   }
@@ -60,19 +62,20 @@ final class UprightKeys {
     }
     List<Lying> of =
         lying.stream()
-            .filter(p -> p.usable() >= key.width() && yard.fits(p.item(), opening, true))
+            .filter(p -> p.usable() >= key.from() && yard.fits(p.item(), opening, true))
             .sorted(Comparator.comparingLong(Lying::usable))
             .limit(opening.count())
             .toList();
     boolean here = of.size() == opening.count();
     if (key.open()) {
-      return here && of.get(0).usable() / 2 * 2 == key.width() ? of : null;
+      return here && of.get(0).usable() == key.from() ? of : null;
     }
     // A key that the yard has not got is ordered, and is no matter of the pile.
     return here ? of : List.of();
   }
 
-  private UprightKey key(Opening keyed, long width, boolean open, List<Lying> lying) {
+  private UprightKey key(Opening keyed, long from, boolean open, List<Lying> lying) {
+    long width = open ? from / 2 * 2 : from;
     FlatHead head = read.apply(keyed).head();
     if (head == null) {
       return null;
@@ -91,9 +94,9 @@ final class UprightKeys {
     FlatSide l = side(head, left.get(0));
     FlatSide other = side(head, right.get(0));
     FlatSide r = other.equals(l) ? l : other;
-    UprightKey key = new UprightKey(keyed, head, l, r, width, open, 0);
+    UprightKey key = new UprightKey(keyed, head, l, r, width, from, open, 0);
     List<Lying> of = pieces(key, lying);
-    return of == null ? null : new UprightKey(keyed, head, l, r, width, open, sawn(key, of));
+    return of == null ? null : new UprightKey(keyed, head, l, r, width, from, open, sawn(key, of));
   }
 
   static long sawn(UprightKey key, List<Lying> of) {

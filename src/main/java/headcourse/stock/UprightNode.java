@@ -27,6 +27,11 @@ record UprightNode(List<List<UprightKey>> keys, Pile.Cost floor, int born) {
     return keys.stream().allMatch(k -> k.size() == 1);
   }
 
+  /** How many choices of keys there are. */
+  long choices() {
+    return keys.stream().mapToLong(List::size).reduce(1, (a, b) -> a * b);
+  }
+
   UprightNode over(Pile.Cost known) {
     return known.compareTo(floor) > 0 ? new UprightNode(keys, known, born) : this;
   }

@@ -61,4 +61,41 @@ class FromStockRefusalTest {
     }
     assertTrue(helped > refused / 2, helped + " helped of " + refused);
   }
+
+  /** A jack arch with its key left open, over too few pieces or with bearings of little play. */
+  private static JobMaker fan(long seed) {
+    Random r = new Random(seed);
+    JobMaker m = FromStockTest.maker(seed, 6 + r.nextInt(5), 11);
+    JobMaker.OpeningMaker o = m.first();
+    o.shape = "jack";
+    o.key = new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO);
+    o.params.put("skewback", headcourse.units.Angle.degrees(72));
+    o.width = Length.inches(24 + r.nextInt(30));
+    o.jump = Length.inches((1 + r.nextInt(4)) / 8.0);
+    double play = r.nextInt(3) / 8.0;
+    o.bearing = new HeadSpec.Bearing(Length.inches(4), Length.inches(4 + play), Length.inches(4));
+    return m;
+  }
+
+  @Test
+  void everyChangeSolvesForAJackArch() {
+    int refused = 0;
+    int helped = 0;
+    for (long seed = 0; refused < Seeds.of(4); seed++) {
+      if (!(solve(fan(seed)) instanceof Solution.Refused no)) {
+        continue;
+      }
+      refused++;
+      helped += no.changes().isEmpty() ? 0 : 1;
+      for (Change c : no.changes()) {
+        JobMaker m = fan(seed);
+        ChangeWriter.write(m, c);
+        Job job = m.make();
+        Solution s = PileChooser.setOut(job, Shapes::named).solutions().get(0);
+        s = s != null ? s : Shapes.named("jack").orElseThrow().setOut(job, job.openings().get(0));
+        assertInstanceOf(Solution.Solved.class, s, "seed " + seed + " " + c);
+      }
+    }
+    assertTrue(helped > refused / 3, helped + " helped of " + refused);
+  }
 }

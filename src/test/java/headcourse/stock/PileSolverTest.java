@@ -135,4 +135,21 @@ class PileSolverTest {
     assertEquals(155, a.cost().sawn());
     assertEquals(155, a.bound().sawn());
   }
+
+  /** Where there is a choice, the pieces are never said to be too few or too short for one. */
+  @Test
+  void piecesThatMakeTheHeadsSuffice() {
+    int solved = 0;
+    int lacking = 0;
+    for (long seed = 0; seed < 400; seed++) {
+      Pile pile = RandomPile.small(seed);
+      boolean suffices = PileSupply.suffices(pile, new PileTypes(pile));
+      boolean any = !PileSolver.solve(pile, 1_000_000).heads().isEmpty();
+      assertTrue(suffices || !any, "seed " + seed);
+      assertTrue(any || PileSolver.any(pile).heads().isEmpty(), "seed " + seed);
+      solved += any ? 1 : 0;
+      lacking += suffices ? 0 : 1;
+    }
+    assertTrue(solved > 50 && lacking > 20, solved + " solved, too few for " + lacking);
+  }
 }

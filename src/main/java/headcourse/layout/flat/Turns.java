@@ -9,6 +9,7 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiPredicate;
 
 /** Single values of an opening, each turned until the head comes out, whoever sets it out. */
 public final class Turns {
@@ -26,9 +27,12 @@ public final class Turns {
    * Changes that help, the smallest first.
    *
    * @param terms the head as it is asked for
-   * @param solver what sets it out
+   * @param solver what soon sets it out, if it does
+   * @param sure whether it comes out as the job asks for it
+   * @param most how many changes are offered
    */
-  public static List<Change> of(FlatTerms terms, Solver solver) {
+  public static List<Change> of(
+      FlatTerms terms, Solver solver, BiPredicate<Job, Opening> sure, int most) {
     LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
     List<Knob.Turned> found = new ArrayList<>();
     List<Knob> knobs = Knobs.of(terms, format);
@@ -48,8 +52,14 @@ public final class Turns {
       }
     }
     found.sort(Comparator.comparingDouble(Knob.Turned::size));
-    return found.stream()
-        .map(t -> new Change(t.knob().path(), t.knob().text().apply(t.value()), t.knob().reason()))
-        .toList();
+    List<Change> out = new ArrayList<>();
+    for (Knob.Turned t : found) {
+      Knob.Asked asked = t.knob().with().apply(t.value());
+      if (out.size() < most && sure.test(asked.job(), asked.opening())) {
+        String text = t.knob().text().apply(t.value());
+        out.add(new Change(t.knob().path(), text, t.knob().reason()));
+      }
+    }
+    return out;
   }
 }
