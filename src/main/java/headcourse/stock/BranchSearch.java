@@ -16,7 +16,13 @@ final class BranchSearch {
   private static final int MOST_CUTS = 80;
   private static final double CUTTING = 0.3;
   private static final double ROOT = 0.5;
-  private static final int WIDE = 3;
+
+  /** So many dives are made at once, the first three of them wide; then at some nodes only. */
+  private static final int DIVES = 8;
+
+  private static final int MANY = 5;
+  private static final int SELDOM = 8;
+
   private static final int SEEDS = 400;
   private static final int WAITING = 4_000;
 
@@ -29,7 +35,7 @@ final class BranchSearch {
   private Packing best;
   private long bound;
   private long id;
-  private int divesLeft = WIDE;
+  private int divesLeft = DIVES;
 
   /**
    * @param best the best known
@@ -112,20 +118,26 @@ final class BranchSearch {
       return true;
     }
     Meter some = node.depth == 0 ? meter.share(ROOT) : meter;
-    Master fractions = master(node, node.seeds, last + 1, some);
+    Master fractions = master(node, totals, node.seeds, last + 1, some);
     boolean solved = fractions.solve();
     if (node.depth == 0) {
       meter.add(some.used());
       bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
-      dive(node, fractions, 0, 0.2);
+      dive(node, fractions, 0, solved ? 0.2 : 0.5);
+      if (!solved && !proved()) {
+        solved = fractions.solve(meter);
+        bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
+      }
     }
     if (!solved) {
       return proved();
     }
     boolean counted = Branching.counted(fractions.fractions(), problem.bins().size());
     if (counted && fractions.bound() <= last) {
-      dive(node, fractions, divesLeft-- > 0 ? 2 : 0, 0.1);
-      fractions = cut(node, fractions, last + 1);
+      if (divesLeft-- > 0 || node.id % SELDOM == 0) {
+        dive(node, fractions, divesLeft >= MANY ? 2 : 0, 0.1);
+      }
+      fractions = cut(node, totals, fractions, last + 1);
       if (fractions == null) {
         return false;
       }
@@ -170,14 +182,14 @@ final class BranchSearch {
     return new Node(id++, of.depth + 1, rules, low, high, least, seeds);
   }
 
-  private Master master(Node node, List<Packing.Load> seeds, long goal, Meter some) {
+  private Master master(Node node, Totals totals, List<Packing.Load> seeds, long goal, Meter some) {
     List<Rule> rules = new ArrayList<>(cuts);
     rules.addAll(node.rules);
-    return new Master(problem, sequencer, aim, rules, seeds, goal, some);
+    return new Master(problem, sequencer, aim, totals, rules, seeds, goal, some);
   }
 
   /** A few rounds of rules of groups, until the fractions keep all of them. */
-  private Master cut(Node node, Master first, long goal) {
+  private Master cut(Node node, Totals totals, Master first, long goal) {
     Master fractions = first;
     for (int round = 0; round < CUT_ROUNDS && !proved() && fractions.bound() < goal; round++) {
       List<Rule> more = new GroupCuts(fractions.fractions(), problem.demand()).find(CUTS);
@@ -186,7 +198,7 @@ final class BranchSearch {
       }
       cuts.addAll(more);
       long before = meter.used();
-      fractions = master(node, fractions.nearest(SEEDS), goal, meter);
+      fractions = master(node, totals, fractions.nearest(SEEDS), goal, meter);
       boolean solved = fractions.solve();
       cutSteps.add(meter.used() - before);
       if (!solved) {

@@ -99,8 +99,10 @@ final class Dive {
     if (done() || now.under() <= 0 || now.capped() && now.cap() < 0) {
       return;
     }
-    Master fractions = new Master(open, sequencer, now, List.of(), seeds, now.under(), meter);
-    if (fractions.solve() && fractions.bound() < now.under()) {
+    Totals totals = new Totals(open, now, new int[left.length], left);
+    Master fractions =
+        new Master(open, sequencer, now, totals, List.of(), seeds, now.under(), meter);
+    if (fractions.solveRoughly(totals.last())) {
       go(rest, left, fractions, departures, spent);
     }
   }

@@ -122,46 +122,69 @@ final class LeanBound {
     return Math.max(1, middle[t] - (lean + 1) / 2 + kerf);
   }
 
-  /** No blank shorter than this, in nm, holds so many of each type. */
-  long least(int[] counts) {
+  /**
+   * No blank shorter than this, in nm, holds so many of each type.
+   *
+   * @param present the types that there are any of
+   */
+  long least(int[] present, int[] counts) {
     long sum = 0 - kerf;
-    // Each as the change at a lean.
-    int[] up = new int[leans.length];
-    int[] free = new int[leans.length];
-    int[] all = new int[leans.length];
-    int low = upright;
-    int high = upright;
-    for (int t = 0; t < counts.length; t++) {
-      int c = counts[t];
-      if (c == 0) {
-        continue;
+    long[] ends = new long[2 * present.length + 1];
+    int n = 1;
+    ends[0] = end(upright, present.length, 0);
+    for (int i = 0; i < present.length; i++) {
+      int t = present[i];
+      sum += counts[t] * (middle[t] + kerf);
+      if (!loose[t] && leftAt[t] != rightAt[t]) {
+        n = insert(ends, n, end(Math.min(leftAt[t], rightAt[t]), i, 0));
+        n = insert(ends, n, end(Math.max(leftAt[t], rightAt[t]), i, 1));
+      } else if (!loose[t]) {
+        n = insert(ends, n, end(leftAt[t], present.length, 0));
       }
-      sum += c * (middle[t] + kerf);
-      if (loose[t]) {
-        continue;
-      }
-      int from = Math.min(leftAt[t], rightAt[t]);
-      int to = Math.max(leftAt[t], rightAt[t]);
-      low = Math.min(low, from);
-      high = Math.max(high, to);
-      int[] way = turnable[t] ? free : up;
-      way[leftAt[t]] += turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
-      way[rightAt[t]] -= turnable[t] && leftAt[t] > rightAt[t] ? -c : c;
-      all[from] += c;
-      all[to] -= c;
     }
+    return Math.max(0, sum + wedges(ends, n, present, counts) / 2);
+  }
+
+  /** A lean where the leans of a type begin or end; in the order of leans. */
+  private static long end(int lean, int index, int last) {
+    return (long) lean << 32 | (long) index << 1 | last;
+  }
+
+  private static int insert(long[] ends, int n, long end) {
+    int j = n - 1;
+    for (; j >= 0 && ends[j] > end; j--) {
+      ends[j + 1] = ends[j];
+    }
+    ends[j + 1] = end;
+    return n + 1;
+  }
+
+  /** How far wedges go up and down from the least lean to the greatest. */
+  private long wedges(long[] ends, int n, int[] present, int[] counts) {
     long wedges = 0;
     int ups = 0;
     int turns = 0;
     int crossing = 0;
-    for (int i = low; i < high; i++) {
-      ups += up[i];
-      turns += free[i];
-      crossing += all[i];
-      int one = Math.abs(ups);
-      int need = crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
-      wedges += need * (leans[i + 1] - leans[i]);
+    for (int i = 0; i + 1 < n; i++) {
+      int index = (int) (ends[i] & 0xffffffffL) >> 1;
+      if (index < present.length) {
+        int t = present[index];
+        int c = (ends[i] & 1) == 0 ? counts[t] : 0 - counts[t];
+        crossing += c;
+        if (turnable[t]) {
+          turns += c;
+        } else {
+          ups += leftAt[t] < rightAt[t] ? c : 0 - c;
+        }
+      }
+      int from = (int) (ends[i] >> 32);
+      int to = (int) (ends[i + 1] >> 32);
+      if (from < to) {
+        int one = Math.abs(ups);
+        int need = crossing == 0 ? 2 : turns >= one ? (turns - one) & 1 : one - turns;
+        wedges += need * (leans[to] - leans[from]);
+      }
     }
-    return Math.max(0, sum + wedges / 2);
+    return wedges;
   }
 }

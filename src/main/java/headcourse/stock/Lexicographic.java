@@ -30,7 +30,7 @@ final class Lexicographic {
     Cost bound = known;
     if (best.cost().missing() > known.missing()) {
       Aim aim = new Aim(Aim.What.MISSING, 0, best.cost().missing());
-      BranchSearch search = search(aim, best, known.missing(), 0.5);
+      BranchSearch search = search(aim, best, known.missing(), 0.8);
       best = search.best();
       if (search.bound() < best.cost().missing()) {
         return result(best, new Cost(search.bound(), 0, 0));
@@ -41,7 +41,7 @@ final class Lexicographic {
     bound = missing > 0 ? new Cost(missing, 0, 0) : known;
     if (best.cost().lead() > bound.lead()) {
       BranchSearch search =
-          search(new Aim(Aim.What.LEAD, 0, best.cost().lead()), best, bound.lead(), 0.75);
+          search(new Aim(Aim.What.LEAD, 0, best.cost().lead()), best, bound.lead(), 0.85);
       best = search.best();
       bound = bound.raised(new Cost(0, search.bound(), search.bound() * each()));
       if (search.bound() < best.cost().lead()) {

@@ -18,18 +18,29 @@ import java.util.TreeSet;
 final class Master {
   private static final int ROUNDS = 1_000;
   private static final int PIVOTS = 5_000;
+  private static final int FEW = 4;
   private static final double WHOLE = 1e10;
   private static final double DEAR = 10;
   private static final double DEARER = 30;
   private static final int RAISES = 3;
   private static final int AT_ONCE = 4;
   private static final double NONE = 1e-7;
+  private static final double PAYS = 1e-9;
+
+  /** How much of each sort of work counts for a step, some microseconds. */
+  private static final int LP_STEP = 8_000;
+
+  private static final int PRICE_STEP = 10;
+  private static final int ORDER_STEP = 20;
+
+  /** How much of the prices before is kept. */
+  private static final double KEEP = 0.7;
 
   private final CuttingProblem problem;
   private final Aim aim;
   private final List<Rule> rules;
   private final long goal;
-  private final Meter meter;
+  private Meter meter;
   private final Pricer pricer;
   private final Sequencer sequencer;
   private final int[] countRow;
@@ -37,15 +48,20 @@ final class Master {
   private final long unit;
   private final long scale;
   private final LinearProgram lp;
+  private final Totals totals;
   private final List<Packing.Load> loads = new ArrayList<>();
   private final List<Integer> numbers = new ArrayList<>();
   private final TreeSet<int[]> known = new TreeSet<>(Arrays::compare);
   private long bound = Long.MIN_VALUE;
+  private long raised = Long.MIN_VALUE;
   private boolean met;
+  private double rough = Double.NEGATIVE_INFINITY;
   private int turn;
+  private int paid;
 
   /**
    * @param aim what is to be least
+   * @param totals what it may come to
    * @param rules rows beside those of the parts and the blanks
    * @param goal where the bound reaches it, no more need be known
    */
@@ -53,6 +69,7 @@ final class Master {
       CuttingProblem problem,
       Sequencer sequencer,
       Aim aim,
+      Totals totals,
       List<Rule> rules,
       List<Packing.Load> before,
       long goal,
@@ -60,6 +77,7 @@ final class Master {
     this.problem = problem;
     this.sequencer = sequencer;
     this.aim = aim;
+    this.totals = totals;
     this.rules = rules;
     this.goal = goal;
     this.meter = meter;
@@ -138,21 +156,42 @@ final class Master {
     return true;
   }
 
+  /**
+   * Solves until they may cost no more than so much, without much care for a bound; whether the
+   * fractions cost no more than so much.
+   */
+  boolean solveRoughly(long most) {
+    rough = most + NONE * unit;
+    return solve() && bound < goal && met && cost() <= rough;
+  }
+
+  /** Goes on with more steps. */
+  boolean solve(Meter more) {
+    meter = more;
+    return solve();
+  }
+
   /** Solves; where it returns false, the steps were used up before the least was found. */
   boolean solve() {
     int raises = 0;
+    double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
-      meter.add(5 + (pivots + 1) * (loads.size() + 2L * rows) * rows / 4_000);
-      boolean more = price(true);
-      if (bound >= goal) {
+      meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
+      double[] y = lp.duals();
+      if (reached() || round >= FEW + countRow.length / 2 && lp.unmet() < NONE && cost() <= rough) {
+        met = true;
         return true;
       }
-      if (!more) {
-        more = price(false);
-        if (bound >= goal) {
-          return true;
-        }
+      smooth = mixed(smooth, y);
+      boolean more = price(smooth, true) && pays(y);
+      for (int k = 0; !more && bound < goal && k < (cost() <= rough ? 1 : 2); k++) {
+        // What the mixed prices mislead to is looked for again with those of the fractions.
+        smooth = y;
+        more = price(y, k == 0) && pays(y);
+      }
+      if (bound >= goal) {
+        return true;
       }
       if (!more) {
         met = lp.unmet() < NONE;
@@ -168,62 +207,81 @@ final class Master {
     return false;
   }
 
-  private boolean price(boolean hasty) {
-    double[] y = lp.duals();
-    int m = problem.demand().length;
-    int first = rows - rules.size();
+  /** Whether the fractions cost no more than any plan must. */
+  private boolean reached() {
+    if (bound > raised) {
+      raised = totals.next(bound);
+    }
+    return lp.unmet() < NONE && cost() <= raised + NONE * unit;
+  }
+
+  private double cost() {
+    double[] x = lp.answer();
+    double sum = 0;
+    for (int i = 0; i < loads.size(); i++) {
+      sum += x[numbers.get(i)] * aim.cost(problem.bins().get(loads.get(i).bin()));
+    }
+    return sum;
+  }
+
+  /** Prices between those of the fractions and those before, which swing less. */
+  private static double[] mixed(double[] before, double[] now) {
+    if (before == null) {
+      return now;
+    }
+    double[] mixed = new double[now.length];
+    for (int i = 0; i < mixed.length; i++) {
+      mixed[i] = KEEP * before[i] + (1 - KEEP) * now[i];
+    }
+    return mixed;
+  }
+
+  /** Whether any of the fillings added last is worth more than it costs. */
+  private boolean pays(double[] y) {
+    boolean pays = false;
+    for (int i = paid; i < loads.size(); i++) {
+      pays |= lp.reduced(numbers.get(i), y) < -PAYS;
+    }
+    paid = loads.size();
+    return pays;
+  }
+
+  private boolean price(double[] y, boolean hasty) {
     double grain = (double) scale * unit;
-    long[] worth = new long[m];
-    for (int t = 0; t < m; t++) {
-      worth[t] = (long) Math.floor(Math.max(0, y[t]) * grain);
-    }
-    long[] duals = new long[rules.size()];
-    long sum = 0;
-    for (int i = 0; i < duals.length; i++) {
-      double of = rules.get(i).atLeast() ? Math.max(0, y[first + i]) : Math.min(0, y[first + i]);
-      duals[i] = (long) Math.floor(of * grain);
-      sum += duals[i] * rules.get(i).bound();
-    }
-    for (int t = 0; t < m; t++) {
-      sum += worth[t] * problem.demand()[t];
-    }
-    long perCap = 0;
-    if (aim.capped()) {
-      perCap = (long) Math.floor(Math.max(0, 0 - y[first - 1]) * grain / aim.capUnit());
-      sum -= perCap * aim.cap();
-    }
+    Prices prices = Prices.of(problem, aim, rules, y, rows - rules.size(), grain);
+    long[] most = new long[countRow.length];
     boolean more = false;
     boolean whole = true;
     long before = pricer.steps();
     long work = sequencer.work();
-    int paid = 0;
+    int some = 0;
     for (int k = 0; k < countRow.length; k++) {
       int b = (turn + k) % countRow.length;
       Bin bin = problem.bins().get(b);
       if (bin.count() == 0 || shut(b)) {
         continue;
       }
-      if (hasty && paid == AT_ONCE) {
+      if (hasty && some == AT_ONCE) {
         // The others have their turn next time.
         turn = b;
         whole = false;
         break;
       }
-      long own = aim.cost(bin) * scale + perCap * aim.toCap(bin);
+      long own = aim.cost(bin) * scale + prices.perCap() * aim.toCap(bin);
       double extra = countRow[b] < 0 ? 0 : Math.max(0, 0 - y[countRow[b]]) * grain;
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
-      Pricer.Priced p = pricer.price(b, worth, duals, here, hasty);
-      paid += p.found().isEmpty() ? 0 : 1;
+      Pricer.Priced p = pricer.price(b, prices.worth(), prices.duals(), here, hasty);
+      some += p.found().isEmpty() ? 0 : 1;
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));
       }
       whole &= p.whole();
-      sum -= Math.max(0, p.bound() - own) * aim.most(problem, b);
+      most[b] = p.bound();
     }
-    meter.add((pricer.steps() - before) / 4 + (sequencer.work() - work) / 8);
+    meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
     if (whole) {
-      bound = Math.max(bound, Math.floorDiv(sum + scale - 1, scale));
+      bound = Math.max(bound, prices.bound(problem, aim, most, scale));
     }
     return more;
   }

@@ -47,6 +47,9 @@ final class Nesting {
   /** Bounds by how edges lean, at some heights; none where all are square. */
   final List<LeanBound> leans;
 
+  /** How far parts reach at some heights. */
+  final Fronts fronts;
+
   private Nesting(
       int types,
       long kerf,
@@ -56,8 +59,10 @@ final class Nesting {
       long[][] distance,
       long[][][] slices,
       List<LeanBound> leans,
+      Fronts fronts,
       boolean square) {
     this.leans = leans;
+    this.fronts = fronts;
     this.types = types;
     this.kerf = kerf;
     this.typeOf = typeOf;
@@ -84,7 +89,16 @@ final class Nesting {
       }
     }
     return new Nesting(
-        n, kerf, typeOf, new boolean[n], lengths.clone(), distance, slices, List.of(), true);
+        n,
+        kerf,
+        typeOf,
+        new boolean[n],
+        lengths.clone(),
+        distance,
+        slices,
+        List.of(),
+        Fronts.none(n),
+        true);
   }
 
   /** Parts of any outline. */
@@ -120,8 +134,10 @@ final class Nesting {
         square
             ? List.of()
             : tops(shapes).stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
+    List<Profile> lying = nodes.stream().map(Node::shape).toList();
+    Fronts fronts = square ? Fronts.none(n) : Fronts.of(lying, typeOf, n, tops(shapes), kerf);
     return new Nesting(
-        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, square);
+        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, fronts, square);
   }
 
   /** The heights of parts: the least, the greatest, and that in the middle. */
@@ -183,24 +199,41 @@ final class Nesting {
     return types == 0 ? 0 : weight[0].length;
   }
 
+  /** The types that there are any of. */
+  static int[] present(int[] counts) {
+    int n = 0;
+    for (int c : counts) {
+      n += c > 0 ? 1 : 0;
+    }
+    int[] present = new int[n];
+    for (int t = counts.length - 1; n > 0; t--) {
+      if (counts[t] > 0) {
+        present[--n] = t;
+      }
+    }
+    return present;
+  }
+
   /** No blank shorter than this holds so many of each type. */
   long leastLength(int[] counts) {
+    int[] present = present(counts);
+    if (present.length == 0) {
+      return 0;
+    }
     long most = 0;
     for (int h = 0; h < heights(); h++) {
       long sum = -kerf;
       long first = Long.MAX_VALUE;
       long last = Long.MAX_VALUE;
-      for (int t = 0; t < types; t++) {
-        if (counts[t] > 0) {
-          sum += counts[t] * weight[t][h];
-          first = Math.min(first, lead[t][h]);
-          last = Math.min(last, tail[t][h]);
-        }
+      for (int t : present) {
+        sum += counts[t] * weight[t][h];
+        first = Math.min(first, lead[t][h]);
+        last = Math.min(last, tail[t][h]);
       }
-      most = Math.max(most, first == Long.MAX_VALUE ? 0 : sum + first + last);
+      most = Math.max(most, sum + first + last);
     }
     for (LeanBound lean : leans) {
-      most = Math.max(most, lean.least(counts));
+      most = Math.max(most, lean.least(present, counts));
     }
     return Math.max(0, most - SLACK / 2);
   }

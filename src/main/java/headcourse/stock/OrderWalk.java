@@ -1,9 +1,6 @@
 package headcourse.stock;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Depth-first over the orders of parts on one blank that are shorter than a bound.
@@ -15,21 +12,26 @@ final class OrderWalk {
   private static final int STEPS = 20_000;
   private static final int STATES = 40_000;
   private static final int KEPT = 6;
+  private static final int LAST = 3;
 
   private final Nesting nesting;
   private final int[] left;
   private final int[] nodes;
   private final long enough;
+  private final int[] types;
   private final int[] path;
 
   /** By how many are laid and node: where it may begin; and at last how far those laid reach. */
   private final long[][] from;
 
+  /** By how many are laid and height: how far they reach there. */
+  private final long[][] front;
+
   /** By height: what the parts still to come take there. */
   private final long[] open;
 
   /** By the parts still to come: where each may begin, as found before; null where unused. */
-  private final List<List<long[]>> before;
+  private final long[][][] before;
 
   /** By type: what one of it counts for in the number of the parts still to come. */
   private final int[] stride;
@@ -37,7 +39,7 @@ final class OrderWalk {
   private int size;
   private int state;
   private long bound;
-  private List<Integer> best;
+  private int[] best;
   private int steps;
 
   /**
@@ -50,29 +52,41 @@ final class OrderWalk {
     this.left = counts.clone();
     this.bound = bound;
     this.enough = enough;
-    this.nodes =
-        IntStream.range(0, nesting.typeOf.length)
-            .filter(n -> counts[nesting.typeOf[n]] > 0)
-            .toArray();
-    path = new int[Arrays.stream(counts).sum()];
+    this.nodes = nodes(nesting, counts);
+    int parts = 0;
+    for (int c : counts) {
+      parts += c;
+    }
+    types = new int[nodes.length];
+    for (int k = 0; k < types.length; k++) {
+      types[k] = nesting.typeOf[nodes[k]];
+    }
+    path = new int[parts];
     from = new long[path.length + 1][nodes.length + 1];
-    open = new long[nesting.heights()];
+    open = new long[nesting.fronts.heights()];
+    front = new long[path.length + 1][open.length];
     stride = new int[counts.length];
     long states = 1;
     for (int t = 0; t < counts.length; t++) {
-      for (int h = 0; h < open.length; h++) {
-        open[h] += counts[t] * nesting.weight[t][h];
+      for (int h = 0; counts[t] > 0 && h < open.length; h++) {
+        open[h] += counts[t] * nesting.fronts.width(t, h);
       }
       stride[t] = (int) states;
       states = Math.min(STATES, states * (counts[t] + 1));
     }
-    before = new ArrayList<>();
-    if (states < STATES) {
-      state = (int) states - 1;
-      for (int i = 0; i < states; i++) {
-        before.add(null);
+    before = states < STATES ? new long[(int) states][][] : null;
+    state = (int) states - 1;
+  }
+
+  private static int[] nodes(Nesting nesting, int[] counts) {
+    int[] all = new int[nesting.typeOf.length];
+    int n = 0;
+    for (int node = 0; node < all.length; node++) {
+      if (counts[nesting.typeOf[node]] > 0) {
+        all[n++] = node;
       }
     }
+    return Arrays.copyOf(all, n);
   }
 
   /** Looks for the shortest. */
@@ -84,22 +98,25 @@ final class OrderWalk {
     long[] here = from[size];
     if (size == path.length) {
       bound = here[nodes.length];
-      best = Arrays.stream(path).boxed().toList();
+      best = path.clone();
       return;
     }
     for (int k = 0; k < nodes.length; k++) {
       int node = nodes[k];
-      int t = nesting.typeOf[node];
+      int t = types[k];
       if (left[t] == 0) {
         continue;
       }
       long start = here[k];
       long reach = Math.max(here[nodes.length], start + nesting.extent[node]);
-      if (reach >= bound || start + rest(t) >= bound) {
+      if (reach >= bound || isLong(node, t, start)) {
         continue;
       }
       long[] then = from[size + 1];
       for (int j = 0; j < nodes.length; j++) {
+        if (left[types[j]] == 0) {
+          continue;
+        }
         then[j] = Math.max(here[j], start + nesting.distance[node][nodes[j]]);
       }
       then[nodes.length] = reach;
@@ -123,7 +140,7 @@ final class OrderWalk {
   }
 
   /** The shortest order found; null where there is none. */
-  List<Integer> best() {
+  int[] best() {
     return best;
   }
 
@@ -133,22 +150,25 @@ final class OrderWalk {
   }
 
   private boolean worse(long[] then) {
-    if (before.isEmpty()) {
+    // With hardly any left it is quicker to go on.
+    if (before == null || path.length - size <= LAST) {
       return false;
     }
-    List<long[]> known = before.get(state);
+    long[][] known = before[state];
     if (known == null) {
-      known = new ArrayList<>();
-      before.set(state, known);
+      known = new long[KEPT][];
+      before[state] = known;
     }
-    for (long[] k : known) {
-      if (noLater(k, then)) {
+    for (int i = 0; i < KEPT && known[i] != null; i++) {
+      if (noLater(known[i], then)) {
         return true;
       }
     }
-    known.removeIf(k -> noLater(then, k));
-    if (known.size() < KEPT) {
-      known.add(then.clone());
+    for (int i = 0; i < KEPT; i++) {
+      if (known[i] == null || noLater(then, known[i])) {
+        known[i] = then.clone();
+        break;
+      }
     }
     return false;
   }
@@ -158,7 +178,7 @@ final class OrderWalk {
       return false;
     }
     for (int k = 0; k < nodes.length; k++) {
-      if (a[k] > b[k] && left[nesting.typeOf[nodes[k]]] > 0) {
+      if (a[k] > b[k] && left[types[k]] > 0) {
         return false;
       }
     }
@@ -169,16 +189,20 @@ final class OrderWalk {
     left[type] -= n;
     state -= n * stride[type];
     for (int h = 0; h < open.length; h++) {
-      open[h] -= n * nesting.weight[type][h];
+      open[h] -= n * nesting.fronts.width(type, h);
     }
   }
 
-  /** How far beyond a part's start it and the others still to come reach at least. */
-  private long rest(int type) {
-    long most = 0;
+  /** Whether with a node laid at a place the others still to come reach too far at some height. */
+  private boolean isLong(int node, int type, long start) {
+    Fronts fronts = nesting.fronts;
     for (int h = 0; h < open.length; h++) {
-      most = Math.max(most, nesting.lead[type][h] + open[h] - nesting.kerf);
+      long to = fronts.with(node, start, h, front[size][h]);
+      front[size + 1][h] = to;
+      if (to + open[h] - fronts.width(type, h) - nesting.kerf - Nesting.SLACK >= bound) {
+        return true;
+      }
     }
-    return most - Nesting.SLACK;
+    return false;
   }
 }

@@ -16,6 +16,7 @@ final class Rule {
   private final boolean atLeast;
   private final int bound;
   private final boolean together;
+  private final int size;
 
   private Rule(
       int bin,
@@ -32,6 +33,7 @@ final class Rule {
     this.atLeast = atLeast;
     this.bound = bound;
     this.together = together;
+    this.size = Arrays.stream(least).sum();
   }
 
   /**
@@ -85,7 +87,7 @@ final class Rule {
 
   /** How many parts a blank must hold to be counted. */
   int size() {
-    return Arrays.stream(least).sum();
+    return size;
   }
 
   /** How many of them lie there. */

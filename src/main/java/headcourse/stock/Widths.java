@@ -1,52 +1,66 @@
 package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
-import java.util.List;
-import java.util.function.ToLongFunction;
 
 /**
- * What parts take of a blank at least: each an inner width, and all together the difference between
- * the greatest and the least lean among them; the mean of what is known at some heights.
+ * What parts take of a blank at least, in each of a few measures (between the arris and a height;
+ * see {@link LeanBound}): each part an inner width, and all together the difference between the
+ * greatest and the least lean among them.
  */
 final class Widths {
   private final Nesting nesting;
-  private final List<LeanBound> leans;
+  private final long[][] inner;
 
   Widths(Nesting nesting) {
     this.nesting = nesting;
-    this.leans = nesting.leans.subList(0, Math.min(1, nesting.leans.size()));
+    inner = new long[Math.max(1, nesting.leans.size())][nesting.types];
+    for (int k = 0; k < inner.length; k++) {
+      for (int t = 0; t < nesting.types; t++) {
+        inner[k][t] =
+            nesting.leans.isEmpty()
+                ? nesting.weight[t][nesting.heights() - 1]
+                : Math.max(1, nesting.leans.get(k).inner(t) - 1);
+      }
+    }
   }
 
-  private long mean(ToLongFunction<LeanBound> of) {
-    return leans.isEmpty()
-        ? 0
-        : Math.floorDiv(leans.stream().mapToLong(of).sum(), (long) leans.size());
+  /** How many measures there are. */
+  int measures() {
+    return inner.length;
   }
 
-  long inner(int t) {
-    return leans.isEmpty()
-        ? nesting.weight[t][nesting.heights() - 1]
-        : Math.max(1, mean(l -> l.inner(t)) - 1);
+  long inner(int measure, int t) {
+    return inner[measure][t];
   }
 
-  /** Rounded up, so that differences are never too great. */
+  /** How far a type leans to the left at most; no more than upright. */
   long low(int t) {
-    return 0 - mean(l -> 0 - l.low(t));
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).low(t);
   }
 
+  /** How far a type leans to the right at most, no less than upright. */
   long high(int t) {
-    return mean(l -> l.high(t));
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
   }
 
-  /** What is left of it for the inner widths of more beside these parts; adding never frees any. */
-  long room(Bin bin, int[] counts, long most) {
-    return leans.isEmpty()
-        ? most
-        : Math.min(most, bin.usable() + Nesting.SLACK - leans.get(0).least(counts));
-  }
-
-  /** Length for inner widths on a blank. */
-  long room(Bin bin) {
-    return bin.usable() + nesting.kerf + Nesting.SLACK;
+  /**
+   * What is left in each measure for the inner widths of more beside these parts.
+   *
+   * @param present the types that there are any of
+   */
+  void rooms(Bin bin, int[] present, int[] counts, long[] rooms) {
+    long usable = bin.usable() + Nesting.SLACK;
+    if (present.length == 0) {
+      java.util.Arrays.fill(rooms, usable + nesting.kerf);
+    } else if (nesting.leans.isEmpty()) {
+      rooms[0] = usable + nesting.kerf;
+      for (int t : present) {
+        rooms[0] -= counts[t] * inner[0][t];
+      }
+    } else {
+      for (int k = 0; k < rooms.length; k++) {
+        rooms[k] = usable - nesting.leans.get(k).least(present, counts);
+      }
+    }
   }
 }

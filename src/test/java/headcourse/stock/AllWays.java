@@ -62,29 +62,32 @@ final class AllWays {
         }
       }
     }
-    return length.computeIfAbsent(parts, k -> shortest(counts, new int[0])) <= bin.usable();
+    return length.computeIfAbsent(parts, k -> shortest(problem.nesting(), counts)) <= bin.usable();
+  }
+
+  /** The shortest of all orders of parts, each whichever way it may lie. */
+  static long shortest(Nesting nesting, int[] counts) {
+    return shortest(nesting, counts.clone(), new int[0]);
   }
 
   /** The shortest of all orders of parts after some that are laid. */
-  private long shortest(int[] counts, int[] laid) {
+  private static long shortest(Nesting n, int[] counts, int[] laid) {
     long least = Long.MAX_VALUE;
     boolean any = false;
-    Nesting n = problem.nesting();
     for (int node = 0; node < n.typeOf.length; node++) {
       if (counts[n.typeOf[node]] > 0) {
         any = true;
         counts[n.typeOf[node]]--;
         int[] more = java.util.Arrays.copyOf(laid, laid.length + 1);
         more[laid.length] = node;
-        least = Math.min(least, shortest(counts, more));
+        least = Math.min(least, shortest(n, counts, more));
         counts[n.typeOf[node]]++;
       }
     }
-    return any ? least : length(laid);
+    return any ? least : length(n, laid);
   }
 
-  private long length(int[] order) {
-    Nesting n = problem.nesting();
+  private static long length(Nesting n, int[] order) {
     long[] at = new long[order.length];
     long end = 0;
     for (int j = 0; j < order.length; j++) {

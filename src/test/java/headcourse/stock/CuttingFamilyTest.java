@@ -51,16 +51,13 @@ class CuttingFamilyTest {
         open.add(seed);
       }
     }
-    // In a campaign a few are left with a bound.
-    assertTrue(open.size() * 10 < tried, family + " seeds " + open);
+    // In a campaign one of twenty may be left with a bound.
+    assertTrue(open.size() * 20 < tried, family + " seeds " + open);
   }
 
-  /**
-   * Forty-one to a hundred and twenty stones: the price within that of one blank. Where heights
-   * differ much among parts that lean, or parts may be turned, the bound is further off.
-   */
+  /** Forty-one to a hundred and twenty stones: the price within that of one blank. */
   @ParameterizedTest
-  @EnumSource(names = {"SOLDIERS", "FAN", "EASED", "ARCH"})
+  @EnumSource(CuttingFamily.class)
   void beyondFortyTheBoundIsWithinOneBlank(CuttingFamily family) {
     int tried = Seeds.of(1);
     List<Long> far = new ArrayList<>();
@@ -76,8 +73,9 @@ class CuttingFamilyTest {
         far.add(seed);
       }
     }
-    // In a campaign one of ten may be further off.
-    assertTrue(far.size() * 10 < tried, family + " seeds " + far);
+    // In a campaign one of ten may be further off; more where a hundred differ and may be turned.
+    int among = family == CuttingFamily.TURNED ? 4 : 10;
+    assertTrue(far.size() * among < tried, family + " seeds " + far);
   }
 
   @ParameterizedTest
