@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.PlacedStone;
 import headcourse.stock.ChangeModel.Site;
 import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
@@ -89,7 +90,10 @@ final class FittedPieces {
     }
     Fitted key = measured(o, "K");
     if (key != null) {
-      Length widest = key.top() == null ? key.bottom() : key.bottom().max(key.top());
+      PlacedStone drawn = site.made().head().key(site.on(0).all());
+      Length lean = drawn.top().minus(drawn.bottom());
+      Length top = key.top() == null ? key.bottom().plus(lean) : key.top();
+      Length widest = key.bottom().max(top);
       all.add(new There(o.mark() + "-K", o, true, job.grid().ceil(widest), key));
     }
   }

@@ -103,6 +103,9 @@ final class FlatSide implements PileSide {
    */
   @Override
   public long extra(int index) {
+    if (fanned()) {
+      return 0;
+    }
     long outer = Math.max(0, lean(index));
     if (index > 1) {
       return outer + Math.max(0, 0 - lean(index - 1));
@@ -117,6 +120,11 @@ final class FlatSide implements PileSide {
       return PileSide.super.extent(index, inner, outer, end);
     }
     return end ? extents.toEnd(index, inner, end(outer)) : extents.between(index, inner, outer);
+  }
+
+  @Override
+  public boolean fanned() {
+    return extents != null;
   }
 
   @Override

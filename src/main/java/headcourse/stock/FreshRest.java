@@ -39,6 +39,7 @@ final class FreshRest {
             h ->
                 h.left().side() != null
                     && h.right().side() != null
+                    && !h.left().side().fanned()
                     && (!h.mirror() || h.left().there().size() == h.right().there().size()));
   }
 

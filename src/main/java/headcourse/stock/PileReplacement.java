@@ -129,10 +129,19 @@ final class PileReplacement {
   }
 
   private PilePlan without(PilePlan plan, Set<String> gone, Set<String> pinned) {
+    if (plan.heads().stream().anyMatch(h -> h.made().head().fanned())) {
+      PilePlan alike = new SameSize(openings, yard).of(plan, gone);
+      if (alike != null) {
+        int before = changed;
+        PilePlan next = counted(plan, alike);
+        // Only those whose pieces are gone.
+        least += changed - before;
+        return next;
+      }
+    }
     ChangeWays ways = sites(List.of()).of(plan, gone);
     if (ways.ways().isEmpty()) {
-      PilePlan alike = new SameSize(openings, yard).of(plan, gone);
-      return alike != null ? counted(plan, alike) : counted(plan, anew(gone));
+      return counted(plan, anew(gone));
     }
     ChangeWays left = ways.without(s -> s.other() && pinned.contains(keyOf(s)));
     PilePlan next = fewest(plan, left, gone, pinned, List.of());
