@@ -58,41 +58,62 @@ final class ChangeSites {
    * @param gone pieces that are not there any more
    */
   ChangeWays of(PilePlan plan, Set<String> gone) {
+    ChangeWays ways = ways(plan, gone, false);
+    // Struck from elsewhere at least one stone of a fan would lean otherwise; not tried here.
+    return struckFromEnd(plan) ? new ChangeWays(ways.ways(), Math.min(1, ways.beyond())) : ways;
+  }
+
+  /** Whether some head may be struck from elsewhere than was planned. */
+  static boolean struckFromEnd(PilePlan plan) {
+    return plan.heads().stream().anyMatch(h -> h.made().head().struckFromEnd());
+  }
+
+  /** The same wherever the joints of fans are struck from. */
+  ChangeWays struck(PilePlan plan, Set<String> gone) {
+    return ways(plan, gone, true);
+  }
+
+  private ChangeWays ways(PilePlan plan, Set<String> gone, boolean struck) {
     List<List<Site>> choices = new ArrayList<>();
     for (int k = 0; k < openings.size(); k++) {
       PilePlan.Head h = plan.heads().get(k);
       Opening o = openings.get(k);
-      Site base = site(h.made().head(), h, keyWidth(plan, k, gone), false);
-      if (base == null) {
-        return ChangeWays.NONE;
-      }
-      List<Site> own = new ArrayList<>(List.of(base));
-      if (h.made().head().fanned()) {
-        if (KeySearch.open(o) && !keyCut(o)) {
-          double striking = h.left().lines().striking();
-          for (Stand s : stands(o, gone)) {
-            if (s.left().lines().striking() == striking && s.key() != base.key()) {
-              own.add(site(s.head(), h, s.key(), true));
-            }
-          }
-          own.removeIf(Objects::isNull);
+      long key = keyWidth(plan, k, gone);
+      List<Site> own = new ArrayList<>();
+      own.add(site(h.made().head(), h, key, false));
+      boolean open = KeySearch.open(o) && !keyCut(o);
+      if (struck && h.made().head().struckFromEnd()) {
+        for (Stand s : keyCut(o) ? cutKey(o) : stands(o, gone)) {
+          own.add(struck(s, h));
         }
-      } else if (KeySearch.open(o) && !keyCut(o)) {
+      } else if (open && h.made().head().fanned()) {
+        double striking = h.left().lines().striking();
+        for (Stand s : stands(o, gone)) {
+          if (s.left().lines().striking() == striking && s.key() != key) {
+            own.add(site(s.head(), h, s.key(), true));
+          }
+        }
+      } else if (open) {
         for (long w : widths(o, gone)) {
           FlatReading reading = read.apply(KeySearch.keyed(o, job.grid().ticks(w)));
-          if (w != base.key() && reading.head() != null) {
+          if (w != key && reading.head() != null) {
             own.add(site(reading.head(), h, w, true));
           }
         }
-        own.removeIf(Objects::isNull);
       }
+      if (own.get(0) == null && !struck) {
+        return ChangeWays.NONE;
+      }
+      own.removeIf(Objects::isNull);
       choices.add(own);
     }
-    ChangeWays ways = ChangeWays.product(choices, WAYS);
-    // Struck from elsewhere every stone of a fan would lean otherwise; that is not tried here.
-    return plan.heads().stream().anyMatch(h -> h.made().head().struckFromEnd())
-        ? new ChangeWays(ways.ways(), 0)
-        : ways;
+    return ChangeWays.product(choices, WAYS);
+  }
+
+  private Site struck(Stand s, PilePlan.Head before) {
+    FittedHead made =
+        FittedHead.of(s.head(), fitted, before.layout(), before.left(), before.right());
+    return site(made, s.left().lines().striking(), s.key(), true);
   }
 
   /** Keys and striking points of a fan, each once; those that bear as asked first. */

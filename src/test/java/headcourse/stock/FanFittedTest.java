@@ -52,11 +52,11 @@ class FanFittedTest {
     return m;
   }
 
-  private static FromStock choose(JobMaker m) {
+  static FromStock choose(JobMaker m) {
     return PileChooser.setOut(m.make(), Shapes::named);
   }
 
-  private static List<HeadLayout> heads(FromStock chosen) {
+  static List<HeadLayout> heads(FromStock chosen) {
     List<HeadLayout> out = new ArrayList<>();
     for (Solution s : chosen.solutions()) {
       if (!(s instanceof Solution.Solved ok)) {
@@ -67,7 +67,7 @@ class FanFittedTest {
     return out;
   }
 
-  private static Fitted fitted(HeadLayout h, PlacedStone s, long ticks, Length tick) {
+  static Fitted fitted(HeadLayout h, PlacedStone s, long ticks, Length tick) {
     String mark = h.opening().mark();
     return new Fitted(
         "fitted." + mark + "." + s.mark(),
@@ -86,7 +86,7 @@ class FanFittedTest {
     assertEquals(a.role(), b.role(), at);
   }
 
-  private static Map<String, FromStock.Taken> taken(FromStock chosen) {
+  static Map<String, FromStock.Taken> taken(FromStock chosen) {
     Map<String, FromStock.Taken> out = new HashMap<>();
     chosen.taken().forEach(t -> out.put(t.stone() + " " + t.copy(), t));
     return out;
@@ -274,7 +274,7 @@ class FanFittedTest {
     return m;
   }
 
-  private static List<PlacedStone> outwards(HeadLayout h, Side side) {
+  static List<PlacedStone> outwards(HeadLayout h, Side side) {
     return h.stones().stream()
         .filter(s -> s.side() == side && s.role() != Role.KEY)
         .sorted((a, b) -> a.index() - b.index())
@@ -295,7 +295,7 @@ class FanFittedTest {
   }
 
   /** Pieces are used once and hold their stones; stones not cut are as the job asks. */
-  private static void holds(JobMaker m, FromStock chosen, String at) {
+  static void holds(JobMaker m, FromStock chosen, String at) {
     Job job = m.make();
     double tick = job.grid().tick().mm();
     Map<String, Integer> there = there(m);
@@ -359,43 +359,6 @@ class FanFittedTest {
         double rise = spec.height().mm();
         assertEquals(lean * rise, slope * rise, job.grid().tick().mm() * 1.6, at);
       }
-    }
-  }
-
-  /** The piece that the job names is gone; the stone planned from it gets another. */
-  @Test
-  void thePieceThatTheJobNames() {
-    FromStock before = choose(FanStockTest.plenty());
-    String other = taken(before).get("D1-L3 1").piece();
-    HeadLayout h = heads(before).get(0);
-    PlacedStone l1 = h.stone("L1");
-    JobMaker m = FanStockTest.plenty();
-    m.fitted.add(new Fitted("fitted.D1.L1", "D1", "L1", l1.bottom(), null, null, other));
-    FromStock now = choose(m);
-    assertEquals(other, taken(now).get("D1-L1 1").piece());
-    assertTrue(!taken(now).get("D1-L3 1").piece().equals(other));
-    assertEquals(2, now.changes().size());
-    assertEquals(h.joints(), heads(now).get(0).joints());
-    holds(m, now, "named");
-  }
-
-  /** All of the left side is cut, its end stone so wide that it bears too far: recut it. */
-  @Test
-  void namesWhatToRecut() {
-    FromStock before = choose(FanStockTest.plenty());
-    HeadLayout h = heads(before).get(0);
-    JobMaker m = FanStockTest.plenty();
-    for (PlacedStone s : outwards(h, Side.LEFT)) {
-      m.fitted.add(fitted(h, s, s.role() == Role.END ? 64 : 0, m.tick));
-    }
-    List<Fitted> cut = List.copyOf(m.fitted);
-    Solution.Refused no = (Solution.Refused) choose(m).solutions().get(0);
-    assertTrue(no.problems().get(0).message().contains("around the stones that are cut"));
-    assertTrue(!no.changes().isEmpty());
-    for (Change c : no.changes()) {
-      m.fitted = new ArrayList<>(cut);
-      ChangeWriter.write(m, c);
-      assertTrue(!heads(choose(m)).isEmpty(), c.toString());
     }
   }
 }
