@@ -132,7 +132,8 @@ final class FlatSide implements PileSide {
     return other instanceof FlatSide f
         && f.joint == joint
         && f.lines.striking() == lines.striking()
-        && f.regularFrom() == regularFrom();
+        && f.regularFrom() == regularFrom()
+        && f.check.clearsAs(check);
   }
 
   @Override
@@ -188,9 +189,18 @@ final class FlatSide implements PileSide {
             && f.first == first
             && f.joint == joint
             && f.start() == start()
+            && startsAs(f)
+            && f.check.clearsAs(check)
             && f.lines.striking() == lines.striking()
             && java.util.Arrays.equals(f.off, off)
             && f.ends.equals(ends);
+  }
+
+  /** Whether both begin at the same edge, and beside a stone as wide. */
+  private boolean startsAs(FlatSide f) {
+    return f.lines.trueSoffit() == lines.trueSoffit()
+        && f.lines.trueTop() == lines.trueTop()
+        && Double.compare(f.lines.previous(), lines.previous()) == 0;
   }
 
   @Override
