@@ -2,10 +2,10 @@ package headcourse.stock;
 
 import static headcourse.stock.FanFittedTest.choose;
 import static headcourse.stock.FanFittedTest.fitted;
-import static headcourse.stock.FanFittedTest.heads;
-import static headcourse.stock.FanFittedTest.holds;
 import static headcourse.stock.FanFittedTest.outwards;
-import static headcourse.stock.FanFittedTest.taken;
+import static headcourse.stock.FittedChecker.heads;
+import static headcourse.stock.FittedChecker.holds;
+import static headcourse.stock.FittedChecker.taken;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
