@@ -52,11 +52,17 @@ final class JointAtJambRule implements Rule {
     return Length.mm(Math.max(0, gap));
   }
 
-  /** An end is the stone's own edge, without half a joint beyond it. */
+  /**
+   * On the soffit line, where it is measured, though under a camber the joint begins above it. An
+   * end is the stone's own edge, without half a joint beyond it.
+   */
   private static double foot(JointLine joint) {
-    return joint.outer().isEmpty()
-        ? joint.side().sign() * joint.soffitMark().mm()
-        : joint.foot().x();
+    if (joint.outer().isEmpty()) {
+      return joint.side().sign() * joint.soffitMark().mm();
+    }
+    Point foot = joint.foot();
+    Point head = joint.head();
+    return foot.x() - foot.y() * (head.x() - foot.x()) / (head.y() - foot.y());
   }
 
   private static String text(RuleContext c, JointLine joint, Length off, Length clear) {

@@ -70,6 +70,9 @@ class SolvedHeadsRulesTest {
       m.joints = Setting.Joints.MORTAR;
       m.joint = sixteenths(2 + 2 * r.nextInt(4));
     }
+    if (o.shape.equals("jack") && r.nextBoolean()) {
+      o.params.put("camber", sixteenths(1 + r.nextInt(20)));
+    }
     return m;
   }
 
