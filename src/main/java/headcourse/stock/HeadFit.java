@@ -120,7 +120,8 @@ final class HeadFit {
       return;
     }
     int copies = sides[0].pair.head().copies();
-    RowFitter fitter = new RowFitter(sides[0], sides[1], l, r, Math.min(limit, 4 * most) * RowOrders.WORK);
+    RowFitter fitter =
+        new RowFitter(sides[0], sides[1], l, r, Math.min(limit, 20 * most) * RowOrders.WORK);
     long enough = bound.imbalance() / copies;
     fitter.quick(enough);
     steps += 1 + fitter.work() / RowOrders.WORK;

@@ -15,13 +15,6 @@ final class LevelSearch {
   private static final long ALONE = 10_000;
   private static final int HALVES = 12;
 
-  /** A difference of the sides that is found within so many steps needs no help. */
-  private static final long SOON = 20_000;
-
-  private static final int SWAPS = 12;
-
-  private static final int TRIED = 16;
-
   private final Pile pile;
   private final PileTypes types;
   private final long limit;
@@ -222,17 +215,11 @@ final class LevelSearch {
     }
     safe = above.clone();
     long known = least();
-    long from = steps;
-    boolean swapped = hard(known);
-    if (swapped) {
+    if (effort.swaps() > 0 && hard(known)) {
       // What is found so leaves less to look at.
-      better(new Pile.Cost(sawn, known, 0), Math.min(limit / SWAPS, (limit - steps) / 2));
+      better(new Pile.Cost(sawn, known, 0), Math.min(limit / effort.swaps(), (limit - steps) / 2));
     }
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
-      if (!swapped && steps - from > SOON) {
-        swapped = true;
-        better(new Pile.Cost(sawn, known, 0), Math.min(limit / SWAPS, (limit - steps) / 2));
-      }
       long to = best.cost().imbalance() - 1;
       long cap = Math.min(to, known + more);
       if (look(new Pile.Cost(sawn, cap, ANY), 2)) {
@@ -252,7 +239,7 @@ final class LevelSearch {
 
   /** Whether sides that differ by no more than this are not soon found, nor ruled out. */
   private boolean hard(long imbalance) {
-    if (best.cost().imbalance() <= imbalance) {
+    if (best.cost().imbalance() <= imbalance || best.heads().isEmpty()) {
       return false;
     }
     boolean cutOff = false;
@@ -278,49 +265,24 @@ final class LevelSearch {
    * @param most how many steps it may take
    */
   void polish(long most) {
-    if (best != null && !proved) {
+    if (best != null && !best.heads().isEmpty() && !proved) {
       better(floor, most);
     }
   }
 
   /** Lets pieces of the best choice change places, with numbers of stones that promise most. */
   private void better(Pile.Cost goal, long most) {
-    PileDraft from = best;
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < above.length; i++) {
-      if (above[i] <= from.cost().imbalance()) {
+      if (above[i] <= best.cost().imbalance()) {
         order.add(i);
       }
     }
     order.sort(Comparator.comparingLong(i -> above[i]));
-    List<PileSwaps> all = new ArrayList<>();
-    int n = Math.min(TRIED, order.size());
-    for (int i : order.subList(0, n)) {
-      List<RowPair> pairs = new ArrayList<>();
-      for (RowPair p : numbers.get(i).pairs()) {
-        pairs.add(new RowPair(p.head(), p.h(), new RowShape(p.left()), new RowShape(p.right())));
-      }
-      SweepBounds bounds = new SweepBounds(types, pairs, tables, 0);
-      SwapRows rows = SwapRows.of(types, bounds, from);
-      if (rows != null) {
-        PileSwaps swaps = new PileSwaps(types, bounds, rows, ++seed);
-        swaps(swaps, goal, most / 2 / n, pairs);
-        all.add(swaps);
-      }
-    }
-    all.sort(Comparator.comparingDouble(PileSwaps::worth));
-    for (int i = 0; i < Math.min(2, all.size()); i++) {
-      swaps(all.get(i), goal, most / 4, null);
-    }
-  }
-
-  private void swaps(PileSwaps swaps, Pile.Cost goal, long most, List<RowPair> pairs) {
-    long before = swaps.steps();
-      long t0 = System.nanoTime();
-      Pile.Cost w=best.cost();
-    best = swaps.run(best, goal, most);
-    steps += swaps.steps() - before;
-      if (Boolean.getBoolean("swaps")) System.out.println("  "+(pairs==null?"again":pairs.stream().map(p->p.left().stones+"-"+p.left().past+"|"+p.right().stones+"-"+p.right().past).toList())+" swaps "+(swaps.steps() - before)+" ms "+(System.nanoTime()-t0)/1000000+" "+w+" -> "+best.cost()+swaps.stats());
+    SwapTrials trials = new SwapTrials(types, tables, best, goal, most);
+    trials.run(order.stream().map(numbers::get).toList(), ++seed);
+    steps += trials.steps();
+    best = trials.best();
   }
 
   private void bearing(Pile.Cost cost) {

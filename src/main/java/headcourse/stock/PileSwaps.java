@@ -22,11 +22,10 @@ final class PileSwaps {
   private static final long LOOKS = 8;
 
   /** How much sawn off, in ticks, weighs at the beginning and at the end. */
-  private static final double FIRST = 0.5;
+  private static final double FIRST = 2;
 
-  private static final double LAST = 30;
+  private static final double LAST = 120;
 
-  private final PileTypes types;
   private final SwapRows rows;
   private final int heads;
   private final double range;
@@ -42,13 +41,13 @@ final class PileSwaps {
   private double sawn;
   private long steps;
   private long looks;
+  private long tries;
 
   /**
    * @param rows the pieces as they lie
    * @param seed of the changes that are tried
    */
-  PileSwaps(PileTypes types, SweepBounds bounds, SwapRows rows, long seed) {
-    this.types = types;
+  PileSwaps(SweepBounds bounds, SwapRows rows, long seed) {
     this.rows = rows;
     this.mix = seed * 0x9E3779B97F4A7C15L + 1;
     this.heads = bounds.pairs().size();
@@ -94,16 +93,17 @@ final class PileSwaps {
       least[h] = rows.least(h);
     }
     double now = worth(least);
+    double heat = range / 4;
     byLength();
     while (steps < limit && best.cost().compareTo(goal) > 0) {
-      double done = (double) (steps - from) / most;
-      double heat = range / 4 * Math.pow(0.8 / range, done);
-      weight = FIRST * Math.pow(LAST / FIRST, done);
-      if (tried % 64 == 0) {
+      if (tries++ % 64 == 0) {
+        double done = (double) (steps - from) / most;
+        heat = range / 4 * StrictMath.pow(0.8 / range, done);
+        weight = FIRST * StrictMath.pow(LAST / FIRST, done);
         now = worth(least);
         byLength();
       }
-      tried++; int[] was = rows.pieces();
+      int[] was = rows.pieces();
       Pile.Cost[] before = least.clone();
       boolean[] touched = new boolean[heads];
       int swaps = random(10) < 6 ? 1 : random(10) < 6 ? 2 : 3;
@@ -125,8 +125,8 @@ final class PileSwaps {
         verify(limit);
         then = worth(least);
       }
-      if (then <= now || Math.exp((now - then) / heat) * 1_000_000 > random(1_000_000)) {
-        now = then; acc++;
+      if (then <= now || StrictMath.exp((now - then) / heat) * 1_000_000 > random(1_000_000)) {
+        now = then;
       } else {
         rows.lay(was);
         System.arraycopy(before, 0, least, 0, heads);
@@ -134,9 +134,6 @@ final class PileSwaps {
     }
     return best;
   }
-
-  int tried, ver, verOk, acc;
-  String stats() { return " tried "+tried+" acc "+acc+" ver "+ver+" ok "+verOk+" end "+all(); }
 
   /** Swaps two pieces, near each other in length as often as not; a place to go on from. */
   private int change(int from, boolean[] touched) {
@@ -211,22 +208,25 @@ final class PileSwaps {
       // What the others leave of the best; less sawn off, it matters no more how the sides differ.
       long more = all.sawn() < best.cost().sawn() ? Long.MAX_VALUE / 8 : 0;
       Pile.Cost rest =
-          best.cost().plus(
-              least[h].sawn() - all.sawn(),
-              least[h].imbalance() - all.imbalance() + more,
-              Long.MAX_VALUE / 8);
-      ver++;
+          best.cost()
+              .plus(
+                  least[h].sawn() - all.sawn(),
+                  least[h].imbalance() - all.imbalance() + more,
+                  Long.MAX_VALUE / 8);
       HeadFit fit = rows.fit(h, rest, limit - steps);
       steps += 10 + fit.steps();
       least[h] =
           fit.cost() == null
-              ? new Pile.Cost(least[h].sawn(), Math.max(least[h].imbalance(), rest.imbalance() - more + 1), least[h].bearing())
+              ? new Pile.Cost(
+                  least[h].sawn(),
+                  Math.max(least[h].imbalance(), rest.imbalance() - more + 1),
+                  least[h].bearing())
               : fit.cost();
       if (fitted.size() < MEMORY) {
         fitted.put(key, least[h]);
       }
       if (fit.cost() != null) {
-        found.add(fit.rows()); verOk++;
+        found.add(fit.rows());
       }
     }
     if (found.size() == heads && promising()) {

@@ -4,6 +4,7 @@ import headcourse.stock.PileDraft.Slot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * All pieces of a pile in places: in the rows of the heads, as end stones that are set apart, or
@@ -27,9 +28,7 @@ final class SwapRows {
     this.places = new int[2 * bounds.sides().length][];
     for (int g = 0; g < places.length; g++) {
       int of = g;
-      places[g] = java.util.stream.IntStream.range(0, type.length)
-          .filter(i -> group[i] == of)
-          .toArray();
+      places[g] = IntStream.range(0, type.length).filter(i -> group[i] == of).toArray();
     }
   }
 
@@ -160,16 +159,6 @@ final class SwapRows {
     Pile.Cost least = set ? new HeadFit(bounds, types, h, ORDERS).least() : null;
     clear(h);
     return least;
-  }
-
-  /** Whether all heads may come to rows. */
-  boolean stand() {
-    for (int h = 0; h < bounds.pairs().size(); h++) {
-      if (least(h) == null) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** By how much a head's pieces fall short of its ends. */
