@@ -50,13 +50,21 @@ final class ChangeAnswer {
       for (int s = 0; s < 2; s++) {
         List<Stone> before = head.row(s).before();
         List<Pile.Picked> row = new ArrayList<>();
-        for (int i = 1; i <= rows.get(h).get(s).size(); i++) {
+        PileSide side = head.row(s).side();
+        long foot = side == null ? 0 : side.start();
+        int set = rows.get(h).get(s).size();
+        for (int i = 1; i <= set; i++) {
           Stone planned = i <= before.size() ? before.get(i - 1) : null;
           long w = rows.get(h).get(s).get(i - 1).width();
           int[] was = planned == null ? new int[head.copies()] : planned.pieces();
           int[] p = pieces(3 * h + 1 + s, i, was);
           row.add(new Pile.Picked(w, java.util.Arrays.stream(p).boxed().toList()));
-          changes += planned == null ? head.copies() : changes(planned, w, p);
+          boolean stays =
+              planned != null
+                  && head.row(s).stays(i, foot + w)
+                  && (!side.fanned() || (i == set) == (i == before.size()));
+          changes += stays ? changes(planned, w, p) : head.copies();
+          foot += side.joint() + w;
         }
         changes += head.copies() * Math.max(0, before.size() - row.size());
         sides.add(row);

@@ -3,12 +3,15 @@ package headcourse.stock;
 import headcourse.job.Opening;
 import headcourse.layout.flat.Choice;
 import headcourse.layout.flat.FittedHead;
+import headcourse.layout.flat.FlatHead;
 import headcourse.layout.flat.FlatTerms;
+import headcourse.layout.flat.SideCase;
 import headcourse.stock.ChangeProblem.Found;
 import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
 import headcourse.stock.PileReader.Lying;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,7 +70,8 @@ final class ChangeModel {
       boolean[] fits = new boolean[sites.size()];
       boolean[] key = new boolean[sites.size()];
       for (int k = 0; k < fits.length; k++) {
-        fits[k] = yard.fits(p.item(), opening(k), false);
+        fits[k] =
+            yard.fits(p.item(), opening(k), false) && p.item().face().compareTo(height(k)) >= 0;
         key[k] = opening(k).head().key() != null && yard.fits(p.item(), opening(k), true);
       }
       pieces.add(new ChangeProblem.Piece(p.id(), p.usable(), fits, key));
@@ -88,6 +92,19 @@ final class ChangeModel {
               copies, t.stones().mirror(), t.min(), t.max(), t.jump(), key, row(k, 0), row(k, 1)));
     }
     return new ChangeProblem(pieces, heads, before == null);
+  }
+
+  /** How high a blank must be; see {@link FanSettled}. */
+  private Length height(int k) {
+    FlatHead head = sites.get(k).made().head();
+    Length more = Length.ZERO;
+    for (int s = 0; s < 2 && head.fanned(); s++) {
+      SideCase rest = sites.get(k).on(s).rest();
+      if (rest != null) {
+        more = more.max(head.moreHeight(rest.ends().get(rest.ends().size() - 1)));
+      }
+    }
+    return opening(k).head().height().plus(more);
   }
 
   private static int[] none(int copies) {
@@ -121,6 +138,7 @@ final class ChangeModel {
       return planned;
     }
     PilePlan.Head head = before.heads().get(k);
+    boolean moved = head.made().head().fanned() && !sites.get(k).on(s).flush();
     long foot = (s == 0 ? head.left() : head.right()).lines().start();
     for (int i = 0; i < head.widths().get(s).size(); i++) {
       long width = head.widths().get(s).get(i);
@@ -128,15 +146,18 @@ final class ChangeModel {
       String mark = mark(k, s, i + 1);
       if (i >= there) {
         int[] pieces = pieces(mark, opening(k).count());
-        planned.add(new Stone(width, pieces, foot, pinned.contains(mark)));
+        // In a fan the first beside an edge that is not as drawn is another stone in any case.
+        long stood = moved && i == there ? Long.MIN_VALUE : foot;
+        planned.add(new Stone(width, pieces, stood, pinned.contains(mark)));
       }
     }
     return planned;
   }
 
   static FlatSide side(FittedHead.Left left) {
+    FlatTerms terms = left.terms();
     return new FlatSide(
-        left.rest(), left.check(), left.terms().joint(), left.terms().bearing().target());
+        left.rest(), left.check(), left.lengths(), terms.joint(), terms.bearing().target());
   }
 
   private String mark(int k, int s, int index) {
@@ -166,10 +187,13 @@ final class ChangeModel {
         FlatSide side = row.isEmpty() ? null : side(left);
         choices.add(left.with(side == null ? null : side.choice(row)));
         widths.add(PilePlan.widths(row));
+        long foot = side == null ? 0 : side.start();
         for (int i = 0; i < row.size(); i++) {
+          long outer = foot + side.joint() + row.get(i).width();
+          long extent = side.extent(i + 1, foot, outer, i + 1 == row.size());
+          foot = outer;
           for (int c = 0; c < row.get(i).pieces().size(); c++) {
             String id = lying.get(row.get(i).pieces().get(c)).id();
-            long extent = row.get(i).width() + side.extra(i + 1);
             taken.add(new FromStock.Taken(mark(k, s, left.there() + i + 1), c + 1, id, extent));
           }
         }

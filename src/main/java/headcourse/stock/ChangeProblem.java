@@ -61,6 +61,17 @@ record ChangeProblem(List<Piece> pieces, List<Rows> heads, boolean free) {
       there = List.copyOf(there);
       before = List.copyOf(before);
     }
+
+    /**
+     * Whether a planned stone counts as the same beyond a place: in a fan it would lean otherwise
+     * anywhere else.
+     *
+     * @param i its number, from 1
+     * @param end its inner foot and its width
+     */
+    boolean stays(int i, long end) {
+      return !side.fanned() || end + side.joint() == before.get(i - 1).foot();
+    }
   }
 
   /**

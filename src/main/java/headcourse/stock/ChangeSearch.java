@@ -8,7 +8,6 @@ import headcourse.stock.ChangeProblem.Stone;
 import headcourse.stock.PieceMatch.Demand;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -217,12 +216,15 @@ final class ChangeSearch {
     if (!can.comesOut(i, foot, last, left - forcedFrom[at + 1])) {
       return;
     }
-    long extra = row.side().extra(i);
     Stone planned = i <= row.before().size() ? row.before().get(i - 1) : null;
     if (can.keeps(i, foot, last)) {
       long w = planned.width();
-      Place p = new Place(at, i, w + extra);
-      keep(p, planned, left, cost, (l, c) -> placed(at, i, foot, w, l, c));
+      for (RowReach.Stand stand : can.stands(i, foot, w)) {
+        if (can.keeps(i, foot, last, stand)) {
+          Place p = new Place(at, i, stand.extent());
+          keep(p, planned, left, cost, (l, c) -> placed(at, i, foot, w, stand, l, c));
+        }
+      }
     }
     int each = count(head.copies());
     if (each > left || planned != null && planned.pinned()) {
@@ -230,32 +232,16 @@ final class ChangeSearch {
     }
     int[] none = new int[head.copies()];
     Arrays.fill(none, -1);
-    for (long w : widths(at, i, foot, last, planned)) {
-      if (planned == null || w != planned.width()) {
-        Place p = new Place(at, i, w + extra);
-        int all = (1 << none.length) - 1;
-        take(p, none, all, left - each, cost, (l, c) -> placed(at, i, foot, w, l, c));
-      }
-    }
-  }
-
-  /** Widths to try: those for which least is sawn first, then those nearest its partner. */
-  private List<Long> widths(int at, int i, long foot, long last, Stone planned) {
-    int h = at / 3;
-    int s = at % 3 - 1;
-    RowReach can = reach[h][s];
-    long extra = problem.heads().get(h).row(s).side().extra(i);
     long near = planned == null ? partner(h, s, i) : planned.width();
-    record Try(long width, long sawn, long off) {}
-    List<Try> all = new ArrayList<>();
-    for (long w = can.least(last); w <= can.most(i, foot, last); w++) {
-      long sawn = match.least(new Demand(w + extra, h, false));
-      if (sawn >= 0) {
-        all.add(new Try(w, sawn, near < 0 ? 0 : Math.abs(w - near)));
+    for (RowReach.Try t :
+        can.tries(i, foot, last, near, e -> match.least(new Demand(e, h, false)))) {
+      long w = t.width();
+      if (planned == null || w != planned.width() || !can.keeps(i, foot, last, t.stand())) {
+        Place p = new Place(at, i, t.stand().extent());
+        int all = (1 << none.length) - 1;
+        take(p, none, all, left - each, cost, (l, c) -> placed(at, i, foot, w, t.stand(), l, c));
       }
     }
-    all.sort(Comparator.comparingLong(Try::sawn).thenComparingLong(Try::off));
-    return all.stream().map(Try::width).toList();
   }
 
   private long partner(int h, int s, int i) {
@@ -275,7 +261,8 @@ final class ChangeSearch {
     return i <= row.size() ? row.get(i - 1).width() : -1;
   }
 
-  private void placed(int at, int i, long foot, long w, int left, Price cost) {
+  private void placed(
+      int at, int i, long foot, long w, RowReach.Stand stand, int left, Price cost) {
     int h = at / 3;
     int s = at % 3 - 1;
     Rows head = problem.heads().get(h);
@@ -292,11 +279,11 @@ final class ChangeSearch {
     }
     if (!hopeless(now)) {
       int dropped = can.dropped(i);
-      if (dropped >= 0 && dropped <= left && can.ends(i, foot, outer)) {
+      if (stand.ends() && dropped >= 0 && dropped <= left && can.ends(i, foot, outer)) {
         long off = head.copies() * head.row(s).side().bearingOff(outer);
         ended(at, left - dropped, now.plus(0, 0, off));
       }
-      if (can.goesOn(i, foot, outer)) {
+      if (stand.goesOn() && can.goesOn(i, foot, outer)) {
         stone(at, i + 1, outer, left, now);
       }
     }

@@ -8,10 +8,13 @@ import headcourse.layout.flat.FittedHead;
 import headcourse.layout.flat.FlatHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.stock.ChangeModel.Site;
+import headcourse.stock.FanKeys.Stand;
 import headcourse.stock.PileReader.Lying;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
@@ -55,31 +58,77 @@ final class ChangeSites {
    * @param gone pieces that are not there any more
    */
   ChangeWays of(PilePlan plan, Set<String> gone) {
-    // In a fan a stone's length depends on its place, so its widths are not tried one by one.
-    if (plan.heads().stream().anyMatch(h -> h.made().head().fanned())) {
-      return ChangeWays.NONE;
-    }
+    ChangeWays ways = ways(plan, gone, false);
+    // Struck from elsewhere at least one stone of a fan would lean otherwise; not tried here.
+    return struckFromEnd(plan) ? new ChangeWays(ways.ways(), Math.min(1, ways.beyond())) : ways;
+  }
+
+  /** Whether some head may be struck from elsewhere than was planned. */
+  static boolean struckFromEnd(PilePlan plan) {
+    return plan.heads().stream().anyMatch(h -> h.made().head().struckFromEnd());
+  }
+
+  /** The same wherever the joints of fans are struck from. */
+  ChangeWays struck(PilePlan plan, Set<String> gone) {
+    return ways(plan, gone, true);
+  }
+
+  private ChangeWays ways(PilePlan plan, Set<String> gone, boolean struck) {
     List<List<Site>> choices = new ArrayList<>();
     for (int k = 0; k < openings.size(); k++) {
       PilePlan.Head h = plan.heads().get(k);
       Opening o = openings.get(k);
-      Site base = site(h.made().head(), h, keyWidth(plan, k, gone), false);
-      if (base == null) {
-        return ChangeWays.NONE;
-      }
-      List<Site> own = new ArrayList<>(List.of(base));
-      if (KeySearch.open(o) && !keyCut(o)) {
+      long key = keyWidth(plan, k, gone);
+      List<Site> own = new ArrayList<>();
+      own.add(site(h.made().head(), h, key, false));
+      boolean open = KeySearch.open(o) && !keyCut(o);
+      if (struck && h.made().head().struckFromEnd()) {
+        for (Stand s : keyCut(o) ? cutKey(o) : stands(o, gone)) {
+          own.add(struck(s, h));
+        }
+      } else if (open && h.made().head().fanned()) {
+        double striking = h.left().lines().striking();
+        for (Stand s : stands(o, gone)) {
+          if (s.left().lines().striking() == striking && s.key() != key) {
+            own.add(site(s.head(), h, s.key(), true));
+          }
+        }
+      } else if (open) {
         for (long w : widths(o, gone)) {
           FlatReading reading = read.apply(KeySearch.keyed(o, job.grid().ticks(w)));
-          if (w != base.key() && reading.head() != null) {
+          if (w != key && reading.head() != null) {
             own.add(site(reading.head(), h, w, true));
           }
         }
-        own.removeIf(Objects::isNull);
       }
+      if (own.get(0) == null && !struck) {
+        return ChangeWays.NONE;
+      }
+      own.removeIf(Objects::isNull);
       choices.add(own);
     }
     return ChangeWays.product(choices, WAYS);
+  }
+
+  private Site struck(Stand s, PilePlan.Head before) {
+    FittedHead made =
+        FittedHead.of(s.head(), fitted, before.layout(), before.left(), before.right());
+    return site(made, s.left().lines().striking(), s.key(), true);
+  }
+
+  /** Keys and striking points of a fan, each once; those that bear as asked first. */
+  private List<Stand> stands(Opening o, Set<String> gone) {
+    Map<List<Object>, Stand> all = new LinkedHashMap<>();
+    for (FanKeys.Keyed k : new FanKeys(job, o, openings, read).of(yard.pieces(gone))) {
+      for (Stand s : k.stands()) {
+        long key = k.pieces().isEmpty() ? -1 : s.key();
+        Stand stand = new Stand(s.head(), s.left(), s.right(), key);
+        all.putIfAbsent(List.of(s.left().lines().striking(), key), stand);
+      }
+    }
+    return all.values().stream()
+        .sorted(Comparator.comparingLong(s -> s.left().bearingOff(s.left().firstEnd())))
+        .toList();
   }
 
   /** All ways where nothing was planned. */
@@ -89,15 +138,17 @@ final class ChangeSites {
 
   private List<Site> fresh(Opening o, Set<String> gone) {
     List<Site> own = new ArrayList<>();
-    if (!KeySearch.open(o)) {
+    FlatReading reading = read.apply(o);
+    if (reading.head() != null && reading.head().fanned()) {
+      for (Stand s : keyCut(o) ? cutKey(o) : stands(o, gone)) {
+        FittedHead made = FittedHead.of(s.head(), fitted, null, null, null);
+        own.add(site(made, s.left().lines().striking(), s.key(), false));
+      }
+      own.removeIf(Objects::isNull);
+    } else if (!KeySearch.open(o)) {
       add(own, o, keyCut(o) ? -1 : bought(o, gone) ? -1 : given(o));
     } else if (keyCut(o)) {
-      Fitted f =
-          fitted.stream()
-              .filter(x -> x.opening().equals(o.mark()) && x.stone().equals("K"))
-              .findFirst()
-              .orElseThrow();
-      long half = job.grid().nearest(f.bottom().half());
+      long half = job.grid().nearest(cutKeyOf(o).bottom().half());
       add(own, KeySearch.keyed(o, job.grid().ticks(2 * half)), -1);
     } else {
       for (long w : widths(o, gone)) {
@@ -105,6 +156,22 @@ final class ChangeSites {
       }
     }
     return own;
+  }
+
+  private Fitted cutKeyOf(Opening o) {
+    return fitted.stream()
+        .filter(x -> x.opening().equals(o.mark()) && x.stone().equals("K"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Striking points beside a key that is cut, which is no matter of the pile any more. */
+  private List<Stand> cutKey(Opening o) {
+    Opening keyed = KeySearch.open(o) ? KeyWidths.of(o, cutKeyOf(o).bottom(), null) : o;
+    return FanKeys.stands(read.apply(keyed).head()).stream()
+        .map(s -> new Stand(s.head(), s.left(), s.right(), -1))
+        .sorted(Comparator.comparingLong(s -> s.left().bearingOff(s.left().firstEnd())))
+        .toList();
   }
 
   private void add(List<Site> own, Opening o, long key) {
@@ -120,8 +187,13 @@ final class ChangeSites {
         before == null
             ? FittedHead.of(head, fitted, null, null, null)
             : FittedHead.of(head, fitted, before.layout(), before.left(), before.right());
-    FittedHead.Left l = made.left(Side.LEFT);
-    FittedHead.Left r = made.left(Side.RIGHT);
+    double striking = before != null ? before.left().lines().striking() : Double.NaN;
+    return site(made, head.fanned() ? striking : Double.NaN, key, other);
+  }
+
+  private static Site site(FittedHead made, double striking, long key, boolean other) {
+    FittedHead.Left l = made.left(Side.LEFT, striking);
+    FittedHead.Left r = made.left(Side.RIGHT, striking);
     return l == null || r == null ? null : new Site(made, l, r, key, other);
   }
 

@@ -240,7 +240,7 @@ final class FanKeys {
   /**
    * The striking points of a head: in a fan that follows its end, one for each end on each side.
    */
-  private static List<Stand> stands(FlatHead head) {
+  static List<Stand> stands(FlatHead head) {
     List<Stand> out = new ArrayList<>();
     if (head == null) {
       return out;

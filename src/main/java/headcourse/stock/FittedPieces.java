@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.PlacedStone;
 import headcourse.stock.ChangeModel.Site;
 import headcourse.stock.PileReader.Lying;
 import headcourse.units.Length;
@@ -83,15 +84,29 @@ final class FittedPieces {
     for (int s = 0; s < 2; s++) {
       for (int i = 1; i <= site.on(s).there(); i++) {
         String mark = (s == 0 ? "L" : "R") + i;
-        all.add(
-            new There(o.mark() + "-" + mark, o, false, site.on(s).extent(i), measured(o, mark)));
+        String stone = o.mark() + "-" + mark;
+        long extent = site.on(s).extent(i);
+        extent = site.on(s).asDrawn() ? planned(stone, extent) : extent;
+        all.add(new There(stone, o, false, extent, measured(o, mark)));
       }
     }
     Fitted key = measured(o, "K");
     if (key != null) {
-      Length widest = key.top() == null ? key.bottom() : key.bottom().max(key.top());
-      all.add(new There(o.mark() + "-K", o, true, job.grid().ceil(widest), key));
+      PlacedStone drawn = site.made().head().key(site.on(0).all());
+      Length lean = drawn.top().minus(drawn.bottom());
+      Length top = key.top() == null ? key.bottom().plus(lean) : key.top();
+      boolean same = key.bottom().equals(drawn.bottom()) && top.equals(drawn.top());
+      long extent = job.grid().ceil(key.bottom().max(top));
+      extent = same ? planned(o.mark() + "-K", extent) : extent;
+      all.add(new There(o.mark() + "-K", o, true, extent, key));
     }
+  }
+
+  /** How long a stone that came out as planned was planned to be, else what it measures. */
+  private long planned(String stone, long measured) {
+    return plan == null
+        ? measured
+        : plan.of(stone).stream().mapToLong(FromStock.Taken::extent).findFirst().orElse(measured);
   }
 
   private Fitted measured(Opening o, String mark) {

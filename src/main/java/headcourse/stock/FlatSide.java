@@ -103,6 +103,9 @@ final class FlatSide implements PileSide {
    */
   @Override
   public long extra(int index) {
+    if (fanned()) {
+      return 0;
+    }
     long outer = Math.max(0, lean(index));
     if (index > 1) {
       return outer + Math.max(0, 0 - lean(index - 1));
@@ -120,11 +123,17 @@ final class FlatSide implements PileSide {
   }
 
   @Override
+  public boolean fanned() {
+    return extents != null;
+  }
+
+  @Override
   public boolean sameJoints(PileSide other) {
     return other instanceof FlatSide f
         && f.joint == joint
         && f.lines.striking() == lines.striking()
-        && f.regularFrom() == regularFrom();
+        && f.regularFrom() == regularFrom()
+        && f.check.clearsAs(check);
   }
 
   @Override
@@ -180,9 +189,18 @@ final class FlatSide implements PileSide {
             && f.first == first
             && f.joint == joint
             && f.start() == start()
+            && startsAs(f)
+            && f.check.clearsAs(check)
             && f.lines.striking() == lines.striking()
             && java.util.Arrays.equals(f.off, off)
             && f.ends.equals(ends);
+  }
+
+  /** Whether both begin at the same edge, and beside a stone as wide. */
+  private boolean startsAs(FlatSide f) {
+    return f.lines.trueSoffit() == lines.trueSoffit()
+        && f.lines.trueTop() == lines.trueTop()
+        && Double.compare(f.lines.previous(), lines.previous()) == 0;
   }
 
   @Override

@@ -52,13 +52,6 @@ public final class PileChooser {
       return new FromStock(java.util.Arrays.asList(solutions), List.of(), List.of());
     }
     List<Opening> openings = open.stream().map(job.openings()::get).toList();
-    Optional<Diagnostic> cut = cutBesideFan(openings);
-    if (cut.isPresent()) {
-      // Said once; none of them can be set.
-      open.forEach(i -> solutions[i] = new Solution.Refused(List.of(), List.of()));
-      solutions[open.get(0)] = refused(cut.get()).orElseThrow();
-      return new FromStock(java.util.Arrays.asList(solutions), List.of(), List.of());
-    }
     KeySearch search = new KeySearch(job, openings, this::read);
     PilePlan first = search.best(Set.of()).map(PilePlan::of).orElse(null);
     PileReplacement.Outcome out =
@@ -74,25 +67,6 @@ public final class PileChooser {
     }
     List<FromStock.Taken> taken = out.plan() == null ? List.of() : out.plan().taken();
     return new FromStock(java.util.Arrays.asList(solutions), taken, out.changes());
-  }
-
-  /** In a fan every length depends on its place, so the rest is not chosen around what is cut. */
-  private Optional<Diagnostic> cutBesideFan(List<Opening> openings) {
-    Optional<Opening> fan = openings.stream().filter(o -> read(o).head().fanned()).findFirst();
-    return job.fitted().stream()
-        .filter(f -> openings.stream().anyMatch(o -> o.mark().equals(f.opening())))
-        .filter(f -> fan.isPresent())
-        .findFirst()
-        .map(
-            f ->
-                Diagnostic.error(
-                    job.spans().of("fitted." + f.opening()),
-                    "with a jack arch from-stock ("
-                        + fan.orElseThrow().mark()
-                        + "), the rest of the pile can't be chosen around stones that are cut",
-                    "write rhythm: mixed for "
-                        + f.opening()
-                        + ", with the widths of the pieces left"));
   }
 
   private FlatReading read(Opening opening) {

@@ -129,10 +129,19 @@ final class PileReplacement {
   }
 
   private PilePlan without(PilePlan plan, Set<String> gone, Set<String> pinned) {
+    if (plan.heads().stream().anyMatch(h -> h.made().head().fanned())) {
+      PilePlan alike = new SameSize(openings, yard).of(plan, gone);
+      if (alike != null) {
+        int before = changed;
+        PilePlan next = counted(plan, alike);
+        // Only those whose pieces are gone.
+        least += changed - before;
+        return next;
+      }
+    }
     ChangeWays ways = sites(List.of()).of(plan, gone);
     if (ways.ways().isEmpty()) {
-      PilePlan alike = new SameSize(openings, yard).of(plan, gone);
-      return alike != null ? counted(plan, alike) : counted(plan, anew(gone));
+      return counted(plan, anew(gone));
     }
     ChangeWays left = ways.without(s -> s.other() && pinned.contains(keyOf(s)));
     PilePlan next = fewest(plan, left, gone, pinned, List.of());
@@ -215,7 +224,7 @@ final class PileReplacement {
   private PilePlan around(PilePlan plan, Set<String> gone) {
     ChangeWays ways = sites(fitted).of(plan, gone);
     if (ways.ways().isEmpty()) {
-      return null;
+      return struck(plan, gone);
     }
     List<Site> base = ways.ways().get(0);
     List<FromStock.Taken> there = new FittedPieces(job, yard, plan, fitted, gone).find(base);
@@ -228,7 +237,23 @@ final class PileReplacement {
     // Keys may need another piece when theirs went into a stone that is cut.
     ChangeWays again = sites(fitted).of(plan, less);
     PilePlan next = fewest(plan, again, less, Set.of(), there);
-    return next != null || ruledOut ? next : counted(plan, anew(again, w -> there, gone));
+    if (next != null || ruledOut) {
+      return next;
+    }
+    PilePlan rest = counted(plan, anew(again, w -> there, gone));
+    return rest != null ? rest : struck(plan, gone);
+  }
+
+  /** Around stones that are cut with the joints of fans struck from wherever they may be. */
+  private PilePlan struck(PilePlan plan, Set<String> gone) {
+    return ChangeSites.struckFromEnd(plan)
+        ? counted(
+            plan,
+            anew(
+                sites(fitted).struck(plan, gone),
+                way -> new FittedPieces(job, yard, plan, fitted, gone).find(way),
+                gone))
+        : null;
   }
 
   /** The plan as it was, where all that is cut is as planned; else null. */

@@ -43,6 +43,11 @@ public interface PileSide {
     return outer - inner - joint() + extra(index);
   }
 
+  /** Whether how long a stone is depends on where it stands. */
+  default boolean fanned() {
+    return false;
+  }
+
   /** From this stone on, all of them follow one rule whatever their number. */
   default int regularFrom() {
     return 2;

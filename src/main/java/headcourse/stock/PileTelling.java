@@ -78,13 +78,15 @@ final class PileTelling {
           + cost
           + (plan.proved() ? "; no choice is better" : "; better was not ruled out");
     }
-    String fewest =
-        out.changed() == out.least()
-            ? "fewer were not possible"
-            : "fewer than " + out.least() + " were not possible";
+    String fewest = "";
+    if (out.changed() == out.least()) {
+      fewest = ", fewer were not possible";
+    } else if (out.least() > 0) {
+      fewest = ", fewer than " + out.least() + " were not possible";
+    }
     return "from the yard: "
         + stones(out.changed())
-        + " otherwise than ticketed first, "
+        + " otherwise than ticketed first"
         + fewest
         + "; "
         + cost
@@ -121,7 +123,9 @@ final class PileTelling {
         recut(f, fitted, first, changes);
       }
     }
-    if (changes.isEmpty()) {
+    // In a fan what was not measured hangs on a drawing that a short trial need not come to.
+    boolean fans = first != null && first.heads().stream().anyMatch(h -> h.made().head().fanned());
+    if (changes.isEmpty() && (fitted.isEmpty() || !fans)) {
       int tries = TRIES / openings.size();
       changes.addAll(new PileTries(shapes, openings, tries).of(job, opening));
     }

@@ -3,8 +3,12 @@ package headcourse.stock;
 import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.LongUnaryOperator;
 
 /**
  * Whether a side can still come out with so many changes, if there were pieces of every length up
@@ -35,6 +39,64 @@ final class RowReach {
     return steps;
   }
 
+  /**
+   * How a stone of some width may stand.
+   *
+   * @param extent how long it is along its blank
+   * @param ends whether it may be the end stone
+   * @param goesOn whether another may follow
+   */
+  record Stand(long extent, boolean ends, boolean goesOn) {}
+
+  /**
+   * How stone {@code i} may stand: as the end stone or not, where that decides how long it is; else
+   * either way, which is still to be looked at.
+   */
+  List<Stand> stands(int i, long foot, long width) {
+    PileSide side = row.side();
+    if (!side.fanned()) {
+      return List.of(new Stand(width + side.extra(i), true, true));
+    }
+    long outer = foot + side.joint() + width;
+    List<Stand> all = new ArrayList<>();
+    if (goesOn(i, foot, outer)) {
+      all.add(new Stand(side.extent(i, foot, outer, false), false, true));
+    }
+    if (ends(i, foot, outer)) {
+      all.add(new Stand(side.extent(i, foot, outer, true), true, false));
+    }
+    return all;
+  }
+
+  /**
+   * A width to try.
+   *
+   * @param sawn what is sawn off the shortest piece that holds it
+   * @param off how far it is from the width hoped for
+   */
+  record Try(long width, Stand stand, long sawn, long off) {}
+
+  /**
+   * Widths to try for stone {@code i}: those for which least is sawn first, then those nearest the
+   * width hoped for.
+   *
+   * @param near that width; negative for none
+   * @param least what is sawn off the shortest piece for an extent; negative where there is none
+   */
+  List<Try> tries(int i, long foot, long last, long near, LongUnaryOperator least) {
+    List<Try> all = new ArrayList<>();
+    for (long w = least(last); w <= most(i, foot, last); w++) {
+      for (Stand stand : stands(i, foot, w)) {
+        long sawn = least.applyAsLong(stand.extent());
+        if (sawn >= 0) {
+          all.add(new Try(w, stand, sawn, near < 0 ? 0 : Math.abs(w - near)));
+        }
+      }
+    }
+    all.sort(Comparator.comparingLong(Try::sawn).thenComparingLong(Try::off));
+    return all;
+  }
+
   /** Widths that stone {@code i} may have beside one of width {@code last}; −1 for none. */
   long least(long last) {
     return last < 0 ? head.min() : Math.max(head.min(), last - Math.min(last, head.jump()));
@@ -49,13 +111,22 @@ final class RowReach {
     return Math.min(most, row.side().lastEnd() - foot - row.side().joint());
   }
 
-  /** Whether stone {@code i} may be as wide as planned where it now stands. */
+  /**
+   * Whether stone {@code i} may be as wide as planned where it now stands. In a fan it is another
+   * stone wherever else it stands.
+   */
   boolean keeps(int i, long foot, long last) {
     if (i > row.before().size()) {
       return false;
     }
     long w = row.before().get(i - 1).width();
-    return w >= least(last) && w <= most(i, foot, last);
+    return w >= least(last) && w <= most(i, foot, last) && row.stays(i, foot + w);
+  }
+
+  /** The same if it stands so. */
+  boolean keeps(int i, long foot, long last, Stand stand) {
+    return keeps(i, foot, last)
+        && (!row.side().fanned() || stand.ends() == (i == row.before().size()));
   }
 
   /** Whether the side may end with stone {@code i}. */

@@ -13,8 +13,8 @@ import java.util.TreeSet;
 
 /**
  * Stones whose pieces are gone, each cut to the same size from the shortest other piece that holds
- * it: what is left to do where a stone's length depends on its place, so that no other width is
- * tried.
+ * it: what is tried first where a stone's length depends on its place, since no other width leaves
+ * the rest of its side as it was.
  */
 final class SameSize {
   private final List<Opening> openings;

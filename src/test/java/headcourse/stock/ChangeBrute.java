@@ -71,7 +71,8 @@ final class ChangeBrute {
     if (of.size() < head.copies()) {
       for (int p = 0; p < used.length; p++) {
         ChangeProblem.Piece piece = problem.pieces().get(p);
-        boolean long_ = piece.usable() >= w + head.row(at % 2).side().extra(i);
+        // How long a fan's stone is shows only when it is known whether another follows.
+        boolean long_ = fan(at) || piece.usable() >= w + head.row(at % 2).side().extra(i);
         if (!used[p] && piece.fits()[at / 2] && long_) {
           used[p] = true;
           of.add(p);
@@ -88,14 +89,24 @@ final class ChangeBrute {
     List<Pile.Picked> mine = rows.get(at / 2).get(at % 2);
     mine.add(new Pile.Picked(w, of));
     boolean last = each == 0 || each == i;
-    if (last && side.bearingOff(outer) >= 0 && side.endFits(i, foot, outer)) {
+    boolean may = last && side.bearingOff(outer) >= 0 && side.endFits(i, foot, outer);
+    if (may && holds(of, side.extent(i, foot, outer, true))) {
       ends[at] = outer;
       side(at + 1);
     }
-    if (i != each && side.jointStands(i, outer) && side.stoneFits(i, foot, outer)) {
+    boolean on = i != each && side.jointStands(i, outer) && side.stoneFits(i, foot, outer);
+    if (on && holds(of, side.extent(i, foot, outer, false))) {
       stone(at, outer);
     }
     mine.remove(mine.size() - 1);
+  }
+
+  private boolean fan(int at) {
+    return problem.heads().get(at / 2).row(at % 2).side().fanned();
+  }
+
+  private boolean holds(List<Integer> of, long extent) {
+    return of.stream().allMatch(p -> problem.pieces().get(p).usable() >= extent);
   }
 
   private void weigh() {
@@ -120,15 +131,19 @@ final class ChangeBrute {
             continue;
           }
           widths.add(is.width());
+          long inner = foot;
           foot += row.side().joint() + is.width();
+          boolean end = i + 1 == mine.size();
           boolean same = was != null && was.width() == is.width();
-          moved += was != null && !(same && was.foot() == foot) ? head.copies() : 0;
+          if (row.side().fanned()) {
+            same &= was != null && was.foot() == foot && end == (i + 1 == row.before().size());
+          }
+          long extent = row.side().extent(i + 1, inner, foot, end);
+          boolean there = was != null && was.width() == is.width() && was.foot() == foot;
+          moved += was != null && !there ? head.copies() : 0;
           for (int c = 0; c < head.copies(); c++) {
             n += same && was.pieces()[c] == is.pieces().get(c) ? 0 : 1;
-            sawn +=
-                problem.pieces().get(is.pieces().get(c)).usable()
-                    - is.width()
-                    - row.side().extra(i + 1);
+            sawn += problem.pieces().get(is.pieces().get(c)).usable() - extent;
           }
         }
         long end = ends[2 * h + s];

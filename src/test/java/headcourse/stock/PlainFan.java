@@ -19,6 +19,11 @@ record PlainFan(
     return (long) Math.floor(line - joint / 2.0 + 0.5);
   }
 
+  /** The same beyond another foot. */
+  PlainFan from(long other) {
+    return new PlainFan(other, joint, growth, onTop, jamb, clear, first, last, target);
+  }
+
   /** Where a joint crosses the soffit line. */
   long soffit(long foot) {
     return onTop ? foot((foot + joint / 2.0) / growth) : foot;
@@ -57,6 +62,11 @@ record PlainFan(
 
   @Override
   public boolean endFits(int index, long inner, long end) {
+    return true;
+  }
+
+  @Override
+  public boolean fanned() {
     return true;
   }
 

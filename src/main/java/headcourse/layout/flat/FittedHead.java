@@ -78,6 +78,8 @@ public final class FittedHead {
    * @param cut the stones that are there, with a stone to follow
    * @param ended the same with the last as the end stone, or null
    * @param all the joint lines of the whole side
+   * @param flush whether what follows begins just where it was drawn
+   * @param lengths how long the stones of a fan are along their blanks; null where upright
    */
   public record Left(
       FlatTerms terms,
@@ -88,7 +90,9 @@ public final class FittedHead {
       boolean asDrawn,
       CutStones cut,
       CutStones ended,
-      Lines all) {
+      Lines all,
+      boolean flush,
+      StoneExtents lengths) {
     /** The side with what was chosen for the rest of it; null for nothing. */
     public Choice with(Choice chosen) {
       return chosen == null ? Choice.whole(all, ended) : chosen.after(cut);
@@ -97,6 +101,9 @@ public final class FittedHead {
     /** The length along the arris that a stone which is there takes, ticks, rounded up. */
     public long extent(int index) {
       CutStones of = cut != null ? cut : ended;
+      if (lengths != null) {
+        return lengths.cut(of, index, rest == null && index == there);
+      }
       long outer = Math.max(of.soffit(index), of.top(index));
       long inner = Math.min(of.soffit(index - 1), of.top(index - 1));
       return -Math.floorDiv(inner - outer, terms.tick()) - terms.joint();
@@ -105,20 +112,22 @@ public final class FittedHead {
     /** The width that a stone which is there takes of its side, on the grid. */
     public long width(int index) {
       CutStones of = cut != null ? cut : ended;
-      long run = of.soffit(index) - of.soffit(index - 1);
+      long run =
+          all.onTop() ? of.top(index) - of.top(index - 1) : of.soffit(index) - of.soffit(index - 1);
       return Math.floorDiv(2 * run + terms.tick(), 2 * terms.tick()) - terms.joint();
     }
   }
 
   /**
-   * What is left of a side of upright stones, or null where those that are there can't stand beside
-   * each other; always null in a fan.
+   * What is left of a side, or null where the stones that are there can't stand beside each other.
+   *
+   * @param striking depth of the striking point, mm; NaN for upright stones
    */
-  public Left left(Side side) {
+  public Left left(Side side, double striking) {
     FlatTerms.SideTerms own = side == Side.LEFT ? terms.left() : terms.right();
     FlatHead alone = head.alone(own);
-    List<SideCase> cases = alone.cases(own, Double.NaN);
-    if (cases.size() != 1 || head.geometry().fanned()) {
+    List<SideCase> cases = alone.cases(own, striking);
+    if (cases.size() != 1) {
       return null;
     }
     SideCase c = cases.get(0);
@@ -140,10 +149,32 @@ public final class FittedHead {
       rest = ends.isEmpty() ? null : new SideCase(lines, ends);
       check = alone.over(after).check(lines);
     }
-    return rest == null && !whole
-        ? null
-        : new Left(
-            after, rest, check, whole, n, cut != null && cut.asDrawn(), cut, ended, c.lines());
+    if (rest == null && !whole) {
+      return null;
+    }
+    // Its own jamb line is no matter of a stone's length, but the soffit over both is.
+    Lines from = rest == null ? c.lines() : rest.lines();
+    return new Left(
+        after,
+        rest,
+        check,
+        whole,
+        n,
+        cut != null && cut.asDrawn(),
+        cut,
+        ended,
+        c.lines(),
+        cut != null && flush(side, cut),
+        head.geometry().fanned() ? head.extents(from) : null);
+  }
+
+  private boolean flush(Side side, CutStones cut) {
+    Choice was = drawn == null ? null : drawn.on(side);
+    int n = cut.count();
+    return was != null
+        && n <= was.count()
+        && was.soffit(n, terms.tick()) == cut.soffit(n)
+        && was.top(n, terms.tick()) == cut.top(n);
   }
 
   /** The choice as drawn, its first stones known to be there. */

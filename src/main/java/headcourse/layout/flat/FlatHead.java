@@ -101,6 +101,11 @@ public final class FlatHead {
     return geometry.fanned();
   }
 
+  /** Whether where the joints are struck from depends on where the head ends. */
+  public boolean struckFromEnd() {
+    return geometry instanceof FanGeometry g && g.fan().followsEnd();
+  }
+
   /** The head with its stones; both sides have joint lines of one striking point. */
   public HeadLayout build(Choice left, Choice right, Proof proof, List<Remark> more) {
     return build(left, right, proof, more, List.of());

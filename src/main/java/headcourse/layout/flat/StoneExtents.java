@@ -58,13 +58,18 @@ public final class StoneExtents {
     this.height = terms.mm(terms.height());
     this.tick = terms.mm(1);
     this.unit = terms.tick();
+    // Beside a stone that is cut already the first edge may lie off the grid and lean as it likes.
     this.first =
-        corners(EdgeLine.outer(terms, lines.startSoffit() * unit, lines.startTop() * unit));
+        corners(EdgeLine.outer(terms, places(lines.trueSoffit()), places(lines.trueTop())));
     // Only a fan asks, and all its joints follow one rule.
     // Joints nearer the centre than this key's may be asked for on behalf of a narrower one.
     long from = Math.min(0, lines.start());
     this.near = new Edges(from, f -> corners(EdgeLine.outer(terms, soffit(f), top(f))));
     this.far = new Edges(from, f -> corners(EdgeLine.inner(terms, soffit(f), top(f))));
+  }
+
+  private long places(double ticks) {
+    return Math.round(ticks * unit);
   }
 
   private long soffit(long foot) {
@@ -87,6 +92,21 @@ public final class StoneExtents {
       last = end;
     }
     return extent(inner(index, inner), lastCorners);
+  }
+
+  /**
+   * Extent of a stone that is cut already, along the blank as it would have been laid.
+   *
+   * @param of the stones of its side
+   * @param index which of them, from 1 outwards
+   * @param end whether it is the end stone
+   */
+  long cut(CutStones of, int index, boolean end) {
+    EdgeLine inner = EdgeLine.outer(terms, of.soffit(index - 1), of.top(index - 1));
+    long s = of.soffit(index);
+    long t = of.top(index);
+    EdgeLine outer = end ? EdgeLine.end(terms, s, t) : EdgeLine.inner(terms, s, t);
+    return extent(corners(inner), corners(outer));
   }
 
   private Corners inner(int index, long foot) {
