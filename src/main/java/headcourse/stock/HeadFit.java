@@ -7,6 +7,7 @@ import java.util.List;
 final class HeadFit {
   private static final long ORDERS = 20_000;
 
+  private final long most;
   private final SweepBounds bounds;
   private final PileTypes types;
   private final int h;
@@ -17,6 +18,14 @@ final class HeadFit {
   private long steps;
 
   HeadFit(SweepBounds bounds, PileTypes types, int h) {
+    this(bounds, types, h, ORDERS);
+  }
+
+  /**
+   * @param most what each look at orders may take, in steps
+   */
+  HeadFit(SweepBounds bounds, PileTypes types, int h, long most) {
+    this.most = most;
     this.bounds = bounds;
     this.types = types;
     this.h = h;
@@ -77,7 +86,7 @@ final class HeadFit {
         if (reaches && steps > limit) {
           sure = false;
         } else if (reaches) {
-          ends(left - l, right - off + l, length, cap);
+          ends(left - l, right - off + l, length, cap, limit - steps);
         }
       }
       if (!any || !sure) {
@@ -94,8 +103,8 @@ final class HeadFit {
   /** Whether one of the sides does not even come out by itself. */
   private boolean nowhere(long[] at) {
     for (int s = 0; s < 2; s++) {
-      RowFitter alone = new RowFitter(sides[0], sides[1], at[0], at[1]);
-      RowOrders orders = new RowOrders(s, sides, at, alone, 0, 0, ORDERS);
+      RowFitter alone = new RowFitter(sides[0], sides[1], at[0], at[1], 0);
+      RowOrders orders = new RowOrders(s, sides, at, alone, 0, 0, most);
       boolean all = orders.run();
       steps += orders.steps();
       if (all && !alone.settled(s) && alone.doubt() > 0) {
@@ -105,20 +114,21 @@ final class HeadFit {
     return false;
   }
 
-  private void ends(long l, long r, long length, Pile.Cost cap) {
+  private void ends(long l, long r, long length, Pile.Cost cap, long limit) {
     Pile.Cost bound = bounds.leaf(h, length, l, r);
     if (bound.compareTo(cap) > 0 || cost != null && bound.compareTo(cost) >= 0) {
       return;
     }
     int copies = sides[0].pair.head().copies();
-    RowFitter fitter = new RowFitter(sides[0], sides[1], l, r);
+    RowFitter fitter =
+        new RowFitter(sides[0], sides[1], l, r, Math.min(limit, 20 * most) * RowOrders.WORK);
     long enough = bound.imbalance() / copies;
     fitter.quick(enough);
     steps += 1 + fitter.work() / RowOrders.WORK;
     long[] at = {l, r};
     for (int s = 0; s < 2 && !sides[0].pair.head().mirror(); s++) {
       if (!fitter.settled(s)) {
-        search(new RowOrders(s, sides, at, fitter, 0, 0, ORDERS));
+        search(new RowOrders(s, sides, at, fitter, 0, 0, most));
       }
       if (!fitter.settled(s)) {
         return;
@@ -128,8 +138,8 @@ final class HeadFit {
       return;
     }
     if (fitter.imbalance() > enough) {
-      long most = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);
-      search(new RowOrders(-1, sides, at, fitter, most, enough, ORDERS));
+      long use = Math.min(cap.imbalance() / copies, fitter.imbalance() - 1);
+      search(new RowOrders(-1, sides, at, fitter, use, enough, most));
     }
     boolean better = fitter.doubt() < fitter.imbalance() && fitter.imbalance() > enough;
     sure &= !better || copies * fitter.doubt() > cap.imbalance();

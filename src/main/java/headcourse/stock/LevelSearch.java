@@ -35,6 +35,7 @@ final class LevelSearch {
   /** By numbers of stones: the least level that was not looked at to the end. */
   private long[] cut = {};
 
+  private long seed;
   private long steps;
 
   /**
@@ -214,6 +215,10 @@ final class LevelSearch {
     }
     safe = above.clone();
     long known = least();
+    if (effort.swaps() > 0 && hard(known)) {
+      // What is found so leaves less to look at.
+      better(new Pile.Cost(sawn, known, 0), Math.min(limit / effort.swaps(), (limit - steps) / 2));
+    }
     for (long more = 0; best.cost().imbalance() > known && steps <= limit; more = 2 * more + 1) {
       long to = best.cost().imbalance() - 1;
       long cap = Math.min(to, known + more);
@@ -230,6 +235,54 @@ final class LevelSearch {
     }
     uncut();
     bearing(best.cost());
+  }
+
+  /** Whether sides that differ by no more than this are not soon found, nor ruled out. */
+  private boolean hard(long imbalance) {
+    if (best.cost().imbalance() <= imbalance || best.heads().isEmpty()) {
+      return false;
+    }
+    boolean cutOff = false;
+    Pile.Cost cap = new Pile.Cost(best.cost().sawn(), imbalance, ANY);
+    for (int i = 0; i < above.length && steps <= limit; i++) {
+      if (above[i] <= imbalance) {
+        PricedLook look = new PricedLook(types, numbers.get(i), cap, effort);
+        boolean found = look.run(Math.min(effort.quick(), limit - steps));
+        steps += look.steps();
+        cutOff |= look.cutOff();
+        if (found) {
+          best = look.best().under(pile);
+          return false;
+        }
+      }
+    }
+    return cutOff;
+  }
+
+  /**
+   * Lets pieces of the best choice change places once more, where it is not proved.
+   *
+   * @param most how many steps it may take
+   */
+  void polish(long most) {
+    if (best != null && !best.heads().isEmpty() && !proved) {
+      better(floor, most);
+    }
+  }
+
+  /** Lets pieces of the best choice change places, with numbers of stones that promise most. */
+  private void better(Pile.Cost goal, long most) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < above.length; i++) {
+      if (above[i] <= best.cost().imbalance()) {
+        order.add(i);
+      }
+    }
+    order.sort(Comparator.comparingLong(i -> above[i]));
+    SwapTrials trials = new SwapTrials(types, tables, best, goal, most);
+    trials.run(order.stream().map(numbers::get).toList(), ++seed);
+    steps += trials.steps();
+    best = trials.best();
   }
 
   private void bearing(Pile.Cost cost) {

@@ -58,6 +58,7 @@ public final class PileSolver {
         new LevelSearch(
             trimmed(pile, types), types, start, (limit - pairs.steps()) * 7 / 8, Effort.USUAL);
     levels.run();
+    levels.polish((limit - pairs.steps() - levels.steps()) * 3 / 4);
     PileDraft best = levels.best();
     boolean proved = levels.proved();
     long steps = pairs.steps() + levels.steps();

@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.stock.PileDraft.Slot;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,9 +20,14 @@ final class RowFitter {
   private List<List<Batch>> bestRows = new ArrayList<>(List.of(List.of(), List.of()));
   private long least = Long.MAX_VALUE;
   private long doubt = Long.MAX_VALUE;
+  private final long most;
   private long work;
 
-  RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd) {
+  /**
+   * @param most how much may be looked at to choose widths
+   */
+  RowFitter(SweepSide left, SweepSide right, long leftEnd, long rightEnd, long most) {
+    this.most = most;
     this.pair = left.pair;
     this.sides = new SweepSide[] {left, right};
     this.ends = new long[] {leftEnd, rightEnd};
@@ -110,13 +116,27 @@ final class RowFitter {
     }
   }
 
+  /** Widths between which a better choice may lie, and what none costs less than. */
+  private record Open(long[][] low, long[][] high, long bound, long soon) {}
+
   /** The best widths for one order; the least difference is kept. */
   void attempt(List<Batch> left, List<Batch> right) {
     List<List<Batch>> rows = List.of(left, right);
     long[] splits = {splits(0, left), splits(1, right)};
+    List<Open> open = new ArrayList<>();
     for (long l = 0; l <= splits[0]; l++) {
       for (long r = 0; r <= splits[1]; r++) {
-        attempt(rows, l, r);
+        Open one = attempt(rows, l, r);
+        if (one != null) {
+          open.add(one);
+        }
+      }
+    }
+    open.sort(Comparator.comparingLong(Open::soon).thenComparingLong(Open::bound));
+    for (Open one : open) {
+      if (one.bound < least) {
+        long bound = Math.max(one.bound, exact(rows, one.low, one.high));
+        doubt = bound < least ? Math.min(doubt, bound) : doubt;
       }
     }
   }
@@ -137,14 +157,15 @@ final class RowFitter {
     return Math.min(pair.head().max(), b.usable - shape.side.extra(index));
   }
 
-  private void attempt(List<List<Batch>> rows, long leftSplit, long rightSplit) {
+  /** Widths soon found; null where there are no better ones. */
+  private Open attempt(List<List<Batch>> rows, long leftSplit, long rightSplit) {
     long[][] high = new long[2][];
     long[][] low = new long[2][];
     for (int s = 0; s < 2; s++) {
       high[s] = new long[rows.get(s).size()];
       low[s] = new long[high[s].length];
       if (!limits(s, rows.get(s), low[s], high[s], s == 0 ? leftSplit : rightSplit)) {
-        return;
+        return null;
       }
     }
     long[][] width = {high[0].clone(), high[1].clone()};
@@ -152,12 +173,12 @@ final class RowFitter {
     for (int s = 0; s < 2; s++) {
       over[s] = sum(high[s]) - pair.row(s).widths(ends[s]);
       if (over[s] < 0 || sum(low[s]) > pair.row(s).widths(ends[s])) {
-        return;
+        return null;
       }
     }
     long bound = bound(low, high, over[0] + over[1]);
     if (bound >= least) {
-      return;
+      return null;
     }
     for (int s = 0; s < 2; s++) {
       long[] to = low[s].clone();
@@ -172,11 +193,8 @@ final class RowFitter {
     for (int s = 0; s < 2; s++) {
       lower(width[s], low[s], over[s]);
     }
-    if (offer(rows, width) > bound) {
-      long exact = exact(rows, low, high);
-      bound = Math.max(bound, exact);
-      doubt = bound < least ? Math.min(doubt, bound) : doubt;
-    }
+    long soon = offer(rows, width);
+    return soon > bound ? new Open(low, high, bound, soon) : null;
   }
 
   /** Keeps widths that are the best so far; how the sides differ, huge where they don't stand. */
@@ -197,7 +215,7 @@ final class RowFitter {
   private long exact(List<List<Batch>> rows, long[][] low, long[][] high) {
     long[] sum = {pair.left().widths(ends[0]), pair.right().widths(ends[1])};
     PairWidths widths = new PairWidths(pair, low, high, sum);
-    if (!widths.small()) {
+    if (!widths.small() || work + widths.states() > most) {
       return 0;
     }
     work += widths.states();

@@ -9,7 +9,7 @@ import java.util.List;
  * sides at once where they are to be alike.
  */
 final class RowOrders {
-  static final long WORK = 50;
+  static final long WORK = 400;
 
   private final RowPair pair;
   private final SweepSide[] sides;

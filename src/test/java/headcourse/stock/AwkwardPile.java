@@ -19,22 +19,27 @@ public final class AwkwardPile {
   private long greatest;
   private int stones;
 
-  private AwkwardPile(long seed, boolean small) {
+  private AwkwardPile(long seed, boolean small, int number) {
     r = new Random(seed * 7_919 + 17);
     // Ticks to about an inch: a coarse grid, sixteenths, millimetres, half millimetres.
     unit = small ? 2 : new int[] {4, 16, 25, 50}[r.nextInt(4)];
-    heads = small ? 1 : 1 + r.nextInt(4) / 3;
+    heads = number > 0 ? number : 1 + r.nextInt(4) / 3;
     this.small = small;
   }
 
   /** The pile of a seed; in some nothing comes out. */
   public static Pile of(long seed) {
-    return new AwkwardPile(seed, false).make();
+    return new AwkwardPile(seed, false, 0).make();
   }
 
   /** A few pieces on a coarse grid for a small head. */
   static Pile small(long seed) {
-    return new AwkwardPile(seed, true).make();
+    return new AwkwardPile(seed, true, 1).make();
+  }
+
+  /** Sixty to eighty pieces for three heads. */
+  static Pile large(long seed) {
+    return new AwkwardPile(seed, false, 3).make();
   }
 
   private Pile make() {
@@ -42,7 +47,8 @@ public final class AwkwardPile {
       head();
     }
     int spare = small ? r.nextInt(3) : new int[] {0, 1, 2, 4, 8, 30}[r.nextInt(6)];
-    int pieces = Math.min(60, stones + spare);
+    int pieces =
+        heads > 2 ? Math.max(60, Math.min(80, stones + spare)) : Math.min(60, stones + spare);
     long low = least - r.nextInt(unit) + (r.nextInt(3) == 0 ? 0 : (greatest - least) / 3);
     long high = Math.max(low + 1, greatest + r.nextInt(3) * unit);
     int kind = r.nextInt(5);
@@ -69,8 +75,8 @@ public final class AwkwardPile {
 
   private void head() {
     int copies = r.nextInt(8) == 0 ? 2 : 1;
-    int aSide =
-        small ? 2 / copies + r.nextInt(2) : 2 + r.nextInt((heads == 1 ? 12 : 7) / copies - 1);
+    int most = heads == 1 ? 12 : heads == 2 ? 7 : 8;
+    int aSide = small ? 2 / copies + r.nextInt(2) : 2 + r.nextInt(most / copies - 1);
     long min = 4L * unit + r.nextInt(unit);
     long max = min + unit * (1 + r.nextInt(4)) + r.nextInt(unit);
     long mean = (min + max) / 2;

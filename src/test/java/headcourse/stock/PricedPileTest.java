@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
  */
 class PricedPileTest {
   private static final long STEPS = 2_000_000;
-  static final Effort ALWAYS = new Effort(-1, -1, Long.MAX_VALUE, 1_000);
+  static final Effort ALWAYS = new Effort(-1, -1, Long.MAX_VALUE, 1_000, 0);
 
   /** A search without any of it, to the end, on piles for small heads. */
   @Test
@@ -39,7 +39,7 @@ class PricedPileTest {
   /** Whether both are proved; then they cost the same. No bound is above what was found. */
   private static int same(Pile pile, long seed) {
     LevelSearch priced = search(pile, ALWAYS);
-    LevelSearch plain = search(pile, new Effort(STEPS, 0, 1, 0));
+    LevelSearch plain = search(pile, new Effort(STEPS, 0, 1, 0, 0));
     if (priced.proved() && plain.proved()) {
       assertEquals(cost(plain), cost(priced), "seed " + seed);
       return priced.best() == null ? 0 : 1;
