@@ -28,7 +28,7 @@ final class Master {
   private static final double PAYS = 1e-9;
 
   /** How much of each sort of work counts for a step, some microseconds. */
-  private static final int LP_STEP = 8_000;
+  private static final int LP_STEP = 5_000;
 
   private static final int PRICE_STEP = 10;
   private static final int ORDER_STEP = 20;
@@ -177,7 +177,7 @@ final class Master {
     double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
-      meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
+      meter.add(2 + (pivots + 1) * lp.work() / LP_STEP);
       double[] y = lp.duals();
       if (reached() || round >= FEW + countRow.length / 2 && lp.unmet() < NONE && cost() <= rough) {
         met = true;
