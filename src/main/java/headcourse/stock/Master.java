@@ -56,6 +56,7 @@ final class Master {
   private long raised = Long.MIN_VALUE;
   private boolean met;
   private double rough = Double.NEGATIVE_INFINITY;
+  private double[] smooth;
   private int turn;
   private int paid;
 
@@ -174,7 +175,6 @@ final class Master {
   /** Solves; where it returns false, the steps were used up before the least was found. */
   boolean solve() {
     int raises = 0;
-    double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
       meter.add(2 + (pivots + 1) * lp.work() / LP_STEP);
@@ -205,6 +205,13 @@ final class Master {
       }
     }
     return false;
+  }
+
+  /** Where the steps ran out: a closer look at what the prices so far are good for. */
+  void closeBound() {
+    if (smooth != null && bound < goal) {
+      price(smooth, false);
+    }
   }
 
   /** Whether the fractions cost no more than any plan must. */
@@ -249,40 +256,43 @@ final class Master {
   private boolean price(double[] y, boolean hasty) {
     double grain = (double) scale * unit;
     Prices prices = Prices.of(problem, aim, rules, y, rows - rules.size(), grain);
-    long[] most = new long[countRow.length];
-    boolean more = false;
-    boolean whole = true;
     long before = pricer.steps();
     long work = sequencer.work();
+    // What is not looked at closely counts for what is known at once.
+    long[] most = pricer.most(prices.worth(), prices.duals());
+    boolean more = false;
     int some = 0;
+    int next = turn;
     for (int k = 0; k < countRow.length; k++) {
       int b = (turn + k) % countRow.length;
       Bin bin = problem.bins().get(b);
       if (bin.count() == 0 || shut(b)) {
+        most[b] = 0;
         continue;
       }
       if (hasty && some == AT_ONCE) {
-        // The others have their turn next time.
-        turn = b;
-        whole = false;
-        break;
+        continue;
       }
       long own = aim.cost(bin) * scale + prices.perCap() * aim.toCap(bin);
       double extra = countRow[b] < 0 ? 0 : Math.max(0, 0 - y[countRow[b]]) * grain;
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
+      if (most[b] <= here) {
+        continue;
+      }
       Pricer.Priced p = pricer.price(b, prices.worth(), prices.duals(), here, hasty);
-      some += p.found().isEmpty() ? 0 : 1;
+      if (!p.found().isEmpty() && ++some == AT_ONCE) {
+        // The others have their turn next time.
+        next = (b + 1) % countRow.length;
+      }
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));
       }
-      whole &= p.whole();
-      most[b] = p.bound();
+      most[b] = p.whole() ? Math.min(most[b], p.bound()) : most[b];
     }
+    turn = next;
     meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
-    if (whole) {
-      bound = Math.max(bound, prices.bound(problem, aim, most, scale));
-    }
+    bound = Math.max(bound, prices.bound(problem, aim, most, scale));
     return more;
   }
 
