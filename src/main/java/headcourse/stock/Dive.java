@@ -117,6 +117,9 @@ final class Dive {
     if (aim.of(best.cost()) <= last || now.under() <= 0 || now.capped() && now.cap() < 0) {
       return;
     }
+    if (meter.out() && !problem.large()) {
+      return;
+    }
     if (meter.out()) {
       finish(open);
       return;

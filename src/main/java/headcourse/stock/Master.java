@@ -23,6 +23,13 @@ final class Master {
   private static final double DEAR = 10;
   private static final double DEARER = 30;
   private static final int RAISES = 3;
+
+  /**
+   * From so many kinds of blank on a quick bound of all of them pays; it does in large problems.
+   */
+  private static final int MANY_KINDS = 8;
+
+  private static final long UNKNOWN = Long.MAX_VALUE;
   private static final int AT_ONCE = 4;
   private static final double NONE = 1e-7;
   private static final double PAYS = 1e-9;
@@ -259,7 +266,11 @@ final class Master {
     long before = pricer.steps();
     long work = sequencer.work();
     // What is not looked at closely counts for what is known at once.
-    long[] most = pricer.most(prices.worth(), prices.duals());
+    long[] most = new long[countRow.length];
+    Arrays.fill(most, UNKNOWN);
+    if (problem.large() || countRow.length > MANY_KINDS) {
+      most = pricer.most(prices.worth(), prices.duals());
+    }
     boolean more = false;
     int some = 0;
     int next = turn;
@@ -292,7 +303,9 @@ final class Master {
     }
     turn = next;
     meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
-    bound = Math.max(bound, prices.bound(problem, aim, most, scale));
+    if (Arrays.stream(most).allMatch(v -> v < UNKNOWN)) {
+      bound = Math.max(bound, prices.bound(problem, aim, most, scale));
+    }
     return more;
   }
 
