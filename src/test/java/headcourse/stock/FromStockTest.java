@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import static headcourse.testing.StockItems.corner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -48,17 +49,7 @@ class FromStockTest {
   }
 
   static Stock.Item piece(String mark, double arris, double face) {
-    return new Stock.Item(
-        "stock.corners[0]",
-        mark,
-        Stock.Kind.CORNER,
-        in(arris),
-        in(face),
-        in(4.5),
-        in(1.25),
-        1,
-        false,
-        0);
+    return corner(mark, arris, face, 4.5, 1);
   }
 
   record Worked(Job job, FromStock chosen, List<HeadWork> heads, StockPlan plan) {}
@@ -105,12 +96,6 @@ class FromStockTest {
     assertEquals("K1#1", w.plan.blankOf("D1-K").orElseThrow().id());
   }
 
-  private static Stock.Item piece(String mark, double arris, double face, double back) {
-    Stock.Kind kind = Stock.Kind.CORNER;
-    return new Stock.Item(
-        "stock.corners[0]", mark, kind, in(arris), in(face), in(back), in(1.25), 1, false, 0);
-  }
-
   /** The shortest piece that holds the key has a return that the deeper window has no other of. */
   @Test
   void aKeyLeavesThePieceThatAnotherHeadNeeds() {
@@ -142,10 +127,10 @@ class FromStockTest {
     JobMaker m = JobMaker.one();
     List<Stock.Item> items = new ArrayList<>();
     for (int i = 1; i <= 4; i++) {
-      items.add(piece("A" + i, 7.25, 13, 4.5));
-      items.add(piece("B" + i, i == 4 ? 10.25 : 8.25, 14, 6));
+      items.add(corner("A" + i, 7.25, 13, 4.5, 1));
+      items.add(corner("B" + i, i == 4 ? 10.25 : 8.25, 14, 6, 1));
     }
-    items.add(piece("A5", 10.75, 14, 4.5));
+    items.add(corner("A5", 10.75, 14, 4.5, 1));
     m.stock = new Stock(items, 0.1);
     JobMaker.OpeningMaker door = m.first();
     door.width = in(32);

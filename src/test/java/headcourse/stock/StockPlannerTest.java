@@ -1,5 +1,7 @@
 package headcourse.stock;
 
+import static headcourse.testing.StockItems.corner;
+import static headcourse.testing.StockItems.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,20 +19,6 @@ class StockPlannerTest {
     return Length.inches(v);
   }
 
-  private static Stock.Item corner(String mark, double arris, double face, double back, int n) {
-    return new Stock.Item(
-        "stock.corners[0]",
-        mark,
-        Stock.Kind.CORNER,
-        in(arris),
-        in(face),
-        in(back),
-        in(1.25),
-        n,
-        false,
-        0);
-  }
-
   private static Stock.Item toOrder(String mark, double arris, double face, double price) {
     return new Stock.Item(
         "stock.order[0]",
@@ -43,20 +31,6 @@ class StockPlannerTest {
         0,
         true,
         price);
-  }
-
-  private static Stock.Item flat(String mark, double length, double height, int n) {
-    return new Stock.Item(
-        "stock.flats[0]",
-        mark,
-        Stock.Kind.FLAT,
-        in(length),
-        in(height),
-        Length.ZERO,
-        in(1.25),
-        n,
-        false,
-        0);
   }
 
   private static Job job(Stock.Item... items) {

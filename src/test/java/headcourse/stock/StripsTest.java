@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import static headcourse.testing.StockItems.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -24,13 +25,6 @@ class StripsTest {
 
   private static Length in(double v) {
     return Length.inches(v);
-  }
-
-  private static Stock.Item flat(String mark, double length, double height, int n) {
-    Length z = Length.ZERO;
-    Stock.Kind kind = Stock.Kind.FLAT;
-    return new Stock.Item(
-        "stock.flats[0]", mark, kind, in(length), in(height), z, in(1.25), n, false, 0);
   }
 
   private static JobMaker maker(HeadSpec.Soffit soffit, Stock.Item... items) {

@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import static headcourse.testing.StockItems.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,7 +12,6 @@ import headcourse.job.Stock;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
-import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.util.ArrayList;
@@ -37,20 +37,6 @@ class CuttingPlanSheetTest {
         collect(group.marks(), labels);
       }
     }
-  }
-
-  private static Stock.Item flat(double length, double height, int count) {
-    return new Stock.Item(
-        "stock.flats[0]",
-        "F1",
-        Stock.Kind.FLAT,
-        Length.inches(length),
-        Length.inches(height),
-        Length.ZERO,
-        Length.inches(1.25),
-        count,
-        false,
-        0);
   }
 
   /**
@@ -80,7 +66,7 @@ class CuttingPlanSheetTest {
   void saysThatAnotherRowMightGoOnAFlat() {
     JobMaker m = JobMaker.one();
     m.first().soffit = HeadSpec.Soffit.MITRED;
-    m.stock = new Stock(List.of(flat(24, 14, 20)), 0.1);
+    m.stock = new Stock(List.of(flat("F1", 24, 14, 20)), 0.1);
     String text = printed(m);
     assertTrue(text.contains("one row of stones on each flat"), text);
     assertTrue(text.contains("rip 4\""), text);
@@ -93,7 +79,7 @@ class CuttingPlanSheetTest {
   void aMissingStripIsNamedAsOne() {
     JobMaker m = JobMaker.one();
     m.first().soffit = HeadSpec.Soffit.MITRED;
-    m.stock = new Stock(List.of(flat(24, 14, 6)), 0.1);
+    m.stock = new Stock(List.of(flat("F1", 24, 14, 6)), 0.1);
     String text = printed(m);
     String unfit = text.substring(text.indexOf("Fits no blank in the yard"));
     assertTrue(unfit.matches("(?s).*D1-[LRK][0-9]* soffit.*"), unfit);

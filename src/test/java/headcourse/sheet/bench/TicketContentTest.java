@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import static headcourse.testing.StockItems.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,7 +18,6 @@ import headcourse.sheet.frame.Frame;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
-import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -50,22 +50,7 @@ class TicketContentTest {
     JobMaker m = JobMaker.one();
     m.first().soffit = HeadSpec.Soffit.MITRED;
     m.first().count = 2;
-    Length in = Length.inches(1);
-    m.stock =
-        new Stock(
-            List.of(
-                new Stock.Item(
-                    "stock.flats[0]",
-                    "F1",
-                    Stock.Kind.FLAT,
-                    in.times(36),
-                    in.times(14),
-                    Length.ZERO,
-                    m.thickness,
-                    30,
-                    false,
-                    0)),
-            0.1);
+    m.stock = new Stock(List.of(flat("F1", 36, 14, 30)), 0.1);
     ShopWork work = WorkUp.of(m.make()).value().orElseThrow();
     assertTrue(work.stock().unfit().isEmpty());
     int named = 0;

@@ -1,5 +1,6 @@
 package headcourse.sheet.book;
 
+import static headcourse.testing.StockItems.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -101,20 +102,6 @@ class EverySheetTest {
     }
     assertTrue(all.isEmpty(), () -> String.join("\n", all));
     assertTrue(drawn > SEEDS / 4, "too few of the random jobs could be set out: " + drawn);
-  }
-
-  private static Stock.Item flat(String mark, double length, double height, int count) {
-    return new Stock.Item(
-        "stock.flats[0]",
-        mark,
-        Stock.Kind.FLAT,
-        Length.inches(length),
-        Length.inches(height),
-        Length.ZERO,
-        Length.inches(1.25),
-        count,
-        false,
-        0);
   }
 
   private static List<String> faults(ShopWork work, String paper) {
