@@ -40,9 +40,6 @@ final class Master {
   private static final int PRICE_STEP = 10;
   private static final int ORDER_STEP = 20;
 
-  /** How much of the prices before is kept. */
-  private static final double KEEP = 0.7;
-
   private final CuttingProblem problem;
   private final Aim aim;
   private final List<Rule> rules;
@@ -190,7 +187,7 @@ final class Master {
         met = true;
         return true;
       }
-      smooth = mixed(smooth, y);
+      smooth = Prices.mixed(smooth, y);
       boolean more = price(smooth, true) && pays(y);
       for (int k = 0; !more && bound < goal && k < (cost() <= rough ? 1 : 2); k++) {
         // What the mixed prices mislead to is looked for again with those of the fractions.
@@ -236,18 +233,6 @@ final class Master {
       sum += x[numbers.get(i)] * aim.cost(problem.bins().get(loads.get(i).bin()));
     }
     return sum;
-  }
-
-  /** Prices between those of the fractions and those before, which swing less. */
-  private static double[] mixed(double[] before, double[] now) {
-    if (before == null) {
-      return now;
-    }
-    double[] mixed = new double[now.length];
-    for (int i = 0; i < mixed.length; i++) {
-      mixed[i] = KEEP * before[i] + (1 - KEEP) * now[i];
-    }
-    return mixed;
   }
 
   /** Whether any of the fillings added last is worth more than it costs. */
