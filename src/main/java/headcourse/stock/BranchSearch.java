@@ -126,6 +126,9 @@ final class BranchSearch {
       dive(node, fractions, 0, solved ? 0.2 : 0.5);
       if (!solved && !proved()) {
         solved = fractions.solve(meter);
+        if (!solved) {
+          fractions.closeBound();
+        }
         bound = Math.max(bound, totals.next(Math.max(bound, fractions.bound())));
       }
     }

@@ -15,6 +15,7 @@ record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
   static final long BLANK = 10_000_000;
 
   private static final int MISSING = -1;
+  private static final int LARGE = 40;
 
   /** Copies the list. */
   CuttingProblem {
@@ -56,6 +57,11 @@ record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
       n += d;
     }
     return n;
+  }
+
+  /** Whether there are so many types that more fillings are looked for at once. */
+  boolean large() {
+    return Arrays.stream(demand).filter(d -> d > 0).count() > LARGE;
   }
 
   /** How many there are of each kind of blank. */

@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.stock.CuttingProblem.Bin;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,6 +11,7 @@ import java.util.List;
  */
 final class Dive {
   private static final int SEEDS = 300;
+  private static final double NEARLY = 0.6;
   private static final double WHOLE = 1 - 1e-6;
 
   private final CuttingProblem problem;
@@ -74,15 +76,31 @@ final class Dive {
         int[] r = rest.clone();
         int[] l = left.clone();
         if (take(by.get(k).load(), r, l)) {
-          Cost of = problem.bins().get(by.get(k).load().bin()).cost();
-          next(r, l, seeds, departures - k, spent.plus(of));
-          path.remove(path.size() - 1);
+          Cost of = spent.plus(problem.bins().get(by.get(k).load().bin()).cost());
+          next(r, l, seeds, departures - k, k == 0 ? full(by, r, l, of) : of);
+          path.subList(depth, path.size()).clear();
         }
       }
     }
     while (path.size() > depth) {
       path.remove(path.size() - 1);
     }
+  }
+
+  /** Of a large problem the other nearly whole ones at once, where all their parts are left. */
+  private Cost full(List<Master.Fraction> by, int[] rest, int[] left, Cost spent) {
+    Cost then = spent;
+    for (int k = 1; k < by.size() && by.get(k).amount() > NEARLY && problem.large(); k++) {
+      Packing.Load load = by.get(k).load();
+      boolean whole = true;
+      for (int t = 0; t < rest.length; t++) {
+        whole &= load.counts()[t] <= rest[t];
+      }
+      if (whole && take(load, rest, left)) {
+        then = then.plus(problem.bins().get(load.bin()).cost());
+      }
+    }
+    return then;
   }
 
   private void next(int[] rest, int[] left, List<Packing.Load> seeds, int departures, Cost spent) {
@@ -96,7 +114,14 @@ final class Dive {
       return;
     }
     Aim now = aim.rest(spent, best.cost());
-    if (done() || now.under() <= 0 || now.capped() && now.cap() < 0) {
+    if (aim.of(best.cost()) <= last || now.under() <= 0 || now.capped() && now.cap() < 0) {
+      return;
+    }
+    if (meter.out() && !problem.large()) {
+      return;
+    }
+    if (meter.out()) {
+      finish(open);
       return;
     }
     Totals totals = new Totals(open, now, new int[left.length], left);
@@ -104,6 +129,19 @@ final class Dive {
         new Master(open, sequencer, now, totals, List.of(), seeds, now.under(), meter);
     if (fractions.solveRoughly(totals.last())) {
       go(rest, left, fractions, departures, spent);
+    } else if (problem.large()) {
+      finish(open);
+    }
+  }
+
+  /** What is left as a careful hand would do it. */
+  private void finish(CuttingProblem open) {
+    Packing hand = new FirstFit(open, sequencer).solve();
+    if (Arrays.stream(hand.missing()).sum() == 0) {
+      int depth = path.size();
+      path.addAll(hand.loads());
+      keep();
+      path.subList(depth, path.size()).clear();
     }
   }
 

@@ -16,13 +16,13 @@ final class FillSearch {
   /** From so many steps at one start on, an exact knapsack pays. */
   private static final int LONG = 400;
 
-  /** Where time presses, so many good ones are enough. */
-  private static final int SOME = 8;
+  /** Where time presses, so many good ones are enough; more of a large problem. */
+  private static final int[] SOME = {8, 24};
 
   /** So many are told, and no more of them with the same type. */
-  private static final int KEPT = 40;
+  private static final int[] KEPT = {40, 100};
 
-  private static final int ALIKE = 4;
+  private static final int[] ALIKE = {4, 10};
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -33,6 +33,7 @@ final class FillSearch {
   private final long enough;
   private final long early;
   private final long limit;
+  private final int large;
   private final int[] counts;
   private final List<Found> found = new ArrayList<>();
   private final List<int[]> lists = new ArrayList<>();
@@ -71,6 +72,7 @@ final class FillSearch {
     this.enough = enough;
     best = enough;
     counts = new int[values.length];
+    large = problem.large() ? 1 : 0;
     if (!bin.single()) {
       measure();
     }
@@ -110,7 +112,8 @@ final class FillSearch {
     int[] used = new int[counts.length];
     for (Found f : found) {
       int[] present = Nesting.present(f.counts);
-      if (out.size() < KEPT && Arrays.stream(present).allMatch(t -> used[t] < ALIKE)) {
+      if (out.size() < KEPT[large]
+          && Arrays.stream(present).allMatch(t -> used[t] < ALIKE[large])) {
         out.add(f.counts);
         Arrays.stream(present).forEach(t -> used[t]++);
       }
@@ -124,7 +127,7 @@ final class FillSearch {
   }
 
   boolean stopped() {
-    return steps > early && found.size() >= SOME;
+    return steps > early && found.size() >= SOME[large];
   }
 
   /** Whether the steps are used up; what was not looked at may be worth so much. */

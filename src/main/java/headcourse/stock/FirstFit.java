@@ -38,7 +38,7 @@ final class FirstFit {
         long tightest = Long.MAX_VALUE;
         for (Packing.Load l : loads) {
           Bin bin = problem.bins().get(l.bin());
-          if (!bin.takes()[t]) {
+          if (!bin.takes()[t] || bin.single()) {
             continue;
           }
           l.counts()[t]++;
@@ -80,6 +80,10 @@ final class FirstFit {
   }
 
   private static boolean better(Bin a, Bin b, int opening) {
+    if (a.single() || b.single()) {
+      // What is no blank comes last.
+      return b.single() && !a.single();
+    }
     return switch (opening) {
       case 0 -> (double) a.cost().lead() / a.usable() < (double) b.cost().lead() / b.usable();
       case 1 -> a.usable() > b.usable();

@@ -3,6 +3,7 @@ package headcourse.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * A small linear programme to which columns are added while it is solved: least cost, so that every
@@ -16,12 +17,17 @@ final class LinearProgram {
 
   private final int rows;
   private final double[] right;
+
+  /** What is not zero of each column, and in which rows. */
   private final List<double[]> columns = new ArrayList<>();
+
+  private final List<int[]> places = new ArrayList<>();
   private final List<Double> costs = new ArrayList<>();
   private final TreeSet<Integer> artificial = new TreeSet<>();
   private final int[] basis;
   private final double[][] inverse;
   private final double[] value;
+  private long entries;
 
   /**
    * @param right right-hand sides, not negative
@@ -68,9 +74,17 @@ final class LinearProgram {
 
   /** Adds a column and gives its number. */
   int add(double[] column, double cost) {
-    columns.add(column.clone());
+    int[] at = IntStream.range(0, rows).filter(i -> column[i] != 0).toArray();
+    columns.add(IntStream.of(at).mapToDouble(i -> column[i]).toArray());
+    places.add(at);
+    entries += at.length + 2;
     costs.add(cost);
     return columns.size() - 1;
+  }
+
+  /** What one pivot takes, in products. */
+  long work() {
+    return entries + 3L * rows * rows;
   }
 
   /** The price of each row. */
@@ -91,8 +105,9 @@ final class LinearProgram {
   double reduced(int column, double[] y) {
     double reduced = costs.get(column);
     double[] col = columns.get(column);
-    for (int i = 0; i < rows; i++) {
-      reduced -= y[i] * col[i];
+    int[] at = places.get(column);
+    for (int i = 0; i < at.length; i++) {
+      reduced -= y[at[i]] * col[i];
     }
     return reduced;
   }
@@ -125,10 +140,11 @@ final class LinearProgram {
 
   private boolean pivot(int enter) {
     double[] col = columns.get(enter);
+    int[] at = places.get(enter);
     double[] d = new double[rows];
     for (int i = 0; i < rows; i++) {
-      for (int j = 0; j < rows; j++) {
-        d[i] += inverse[i][j] * col[j];
+      for (int j = 0; j < at.length; j++) {
+        d[i] += inverse[i][at[j]] * col[j];
       }
     }
     int leave = -1;

@@ -23,18 +23,22 @@ final class Master {
   private static final double DEAR = 10;
   private static final double DEARER = 30;
   private static final int RAISES = 3;
+
+  /**
+   * From so many kinds of blank on a quick bound of all of them pays; it does in large problems.
+   */
+  private static final int MANY_KINDS = 8;
+
+  private static final long UNKNOWN = Long.MAX_VALUE;
   private static final int AT_ONCE = 4;
   private static final double NONE = 1e-7;
   private static final double PAYS = 1e-9;
 
   /** How much of each sort of work counts for a step, some microseconds. */
-  private static final int LP_STEP = 8_000;
+  private static final int LP_STEP = 5_000;
 
   private static final int PRICE_STEP = 10;
   private static final int ORDER_STEP = 20;
-
-  /** How much of the prices before is kept. */
-  private static final double KEEP = 0.7;
 
   private final CuttingProblem problem;
   private final Aim aim;
@@ -56,6 +60,7 @@ final class Master {
   private long raised = Long.MIN_VALUE;
   private boolean met;
   private double rough = Double.NEGATIVE_INFINITY;
+  private double[] smooth;
   private int turn;
   private int paid;
 
@@ -174,16 +179,15 @@ final class Master {
   /** Solves; where it returns false, the steps were used up before the least was found. */
   boolean solve() {
     int raises = 0;
-    double[] smooth = null;
     for (int round = 0; round < ROUNDS; round++) {
       long pivots = lp.solve(PIVOTS);
-      meter.add(2 + (pivots + 1) * (loads.size() + 2L * rows) * rows / LP_STEP);
+      meter.add(2 + (pivots + 1) * lp.work() / LP_STEP);
       double[] y = lp.duals();
       if (reached() || round >= FEW + countRow.length / 2 && lp.unmet() < NONE && cost() <= rough) {
         met = true;
         return true;
       }
-      smooth = mixed(smooth, y);
+      smooth = Prices.mixed(smooth, y);
       boolean more = price(smooth, true) && pays(y);
       for (int k = 0; !more && bound < goal && k < (cost() <= rough ? 1 : 2); k++) {
         // What the mixed prices mislead to is looked for again with those of the fractions.
@@ -207,6 +211,13 @@ final class Master {
     return false;
   }
 
+  /** Where the steps ran out: a closer look at what the prices so far are good for. */
+  void closeBound() {
+    if (smooth != null && bound < goal) {
+      price(smooth, false);
+    }
+  }
+
   /** Whether the fractions cost no more than any plan must. */
   private boolean reached() {
     if (bound > raised) {
@@ -224,18 +235,6 @@ final class Master {
     return sum;
   }
 
-  /** Prices between those of the fractions and those before, which swing less. */
-  private static double[] mixed(double[] before, double[] now) {
-    if (before == null) {
-      return now;
-    }
-    double[] mixed = new double[now.length];
-    for (int i = 0; i < mixed.length; i++) {
-      mixed[i] = KEEP * before[i] + (1 - KEEP) * now[i];
-    }
-    return mixed;
-  }
-
   /** Whether any of the fillings added last is worth more than it costs. */
   private boolean pays(double[] y) {
     boolean pays = false;
@@ -249,38 +248,47 @@ final class Master {
   private boolean price(double[] y, boolean hasty) {
     double grain = (double) scale * unit;
     Prices prices = Prices.of(problem, aim, rules, y, rows - rules.size(), grain);
-    long[] most = new long[countRow.length];
-    boolean more = false;
-    boolean whole = true;
     long before = pricer.steps();
     long work = sequencer.work();
+    // What is not looked at closely counts for what is known at once.
+    long[] most = new long[countRow.length];
+    Arrays.fill(most, UNKNOWN);
+    if (problem.large() || countRow.length > MANY_KINDS) {
+      most = pricer.most(prices.worth(), prices.duals());
+    }
+    boolean more = false;
     int some = 0;
+    int next = turn;
     for (int k = 0; k < countRow.length; k++) {
       int b = (turn + k) % countRow.length;
       Bin bin = problem.bins().get(b);
       if (bin.count() == 0 || shut(b)) {
+        most[b] = 0;
         continue;
       }
       if (hasty && some == AT_ONCE) {
-        // The others have their turn next time.
-        turn = b;
-        whole = false;
-        break;
+        continue;
       }
       long own = aim.cost(bin) * scale + prices.perCap() * aim.toCap(bin);
       double extra = countRow[b] < 0 ? 0 : Math.max(0, 0 - y[countRow[b]]) * grain;
       // What the rounding of the fractions leaves is not worth a filling.
       long here = own + (long) Math.ceil(extra) + (long) (grain * 1e-8);
+      if (most[b] <= here) {
+        continue;
+      }
       Pricer.Priced p = pricer.price(b, prices.worth(), prices.duals(), here, hasty);
-      some += p.found().isEmpty() ? 0 : 1;
+      if (!p.found().isEmpty() && ++some == AT_ONCE) {
+        // The others have their turn next time.
+        next = (b + 1) % countRow.length;
+      }
       for (int[] counts : p.found()) {
         more |= add(new Packing.Load(b, counts));
       }
-      whole &= p.whole();
-      most[b] = p.bound();
+      most[b] = p.whole() ? Math.min(most[b], p.bound()) : most[b];
     }
+    turn = next;
     meter.add((pricer.steps() - before) / PRICE_STEP + (sequencer.work() - work) / ORDER_STEP);
-    if (whole) {
+    if (Arrays.stream(most).allMatch(v -> v < UNKNOWN)) {
       bound = Math.max(bound, prices.bound(problem, aim, most, scale));
     }
     return more;

@@ -18,11 +18,13 @@ final class Pricer {
   private static final int STEPS = 1_000_000;
   private static final int HASTY = 20_000;
   private static final int EARLY = 1_500;
+  private static final int LATER = 6_000;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
   private final Widths widths;
   private final List<Rule> rules;
+  private final SpanBound spans;
   private long steps;
 
   Pricer(CuttingProblem problem, Sequencer sequencer, List<Rule> rules) {
@@ -30,6 +32,7 @@ final class Pricer {
     this.sequencer = sequencer;
     this.widths = new Widths(problem.nesting());
     this.rules = rules;
+    this.spans = new SpanBound(problem, widths);
   }
 
   /**
@@ -50,6 +53,27 @@ final class Pricer {
   }
 
   /**
+   * By kind of blank: no filling is worth more, quickly.
+   *
+   * @param worth by type, not negative
+   * @param duals by rule, not negative where it asks for so many at least, else not positive
+   */
+  long[] most(long[] worth, long[] duals) {
+    long[] shared = worth.clone();
+    Ruling any = new Ruling(0, rules, duals);
+    for (int t = 0; t < shared.length; t++) {
+      shared[t] += any.share(t);
+    }
+    long before = spans.steps();
+    long[] most = spans.most(shared);
+    steps += spans.steps() - before;
+    for (int b = 0; b < most.length; b++) {
+      most[b] += most[b] == Long.MAX_VALUE ? 0 : new Ruling(b, rules, duals).always();
+    }
+    return most;
+  }
+
+  /**
    * The best fillings of a kind of blank.
    *
    * @param b the kind
@@ -62,6 +86,7 @@ final class Pricer {
     Bin bin = problem.bins().get(b);
     Ruling ruling = new Ruling(b, rules, duals);
     long enough = Math.max(0, threshold - ruling.always());
+    long early = problem.large() ? LATER : EARLY;
     FillSearch search =
         new FillSearch(
             problem,
@@ -71,7 +96,7 @@ final class Pricer {
             ruling,
             worth,
             enough,
-            hasty ? EARLY : Long.MAX_VALUE,
+            hasty ? early : Long.MAX_VALUE,
             hasty ? HASTY : STEPS);
     if (bin.single()) {
       search.singles();

@@ -14,6 +14,21 @@ record Prices(long[] worth, long[] duals, long perCap, long sum) {
   private static final long ONE = 1 << 16;
   private static final double GREATEST = 100;
 
+  /** How much of the prices before is kept. */
+  private static final double KEEP = 0.7;
+
+  /** Prices between those of the fractions and those before, which swing less. */
+  static double[] mixed(double[] before, double[] now) {
+    if (before == null) {
+      return now;
+    }
+    double[] mixed = new double[now.length];
+    for (int i = 0; i < mixed.length; i++) {
+      mixed[i] = KEEP * before[i] + (1 - KEEP) * now[i];
+    }
+    return mixed;
+  }
+
   /**
    * Of fractions.
    *

@@ -35,12 +35,27 @@ final class Widths {
 
   /** How far a type leans to the left at most; no more than upright. */
   long low(int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).low(t);
+    return low(0, t);
+  }
+
+  /** The same, as far as a measure goes. */
+  long low(int measure, int t) {
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(measure).low(t);
   }
 
   /** How far a type leans to the right at most, no less than upright. */
   long high(int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
+    return high(0, t);
+  }
+
+  /** The same, as far as a measure goes. */
+  long high(int measure, int t) {
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(measure).high(t);
+  }
+
+  /** What a blank has for inner widths and the difference of leans. */
+  long room(Bin bin) {
+    return bin.usable() + Nesting.SLACK + nesting.kerf;
   }
 
   /**
@@ -51,9 +66,9 @@ final class Widths {
   void rooms(Bin bin, int[] present, int[] counts, long[] rooms) {
     long usable = bin.usable() + Nesting.SLACK;
     if (present.length == 0) {
-      java.util.Arrays.fill(rooms, usable + nesting.kerf);
+      java.util.Arrays.fill(rooms, room(bin));
     } else if (nesting.leans.isEmpty()) {
-      rooms[0] = usable + nesting.kerf;
+      rooms[0] = room(bin);
       for (int t : present) {
         rooms[0] -= counts[t] * inner[0][t];
       }

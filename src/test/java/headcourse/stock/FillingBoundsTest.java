@@ -113,6 +113,7 @@ class FillingBoundsTest {
         Pricer.Priced priced = new Pricer(p, q, rules).price(b, worth, of, 0, false);
         assertTrue(priced.whole(), what);
         assertEquals(most, priced.bound(), what);
+        assertTrue(new Pricer(p, q, rules).most(worth, of)[b] >= most, what);
         if (most > 0) {
           assertEquals(most, value(b, priced.found().get(0), worth, rules, of), what);
         }
