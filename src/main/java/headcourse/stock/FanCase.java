@@ -52,7 +52,7 @@ final class FanCase {
       floors = new FanFloor(pile, types, all(), ways);
       Pile.Cost known = types.size() == 0 ? null : floors.cost();
       off = known == null ? off : Math.max(off, known.bearing());
-      raise(known == null ? FanProof.ANY : known);
+      raise(known == null ? Pile.Cost.ANY : known);
     }
     return pile;
   }
@@ -80,7 +80,7 @@ final class FanCase {
         sum = sum.plus(c.floor.sawn(), c.floor.imbalance(), c.floor.bearing());
       }
     }
-    return sum.compareTo(FanProof.ANY) > 0 ? FanProof.ANY : sum;
+    return sum.compareTo(Pile.Cost.ANY) > 0 ? Pile.Cost.ANY : sum;
   }
 
   /** Takes note that no choice costs less. */
@@ -130,7 +130,7 @@ final class FanCase {
    */
   Quick quick(long limit, int fans) {
     FanPile of = pile();
-    if (floor().compareTo(FanProof.ANY) >= 0) {
+    if (floor().compareTo(Pile.Cost.ANY) >= 0) {
       return new Quick(null, 0);
     }
     List<FanWays> few = new ArrayList<>();
@@ -157,11 +157,11 @@ final class FanCase {
   /** Some choice, the best or not, or null where none is soon found. */
   FanDraft any(long limit) {
     FanPile of = pile();
-    if (floor().compareTo(FanProof.ANY) >= 0) {
+    if (floor().compareTo(Pile.Cost.ANY) >= 0) {
       return null;
     }
     FanDraft hand = new FanHand(of, types, ways).find();
-    FanSearch search = hand != null ? null : search(FanProof.ANY, limit).untilFirst();
+    FanSearch search = hand != null ? null : search(Pile.Cost.ANY, limit).untilFirst();
     return search == null || search.run() && search.best() == null ? hand : search.best();
   }
 

@@ -24,7 +24,7 @@ final class FanFloor {
   /** The floor, or null where some head can't be set at all. */
   Pile.Cost cost() {
     Pile.Cost sum = Pile.Cost.NONE;
-    if (!PileSupply.suffices(pile)) {
+    if (!pile.suffices()) {
       return null;
     }
     for (int h = 0; h < ways.size(); h++) {

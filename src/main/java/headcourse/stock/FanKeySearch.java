@@ -92,7 +92,7 @@ final class FanKeySearch {
     }
     FanDraft best = proof.best();
     if (best == null) {
-      ruledOut &= bound.compareTo(FanProof.ANY) >= 0;
+      ruledOut &= bound.compareTo(Pile.Cost.ANY) >= 0;
       return ruledOut ? Optional.empty() : any(gone);
     }
     FanCase of = proof.of();

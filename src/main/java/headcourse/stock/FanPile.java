@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -64,5 +65,17 @@ record FanPile(List<Pile.Piece> pieces, List<Head> heads) {
     Answer over(Pile.Cost other) {
       return new Answer(fans, stones, other);
     }
+  }
+
+  /** Whether there are pieces enough, and long enough in all, whatever stone each is taken for. */
+  boolean suffices() {
+    List<PileSupply.Need> needs = new ArrayList<>();
+    for (Head head : heads) {
+      List<PileSide> left = head.fans().stream().map(f -> f.side(0)).toList();
+      List<PileSide> right = head.fans().stream().map(f -> f.side(1)).toList();
+      needs.add(
+          new PileSupply.Need(head.copies(), head.min(), head.max(), head.eachSide(), left, right));
+    }
+    return PileSupply.suffices(pieces, needs);
   }
 }

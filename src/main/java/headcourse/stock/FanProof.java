@@ -10,9 +10,6 @@ import java.util.List;
  * best choice are never searched.
  */
 final class FanProof {
-  static final Pile.Cost ANY =
-      new Pile.Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
-
   /** Where no choice was found up to so much sawn off, any will do. */
   private static final long FAR = 32;
 
@@ -83,7 +80,7 @@ final class FanProof {
     if (best == null) {
       // Any will do, and mostly there is one or soon none.
       limit = steps + most / SOME;
-      level(open(), ANY, true);
+      level(open(), Pile.Cost.ANY, true);
       if (best == null) {
         return;
       }
@@ -132,7 +129,7 @@ final class FanProof {
     Pile.Cost low = open.get(0).floor();
     Pile.Cost cap = cap();
     if (best == null && more > FAR) {
-      return ANY;
+      return Pile.Cost.ANY;
     }
     if (low.sawn() < cap.sawn()) {
       long up = best == null ? more : Math.min(more, (cap.sawn() - low.sawn() + 1) / 2);
@@ -206,6 +203,6 @@ final class FanProof {
 
   /** What a choice must cost less than to be of use. */
   private Pile.Cost cap() {
-    return best == null ? ANY : best.cost();
+    return best == null ? Pile.Cost.ANY : best.cost();
   }
 }

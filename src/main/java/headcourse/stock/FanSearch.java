@@ -81,7 +81,7 @@ final class FanSearch {
   FanSearch untilFirst() {
     first = true;
     // Where any will do, a stone may as well take the shortest piece that holds it.
-    any = cap.sawn() >= FanProof.ANY.sawn() && types.fits.stream().distinct().count() == 1;
+    any = cap.sawn() >= Pile.Cost.ANY.sawn() && types.fits.stream().distinct().count() == 1;
     return this;
   }
 

@@ -56,10 +56,10 @@ final class FanSettled {
       more = more.max(s.head().moreHeight(s.right().outmost()));
     }
     this.height = opening.head().height().plus(more);
-    boolean suffices = PileSupply.suffices(pile(lying));
+    boolean suffices = pile(lying).suffices();
     this.ways = suffices ? new FanWays(head, store, h, most) : null;
     this.floor = suffices ? FanFloor.cost(head, ways.all(), ways) : null;
-    Pile.Cost known = floor == null ? FanProof.ANY : floor;
+    Pile.Cost known = floor == null ? Pile.Cost.ANY : floor;
     this.alone =
         suffices
             ? new FanCase(() -> pile(lying), List.of(ways), List.of(store), List.of(), known)

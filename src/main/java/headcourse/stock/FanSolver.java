@@ -51,7 +51,7 @@ final class FanSolver {
     Pile.Cost bound = proof.complete() ? proof.floor() : floor;
     FanDraft best = proof.best();
     if (best == null) {
-      boolean none = bound.compareTo(FanProof.ANY) >= 0;
+      boolean none = bound.compareTo(Pile.Cost.ANY) >= 0;
       return none(none, none ? Pile.Cost.NONE : bound, steps);
     }
     boolean proved = best.cost().compareTo(bound) <= 0;

@@ -76,6 +76,9 @@ public record Pile(List<Piece> pieces, List<Head> heads) {
   public record Cost(long sawn, long imbalance, long bearing) implements Comparable<Cost> {
     static final Cost NONE = new Cost(0, 0, 0);
 
+    /** More than any choice costs. */
+    static final Cost ANY = new Cost(Long.MAX_VALUE / 4, Long.MAX_VALUE / 4, Long.MAX_VALUE / 4);
+
     Cost plus(long moreSawn, long moreImbalance, long moreBearing) {
       return new Cost(sawn + moreSawn, imbalance + moreImbalance, bearing + moreBearing);
     }

@@ -86,7 +86,7 @@ public final class PileSolver {
       found = new PileHand(pile, types).find();
       if (found == null) {
         // What is found first costs little enough.
-        PileSearch search = new PileSearch(pile, types, null, FanProof.ANY, SOON);
+        PileSearch search = new PileSearch(pile, types, null, Pile.Cost.ANY, SOON);
         search.run();
         found = search.best();
       }

@@ -37,15 +37,28 @@ final class PileSupply {
     return supply.holds();
   }
 
+  /**
+   * What a head needs of a pile.
+   *
+   * @param copies how many identical openings
+   * @param min least width
+   * @param max greatest width
+   * @param each stones on each side, or 0 where that is open
+   * @param left how its left side may be: one for each striking point
+   * @param right the same for its right side
+   */
+  record Need(
+      int copies, long min, long max, int each, List<PileSide> left, List<PileSide> right) {}
+
   /** For heads that may have several striking points. */
-  static boolean suffices(FanPile pile) {
-    long min = pile.heads().stream().mapToLong(FanPile.Head::min).min().orElse(0);
-    PileSupply supply = new PileSupply(lengths(pile.pieces(), min, NEVER));
-    for (FanPile.Head head : pile.heads()) {
-      for (int s = 0; s < 2; s++) {
+  static boolean suffices(List<Pile.Piece> pieces, List<Need> heads) {
+    long min = heads.stream().mapToLong(Need::min).min().orElse(0);
+    PileSupply supply = new PileSupply(lengths(pieces, min, NEVER));
+    for (Need head : heads) {
+      for (List<PileSide> sides : List.of(head.left(), head.right())) {
         long[] need = supply.none();
-        for (FanPile.Fan f : head.fans()) {
-          least(need, f.side(s), head.min(), head.max(), head.eachSide(), false);
+        for (PileSide side : sides) {
+          least(need, side, head.min(), head.max(), head.each(), false);
         }
         supply.side(need, head.copies());
       }
