@@ -1,5 +1,7 @@
 package headcourse.stock;
 
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSide;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;

@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.stock.StockPlan.CutBlank;
 import headcourse.stock.StockPlan.Moved;
+import headcourse.stock.cutting.Cost;
 import java.util.ArrayList;
 import java.util.List;
 

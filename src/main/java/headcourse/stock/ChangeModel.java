@@ -11,6 +11,8 @@ import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
 import headcourse.stock.PileReader.Lying;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSide;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -6,6 +6,7 @@ import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
 import headcourse.stock.PieceMatch.Demand;
+import headcourse.stock.pile.Pile;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,7 @@
 package headcourse.stock;
 
+import headcourse.stock.pile.PileSide;
+
 /**
  * A side on which just so many stones stand, where the other side of its head has another number.
  *

@@ -3,6 +3,8 @@ package headcourse.stock;
 import headcourse.job.Opening;
 import headcourse.stock.FanKeys.Stand;
 import headcourse.stock.PileReader.Lying;
+import headcourse.stock.fan.FanPile;
+import headcourse.stock.pile.Pile;
 import java.util.ArrayList;
 import java.util.List;
 

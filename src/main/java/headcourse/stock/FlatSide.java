@@ -6,6 +6,8 @@ import headcourse.layout.flat.Lines;
 import headcourse.layout.flat.SideCase;
 import headcourse.layout.flat.SideCheck;
 import headcourse.layout.flat.StoneExtents;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSide;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,6 +3,10 @@ package headcourse.stock;
 import headcourse.stock.ChangeProblem.Found;
 import headcourse.stock.ChangeProblem.Price;
 import headcourse.stock.ChangeProblem.Rows;
+import headcourse.stock.fan.FanPile;
+import headcourse.stock.fan.FanSolver;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSolver;
 import java.util.ArrayList;
 import java.util.List;
 

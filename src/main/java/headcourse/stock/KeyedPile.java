@@ -1,6 +1,7 @@
 package headcourse.stock;
 
 import headcourse.layout.flat.FlatHead;
+import headcourse.stock.pile.Pile;
 import java.util.List;
 
 /**

@@ -1,6 +1,7 @@
 package headcourse.stock;
 
 import headcourse.job.Stock;
+import headcourse.stock.cutting.Profile;
 import headcourse.units.Length;
 import java.util.List;
 

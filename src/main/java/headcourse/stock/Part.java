@@ -8,6 +8,7 @@ import headcourse.geom.Vec;
 import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.layout.FaceEdge;
+import headcourse.stock.cutting.Profile;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.ArrayList;

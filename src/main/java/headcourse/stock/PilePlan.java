@@ -7,6 +7,7 @@ import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.layout.flat.Choice;
 import headcourse.layout.flat.FittedHead;
+import headcourse.stock.pile.Pile;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -11,6 +11,7 @@ import headcourse.layout.flat.FittedHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.stock.ChangeModel.Site;
 import headcourse.stock.StockPlan.Moved;
+import headcourse.stock.pile.Pile;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

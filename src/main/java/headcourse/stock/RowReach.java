@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
+import headcourse.stock.pile.PileSide;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.job.Opening;
 import headcourse.job.Params;
 import headcourse.stock.PileReader.Lying;
+import headcourse.stock.pile.Pile;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -2,6 +2,8 @@ package headcourse.stock;
 
 import headcourse.job.Opening;
 import headcourse.stock.PileReader.Lying;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSide;
 import java.util.ArrayList;
 import java.util.List;
 

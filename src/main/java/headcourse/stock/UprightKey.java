@@ -3,6 +3,9 @@ package headcourse.stock;
 import headcourse.job.Opening;
 import headcourse.layout.flat.FlatHead;
 import headcourse.layout.flat.FlatTerms;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSearch;
+import headcourse.stock.pile.PileSide;
 
 /**
  * A key that an upright head may have.

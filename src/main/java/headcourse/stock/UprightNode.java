@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import headcourse.stock.pile.Pile;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -2,11 +2,15 @@ package headcourse.stock;
 
 import headcourse.job.Job;
 import headcourse.job.Stock;
-import headcourse.stock.CuttingProblem.Bin;
 import headcourse.stock.OrderList.Ordered;
 import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;
 import headcourse.stock.StockPlan.Unfit;
+import headcourse.stock.cutting.Cost;
+import headcourse.stock.cutting.CuttingProblem;
+import headcourse.stock.cutting.CuttingProblem.Bin;
+import headcourse.stock.cutting.CuttingSolver;
+import headcourse.stock.cutting.Nesting;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -37,7 +37,22 @@ class ArchitectureTest {
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
-    TABLE.put("stock", Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "bench"));
+    TABLE.put("stock.cutting", Set.of("geom"));
+    TABLE.put("stock.pile", Set.of());
+    TABLE.put("stock.fan", Set.of("stock.pile"));
+    TABLE.put(
+        "stock",
+        Set.of(
+            "units",
+            "geom",
+            "diag",
+            "job",
+            "layout",
+            "layout.flat",
+            "bench",
+            "stock.cutting",
+            "stock.pile",
+            "stock.fan"));
     TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock", "text"));
     TABLE.put("revision", Set.of("units", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(

@@ -1,9 +1,9 @@
 package headcourse.benchmarks;
 
-import headcourse.stock.ConstraintPile;
-import headcourse.stock.Pile;
-import headcourse.stock.PileSolver;
-import headcourse.stock.RandomPile;
+import headcourse.stock.pile.ConstraintPile;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSolver;
+import headcourse.stock.pile.RandomPile;
 import java.util.Arrays;
 import java.util.Locale;
 

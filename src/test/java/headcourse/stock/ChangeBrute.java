@@ -4,6 +4,8 @@ import headcourse.stock.ChangeProblem.Price;
 import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
 import headcourse.stock.ChangeProblem.Stone;
+import headcourse.stock.pile.Pile;
+import headcourse.stock.pile.PileSide;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,0 +1,349 @@
+package headcourse.stock.cutting;
+
+import headcourse.stock.cutting.CuttingProblem.Bin;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Depth-first over the fillings of one blank: parts are added in a fixed order, from those that
+ * still go beside what lies there, as long as a knapsack of their inner widths promises more than
+ * the best. What fits is asked of the {@link Sequencer}.
+ */
+final class FillSearch {
+  /** From so many steps at one start on, an exact knapsack pays. */
+  private static final int LONG = 400;
+
+  /** Where time presses, so many good ones are enough; more of a large problem. */
+  private static final int[] SOME = {8, 24};
+
+  /** So many are told, and no more of them with the same type. */
+  private static final int[] KEPT = {40, 100};
+
+  private static final int[] ALIKE = {4, 10};
+
+  private final CuttingProblem problem;
+  private final Sequencer sequencer;
+  private final Widths widths;
+  private final Bin bin;
+  private final Ruling ruling;
+  private final long[] values;
+  private final long enough;
+  private final long early;
+  private final long limit;
+  private final int large;
+  private final int[] counts;
+  private final List<Found> found = new ArrayList<>();
+  private final List<int[]> lists = new ArrayList<>();
+  private final List<long[]> rooms = new ArrayList<>();
+  private final List<Yardstick> sticks = new ArrayList<>();
+  private Yardstick stick;
+  private long best;
+  private long unsure;
+  private long steps;
+  private long begun;
+
+  /**
+   * @param values by type
+   * @param enough what is worth no more is of no interest
+   * @param early after so many steps it ends once something is found
+   * @param limit after so many steps it only bounds what is left
+   */
+  FillSearch(
+      CuttingProblem problem,
+      Sequencer sequencer,
+      Widths widths,
+      Bin bin,
+      Ruling ruling,
+      long[] values,
+      long enough,
+      long early,
+      long limit) {
+    this.problem = problem;
+    this.sequencer = sequencer;
+    this.widths = widths;
+    this.bin = bin;
+    this.ruling = ruling;
+    this.values = values;
+    this.early = early;
+    this.limit = limit;
+    this.enough = enough;
+    best = enough;
+    counts = new int[values.length];
+    large = problem.large() ? 1 : 0;
+    if (!bin.single()) {
+      measure();
+    }
+  }
+
+  private void measure() {
+    int[] demand = problem.demand();
+    long[] shared = new long[values.length];
+    Arrays.setAll(shared, t -> values[t] + ruling.share(t));
+    int[] types =
+        IntStream.range(0, values.length)
+            .filter(
+                t -> demand[t] > 0 && (values[t] > 0 || ruling.helps(t)) && problem.holds(bin, t))
+            .toArray();
+    for (int k = 0; k < widths.measures(); k++) {
+      sticks.add(new Yardstick(widths, new int[] {k}, types, shared, demand));
+      for (int l = 0; l < k; l++) {
+        sticks.add(new Yardstick(widths, new int[] {l, k}, types, shared, demand));
+      }
+    }
+    stick = sticks.get(0);
+  }
+
+  /** Types that are of use, the densest first. */
+  int[] order() {
+    return sticks.get(0).order();
+  }
+
+  private record Found(long value, int[] counts) {}
+
+  /** Fillings worth more than enough, those worth most first, no type on too many of them. */
+  List<int[]> found() {
+    found.sort(
+        Comparator.comparingLong((Found f) -> 0 - f.value)
+            .thenComparing(Found::counts, Arrays::compare));
+    List<int[]> out = new ArrayList<>();
+    int[] used = new int[counts.length];
+    for (Found f : found) {
+      int[] present = Nesting.present(f.counts);
+      if (out.size() < KEPT[large]
+          && Arrays.stream(present).allMatch(t -> used[t] < ALIKE[large])) {
+        out.add(f.counts);
+        Arrays.stream(present).forEach(t -> used[t]++);
+      }
+    }
+    return out;
+  }
+
+  /** No filling looked at so far is worth more, nor any that was left out. */
+  long most() {
+    return Math.max(best, unsure);
+  }
+
+  boolean stopped() {
+    return steps > early && found.size() >= SOME[large];
+  }
+
+  /** Whether the steps are used up; what was not looked at may be worth so much. */
+  boolean tired(long rest) {
+    if (steps > limit) {
+      unsure = Math.max(unsure, rest);
+    }
+    return steps > limit;
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  void count(long more) {
+    steps += more;
+  }
+
+  /** One part alone. */
+  void singles() {
+    for (int t = 0; t < counts.length; t++) {
+      if (problem.demand()[t] > 0) {
+        counts[t] = 1;
+        steps++;
+        look(values[t] + ruling.of(counts));
+        counts[t] = 0;
+      }
+    }
+  }
+
+  /** All fillings. */
+  void all() {
+    stick = sticks.get(0);
+    long[] room = rooms(0, Nesting.present(counts));
+    steps += stick.refine(room);
+    int[] order = stick.order();
+    search(order, order.length, 0, new int[0], 0);
+  }
+
+  /** No filling with these types is worth more, and any others beside. */
+  long hope(int left, int right) {
+    if (!sequencer.pairFits(left, right, bin.usable())) {
+      return 0;
+    }
+    long value = lay(left, right, 1);
+    long[] room = rooms(0, Nesting.present(counts));
+    long most = Long.MAX_VALUE;
+    for (Yardstick s : sticks) {
+      int[] all = s.order();
+      long rest = s.most(all, 0, all.length, counts, room);
+      most = Math.min(most, value + ruling.hope(counts, s.place(), 0) + rest);
+    }
+    lay(left, right, -1);
+    return most;
+  }
+
+  /** Fillings of a type or two, and others beside. */
+  void from(int left, int right, boolean[] others) {
+    begun = steps;
+    long value = lay(left, right, 1);
+    if (!ruling.forbids(counts) && sequencer.mayFit(counts, bin.usable())) {
+      look(value + ruling.of(counts));
+      long[] room = rooms(0, Nesting.present(counts));
+      int[] list = list(0);
+      int n = 0;
+      long least = Long.MAX_VALUE;
+      for (Yardstick s : sticks) {
+        int m = 0;
+        int[] some = list(1);
+        for (int t : s.order()) {
+          if (others[t] && goes(t, left, room) && goes(t, right, room)) {
+            some[m++] = t;
+          }
+        }
+        long most = ruling.hope(counts, s.place(), 0) + s.most(some, 0, m, counts, room);
+        if (most < least) {
+          least = most;
+          stick = s;
+          n = m;
+          System.arraycopy(some, 0, list, 0, m);
+        }
+      }
+      steps += n / 4;
+      search(list, n, 0, Nesting.present(counts), value);
+    }
+    lay(left, right, -1);
+  }
+
+  private long lay(int left, int right, int n) {
+    counts[left] += n;
+    if (left == right) {
+      return values[left];
+    }
+    counts[right] += n;
+    return values[left] + values[right];
+  }
+
+  private int[] list(int depth) {
+    while (lists.size() <= depth) {
+      lists.add(new int[counts.length]);
+    }
+    return lists.get(depth);
+  }
+
+  private long[] rooms(int depth, int[] present) {
+    while (rooms.size() <= depth) {
+      rooms.add(new long[widths.measures()]);
+    }
+    long[] here = rooms.get(depth);
+    widths.rooms(bin, present, counts, here);
+    return here;
+  }
+
+  /** Whether one more of a type goes there, as far as is seen at once. */
+  private boolean goes(int type, int beside, long[] room) {
+    if (counts[type] == problem.demand()[type]
+        || type != beside && !sequencer.pairFits(type, beside, bin.usable())) {
+      return false;
+    }
+    for (int k = 0; k < room.length; k++) {
+      if (widths.inner(k, type) > room[k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void search(int[] types, int n, int depth, int[] present, long value) {
+    long[] room = rooms.get(depth);
+    for (int i = 0; i < n; i++) {
+      int t = types[i];
+      int at = stick.place()[t];
+      steps++;
+      if (stopped() || ruling.splits(counts, stick.place(), at)) {
+        return;
+      }
+      long hope = value + ruling.hope(counts, stick.place(), at);
+      long most = hope + stick.most(types, i, n, counts, room);
+      if (most <= most()) {
+        return;
+      }
+      if (steps > limit) {
+        unsure = most;
+        return;
+      }
+      counts[t]++;
+      int[] with = counts[t] > 1 ? present : with(present, t);
+      if (!ruling.forbids(counts)
+          && isShort(rooms(depth + 1, with))
+          && sequencer.mayFitByOrder(with, counts, bin.usable())) {
+        add(types, n, i, depth + 1, with, value + values[t]);
+      }
+      counts[t]--;
+    }
+  }
+
+  private static int[] with(int[] present, int type) {
+    int[] more = Arrays.copyOf(present, present.length + 1);
+    int j = present.length;
+    for (; j > 0 && more[j - 1] > type; j--) {
+      more[j] = more[j - 1];
+    }
+    more[j] = type;
+    return more;
+  }
+
+  private static boolean isShort(long[] rooms) {
+    for (long room : rooms) {
+      if (room < Nesting.SLACK / 2) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** With one more of the type at a place. */
+  private void add(int[] types, int n, int i, int depth, int[] present, long value) {
+    look(value + ruling.of(counts));
+    int next = counts[types[i]] < problem.demand()[types[i]] ? i : i + 1;
+    if (next == n) {
+      return;
+    }
+    long[] room = rooms.get(depth);
+    if (steps - begun > LONG) {
+      steps += stick.refine(base());
+    }
+    long hope = value + ruling.hope(counts, stick.place(), stick.place()[types[next]]);
+    if (hope + stick.most(types, next, n, counts, room) <= most()) {
+      return;
+    }
+    int[] list = list(depth);
+    int m = 0;
+    for (int k = next; k < n; k++) {
+      if (goes(types[k], types[i], room)) {
+        list[m++] = types[k];
+      }
+    }
+    steps += (n - next) / 16;
+    search(list, m, depth, present, value);
+  }
+
+  private long[] base() {
+    long[] base = new long[widths.measures()];
+    widths.rooms(bin, new int[0], counts, base);
+    return base;
+  }
+
+  private void look(long value) {
+    if (value <= enough || ruling.splits(counts) || ruling.forbids(counts)) {
+      return;
+    }
+    if (bin.single() || sequencer.fits(counts, bin.usable())) {
+      best = Math.max(best, value);
+      found.add(new Found(value, counts.clone()));
+    } else {
+      unsure = Math.max(unsure, value);
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Parts one after another on blanks, with the least cost proved: knows lengths and rakes, no
+ * stones.
+ */
+package headcourse.stock.cutting;
