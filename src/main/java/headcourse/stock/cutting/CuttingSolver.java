@@ -111,6 +111,10 @@ public final class CuttingSolver {
     if (hand.cost().compareTo(bound) <= 0) {
       return new Result(hand, hand.cost(), true, 0);
     }
+    hand = new ChainHand(problem, sequencer).better(hand);
+    if (hand.cost().compareTo(bound) <= 0) {
+      return new Result(hand, hand.cost(), true, 0);
+    }
     return new Lexicographic(problem, sequencer, new Meter(steps)).solve(hand, bound);
   }
 }

@@ -13,6 +13,9 @@ import java.util.stream.IntStream;
  * the best. What fits is asked of the {@link Sequencer}.
  */
 final class FillSearch {
+  /** A search for an order that takes more than this is a long one. */
+  private static final int WALK = 2_000;
+
   /** From so many steps at one start on, an exact knapsack pays. */
   private static final int LONG = 400;
 
@@ -275,13 +278,20 @@ final class FillSearch {
       }
       counts[t]++;
       int[] with = counts[t] > 1 ? present : with(present, t);
-      if (!ruling.forbids(counts)
-          && isShort(rooms(depth + 1, with))
-          && sequencer.mayFitByOrder(with, counts, bin.usable())) {
+      if (!ruling.forbids(counts) && isShort(rooms(depth + 1, with)) && mayFit(with)) {
         add(types, n, i, depth + 1, with, value + values[t]);
       }
       counts[t]--;
     }
+  }
+
+  /** Long searches for an order count as steps here, or one filling could take all the time. */
+  private boolean mayFit(int[] with) {
+    long before = sequencer.work();
+    boolean may = sequencer.mayFitByOrder(with, counts, bin.usable());
+    long work = sequencer.work() - before;
+    steps += work > WALK ? work : 0;
+    return may;
   }
 
   private static int[] with(int[] present, int type) {

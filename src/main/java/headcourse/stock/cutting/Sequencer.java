@@ -193,6 +193,21 @@ public final class Sequencer {
     return of.atMost <= usable ? 1 : of.over >= usable ? -1 : 0;
   }
 
+  /** Remembers an order of parts that was found elsewhere; gives its length. */
+  long know(int[] order) {
+    int[] counts = new int[nesting.types];
+    for (int i : order) {
+      counts[nesting.typeOf[i]]++;
+    }
+    Known of = known.computeIfAbsent(Key.of(Nesting.present(counts), counts), k -> new Known());
+    long length = length(order);
+    if (of.order == null || length < of.atMost) {
+      of.order = order.clone();
+      of.atMost = length;
+    }
+    return length;
+  }
+
   /** A good order: that of all but one of them, and this one where it adds least. */
   private int[] start(Key key, int[] present, int[] counts, long usable) {
     int[] best = nodes(key.parts.length > FEW ? quick(counts) : first(counts));

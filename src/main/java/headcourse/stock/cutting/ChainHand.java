@@ -1,0 +1,147 @@
+package headcourse.stock.cutting;
+
+import headcourse.stock.cutting.CuttingProblem.Bin;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Another careful hand: on each blank it lays beside the last part whichever lies closest to it,
+ * turned or not, so that what leans alike comes together; of all parts to begin with, and of all
+ * kinds of blank, it takes what fills best.
+ */
+final class ChainHand {
+  /** With more parts and turned parts than this it would take too long. */
+  private static final int MOST = 400;
+
+  private final CuttingProblem problem;
+  private final Nesting nesting;
+  private final Sequencer sequencer;
+  private final double[] mean;
+
+  ChainHand(CuttingProblem problem, Sequencer sequencer) {
+    this.problem = problem;
+    this.nesting = problem.nesting();
+    this.sequencer = sequencer;
+    mean = new double[nesting.types];
+    for (int t = 0; t < mean.length; t++) {
+      mean[t] = nesting.weight[t][nesting.heights() / 2];
+    }
+  }
+
+  /** The better of filling lengths and of filling what they cost, or the other hand's if better. */
+  Packing better(Packing other) {
+    Packing best = other;
+    if (nesting.typeOf.length <= MOST) {
+      for (int way = 0; way < 2; way++) {
+        Packing p = hand(way == 1);
+        best = p.cost().compareTo(best.cost()) < 0 ? p : best;
+      }
+    }
+    return best;
+  }
+
+  private Packing hand(boolean byCost) {
+    int[] rest = problem.demand().clone();
+    int[] left = problem.counts();
+    List<Packing.Load> loads = new ArrayList<>();
+    Packing.Load load = fullest(rest, left, byCost);
+    while (load != null) {
+      left[load.bin()]--;
+      for (int t = 0; t < rest.length; t++) {
+        rest[t] -= load.counts()[t];
+      }
+      loads.add(load);
+      load = fullest(rest, left, byCost);
+    }
+    return Packing.of(problem, loads, rest);
+  }
+
+  /** The best filling of one blank, or null. */
+  private Packing.Load fullest(int[] rest, int[] left, boolean byCost) {
+    int[] best = null;
+    int kind = -1;
+    double most = 0;
+    for (int b = 0; b < left.length; b++) {
+      Bin bin = problem.bins().get(b);
+      for (int i = 0; left[b] > 0 && !bin.single() && i < nesting.typeOf.length; i++) {
+        int t = nesting.typeOf[i];
+        if (rest[t] <= 0 || !bin.takes()[t] || nesting.extent[i] > bin.usable()) {
+          continue;
+        }
+        int[] order = chain(rest, bin, i);
+        double fill = fill(order) / (byCost ? Math.max(1, bin.cost().lead()) : bin.usable());
+        if (fill > most) {
+          best = order;
+          kind = b;
+          most = fill;
+        }
+      }
+    }
+    if (best == null || sequencer.know(best) > problem.bins().get(kind).usable()) {
+      return null;
+    }
+    int[] counts = new int[rest.length];
+    for (int i : best) {
+      counts[nesting.typeOf[i]]++;
+    }
+    return new Packing.Load(kind, counts);
+  }
+
+  private double fill(int[] order) {
+    double sum = 0;
+    for (int i : order) {
+      sum += mean[nesting.typeOf[i]];
+    }
+    return sum;
+  }
+
+  /** Parts one after the other, each the one that leaves the least beside the last. */
+  private int[] chain(int[] rest, Bin bin, int first) {
+    int[] counts = new int[rest.length];
+    List<Integer> order = new ArrayList<>(List.of(first));
+    List<Long> starts = new ArrayList<>(List.of(0L));
+    long end = nesting.extent[first];
+    counts[nesting.typeOf[first]]++;
+    while (true) {
+      int next = -1;
+      double least = Double.MAX_VALUE;
+      long at = 0;
+      for (int j = 0; j < nesting.typeOf.length; j++) {
+        int t = nesting.typeOf[j];
+        if (rest[t] <= counts[t] || !bin.takes()[t]) {
+          continue;
+        }
+        double beside = beside(order.get(order.size() - 1), j);
+        if (beside < least) {
+          long start = start(order, starts, j);
+          if (Math.max(end, start + nesting.extent[j]) <= bin.usable()) {
+            next = j;
+            least = beside;
+            at = start;
+          }
+        }
+      }
+      if (next < 0) {
+        return order.stream().mapToInt(i -> i).toArray();
+      }
+      order.add(next);
+      starts.add(at);
+      end = Math.max(end, at + nesting.extent[next]);
+      counts[nesting.typeOf[next]]++;
+    }
+  }
+
+  private long start(List<Integer> order, List<Long> starts, int part) {
+    long start = 0;
+    for (int i = 0; i < order.size(); i++) {
+      start = Math.max(start, starts.get(i) + nesting.distance[order.get(i)][part]);
+    }
+    return start;
+  }
+
+  /** What lies between the middles of two neighbours beyond half of each. */
+  private double beside(int a, int b) {
+    double middles = nesting.distance[a][b] + (nesting.extent[b] - nesting.extent[a]) / 2.0;
+    return middles - (mean[nesting.typeOf[a]] + mean[nesting.typeOf[b]]) / 2;
+  }
+}
