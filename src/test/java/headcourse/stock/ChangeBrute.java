@@ -1,5 +1,8 @@
 package headcourse.stock;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import headcourse.stock.ChangeProblem.Price;
 import headcourse.stock.ChangeProblem.Row;
 import headcourse.stock.ChangeProblem.Rows;
@@ -24,6 +27,26 @@ final class ChangeBrute {
     this.used = new boolean[problem.pieces().size()];
     this.ends = new long[2 * problem.heads().size()];
     problem.heads().forEach(h -> rows.add(List.of(new ArrayList<>(), new ArrayList<>())));
+  }
+
+  /**
+   * Holds what the program finds against all choices.
+   *
+   * @return the fewest changes; {@link Integer#MAX_VALUE} where there is no choice
+   */
+  static int agrees(ChangeProblem problem, String which) {
+    ChangeBrute brute = new ChangeBrute(problem);
+    brute.run();
+    FewestChanges.Result r = new FewestChanges(List.of(problem), Integer.MAX_VALUE, 60_000).solve();
+    String at = which + " " + brute;
+    if (brute.changes() == Integer.MAX_VALUE) {
+      assertEquals(null, r.found(), at);
+    } else {
+      assertTrue(r.proved(), at);
+      assertEquals(brute.changes(), r.found().changes(), at);
+      assertEquals(brute.price(), r.found().price(), at);
+    }
+    return brute.changes();
   }
 
   /** Fewest changes; {@link Integer#MAX_VALUE} where there is no choice. */

@@ -1,6 +1,5 @@
 package headcourse.stock;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.stock.ChangeProblem.Row;
@@ -101,21 +100,10 @@ class FanChangesTest {
         continue;
       }
       ChangeProblem problem = changed(pile, plan, new Random(seed));
-      ChangeBrute brute = new ChangeBrute(problem);
-      brute.run();
-      FewestChanges.Result r =
-          new FewestChanges(List.of(problem), Integer.MAX_VALUE, 60_000).solve();
-      String at = "seed " + seed + " " + brute;
+      int changes = ChangeBrute.agrees(problem, "seed " + seed);
       compared++;
-      if (brute.changes() == Integer.MAX_VALUE) {
-        assertEquals(null, r.found(), at);
-        none++;
-        continue;
-      }
-      assertTrue(r.proved(), at);
-      assertEquals(brute.changes(), r.found().changes(), at);
-      assertEquals(brute.price(), r.found().price(), at);
-      several += r.found().changes() > 1 ? 1 : 0;
+      none += changes == Integer.MAX_VALUE ? 1 : 0;
+      several += changes > 1 && changes < Integer.MAX_VALUE ? 1 : 0;
     }
     assertTrue(
         compared > RUNS / 3 && several > 1 && none < compared * 2 / 3,

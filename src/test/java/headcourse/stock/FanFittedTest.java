@@ -1,12 +1,14 @@
 package headcourse.stock;
 
+import static headcourse.stock.FittedChecker.choose;
+import static headcourse.stock.FittedChecker.fitted;
 import static headcourse.stock.FittedChecker.heads;
 import static headcourse.stock.FittedChecker.holds;
+import static headcourse.stock.FittedChecker.same;
 import static headcourse.stock.FittedChecker.taken;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.layout.Change;
 import headcourse.layout.HeadLayout;
@@ -15,7 +17,6 @@ import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
-import headcourse.layout.shapes.Shapes;
 import headcourse.testing.ChangeWriter;
 import headcourse.testing.JobMaker;
 import headcourse.testing.Seeds;
@@ -46,29 +47,6 @@ class FanFittedTest {
     other.rhythm = HeadSpec.Rhythm.FROM_STOCK;
     m.openings.add(other);
     return m;
-  }
-
-  static FromStock choose(JobMaker m) {
-    return PileChooser.setOut(m.make(), Shapes::named);
-  }
-
-  static Fitted fitted(HeadLayout h, PlacedStone s, long ticks, Length tick) {
-    String mark = h.opening().mark();
-    return new Fitted(
-        "fitted." + mark + "." + s.mark(),
-        mark,
-        s.mark(),
-        s.bottom().plus(tick.times(ticks)),
-        s.top().plus(tick.times(ticks)),
-        null);
-  }
-
-  private static void same(PlacedStone a, PlacedStone b, String at) {
-    assertEquals(a.face(), b.face(), at);
-    assertEquals(a.feet(), b.feet(), at);
-    assertEquals(a.bottom(), b.bottom(), at);
-    assertEquals(a.top(), b.top(), at);
-    assertEquals(a.role(), b.role(), at);
   }
 
   /** Whatever is declared fitted just as it was solved, pieces spoiled or not, changes nothing. */

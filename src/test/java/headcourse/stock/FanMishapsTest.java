@@ -1,8 +1,8 @@
 package headcourse.stock;
 
-import static headcourse.stock.FanFittedTest.choose;
-import static headcourse.stock.FanFittedTest.fitted;
 import static headcourse.stock.FanFittedTest.outwards;
+import static headcourse.stock.FittedChecker.choose;
+import static headcourse.stock.FittedChecker.fitted;
 import static headcourse.stock.FittedChecker.heads;
 import static headcourse.stock.FittedChecker.holds;
 import static headcourse.stock.FittedChecker.taken;

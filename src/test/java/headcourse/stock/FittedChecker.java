@@ -13,6 +13,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
+import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -25,6 +26,30 @@ import java.util.Set;
 /** Holds heads set from a pile around stones that are cut against what the job asks. */
 final class FittedChecker {
   private FittedChecker() {}
+
+  static FromStock choose(JobMaker m) {
+    return PileChooser.setOut(m.make(), Shapes::named);
+  }
+
+  /** A stone as cut: as set out, and so many ticks wider. */
+  static Fitted fitted(HeadLayout h, PlacedStone s, long ticks, Length tick) {
+    String mark = h.opening().mark();
+    return new Fitted(
+        "fitted." + mark + "." + s.mark(),
+        mark,
+        s.mark(),
+        s.bottom().plus(tick.times(ticks)),
+        s.top().plus(tick.times(ticks)),
+        null);
+  }
+
+  static void same(PlacedStone a, PlacedStone b, String at) {
+    assertEquals(a.face(), b.face(), at);
+    assertEquals(a.feet(), b.feet(), at);
+    assertEquals(a.bottom(), b.bottom(), at);
+    assertEquals(a.top(), b.top(), at);
+    assertEquals(a.role(), b.role(), at);
+  }
 
   static Map<String, FromStock.Taken> taken(FromStock chosen) {
     Map<String, FromStock.Taken> out = new HashMap<>();

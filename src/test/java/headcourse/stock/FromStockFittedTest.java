@@ -1,5 +1,9 @@
 package headcourse.stock;
 
+import static headcourse.stock.FittedChecker.choose;
+import static headcourse.stock.FittedChecker.fitted;
+import static headcourse.stock.FittedChecker.heads;
+import static headcourse.stock.FittedChecker.same;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,7 +18,6 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
-import headcourse.layout.shapes.Shapes;
 import headcourse.testing.ChangeWriter;
 import headcourse.testing.JobMaker;
 import headcourse.testing.Seeds;
@@ -65,41 +68,6 @@ class FromStockFittedTest {
 
   private static Length zero() {
     return Length.ZERO;
-  }
-
-  private static FromStock choose(JobMaker m) {
-    Job job = m.make();
-    return PileChooser.setOut(job, Shapes::named);
-  }
-
-  private static List<HeadLayout> heads(FromStock chosen) {
-    List<HeadLayout> out = new ArrayList<>();
-    for (Solution s : chosen.solutions()) {
-      if (!(s instanceof Solution.Solved ok)) {
-        return List.of();
-      }
-      out.add(ok.head());
-    }
-    return out;
-  }
-
-  private static Fitted fitted(HeadLayout h, PlacedStone s, long ticks, Length tick) {
-    String mark = h.opening().mark();
-    return new Fitted(
-        "fitted." + mark + "." + s.mark(),
-        mark,
-        s.mark(),
-        s.bottom().plus(tick.times(ticks)),
-        s.top().plus(tick.times(ticks)),
-        null);
-  }
-
-  private static void same(PlacedStone a, PlacedStone b, String at) {
-    assertEquals(a.face(), b.face(), at);
-    assertEquals(a.feet(), b.feet(), at);
-    assertEquals(a.bottom(), b.bottom(), at);
-    assertEquals(a.top(), b.top(), at);
-    assertEquals(a.role(), b.role(), at);
   }
 
   private static Map<String, String> pieces(FromStock chosen) {

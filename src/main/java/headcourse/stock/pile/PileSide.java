@@ -43,6 +43,13 @@ public interface PileSide {
     return outer - inner - joint() + extra(index);
   }
 
+  /** Whether stone {@code index} may reach from a joint to the next, or as the last to the end. */
+  default boolean stands(int index, long inner, long outer, boolean last) {
+    return last
+        ? bearingOff(outer) >= 0 && endFits(index, inner, outer)
+        : jointStands(index, outer) && stoneFits(index, inner, outer);
+  }
+
   /** Whether how long a stone is depends on where it stands. */
   default boolean fanned() {
     return false;

@@ -331,11 +331,7 @@ final class RowFitter {
         return false;
       }
       long outer = foot + side.joint() + width[i];
-      boolean good =
-          i == width.length - 1
-              ? side.bearingOff(outer) >= 0 && side.endFits(i + 1, foot, outer)
-              : side.jointStands(i + 1, outer) && side.stoneFits(i + 1, foot, outer);
-      if (!good) {
+      if (!side.stands(i + 1, foot, outer, i == width.length - 1)) {
         return false;
       }
       foot = outer;

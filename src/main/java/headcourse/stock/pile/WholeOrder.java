@@ -144,11 +144,7 @@ final class WholeOrder {
         }
       }
       long outer = foot[s] + side.joint() + width;
-      boolean good =
-          last
-              ? side.bearingOff(outer) >= 0 && side.endFits(index, foot[s], outer)
-              : side.jointStands(index, outer) && side.stoneFits(index, foot[s], outer);
-      if (!good) {
+      if (!side.stands(index, foot[s], outer, last)) {
         return false;
       }
       foot[s] = outer;
