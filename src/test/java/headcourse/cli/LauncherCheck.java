@@ -32,12 +32,8 @@ class LauncherCheck {
 
   @BeforeEach
   void installed() throws IOException {
-    Path home = Files.createDirectories(folder.resolve("with a space"));
     cache = folder.resolve("cache");
-    program = home.resolve("headcourse");
-    Files.copy(Path.of("target", "headcourse"), program);
-    Files.copy(Path.of("target", "headcourse.jar"), home.resolve("headcourse.jar"));
-    assertTrue(program.toFile().setExecutable(true));
+    install("program");
     Files.writeString(
         folder.resolve("a.yaml"),
         """
@@ -45,6 +41,13 @@ class LauncherCheck {
         stone: {density: 138 lb/ft3, thickness: 1 1/4}
         openings: [{mark: D1, width: 4'}]
         """);
+  }
+
+  private void install(String name) throws IOException {
+    program = Files.createDirectories(folder.resolve(name)).resolve("headcourse");
+    Files.copy(Path.of("target", "headcourse"), program);
+    Files.copy(Path.of("target", "headcourse.jar"), program.resolveSibling("headcourse.jar"));
+    assertTrue(program.toFile().setExecutable(true));
   }
 
   private Process start(String name, String options, String... args) throws IOException {
@@ -94,10 +97,14 @@ class LauncherCheck {
     assertEquals(first.out.replace("one/", "two/"), second.out);
     assertEquals(first.err, second.err);
     List<String> own =
-        Files.readAllLines(list).stream().filter(l -> l.contains(" headcourse.")).toList();
+        Files.readAllLines(list).stream()
+            // Two threads that make a lambda at once make it twice, and the archive keeps one.
+            .filter(l -> l.contains(" headcourse.") && !l.contains("$$Lambda"))
+            .toList();
     List<String> loaded = own.stream().filter(l -> !l.contains("shared objects file")).toList();
     assertTrue(own.size() > 300, "" + own.size());
-    assertEquals(List.of(), loaded);
+    assertTrue(
+        loaded.isEmpty(), loaded.size() + " classes, the first " + loaded.stream().findFirst());
     for (String file : List.of("bench.pdf", "layout.json")) {
       assertArrayEquals(
           Files.readAllBytes(folder.resolve("one/a/" + file)),
@@ -129,6 +136,15 @@ class LauncherCheck {
     Run run = run("", "draw", "a.yaml");
     assertTrue(run.status <= Main.FINDINGS, run.err);
     assertTrue(run.out.contains("bench.pdf"), run.out);
+  }
+
+  /** Java 17 archives nothing from such a place; all else goes on. */
+  @Test
+  void namesWithSpacesWork() throws Exception {
+    install("my programs");
+    assertTrue(run("", "draw", "a.yaml").status <= Main.FINDINGS);
+    Run again = run("", "draw", "a.yaml");
+    assertTrue(again.status <= Main.FINDINGS && again.out.contains("wall.pdf"), again.err);
   }
 
   @Test

@@ -44,7 +44,7 @@ public final class PdfRenderer {
       catalogue.setMarkInfo(marked);
       catalogue.setStructureTreeRoot(document.structure().finished());
       catalogue.setViewerPreferences(preferences());
-      file.setVersion(1.7f);
+      file.getDocument().setVersion(1.7f);
       file.setDocumentId(id(seed));
       file.save(out, CompressParameters.NO_COMPRESSION);
     }
