@@ -44,6 +44,16 @@ final class Figures {
     return format.plainWithUnit(length);
   }
 
+  /** The same rounded up, for what is wanting. */
+  String up(Length length) {
+    return length(grid().ticks(grid().ceil(length)));
+  }
+
+  /** The step that lengths are said to. */
+  Grid grid() {
+    return format.grid();
+  }
+
   /** {@code 16'-0"} from a foot up, {@code 4877 mm}. */
   String span(Length length) {
     Length foot = Length.inches(12);
