@@ -28,7 +28,7 @@ final class StackUpRule implements SideRule {
       return Optional.empty();
     }
     StackUp s = found.get();
-    StackUp.Printed p = s.on(c.say().grid());
+    StackUp.Printed p = s.on(c.say().step());
     String stones = c.count("rule.stone-", s.stones());
     String likely = c.say().length(s.drift().likely());
     Length least = head.layout().opening().head().bearing().min();
@@ -52,7 +52,7 @@ final class StackUpRule implements SideRule {
     String outward = c.say().length(p.outward());
     return Optional.of(
         s.jambStillClear()
-            ? c.text("rule.stack-up.over", c.say().up(over), stones, outward, likely)
+            ? c.text("rule.stack-up.over", c.say().least(over), stones, outward, likely)
             : c.text(
                 "rule.stack-up.jamb",
                 c.say().length(head.layout().opening().head().clear()),
