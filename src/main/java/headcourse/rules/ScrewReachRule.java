@@ -28,7 +28,7 @@ final class ScrewReachRule implements NotchRule {
           c.text(
               "rule.screw-reach.thin",
               c.say().length(thick, f.embedment()),
-              c.say().length(f.embedment())));
+              c.say().least(f.embedment())));
     }
     if (a.hold() != Anchor.Hold.SHORT) {
       return Optional.empty();
@@ -41,7 +41,7 @@ final class ScrewReachRule implements NotchRule {
             c.say().length(longest),
             c.say().length(in ? a.best() : a.best().negated(), f.embedment()),
             AnchorWords.behind(c.words(), a.behind()),
-            c.say().length(f.embedment()),
-            c.say().length(a.needed())));
+            c.say().least(f.embedment()),
+            c.say().least(a.needed())));
   }
 }
