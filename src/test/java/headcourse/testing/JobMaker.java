@@ -4,6 +4,7 @@ import headcourse.job.Accepted;
 import headcourse.job.AnchorKind;
 import headcourse.job.Backing;
 import headcourse.job.Bundle;
+import headcourse.job.Care;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
@@ -48,6 +49,7 @@ public final class JobMaker {
   public Length joint = Length.ZERO;
   public Length opens = Length.inches(1 / 64.0);
   public Length cutTolerance = Length.inches(1 / 32.0);
+  public Care care = Care.ORDINARY;
   public Wall.Jambs jambs = Wall.Jambs.RETURNED;
   public Length depthOfCut = Length.inches(4);
   public Length grinderKerf = Length.inches(0.25);
@@ -179,7 +181,7 @@ public final class JobMaker {
             jambs,
             courses,
             backing),
-        new Setting(joints, joint, opens, cutTolerance),
+        new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(
                 Length.inches(1 / 8.0), depthOfCut, Angle.degrees(45), Length.inches(1 / 8.0)),

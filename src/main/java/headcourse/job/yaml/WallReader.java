@@ -1,6 +1,7 @@
 package headcourse.job.yaml;
 
 import headcourse.job.Backing;
+import headcourse.job.Care;
 import headcourse.job.Setting;
 import headcourse.job.Sheathing;
 import headcourse.job.Wall;
@@ -57,7 +58,9 @@ final class WallReader {
     }
     Length opens = s.length("opens", Range.of(0, 0.5), mortar ? Length.ZERO : in.or(1 / 64.0, 0.4));
     Length cut = s.length("cut-tolerance", Range.of(0, 0.5), in.or(1 / 32.0, 1));
+    Care care = CareReader.read(s, opens);
     s.done();
-    return new Setting(mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut);
+    return new Setting(
+        mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut, care);
   }
 }
