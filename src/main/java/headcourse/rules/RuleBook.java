@@ -38,6 +38,7 @@ public final class RuleBook {
           new ChordDeviationRule(),
           new KeyVRule(),
           new VeneerWeightRule(),
+          new AdheredDesignRule(),
           new VeneerThicknessRule(),
           new VeneerFaceRule(),
           new VeneerAreaRule(),
@@ -69,6 +70,8 @@ public final class RuleBook {
           new SilicaRule(),
           new GrinderGuardRule(),
           new FramingDeflectionRule(),
+          new DryClosingRule(),
+          new MovementJointRule(),
           new CarriesNothingRule());
 
   private RuleBook() {}

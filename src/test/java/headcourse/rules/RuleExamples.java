@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.EdgeName;
 import headcourse.bench.StackUp;
 import headcourse.job.HeadSpec;
+import headcourse.job.Limits;
 import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
@@ -132,6 +133,13 @@ final class RuleExamples {
 
   private void pieces() {
     add("veneer-weight", s -> weight(s, 145), s -> weight(s, 140));
+    add(
+        "adhered-design",
+        s -> {
+          s.job.limits = new Limits(2022, Map.of());
+          s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2);
+        },
+        s -> s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2));
     add("veneer-thickness", s -> s.job.thickness = in(2.75), s -> s.job.thickness = in(2.625));
     add(
         "veneer-face",
@@ -249,6 +257,8 @@ final class RuleExamples {
     add("scaffold", s -> s.job.first().height = in(132), s -> s.job.first().height = in(131));
     add("silica", s -> {}, s -> uncut(s));
     add("grinder-guard", s -> {}, s -> uncut(s));
+    add("dry-closing", s -> {}, s -> s.limit("dry-closing", in(12.5)));
+    add("movement-joint", s -> s.job.first().width = in(145), s -> s.job.first().width = in(144));
     add("framing-deflection", s -> {}, s -> s.worked = false);
     add("carries-nothing", s -> {}, s -> s.worked = false);
   }

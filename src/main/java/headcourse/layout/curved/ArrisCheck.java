@@ -6,6 +6,7 @@ import headcourse.geom.Vec;
 import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
+import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,9 +50,9 @@ final class ArrisCheck {
       worst = s.arrisDeviation() > worst.arrisDeviation() + 1e-9 ? s : worst;
     }
     List<String> values = new ArrayList<>();
-    values.add(given.say(worst.arrisDeviation()));
+    values.add(given.say(Limit.LEAST, worst.arrisDeviation()));
     values.add(worst.mark());
-    values.add(given.say(limit));
+    values.add(given.say(Limit.MOST, limit));
     values.add(Integer.toString(over.size()));
     int each = wayOut(divider, division, worst.arrisDeviation(), limit);
     String narrower = "";
