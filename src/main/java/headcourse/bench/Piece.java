@@ -154,6 +154,13 @@ public record Piece(
         number);
   }
 
+  /** Lifting mass of all that hangs there: the stone, and what its own mass leaves out, kg. */
+  public double hangingKg() {
+    double apart =
+        returnDepth.isZero() ? soffitPieces.stream().mapToDouble(SoffitPiece::liftingKg).sum() : 0;
+    return liftingKg + apart;
+  }
+
   /** Whether stone covers the soffit behind its face. */
   public boolean coversSoffit() {
     return returnDepth.isPositive() || !soffitPieces.isEmpty();

@@ -219,6 +219,7 @@ public final class LayoutJson {
     length("plungeMm", n.plunge());
     json.key("screwMm").nullable(n.screw() == null ? null : n.screw().mm());
     length("penetrationMm", n.penetration());
+    json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 

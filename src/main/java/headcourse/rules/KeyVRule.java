@@ -5,6 +5,7 @@ import headcourse.bench.Piece;
 import headcourse.bench.SoffitPiece;
 import headcourse.diag.Severity;
 import headcourse.layout.VSoffit;
+import headcourse.units.LengthFormat;
 import java.util.Optional;
 
 /** A corner serves for the key of a pointed head only where its V leaves enough of the return. */
@@ -24,14 +25,16 @@ final class KeyVRule implements PieceRule {
       return Optional.empty();
     }
     SoffitPiece flank = piece.soffitPieces().get(0);
+    // To the job's grid, as on the ticket.
+    LengthFormat f = new LengthFormat(c.job().units(), c.job().grid());
     return Optional.of(
         c.text(
             "rule.key-v",
-            c.say().length(v.get().depth()),
+            f.plainWithUnit(v.get().depth()),
             c.say().length(c.job().stone().thickness()),
             c.say().length(c.job().fastener().cover()),
             Integer.toString(piece.soffitPieces().size()),
-            c.say().length(flank.length()),
-            c.say().length(flank.depth())));
+            f.plainWithUnit(flank.length()),
+            f.plainWithUnit(flank.depth())));
   }
 }
