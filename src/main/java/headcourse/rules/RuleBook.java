@@ -36,7 +36,9 @@ public final class RuleBook {
           new JointWidthRule(),
           new SharpArrisRule(),
           new ChordDeviationRule(),
+          new KeyVRule(),
           new VeneerWeightRule(),
+          new AdheredDesignRule(),
           new VeneerThicknessRule(),
           new VeneerFaceRule(),
           new VeneerAreaRule(),
@@ -49,6 +51,9 @@ public final class RuleBook {
           new LathRule(),
           new BondRule(),
           new ScrewReachRule(),
+          new ScrewHoldsRule(),
+          new ScrewKindRule(),
+          new SlotKerfRule(),
           new NotchReachRule(),
           new NotchShowsRule(),
           new ScrewCoverRule(),
@@ -68,6 +73,8 @@ public final class RuleBook {
           new SilicaRule(),
           new GrinderGuardRule(),
           new FramingDeflectionRule(),
+          new DryClosingRule(),
+          new MovementJointRule(),
           new CarriesNothingRule());
 
   private RuleBook() {}
