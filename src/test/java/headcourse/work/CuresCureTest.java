@@ -154,7 +154,7 @@ class CuresCureTest {
         """;
     for (String[] c :
         new String[][] {
-          {"soldier", "bottom: 50", "50\" wide, the opening 48\""},
+          {"soldier", "bottom: 50", "52\" wide, the opening 48\""},
           {"soldier", "{bottom: 8, top: 46}", "wide, the opening 48\""},
           {"soldier", "{bottom: 9, top: 8 1/2}", "8 1/2\" wide at the top and 9\" at the foot"},
           {"jack", "bottom: 49", "wide, the opening 48\""},

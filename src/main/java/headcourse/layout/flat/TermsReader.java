@@ -79,8 +79,8 @@ final class TermsReader {
       return;
     }
     long half = fan ? lines.startSoffit() : Math.max(lines.startSoffit(), lines.startTop());
-    boolean upper = half > lines.startSoffit() && key.top() != null || key.bottom() == null;
-    String path = upper && key.top() != null ? "head.key.top" : "head.key.bottom";
+    boolean lean = half > lines.startSoffit() && job.spans().given(at("head.key.top"));
+    String path = lean || key.bottom() == null ? "head.key.top" : "head.key.bottom";
     long most = 2 * (check.before() - terms.joint());
     problem(
         path,
@@ -95,7 +95,7 @@ final class TermsReader {
     if (most > 0) {
       changes.add(
           new Change(
-              opening.path() + "." + path,
+              at(path),
               format.plain(terms.length(most)),
               "leaves the joints beside it clear of the jambs"));
     }
@@ -117,6 +117,10 @@ final class TermsReader {
     String path = opening.path() + ".head.key.";
     changes.add(new Change(path + "top", format.plain(key.bottom()), "no narrower at the top"));
     changes.add(new Change(path + "bottom", format.plain(key.top()), "no wider at the foot"));
+  }
+
+  private String at(String path) {
+    return opening.path() + "." + path;
   }
 
   FlatReading refused() {
