@@ -19,6 +19,7 @@ import java.util.List;
  * @param setting how it is set
  * @param tools the tools
  * @param fastener the screws
+ * @param props what carries the stones while the mortar is green
  * @param openings at least one
  * @param stock the yard
  * @param fitted stones already cut
@@ -41,6 +42,7 @@ public record Job(
     Setting setting,
     Tools tools,
     Fastener fastener,
+    Props props,
     List<Opening> openings,
     Stock stock,
     List<Fitted> fitted,
@@ -61,20 +63,20 @@ public record Job(
   public Job withPapers(Papers other) {
     return new Job(
         name, info, units, grid, other, language, frame, stone, wall, setting, tools, fastener,
-        openings, stock, fitted, spoiled, accepted, limits, steps, spans);
+        props, openings, stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job with other openings. */
   public Job withOpenings(List<Opening> others) {
     return new Job(
         name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
-        others, stock, fitted, spoiled, accepted, limits, steps, spans);
+        props, others, stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(
         name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
-        openings, stock, fitted, spoiled, accepted, limits, most, spans);
+        props, openings, stock, fitted, spoiled, accepted, limits, most, spans);
   }
 }

@@ -14,6 +14,7 @@ import headcourse.job.Opening;
 import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
+import headcourse.job.Props;
 import headcourse.job.Setting;
 import headcourse.job.Spans;
 import headcourse.job.Stock;
@@ -53,6 +54,7 @@ public final class JobMaker {
   public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
+  public Props props = Props.DEFAULT;
   public long steps = 2_000_000;
   public Spans spans = Spans.NONE;
   public final List<OpeningMaker> openings = new ArrayList<>();
@@ -174,6 +176,7 @@ public final class JobMaker {
             Length.inches(3 / 8.0),
             Length.inches(1),
             Length.inches(3 / 8.0)),
+        props,
         list,
         stock,
         fitted,

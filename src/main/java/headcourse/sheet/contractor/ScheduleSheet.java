@@ -100,7 +100,7 @@ public final class ScheduleSheet implements SheetComposer {
         bearing(context, layout, figures),
         f.building(figures.overallAnywhere()),
         soffit(context, o),
-        new Amounts(context.job().units()).mass(kg));
+        new Amounts(context.job().units()).massInTenths(kg));
   }
 
   private static String key(SheetContext context, HeadLayout layout) {
