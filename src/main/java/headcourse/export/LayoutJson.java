@@ -127,6 +127,14 @@ public final class LayoutJson {
     json.key("bound").value(layout.proof().bound());
     json.end();
     PropFinder.find(job, head).ifPresent(this::props);
+    if (head.landing() != null) {
+      json.key("lands").object();
+      json.key("builds").value(head.landing().builds());
+      json.key("checked").value(head.landing().checked());
+      json.key("unchecked").value(head.landing().unchecked());
+      json.key("care").value(head.landing().care());
+      json.end();
+    }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
       piece(each);
@@ -205,6 +213,7 @@ public final class LayoutJson {
     length("plungeMm", n.plunge());
     json.key("screwMm").nullable(n.screw() == null ? null : n.screw().mm());
     length("penetrationMm", n.penetration());
+    json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 

@@ -1,12 +1,16 @@
 package headcourse.rules;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.StackUp;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Limits;
 import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
+import headcourse.layout.Drift;
+import headcourse.layout.Landing;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -47,8 +51,10 @@ final class RuleExamples {
     return new HeadSpec.Key(in(10), in(10), in(rise), Length.ZERO, Length.ZERO);
   }
 
-  private static StackUp stack(double least, boolean clear) {
-    return new StackUp(Side.LEFT, 6, in(0.5), in(0.25), in(least), in(7), clear);
+  private static StackUp stack(double wanting) {
+    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
   }
 
   private void ends() {
@@ -56,7 +62,7 @@ final class RuleExamples {
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
     add("wall-beside", s -> s.job.first().wallLeft = in(4.5), s -> s.job.first().wallLeft = in(5));
-    add("stack-up", s -> s.stackUp = stack(3.75, true), s -> s.stackUp = stack(4, true));
+    add("stack-up", s -> s.stackUp = stack(0.25), s -> s.stackUp = stack(0));
     add("sliver", s -> s.job.first().wallRight = in(6), s -> s.job.first().wallRight = in(7));
     add(
         "leftover",
@@ -182,6 +188,25 @@ final class RuleExamples {
         "screw-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, null, 0, true, "joint"))),
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, true, "joint"))));
+    add(
+        "screw-holds",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.BOARD, "", 0)))),
+        s -> {});
+    add(
+        "screw-kind",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
+        s -> {});
+    add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),
