@@ -26,7 +26,7 @@ public final class PropFinder {
   /** The plan; empty where no stone hangs over the opening. */
   public static Optional<PropPlan> find(Job job, HeadWork head) {
     HeadLayout layout = head.layout();
-    double kg = head.pieces().stream().mapToDouble(Piece::liftingKg).sum();
+    double kg = head.pieces().stream().mapToDouble(Piece::hangingKg).sum();
     if (head.pieces().isEmpty() || kg <= 0) {
       return Optional.empty();
     }

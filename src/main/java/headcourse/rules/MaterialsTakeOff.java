@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Job;
 import headcourse.units.Length;
@@ -49,7 +50,7 @@ public final class MaterialsTakeOff {
         stones,
         faceM2,
         stoneKg,
-        faceM2 > 0 ? (stoneKg + mortar.set() * WET_MORTAR) / faceM2 : 0,
+        faceM2 > 0 ? (stoneKg + apartKg(heads) + mortar.set() * WET_MORTAR) / faceM2 : 0,
         mortar,
         (int) Math.ceil(mortar.mixed() / BAG_M3 - 1e-9),
         screws.values().stream().mapToInt(Integer::intValue).sum(),
@@ -57,5 +58,26 @@ public final class MaterialsTakeOff {
             .map(e -> new Materials.ScrewCount(e.getKey(), e.getValue()))
             .toList(),
         arrisMm / 1000);
+  }
+
+  /** Mass of the soffit pieces that their stones' masses leave out: those under a V, kg. */
+  public static double apartKg(List<HeadWork> heads) {
+    double kg = 0;
+    for (HeadWork head : heads) {
+      for (Piece p : head.pieces()) {
+        if (p.returnDepth().isZero()) {
+          kg +=
+              head.layout().opening().count()
+                  * p.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
+        }
+      }
+    }
+    return kg;
+  }
+
+  /** What the stones over one opening weigh, with all soffit pieces, kg. */
+  public static double headKg(HeadWork head) {
+    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    return kg + apartKg(List.of(head)) / head.layout().opening().count();
   }
 }

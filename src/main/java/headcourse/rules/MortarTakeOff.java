@@ -33,7 +33,7 @@ final class MortarTakeOff {
     return new Mortar(bed, scratch, soffit, joints, set * WASTE);
   }
 
-  /** Over the inside of the return, less its relief; as thick as a measured rough head asks. */
+  /** Over the inside of the return, less its relief, or over what covers the soffit instead; as thick as a measured rough head asks. */
   private static double soffit(Job job, HeadWork head, Piece p) {
     double deep = Math.max(0, p.returnDepth().minus(p.thickness()).mm());
     double wide = Math.max(0, p.stone().bottom().minus(p.relief()).mm());
@@ -43,7 +43,11 @@ final class MortarTakeOff {
             .filter(b -> head.bed().measured())
             .map(MortarTakeOff::mean)
             .orElse(job.wall().bed().mm());
-    return deep * wide * thick / MM3_PER_M3;
+    double apart = 0;
+    if (p.returnDepth().isZero()) {
+      apart = p.soffitPieces().stream().mapToDouble(s -> s.underside().mm() * s.depth().mm()).sum();
+    }
+    return (deep * wide + apart) * thick / MM3_PER_M3;
   }
 
   private static double mean(BedUnder b) {

@@ -70,7 +70,7 @@ class PropFinderTest {
       }
       for (HeadWork head : work.get().heads()) {
         PropPlan p = PropFinder.find(job, head).orElseThrow();
-        double kg = head.pieces().stream().mapToDouble(Piece::liftingKg).sum();
+        double kg = head.pieces().stream().mapToDouble(Piece::hangingKg).sum();
         double wide = head.layout().jamb(Side.LEFT).mm() + head.layout().jamb(Side.RIGHT).mm();
         double ends = head.layout().bearingLeft().mm() + head.layout().bearingRight().mm();
         assertEquals(2 * kg / (wide + ends) * 1000, p.loadKgPerM(), 1e-9, "seed " + seed);

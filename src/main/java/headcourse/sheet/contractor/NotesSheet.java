@@ -1,13 +1,13 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.rules.Finding;
 import headcourse.rules.Materials;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.rules.Mortar;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
@@ -110,7 +110,7 @@ public final class NotesSheet implements SheetComposer {
     List<Double> kg = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
-      kg.add(head.pieces().stream().mapToDouble(Piece::massKg).sum());
+      kg.add(MaterialsTakeOff.headKg(head));
       counts.add(head.layout().opening().count());
     }
     return a.massTogether(kg, counts);

@@ -1,7 +1,7 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Piece;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
@@ -83,7 +83,7 @@ public final class ScheduleSheet implements SheetComposer {
     HeadLayout layout = head.layout();
     Opening o = layout.opening();
     HeadSpec spec = o.head();
-    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    double kg = MaterialsTakeOff.headKg(head);
     return List.of(
         o.mark(),
         o.label(),
