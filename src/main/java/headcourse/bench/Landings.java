@@ -47,9 +47,9 @@ public final class Landings {
    * @param job the job
    * @param head a head of that job
    */
-  public static Landing of(Job job, HeadLayout head) {
+  public static Lands of(Job job, HeadLayout head) {
     BuildPlan plan = plan(job, head);
-    return Movers.landing(
+    return Movers.of(
         Builds.run(plan, BUILDS), plan, job.setting().care().name(), job.setting().dry());
   }
 

@@ -12,7 +12,7 @@ class LandingsTest {
   void aSecondWayOfBuildingThemAgrees() {
     int telling = 0;
     for (RandomWork.Case c : RandomWork.cases(Seeds.of(30))) {
-      Landing found = Landings.of(c.job(), c.work().layout());
+      Lands found = Landings.of(c.job(), c.work().layout());
       PlainBuilds plain = new PlainBuilds(c.job(), c.work().layout(), c.name().hashCode());
       agree(c.name() + ", checked", found.checked(), plain, true);
       agree(c.name() + ", unchecked", found.unchecked(), plain, false);
