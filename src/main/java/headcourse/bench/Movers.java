@@ -16,7 +16,7 @@ final class Movers {
   private Movers() {}
 
   /** What the builds of a plan come to. */
-  static Lands lands(Tally tally, BuildPlan plan, String care, boolean dry) {
+  static Lands of(Tally tally, BuildPlan plan, String care, boolean dry) {
     Lands worst = null;
     for (BuildSide side : List.of(plan.first(), plan.second())) {
       for (Mover mover : Mover.values()) {

@@ -48,6 +48,11 @@ final class Figures {
     return format.plainWithUnit(length);
   }
 
+  /** The step that lengths are said to. */
+  Grid step() {
+    return format.grid();
+  }
+
   /** What must not be passed; never rounded up. */
   String most(Length limit) {
     return Limit.MOST.plainWithUnit(format, limit);

@@ -50,8 +50,8 @@ public record LengthFormat(Units units, Grid grid) {
   }
 
   /**
-   * A small length that nobody measures, as a tolerance is: {@code ¹⁄₉₆"} where it is a whole part of
-   * an inch, else to 1/512 in; or to a hundredth of a millimetre, as {@code 0.26 mm}.
+   * A small length that nobody measures, as a tolerance is: {@code ¹⁄₉₆"} where it is a whole part
+   * of an inch, else to 1/512 in; or to a hundredth of a millimetre, as {@code 0.26 mm}.
    */
   public String part(Length length) {
     if (units != Units.INCH) {

@@ -1,12 +1,16 @@
 package headcourse.rules;
 
 import headcourse.bench.EdgeName;
+import headcourse.bench.Lands;
 import headcourse.bench.StackUp;
+import headcourse.bench.builds.Tally;
 import headcourse.job.HeadSpec;
 import headcourse.job.Limits;
 import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
+import headcourse.layout.Drift;
+import headcourse.layout.Landing;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -47,8 +51,24 @@ final class RuleExamples {
     return new HeadSpec.Key(in(10), in(10), in(rise), Length.ZERO, Length.ZERO);
   }
 
-  private static StackUp stack(double least, boolean clear) {
-    return new StackUp(Side.LEFT, 6, in(0.5), in(0.25), in(least), in(7), clear);
+  private static StackUp stack(double wanting) {
+    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
+  }
+
+  /** A head that lands so often when it is checked, else breaks the clear distance of a joint. */
+  private static Lands lands(int checked) {
+    Tally.Miss none = new Tally.Miss(0, 0);
+    Tally.Miss joint = new Tally.Miss(10_000 - checked, in(0.2).mm());
+    return new Lands(
+        new Tally(10_000, checked, 8000, joint, none, none),
+        false,
+        "ordinary",
+        Lands.Mover.FENCE,
+        in(0.1),
+        6,
+        in(0.1));
   }
 
   private void ends() {
@@ -56,7 +76,8 @@ final class RuleExamples {
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
     add("wall-beside", s -> s.job.first().wallLeft = in(4.5), s -> s.job.first().wallLeft = in(5));
-    add("stack-up", s -> s.stackUp = stack(3.75, true), s -> s.stackUp = stack(4, true));
+    add("stack-up", s -> s.stackUp = stack(0.25), s -> s.stackUp = stack(0));
+    add("lands", s -> s.lands = lands(9499), s -> s.lands = lands(9500));
     add("sliver", s -> s.job.first().wallRight = in(6), s -> s.job.first().wallRight = in(7));
     add(
         "leftover",

@@ -14,9 +14,11 @@ import headcourse.geom.Straight;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
+import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
@@ -302,11 +304,9 @@ public final class HeadFixture {
           new StackUp(
               side,
               n,
-              worst,
-              worst.half(),
-              layout.bearingLeft().minus(worst),
-              layout.bearingLeft().plus(worst),
-              true));
+              new Drift(worst, worst, Length.ZERO, worst.half()),
+              layout.bearingLeft(),
+              Landing.SURE));
     }
     return new HeadWork(layout, pieces, ups);
   }
