@@ -18,7 +18,9 @@ class TongueTest {
     assertEquals(
         "SET IN THIS ORDER / COLOCAR EN ESTE ORDEN: 1, 2, 3 …", BOTH.say("wall.set-in-order"));
     // Figures amid the words stay where they are in each language.
-    assertEquals("wood: holds 1\" / wood: agarra 1\"", BOTH.say("ticket.screw", "wood", "1\""));
+    assertEquals(
+        "Bed 1\" under every return. / Mezcla (mortero) de 1\" bajo cada vuelta.",
+        BOTH.say("wall.bed-level", "1\""));
     assertEquals("Rev.", BOTH.say("frame.revision"));
   }
 
