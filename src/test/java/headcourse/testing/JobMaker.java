@@ -18,6 +18,7 @@ import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
 import headcourse.job.Printing;
+import headcourse.job.Props;
 import headcourse.job.Setting;
 import headcourse.job.Sheathing;
 import headcourse.job.Spans;
@@ -74,6 +75,7 @@ public final class JobMaker {
   public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
+  public Props props = Props.DEFAULT;
   public long steps = 2_000_000;
   public Spans spans = Spans.NONE;
   public final List<OpeningMaker> openings = new ArrayList<>();
@@ -184,6 +186,7 @@ public final class JobMaker {
             new Tools.Grinder(Length.inches(4.5), grinderKerf)),
         new Fastener(
             kinds, lengths, shank, Length.inches(3 / 8.0), embedment, Length.inches(3 / 8.0)),
+        props,
         list,
         stock,
         fitted,
