@@ -32,10 +32,14 @@ public final class Holds {
   /** What stands behind the sheathing, as a layer is named. */
   public static String layer(Words words, Backing behind) {
     boolean loose = !behind.kind().holds();
-    return words.say(
-        loose ? "anchor.layer-loose" : "anchor.layer-holds",
-        behind.name().isEmpty()
-            ? words.say("anchor.kind-" + behind.kind().word())
-            : words.say("anchor.layer-named", behind.name(), AnchorWords.kind(words, behind)));
+    return words.say(loose ? "anchor.layer-loose" : "anchor.layer-holds", name(words, behind));
+  }
+
+  /** Its name alone: {@code lintel (wood)}. */
+  public static String name(Words words, Backing behind) {
+    String kind = AnchorWords.kind(words, behind);
+    return behind.name().isEmpty()
+        ? kind
+        : words.say("anchor.layer-named", behind.name(), kind);
   }
 }

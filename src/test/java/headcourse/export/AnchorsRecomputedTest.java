@@ -36,7 +36,12 @@ class AnchorsRecomputedTest {
     m.scratch = Length.inches(r.nextInt(4) / 4.0);
     m.sheathing = new Sheathing(Length.inches(r.nextInt(4) / 4.0), r.nextInt(3) == 0);
     m.embedment = Length.inches(r.nextBoolean() ? 1 : 0.75);
-    m.kinds = List.of(AnchorKind.WOOD_SCREW, AnchorKind.MASONRY_SCREW);
+    if (r.nextBoolean()) {
+      m.kinds = List.of(AnchorKind.WOOD_SCREW, AnchorKind.MASONRY_SCREW);
+    }
+    if (r.nextInt(3) == 0) {
+      m.lengths = List.of(Length.inches(2), Length.inches(2.5), Length.inches(3));
+    }
     List<Backing> lines = new ArrayList<>();
     double to = 0;
     for (int i = r.nextInt(4); i > 0; i--) {
@@ -44,7 +49,8 @@ class AnchorsRecomputedTest {
       Backing.Kind kind = Backing.Kind.of(Backing.Kind.words().get(r.nextInt(6)));
       lines.add(new Backing(Length.inches(to), kind, "line " + i, 0.41));
     }
-    lines.add(new Backing(null, Backing.Kind.WOOD, "", 0.41));
+    Backing.Kind above = Backing.Kind.of(Backing.Kind.words().get(r.nextInt(6)));
+    lines.add(new Backing(null, above, "above", 0.41));
     m.backing = lines;
     return m;
   }
@@ -87,7 +93,9 @@ class AnchorsRecomputedTest {
             + job.wall().scratch().mm()
             + (counts ? 0 : thick);
     String kind = kind(job, height(stone, notch));
-    boolean suits = List.of("wood", "concrete", "block").contains(kind);
+    boolean masonry = job.fastener().kinds().size() == 2;
+    boolean suits =
+        kind.equals("wood") || masonry && List.of("concrete", "block").contains(kind);
     boolean loose = List.of("board", "gap").contains(kind);
     double embed = job.fastener().embedment().mm();
     boolean can = suits || loose && counts && thick >= embed - 1e-9;

@@ -34,9 +34,9 @@ class TongueTest {
 
   @Test
   void theSecondLanguageIsMarkedWhereverLinesBreak() {
-    String said = BOTH.withTongues().say("wall.props-text");
-    assertEquals(BOTH.say("wall.props-text"), Tongue.plain(said));
-    String spanish = Words.of("es").say("wall.props-text");
+    String said = BOTH.withTongues().say("wall.closing");
+    assertEquals(BOTH.say("wall.closing"), Tongue.plain(said));
+    String spanish = Words.of("es").say("wall.closing");
     for (double width : new double[] {30, 55, 90, 400}) {
       List<String> lines = Wrap.lines(said, Face.REGULAR, 3.5, width);
       StringBuilder second = new StringBuilder();
@@ -55,7 +55,7 @@ class TongueTest {
 
   @Test
   void oneLanguageHasNoMarks() {
-    String said = Words.of("es").withTongues().say("wall.props-text");
+    String said = Words.of("es").withTongues().say("wall.closing");
     assertEquals(List.of(new Tongue.Run(said, false)), Tongue.runs(said));
     assertEquals("", Words.of("es").secondTag());
     assertEquals("es", BOTH.secondTag());

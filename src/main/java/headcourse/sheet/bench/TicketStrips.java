@@ -11,8 +11,8 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Backing;
 import headcourse.job.Wall;
-import headcourse.rules.AnchorWords;
 import headcourse.sheet.Board;
+import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
 import headcourse.text.Words;
 import java.util.ArrayList;
@@ -43,7 +43,7 @@ final class TicketStrips {
     Words words = c.words().singly().get(0);
     Backing behind = n.anchor().behind();
     List<Strip> strips = new ArrayList<>();
-    strips.add(new Strip(AnchorWords.behind(words, behind), behind.kind().holds()));
+    strips.add(new Strip(Holds.name(words, behind), behind.kind().holds()));
     if (wall.sheathing().thickness().isPositive()) {
       String thick = c.format().tape(wall.sheathing().thickness());
       strips.add(new Strip(words.say("ticket.sheathing", thick), wall.sheathing().holds()));
@@ -56,7 +56,7 @@ final class TicketStrips {
   }
 
   private double each() {
-    return type.note().height() + 1.1;
+    return type.note().height() * 1.5;
   }
 
   double height() {
