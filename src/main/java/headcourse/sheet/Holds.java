@@ -38,8 +38,6 @@ public final class Holds {
   /** Its name alone: {@code lintel (wood)}. */
   public static String name(Words words, Backing behind) {
     String kind = AnchorWords.kind(words, behind);
-    return behind.name().isEmpty()
-        ? kind
-        : words.say("anchor.layer-named", behind.name(), kind);
+    return behind.name().isEmpty() ? kind : words.say("anchor.layer-named", behind.name(), kind);
   }
 }

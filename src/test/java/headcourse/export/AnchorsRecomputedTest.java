@@ -94,8 +94,7 @@ class AnchorsRecomputedTest {
             + (counts ? 0 : thick);
     String kind = kind(job, height(stone, notch));
     boolean masonry = job.fastener().kinds().size() == 2;
-    boolean suits =
-        kind.equals("wood") || masonry && List.of("concrete", "block").contains(kind);
+    boolean suits = kind.equals("wood") || masonry && List.of("concrete", "block").contains(kind);
     boolean loose = List.of("board", "gap").contains(kind);
     double embed = job.fastener().embedment().mm();
     boolean can = suits || loose && counts && thick >= embed - 1e-9;
