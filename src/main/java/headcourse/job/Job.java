@@ -97,14 +97,14 @@ public record Job(
   /** The same job with other openings. */
   public Job withOpenings(List<Opening> others) {
     return new Job(
-        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others, stock,
-        fitted, spoiled, accepted, limits, steps, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others,
+        stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(
-        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings, stock,
-        fitted, spoiled, accepted, limits, most, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
+        stock, fitted, spoiled, accepted, limits, most, spans);
   }
 }

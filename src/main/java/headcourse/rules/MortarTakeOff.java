@@ -33,7 +33,10 @@ final class MortarTakeOff {
     return new Mortar(bed, scratch, soffit, joints, set * WASTE);
   }
 
-  /** Over the inside of the return, less its relief, or over what covers the soffit instead; as thick as a measured rough head asks. */
+  /**
+   * Over the inside of the return, less its relief, or over what covers the soffit instead; as
+   * thick as a measured rough head asks.
+   */
   private static double soffit(Job job, HeadWork head, Piece p) {
     double deep = Math.max(0, p.returnDepth().minus(p.thickness()).mm());
     double wide = Math.max(0, p.stone().bottom().minus(p.relief()).mm());

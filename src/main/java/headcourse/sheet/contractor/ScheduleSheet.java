@@ -1,7 +1,6 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.rules.MaterialsTakeOff;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
@@ -11,6 +10,7 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
