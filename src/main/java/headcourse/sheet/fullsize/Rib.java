@@ -49,6 +49,10 @@ record Rib(Path curve, List<Tick> ticks) {
     List<Point> points = new ArrayList<>();
     Vec last = new Vec(0, -1);
     for (Edge e : curve.intrados().edges()) {
+      if (e.to().x() <= 1e-9) {
+        // The left half's end at an apex would be set off across the centre line.
+        continue;
+      }
       for (int i = 0; i <= STEPS; i++) {
         Point at = e.at((double) i / STEPS);
         if (at.x() < -1e-9) {
