@@ -59,6 +59,7 @@ public final class SettingSheet implements SheetComposer {
           AsBuiltNotes.write(flow, context, head, TEXT);
           AsMadeNotes.write(flow, context, head, TEXT);
           order(flow, context, head);
+          AnchorList.put(flow, context, head, TEXT);
           closers(flow, context, head);
           stackUp(flow, context, head);
           PropNotes.write(flow, context, head, TEXT);
