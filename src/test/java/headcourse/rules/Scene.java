@@ -103,15 +103,14 @@ final class Scene {
             w.sheathing(),
             w.framing(),
             w.jambs(),
-            w.courses());
+            w.courses(),
+            w.backing());
     return new Job(
         j.name(),
         j.info(),
         j.units(),
         j.grid(),
-        j.papers(),
-        j.language(),
-        j.frame(),
+        j.printing(),
         j.stone(),
         wall,
         j.setting(),
