@@ -1,12 +1,15 @@
 package headcourse.cli;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Lands;
 import headcourse.diag.Outcome;
+import headcourse.job.Care;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
+import headcourse.units.Decimals;
 import headcourse.units.LengthFormat;
 import headcourse.units.Limit;
 import headcourse.work.ShopWork;
@@ -42,6 +45,7 @@ record CheckCommand(Path folder, Console console) {
     ShopWork work = done.value().get();
     for (HeadWork h : work.heads()) {
       console.say(summary(work, h));
+      console.say(lands(h));
       ChangeLines.of(work.job(), h).forEach(console::say);
     }
     work.heads().stream()
@@ -83,6 +87,21 @@ record CheckCommand(Path folder, Console console) {
     return "at the worst "
         + Limit.LEAST.plainWithUnit(f, proof.shortfall())
         + " short of landing; proved the best there is";
+  }
+
+  /** How often a head lands. */
+  static String lands(HeadWork head) {
+    Lands lands = head.lands();
+    return head.layout().opening().mark()
+        + ": lands in "
+        + Decimals.grouped(lands.landedChecked())
+        + " of "
+        + Decimals.grouped(lands.builds())
+        + " builds with the check, "
+        + Decimals.grouped(lands.landedUnchecked())
+        + " without ("
+        + (lands.care().equals(Care.OWN) ? "the job's own" : lands.care())
+        + " care, assumed)";
   }
 
   /** One line for a finding. */
