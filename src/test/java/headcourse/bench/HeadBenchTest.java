@@ -284,6 +284,7 @@ class HeadBenchTest {
     assertEquals(w.layout().bearingRight().minus(s.drift().inward()), s.bearingLeast());
     assertEquals(w.layout().bearingRight().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
+    mortar.first().bearing = new HeadSpec.Bearing(in(5.75), in(5.75), in(5.75));
     StackUp t = work(mortar.make()).stackUp(Side.LEFT);
     assertEquals(in(7 / 32.0), t.drift().inward());
     assertEquals(in(7 / 32.0), t.drift().outward());
