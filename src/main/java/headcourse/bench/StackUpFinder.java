@@ -19,7 +19,7 @@ final class StackUpFinder {
     Drift end = Drift.at(job, head, side, own);
     Length worst = end.worst();
     Length likely = end.likely();
-    Length bearing = side == Side.LEFT ? head.bearingLeft() : head.bearingRight();
+    Length bearing = head.bearing(side).onWall();
     boolean clear = true;
     for (JointLine joint : head.joints()) {
       if (joint.side() == side && !joint.outer().isEmpty()) {
@@ -31,8 +31,7 @@ final class StackUpFinder {
 
   /** Whether a joint keeps its distance from the jamb line when it is off by so much. */
   private static boolean clear(Job job, HeadLayout head, JointLine joint, Length off) {
-    boolean curved = head.curve() != null && head.curve().striking() == null;
-    if (curved) {
+    if (head.curved()) {
       return true;
     }
     Length near = joint.soffitMark().minus(off);

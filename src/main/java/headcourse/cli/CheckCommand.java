@@ -4,6 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.diag.Outcome;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
+import headcourse.layout.Side;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
 import headcourse.units.LengthFormat;
@@ -62,13 +63,25 @@ record CheckCommand(Path folder, Console console) {
         + ", "
         + layout.stones().size()
         + " stones, bears "
-        + f.plainWithUnit(layout.bearingLeft())
+        + f.plainWithUnit(layout.bearing(Side.LEFT).onWall(f.grid()))
         + " left and "
-        + f.plainWithUnit(layout.bearingRight())
-        + " right, "
+        + f.plainWithUnit(layout.bearing(Side.RIGHT).onWall(f.grid()))
+        + " right"
+        + onTop(layout, f)
+        + ", "
         + (layout.proof().status() == headcourse.layout.Proof.Status.OPTIMAL
             ? "proved best"
             : "best found");
+  }
+
+  private static String onTop(HeadLayout layout, LengthFormat f) {
+    return layout.fanned()
+        ? " on the soffit line, "
+            + f.plainWithUnit(layout.bearing(Side.LEFT).onTop(f.grid()))
+            + " and "
+            + f.plainWithUnit(layout.bearing(Side.RIGHT).onTop(f.grid()))
+            + " on the top line"
+        : "";
   }
 
   /** One line for a finding. */

@@ -21,26 +21,23 @@ final class Ends {
     return Optional.ofNullable(end);
   }
 
-  /** How far the end passes its jamb on the soffit line. */
-  static Length soffitBearing(HeadWork head, Side side) {
-    return side == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
+  /** How far the end bears on the wall. */
+  static Length bearing(HeadWork head, Side side) {
+    return head.layout().bearing(side).onWall();
   }
 
   /** Whether an end springs from the jamb itself, as a fan or a ring may; within a tick. */
   static boolean springs(RuleContext c, HeadWork head, Side side) {
     return switch (Shape.of(head)) {
       case SOLDIER -> false;
-      case JACK -> soffitBearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
+      case JACK -> bearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
       case CURVED -> true;
     };
   }
 
-  /** How much wall the end rests over: on the soffit line where plumb, else on the top line. */
-  static Length bearing(HeadWork head, Side side) {
-    if (Shape.of(head) == Shape.SOLDIER) {
-      return soffitBearing(head, side);
-    }
-    return side == Side.LEFT ? head.layout().bearingTopLeft() : head.layout().bearingTopRight();
+  /** How much wall the end rests over: a jack arch leans on it up to its top line. */
+  static Length reach(HeadWork head, Side side) {
+    return head.layout().bearing(side).onTop();
   }
 
   /** The wall beside the opening that the head may run onto; empty where it is ample. */

@@ -273,8 +273,8 @@ class HeadBenchTest {
     assertEquals(n, s.stones());
     assertEquals(in(n * 3 / 64.0), s.worst());
     assertEquals(Math.sqrt(n) / 32 + n / 128.0, s.likely().inches(), 1e-9);
-    assertEquals(w.layout().bearingRight().minus(s.worst()), s.bearingLeast());
-    assertEquals(w.layout().bearingRight().plus(s.worst()), s.bearingGreatest());
+    assertEquals(w.layout().bearing(Side.RIGHT).onWall().minus(s.worst()), s.bearingLeast());
+    assertEquals(w.layout().bearing(Side.RIGHT).onWall().plus(s.worst()), s.bearingGreatest());
     JobMaker mortar = sixASide();
     StackUp t = work(mortar.make()).stackUp(Side.LEFT);
     assertEquals(in(7 / 32.0), t.worst());

@@ -32,6 +32,10 @@ final class PieceMaker {
   double lean;
 
   boolean last;
+
+  /** How far its outer end stands from the centre line, or null as it comes out. */
+  Length end;
+
   Length bottom;
   Length top;
   Length thickness;
@@ -104,6 +108,17 @@ final class PieceMaker {
     notches = List.of(notch);
   }
 
+  private PlacedStone.Feet feet() {
+    Length right = Length.mm(x1);
+    Length left = Length.mm(x0);
+    if (end == null) {
+      return new PlacedStone.Feet(left, right, left, Length.mm(x1 + lean));
+    }
+    return side == Side.LEFT
+        ? new PlacedStone.Feet(end.negated(), right, end.negated(), right)
+        : new PlacedStone.Feet(left, end, left, end);
+  }
+
   Piece make() {
     Point a = new Point(x0, 0);
     Point b = new Point(x1, 0);
@@ -126,7 +141,7 @@ final class PieceMaker {
                 new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
                 new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
                 new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT)),
-            new PlacedStone.Feet(Length.mm(x0), Length.mm(x1), Length.mm(x0), Length.mm(x1 + lean)),
+            feet(),
             wide,
             high,
             Length.mm(h),

@@ -126,18 +126,12 @@ public final class HeadFixture {
         }
       }
       stones.sort(Comparator.comparingDouble(s -> s.outline().bounds().centre().x()));
-      Length b = Length.mm(foot[n]).minus(opening.width().half());
-      Length bt = Length.mm(head[n]).minus(opening.width().half());
       HeadLayout layout =
           new HeadLayout(
               opening,
               opening.width().half(),
               stones,
               joints,
-              b,
-              b,
-              bt,
-              bt,
               null,
               new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
               List.of());
@@ -264,17 +258,12 @@ public final class HeadFixture {
     double a0 = Math.PI / 2 + phi;
     Edge in = new Arc(centre, r, a0, -2 * phi);
     Edge out = new Arc(centre, r + depth, a0, -2 * phi);
-    Length top = Length.mm(out.to().x()).minus(opening.width().half());
     HeadLayout layout =
         new HeadLayout(
             opening,
             opening.width().half(),
             stones,
             joints,
-            Length.ZERO,
-            Length.ZERO,
-            top,
-            top,
             new HeadLayout.Curve(
                 new Path(List.of(in), false),
                 new Path(List.of(out), false),
@@ -304,8 +293,8 @@ public final class HeadFixture {
               n,
               worst,
               worst.half(),
-              layout.bearingLeft().minus(worst),
-              layout.bearingLeft().plus(worst),
+              layout.bearing(Side.LEFT).onWall().minus(worst),
+              layout.bearing(Side.LEFT).onWall().plus(worst),
               true));
     }
     return new HeadWork(layout, pieces, ups);

@@ -100,10 +100,6 @@ final class HeadMaker {
             z,
             pieces.stream().map(Piece::stone).toList(),
             List.of(),
-            z,
-            z,
-            z,
-            z,
             null,
             new Proof(Proof.Status.OPTIMAL, 0, 0, 0),
             List.of());

@@ -79,7 +79,7 @@ public record FlatTerms(
   }
 
   /** Whether the jamb lines stand at different distances. */
-  boolean lopsided() {
+  public boolean lopsided() {
     return near != far;
   }
 

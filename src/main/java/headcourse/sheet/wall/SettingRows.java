@@ -9,7 +9,6 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SoffitBed;
 import headcourse.job.Job;
-import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
@@ -153,23 +152,15 @@ final class SettingRows {
     return left.equals(right) ? format.withUnit(b.left()) : context.say("wall.wedge", left, right);
   }
 
-  private Length bearing(Side side) {
-    HeadLayout layout = head.layout();
-    if (new HeadFigures(head, format).curved()) {
-      return side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
-    }
-    return side == Side.LEFT ? layout.bearingLeft() : layout.bearingRight();
-  }
-
   // An end that springs from the jamb line lies on the wall above it alone.
   private String checkEnd(Side side) {
-    Length on = bearing(side);
-    if (on.isPositive()) {
-      return context.say("wall.check-end", format.withUnit(on));
+    HeadFigures figures = new HeadFigures(head, format);
+    String on = context.say("wall.check-end", format.withUnit(figures.bearing(side)));
+    if (!head.layout().fanned()) {
+      return on;
     }
-    HeadLayout layout = head.layout();
-    Length top = side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
-    return context.say("wall.check-end-top", format.withUnit(top));
+    String top = context.say("wall.check-end-top", format.withUnit(figures.bearingOnTop(side)));
+    return figures.bearing(side).isPositive() ? on + "\n" + top : top;
   }
 
   private String checks(Piece p, boolean third) {

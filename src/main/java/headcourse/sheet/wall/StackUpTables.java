@@ -30,12 +30,15 @@ final class StackUpTables {
     this.head = head;
     this.curved = new HeadFigures(head, context.format()).curved();
     // A head that springs from the jambs has no end on the wall that could slip off it.
-    this.bears =
-        !curved && !(head.layout().bearingLeft().isZero() && head.layout().bearingRight().isZero());
+    this.bears = !curved && !(bearing(Side.LEFT).isZero() && bearing(Side.RIGHT).isZero());
     // Tolerances are finer than the grid; a quarter of its step still reads as a fraction.
     Length tick = context.format().grid().tick();
     this.fine =
         new LengthFormat(context.job().units(), new Grid(new Length(tick.picometres() / 4)));
+  }
+
+  private Length bearing(Side side) {
+    return head.layout().bearing(side).onWall();
   }
 
   /** A tolerance in words. */
@@ -78,7 +81,7 @@ final class StackUpTables {
       row.add("± " + fine(s.worst()));
       row.add("± " + fine(s.likely()));
       if (bears) {
-        row.add(context.say("wall.between", fine(s.bearingLeast()), fine(s.bearingGreatest())));
+        row.add(between(s));
       }
       if (!curved) {
         row.add(context.say(s.jambStillClear() ? "wall.yes" : "wall.no"));
@@ -86,6 +89,15 @@ final class StackUpTables {
       rows.add(row);
     }
     return rows;
+  }
+
+  // Measured on the wall with a tape: on the grid, and never within what may really be.
+  private String between(StackUp s) {
+    Grid grid = context.format().grid();
+    return context.say(
+        "wall.between",
+        context.format().withUnit(grid.ticks(grid.floor(s.bearingLeast()))),
+        context.format().withUnit(grid.ticks(grid.ceil(s.bearingGreatest()))));
   }
 
   List<Column> driftColumns() {

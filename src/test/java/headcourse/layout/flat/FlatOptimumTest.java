@@ -44,7 +44,8 @@ class FlatOptimumTest {
         assertNotNull(best, at);
         HeadLayout h = s.head();
         int n = (int) h.stones().stream().filter(x -> x.side() == Side.RIGHT).count();
-        double bearing = (double) h.bearingRight().picometres() / job.grid().tick().picometres();
+        double bearing =
+            (double) h.bearing(Side.RIGHT).onWall().picometres() / job.grid().tick().picometres();
         assertEquals(0, BruteForce.compare(brute.cost(bearing, n), best), at + " " + brute);
         assertTrue(h.stones().stream().anyMatch(x -> x.role() == Role.END), at);
         compared.merge(maker.first().rhythm, 1, Integer::sum);
