@@ -130,6 +130,14 @@ public final class LayoutJson {
     json.key("cost").value(layout.proof().cost());
     json.key("bound").value(layout.proof().bound());
     json.end();
+    if (head.landing() != null) {
+      json.key("lands").object();
+      json.key("builds").value(head.landing().builds());
+      json.key("checked").value(head.landing().checked());
+      json.key("unchecked").value(head.landing().unchecked());
+      json.key("care").value(head.landing().care());
+      json.end();
+    }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
       piece(layout, each);

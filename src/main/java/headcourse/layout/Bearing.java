@@ -10,7 +10,7 @@ import headcourse.units.Length;
  *
  * @param onWall on the soffit line in flat heads, at the foot of the skewback on the extrados in
  *     curved ones, exact
- * @param onTop the same on the top line, where a jack arch bears as well; in other heads as on the
+ * @param onTop the same on the top line, where a jack arch bears as well; in curved heads as on the
  *     wall
  */
 public record Bearing(Length onWall, Length onTop) {
@@ -19,7 +19,7 @@ public record Bearing(Length onWall, Length onTop) {
     boolean left = side == Side.LEFT;
     Length low = (left ? feet.leftSoffit().negated() : feet.rightSoffit()).minus(head.jamb(side));
     Length high = (left ? feet.leftTop().negated() : feet.rightTop()).minus(head.jamb(side));
-    return head.curved() ? new Bearing(high, high) : new Bearing(low, head.fanned() ? high : low);
+    return new Bearing(head.curved() ? high : low, high);
   }
 
   /**

@@ -54,7 +54,7 @@ final class ChordDeviationRule implements HeadRule {
                 List.of(
                     c.say().length(Length.mm(over.get(0).chordDeviation()), most),
                     over.get(0).mark(),
-                    c.say().length(most),
+                    c.say().most(most),
                     Integer.toString(over.size())));
     boolean known = said.size() > 4;
     String key =

@@ -2,6 +2,7 @@ package headcourse.rules;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.layout.Bearing;
 import headcourse.layout.Side;
 import headcourse.units.Length;
 import java.util.Optional;
@@ -37,7 +38,8 @@ final class Ends {
 
   /** How much wall the end rests over: a jack arch leans on it up to its top line. */
   static Length reach(HeadWork head, Side side) {
-    return head.layout().bearing(side).onTop();
+    Bearing bearing = head.layout().bearing(side);
+    return head.layout().fanned() ? bearing.onTop() : bearing.onWall();
   }
 
   /** The wall beside the opening that the head may run onto; empty where it is ample. */

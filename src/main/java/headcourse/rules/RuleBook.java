@@ -37,6 +37,7 @@ public final class RuleBook {
           new SharpArrisRule(),
           new ChordDeviationRule(),
           new VeneerWeightRule(),
+          new AdheredDesignRule(),
           new VeneerThicknessRule(),
           new VeneerFaceRule(),
           new VeneerAreaRule(),
@@ -68,6 +69,8 @@ public final class RuleBook {
           new SilicaRule(),
           new GrinderGuardRule(),
           new FramingDeflectionRule(),
+          new DryClosingRule(),
+          new MovementJointRule(),
           new CarriesNothingRule());
 
   private RuleBook() {}

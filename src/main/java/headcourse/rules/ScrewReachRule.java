@@ -22,8 +22,8 @@ final class ScrewReachRule implements NotchRule {
     if (notch.screw() == null) {
       return c.job().fastener().lengths().stream()
           .reduce(Length::max)
-          .map(l -> c.text("rule.screw-reach.none-long", c.say().length(least), c.say().length(l)))
-          .or(() -> Optional.of(c.text("rule.screw-reach.none", c.say().length(least))));
+          .map(l -> c.text("rule.screw-reach.none-long", c.say().least(least), c.say().length(l)))
+          .or(() -> Optional.of(c.text("rule.screw-reach.none", c.say().least(least))));
     }
     return notch.penetration().compareTo(least) >= 0
         ? Optional.empty()
@@ -32,6 +32,6 @@ final class ScrewReachRule implements NotchRule {
                 "rule.screw-reach.short",
                 c.say().length(notch.screw()),
                 c.say().length(notch.penetration(), least),
-                c.say().length(least)));
+                c.say().least(least)));
   }
 }

@@ -36,7 +36,8 @@ class ArchitectureTest {
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
-    TABLE.put("bench", Set.of("units", "geom", "job", "layout"));
+    TABLE.put("bench.builds", Set.of());
+    TABLE.put("bench", Set.of("units", "geom", "job", "layout", "bench.builds"));
     TABLE.put("stock.cutting", Set.of("geom"));
     TABLE.put("stock.pile", Set.of());
     TABLE.put("stock.fan", Set.of("stock.pile"));

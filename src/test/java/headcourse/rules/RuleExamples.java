@@ -3,9 +3,12 @@ package headcourse.rules;
 import headcourse.bench.EdgeName;
 import headcourse.bench.StackUp;
 import headcourse.job.HeadSpec;
+import headcourse.job.Limits;
 import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
+import headcourse.layout.Drift;
+import headcourse.layout.Landing;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -46,8 +49,10 @@ final class RuleExamples {
     return new HeadSpec.Key(in(10), in(10), in(rise), Length.ZERO, Length.ZERO);
   }
 
-  private static StackUp stack(double least, boolean clear) {
-    return new StackUp(Side.LEFT, 6, in(0.5), in(0.25), in(least), in(7), clear);
+  private static StackUp stack(double wanting) {
+    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
   }
 
   private void ends() {
@@ -55,7 +60,7 @@ final class RuleExamples {
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
     add("wall-beside", s -> s.job.first().wallLeft = in(4.5), s -> s.job.first().wallLeft = in(5));
-    add("stack-up", s -> s.stackUp = stack(3.75, true), s -> s.stackUp = stack(4, true));
+    add("stack-up", s -> s.stackUp = stack(0.25), s -> s.stackUp = stack(0));
     add("sliver", s -> s.job.first().wallRight = in(6), s -> s.job.first().wallRight = in(7));
     add(
         "leftover",
@@ -131,6 +136,13 @@ final class RuleExamples {
 
   private void pieces() {
     add("veneer-weight", s -> weight(s, 145), s -> weight(s, 140));
+    add(
+        "adhered-design",
+        s -> {
+          s.job.limits = new Limits(2022, Map.of());
+          s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2);
+        },
+        s -> s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2));
     add("veneer-thickness", s -> s.job.thickness = in(2.75), s -> s.job.thickness = in(2.625));
     add(
         "veneer-face",
@@ -248,6 +260,8 @@ final class RuleExamples {
     add("scaffold", s -> s.job.first().height = in(132), s -> s.job.first().height = in(131));
     add("silica", s -> {}, s -> uncut(s));
     add("grinder-guard", s -> {}, s -> uncut(s));
+    add("dry-closing", s -> {}, s -> s.limit("dry-closing", in(12.5)));
+    add("movement-joint", s -> s.job.first().width = in(145), s -> s.job.first().width = in(144));
     add("framing-deflection", s -> {}, s -> s.worked = false);
     add("carries-nothing", s -> {}, s -> s.worked = false);
   }

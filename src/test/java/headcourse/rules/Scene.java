@@ -9,8 +9,10 @@ import headcourse.job.Job;
 import headcourse.job.Limits;
 import headcourse.job.Opening;
 import headcourse.job.Wall;
+import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
+import headcourse.layout.Landing;
 import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
@@ -187,15 +189,8 @@ final class Scene {
   private StackUp stack(Side side, int n, Length bears) {
     Length off = Length.inches(0.25);
     return stackUp != null
-        ? new StackUp(
-            side,
-            n,
-            stackUp.worst(),
-            stackUp.likely(),
-            stackUp.bearingLeast(),
-            stackUp.bearingGreatest(),
-            stackUp.jambStillClear())
-        : new StackUp(side, n, off, off.half(), bears.minus(off), bears.plus(off), true);
+        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.landing())
+        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Landing.SURE);
   }
 
   private static JointLine joint(

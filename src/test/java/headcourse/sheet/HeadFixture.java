@@ -14,9 +14,11 @@ import headcourse.geom.Straight;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
+import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
@@ -291,11 +293,9 @@ public final class HeadFixture {
           new StackUp(
               side,
               n,
-              worst,
-              worst.half(),
-              layout.bearing(Side.LEFT).onWall().minus(worst),
-              layout.bearing(Side.LEFT).onWall().plus(worst),
-              true));
+              new Drift(worst, worst, Length.ZERO, worst.half()),
+              layout.bearing(side).onWall(),
+              Landing.SURE));
     }
     return new HeadWork(layout, pieces, ups);
   }

@@ -2,6 +2,7 @@ package headcourse.testing;
 
 import headcourse.job.Accepted;
 import headcourse.job.Bundle;
+import headcourse.job.Care;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
@@ -45,6 +46,7 @@ public final class JobMaker {
   public Length joint = Length.ZERO;
   public Length opens = Length.inches(1 / 64.0);
   public Length cutTolerance = Length.inches(1 / 32.0);
+  public Care care = Care.ORDINARY;
   public Wall.Jambs jambs = Wall.Jambs.RETURNED;
   public Length depthOfCut = Length.inches(4);
   public List<Length> courses = List.of();
@@ -163,7 +165,7 @@ public final class JobMaker {
             Length.inches(3.5),
             jambs,
             courses),
-        new Setting(joints, joint, opens, cutTolerance),
+        new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(
                 Length.inches(1 / 8.0), depthOfCut, Angle.degrees(45), Length.inches(1 / 8.0)),

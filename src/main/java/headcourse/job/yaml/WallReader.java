@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Care;
 import headcourse.job.Setting;
 import headcourse.job.Wall;
 import headcourse.units.Length;
@@ -48,7 +49,9 @@ final class WallReader {
     }
     Length opens = s.length("opens", Range.of(0, 0.5), mortar ? Length.ZERO : in.or(1 / 64.0, 0.4));
     Length cut = s.length("cut-tolerance", Range.of(0, 0.5), in.or(1 / 32.0, 1));
+    Care care = CareReader.read(s, opens);
     s.done();
-    return new Setting(mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut);
+    return new Setting(
+        mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut, care);
   }
 }

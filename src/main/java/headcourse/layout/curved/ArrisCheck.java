@@ -4,6 +4,7 @@ import headcourse.geom.Edge;
 import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
+import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,9 +35,9 @@ final class ArrisCheck {
       worst = s.chordDeviation() > worst.chordDeviation() + 1e-9 ? s : worst;
     }
     List<String> values = new ArrayList<>();
-    values.add(given.say(worst.chordDeviation()));
+    values.add(given.say(Limit.LEAST, worst.chordDeviation()));
     values.add(worst.mark());
-    values.add(given.say(limit));
+    values.add(given.say(Limit.MOST, limit));
     values.add(Integer.toString(over.size()));
     int each = wayOut(divider, division, worst.chordDeviation(), limit);
     String narrower = "";

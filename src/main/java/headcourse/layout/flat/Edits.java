@@ -133,7 +133,11 @@ final class Edits {
 
   static Job joint(Job j, Length joint) {
     Setting s = j.setting();
-    return job(j, j.grid(), new Setting(s.joints(), joint, s.opens(), s.cutTolerance()), j.stock());
+    return job(
+        j,
+        j.grid(),
+        new Setting(s.joints(), joint, s.opens(), s.cutTolerance(), s.care()),
+        j.stock());
   }
 
   static Job grid(Job j, Length tick) {

@@ -1,9 +1,10 @@
 package headcourse.sheet.wall;
 
-import headcourse.bench.Drift;
 import headcourse.bench.HeadWork;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
+import headcourse.job.Setting;
+import headcourse.layout.Drift;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
@@ -48,8 +49,9 @@ final class StackUpTables {
 
   /** What is said above the ends. */
   String endsKey() {
-    return (context.job().setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar")
-        + (curved ? "-arch" : "");
+    Setting setting = context.job().setting();
+    String joints = setting.opens().isZero() ? "-mortar" : "-mortar-joints";
+    return "wall.stack-up-text" + (setting.dry() ? "" : joints) + (curved ? "-arch" : "");
   }
 
   /** What is said above the stones on the way. */
@@ -59,15 +61,19 @@ final class StackUpTables {
 
   List<Column> endColumns() {
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(context.say("wall.side"), 30, Align.START, true));
-    columns.add(new Column(context.say("wall.stones"), 22, Align.END, false));
-    columns.add(new Column(context.say("wall.at-worst"), 28, Align.START, false));
+    columns.add(new Column(context.say("wall.side"), 24, Align.START, true));
+    columns.add(new Column(context.say("wall.stones"), 18, Align.END, false));
+    if (bears) {
+      columns.add(new Column(context.say("wall.as-drawn"), 24, Align.START, false));
+    }
+    columns.add(new Column(context.say("wall.in-at-most"), 24, Align.START, false));
+    columns.add(new Column(context.say("wall.out-at-most"), 24, Align.START, false));
     columns.add(new Column(context.say("wall.likely"), 32, Align.START, false));
     if (bears) {
-      columns.add(new Column(context.say("wall.on-wall-between"), 50, Align.START, true));
+      columns.add(new Column(context.say("wall.on-wall-between"), 46, Align.START, true));
     }
     if (!curved) {
-      columns.add(new Column(context.say("wall.jamb-clear"), 32, Align.START, true));
+      columns.add(new Column(context.say("wall.jamb-clear"), 26, Align.START, true));
     }
     return columns;
   }
@@ -78,10 +84,17 @@ final class StackUpTables {
       List<String> row = new ArrayList<>();
       row.add(context.say(s.side() == Side.LEFT ? "wall.left" : "wall.right"));
       row.add(Integer.toString(s.stones()));
-      row.add("± " + fine(s.worst()));
-      row.add("± " + fine(s.likely()));
+      // Measured on the wall with a tape, so on the grid, and what makes it up as well.
+      LengthFormat tape = context.format();
+      StackUp.Printed p = s.on(tape.grid());
       if (bears) {
-        row.add(between(s));
+        row.add(tape.withUnit(p.bearing()));
+      }
+      row.add("− " + tape.withUnit(p.inward()));
+      row.add("+ " + tape.withUnit(p.outward()));
+      row.add(likely(s.drift()));
+      if (bears) {
+        row.add(context.say("wall.between", tape.withUnit(p.least()), tape.withUnit(p.greatest())));
       }
       if (!curved) {
         row.add(context.say(s.jambStillClear() ? "wall.yes" : "wall.no"));
@@ -91,13 +104,11 @@ final class StackUpTables {
     return rows;
   }
 
-  // Measured on the wall with a tape: on the grid, and never within what may really be.
-  private String between(StackUp s) {
-    Grid grid = context.format().grid();
-    return context.say(
-        "wall.between",
-        context.format().withUnit(grid.ticks(grid.floor(s.bearingLeast()))),
-        context.format().withUnit(grid.ticks(grid.ceil(s.bearingGreatest()))));
+  /** Where it is likely to stand, and how far about that. */
+  private String likely(Drift drift) {
+    String about = "± " + fine(drift.likely());
+    String mean = fine(drift.mean());
+    return mean.equals(fine(Length.ZERO)) ? about : "+ " + mean + " " + about;
   }
 
   List<Column> driftColumns() {
@@ -108,9 +119,10 @@ final class StackUpTables {
             40,
             Align.START,
             true),
-        new Column(context.say("wall.out-at-most"), 36, Align.START, false),
-        new Column(context.say("wall.likely-out"), 36, Align.START, false),
-        new Column(context.say("wall.trim-next"), 48, Align.START, true));
+        new Column(context.say("wall.in-at-most"), 24, Align.START, false),
+        new Column(context.say("wall.out-at-most"), 24, Align.START, false),
+        new Column(context.say("wall.likely"), 34, Align.START, false),
+        new Column(context.say("wall.trim-next"), 44, Align.START, true));
   }
 
   /** Every third stone outwards; both sides in one row where they are alike. */
@@ -144,13 +156,14 @@ final class StackUpTables {
    *
    * @param after the stone
    * @param next the one beyond it, that takes up what is out
-   * @param figures where its edge stands, how far out it may be, what the next is cut to or empty
+   * @param figures where its edge stands, how far in and out it may be and is likely to be, what
+   *     the next is cut to or empty
    */
   private record Check(String after, String next, List<String> figures) {
     List<String> row(String stones, String nexts) {
       List<String> row = new ArrayList<>(List.of(stones));
-      row.addAll(figures.subList(0, 3));
-      String cut = figures.get(3);
+      row.addAll(figures.subList(0, 4));
+      String cut = figures.get(4);
       row.add(cut.isEmpty() ? "" : nexts + ": " + cut);
       return row;
     }
@@ -182,16 +195,19 @@ final class StackUpTables {
       }
       Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
       PlacedStone next = head.layout().stone(j.outer());
-      Length trimmed = next.bottom().minus(drift.worst());
+      // Rounded up to what a tape shows, so that it can be taken off.
+      Grid grid = context.format().grid();
+      Length out = grid.ticks(grid.ceil(drift.outward()));
       rows.add(
           new Check(
               j.inner(),
               j.outer(),
               List.of(
                   context.format().tape(mark(j)),
-                  "± " + fine(drift.worst()),
-                  "± " + fine(drift.likely()),
-                  next.fitted() ? "" : context.format().withUnit(trimmed))));
+                  "− " + context.format().withUnit(grid.ticks(grid.ceil(drift.inward()))),
+                  "+ " + context.format().withUnit(out),
+                  likely(drift),
+                  next.fitted() ? "" : context.format().withUnit(next.bottom().minus(out)))));
     }
     return rows;
   }
