@@ -25,7 +25,6 @@ record DrawCommand(Path folder, Console console) {
       console.complain("which job? headcourse draw JOB.yaml");
       return Main.WRONG;
     }
-    HeadStart.begin();
     Map<String, String> folders = new LinkedHashMap<>();
     int worst = Main.DONE;
     for (String name : arguments.files()) {

@@ -206,6 +206,7 @@ public final class LayoutJson {
     length("plungeMm", n.plunge());
     nullable("screwMm", n.screw() == null ? null : n.screw().mm());
     length("penetrationMm", n.penetration());
+    json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 

@@ -25,7 +25,7 @@ final class ScrewSizeRule implements JobRule {
   public List<ParamDef> limits() {
     return Stream.of(
             Rule.length("screw-shank", "thinnest shank of a screw"),
-            Rule.length("screw-embedment", "least that a screw goes in behind the bed"))
+            Rule.length("screw-embedment", "least that a screw goes into what holds it"))
         .flatMap(List::stream)
         .toList();
   }

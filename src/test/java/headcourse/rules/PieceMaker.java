@@ -1,5 +1,6 @@
 package headcourse.rules;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
@@ -7,6 +8,8 @@ import headcourse.bench.Rake;
 import headcourse.bench.SawPass;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.FaceEdge;
@@ -86,10 +89,42 @@ final class PieceMaker {
         Angle.degrees(45),
         Length.inches(cover),
         Length.inches(plunge),
-        screw,
-        Length.inches(penetration),
+        anchor(screw, Length.inches(penetration)),
         reachable,
         hiddenBy);
+  }
+
+  /** In wood all the way; without a screw one half of what is needed would be left to go. */
+  static Anchor anchor(Length screw, Length penetration) {
+    Backing wood = new Backing(null, Backing.Kind.WOOD, "", 0.41);
+    boolean none = screw == null;
+    return new Anchor(
+        wood,
+        none ? Anchor.Hold.SHORT : Anchor.Hold.HOLDS,
+        AnchorKind.WOOD_SCREW,
+        screw,
+        penetration,
+        none ? null : wood.kind(),
+        none ? Length.inches(0.5) : penetration,
+        Length.inches(5.5));
+  }
+
+  /** A slot behind which something does not hold. */
+  static Notch loose(Anchor.Hold hold, Backing behind) {
+    Notch n = notch(EdgeName.OUTER);
+    Anchor none = new Anchor(behind, hold, null, null, Length.ZERO, null, Length.ZERO, null);
+    return new Notch(
+        n.edge(),
+        n.at(),
+        n.height(),
+        n.mouth(),
+        n.run(),
+        n.slant(),
+        n.cover(),
+        n.plunge(),
+        none,
+        true,
+        "joint");
   }
 
   static SawPass pass(double depth, double tilt, boolean possible) {

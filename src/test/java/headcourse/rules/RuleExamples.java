@@ -1,7 +1,9 @@
 package headcourse.rules;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.StackUp;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Limits;
 import headcourse.job.Measured;
@@ -186,6 +188,25 @@ final class RuleExamples {
         "screw-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, null, 0, true, "joint"))),
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, true, "joint"))));
+    add(
+        "screw-holds",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.BOARD, "", 0)))),
+        s -> {});
+    add(
+        "screw-kind",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
+        s -> {});
+    add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),

@@ -100,7 +100,8 @@ final class Scene {
             w.sheathing(),
             w.framing(),
             w.jambs(),
-            w.courses());
+            w.courses(),
+            w.backing());
     return new Job(
         j.name(),
         j.info(),

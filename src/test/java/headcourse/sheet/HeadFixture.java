@@ -1,5 +1,6 @@
 package headcourse.sheet;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
@@ -11,6 +12,8 @@ import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
@@ -351,8 +354,15 @@ public final class HeadFixture {
         Angle.degrees(39),
         Length.inches(0.5),
         Length.inches(5 / 8.0),
-        Length.inches(3),
-        Length.inches(1.25),
+        new Anchor(
+            new Backing(null, Backing.Kind.WOOD, "", 0.41),
+            Anchor.Hold.HOLDS,
+            AnchorKind.WOOD_SCREW,
+            Length.inches(3),
+            Length.inches(1.25),
+            Backing.Kind.WOOD,
+            Length.inches(1.25),
+            Length.inches(3)),
         true,
         s.role() == Role.END ? "wall" : s.side() == Side.CENTRE ? "R1" : "R2");
   }

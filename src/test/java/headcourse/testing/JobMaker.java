@@ -1,6 +1,8 @@
 package headcourse.testing;
 
 import headcourse.job.Accepted;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.Bundle;
 import headcourse.job.Care;
 import headcourse.job.Fastener;
@@ -16,6 +18,7 @@ import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
 import headcourse.job.Setting;
+import headcourse.job.Sheathing;
 import headcourse.job.Spans;
 import headcourse.job.Stock;
 import headcourse.job.Stone;
@@ -49,6 +52,18 @@ public final class JobMaker {
   public Care care = Care.ORDINARY;
   public Wall.Jambs jambs = Wall.Jambs.RETURNED;
   public Length depthOfCut = Length.inches(4);
+  public Length grinderKerf = Length.inches(0.25);
+  public List<AnchorKind> kinds = List.of(AnchorKind.WOOD_SCREW);
+  public List<Length> lengths =
+      List.of(
+          Length.inches(2),
+          Length.inches(2.5),
+          Length.inches(3),
+          Length.inches(3.5),
+          Length.inches(4),
+          Length.inches(4.5));
+  public Sheathing sheathing = new Sheathing(Length.inches(0.5), false);
+  public List<Backing> backing = List.of(new Backing(null, Backing.Kind.WOOD, "", 0.41));
   public List<Length> courses = List.of();
   public Stock stock = Stock.UNSAID;
   public List<Fitted> fitted = new ArrayList<>();
@@ -161,17 +176,19 @@ public final class JobMaker {
         new Wall(
             Length.inches(0.5),
             Length.inches(0.5),
-            Length.inches(0.5),
+            sheathing,
             Length.inches(3.5),
             jambs,
-            courses),
+            courses,
+            backing),
         new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(
                 Length.inches(1 / 8.0), depthOfCut, Angle.degrees(45), Length.inches(1 / 8.0)),
-            new Tools.Grinder(Length.inches(4.5), Length.inches(3 / 16.0))),
+            new Tools.Grinder(Length.inches(4.5), grinderKerf)),
         new Fastener(
-            List.of(Length.inches(2), Length.inches(2.5), Length.inches(3), Length.inches(3.5)),
+            kinds,
+            lengths,
             Length.inches(3 / 16.0),
             Length.inches(3 / 8.0),
             Length.inches(1),

@@ -51,13 +51,6 @@ public final class SheetBook {
           new OutlineSheets(),
           new StripSheets());
 
-  /** Loads the sheets, which takes a while the first time. */
-  public static void prepare() {
-    for (SheetComposer sheet : SHEETS) {
-      sheet.bundle();
-    }
-  }
-
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
     SheetContext context =
