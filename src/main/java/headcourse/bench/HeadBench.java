@@ -109,6 +109,7 @@ public final class HeadBench {
         ExposedEdges.find(frame, left, right, thickness, leg, soffit),
         SawPlanner.plan(frame, job.tools().saw(), thickness, leg, soffit),
         notches.plan(frame, left, right, solid),
+        SoffitPieces.find(job, head, frame, leg),
         0);
   }
 

@@ -5,15 +5,18 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.PlumbRake;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitPiece;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.layout.StoneSize;
+import headcourse.layout.VSoffit;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
 import headcourse.rules.Finding;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
 import headcourse.units.Grid;
@@ -87,6 +90,7 @@ public final class LayoutJson {
     json.key("stones").value(m.stones());
     json.key("stoneM2").value(m.stoneM2());
     json.key("stoneKg").value(m.stoneKg());
+    json.key("soffitPiecesKg").value(MaterialsTakeOff.apartKg(work.heads()));
     json.key("mortarM3").value(m.mortarM3());
     json.key("mortarBags").value(m.bags());
     json.key("screws").value(m.screws());
@@ -177,6 +181,10 @@ public final class LayoutJson {
     json.key("areaM2").value(p.areaM2());
     json.key("massKg").value(p.massKg());
     json.key("chordDeviationMm").value(mm(s.chordDeviation()));
+    length("vDepthMm", VSoffit.of(s).map(VSoffit::depth).orElse(Length.ZERO));
+    json.key("soffitPieces").array();
+    p.soffitPieces().forEach(this::soffitPiece);
+    json.endArray();
     json.key("blank").value(blankOf.get(p.mark()));
     json.key("saw").array();
     for (SawPass pass : p.saw()) {
@@ -192,6 +200,24 @@ public final class LayoutJson {
     json.key("notches").array();
     p.notches().forEach(this::notch);
     json.endArray();
+    json.end();
+  }
+
+  private void soffitPiece(SoffitPiece s) {
+    json.object();
+    json.key("mark").value(s.mark());
+    json.key("joint").value(s.joint().word());
+    length("undersideMm", s.underside());
+    length("upperMm", s.upper());
+    length("lengthMm", s.length());
+    length("depthMm", s.depth());
+    length("thicknessMm", s.thickness());
+    angle("leftOffSquareDeg", s.left().offSquare());
+    json.key("leftLongPoint").value(s.left().longPoint().word());
+    angle("rightOffSquareDeg", s.right().offSquare());
+    json.key("rightLongPoint").value(s.right().longPoint().word());
+    length("reliefMm", s.relief());
+    json.key("massKg").value(s.massKg());
     json.end();
   }
 

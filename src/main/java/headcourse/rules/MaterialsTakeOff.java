@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Job;
 import headcourse.units.Length;
@@ -58,7 +59,7 @@ public final class MaterialsTakeOff {
         stones,
         faceM2,
         stoneKg,
-        faceM2 > 0 ? (stoneKg + bedM3 * WET_MORTAR) / faceM2 : 0,
+        faceM2 > 0 ? (stoneKg + apartKg(heads) + bedM3 * WET_MORTAR) / faceM2 : 0,
         mortarM3,
         (int) Math.ceil(mortarM3 / BAG_M3 - 1e-9),
         screws.values().stream().mapToInt(Integer::intValue).sum(),
@@ -68,10 +69,29 @@ public final class MaterialsTakeOff {
         arrisMm / 1000);
   }
 
+  /** Mass of the soffit pieces that their stones' masses leave out: those under a V, kg. */
+  public static double apartKg(List<HeadWork> heads) {
+    double kg = 0;
+    for (HeadWork head : heads) {
+      for (Piece p : head.pieces()) {
+        if (p.returnDepth().isZero()) {
+          kg +=
+              head.layout().opening().count()
+                  * p.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
+        }
+      }
+    }
+    return kg;
+  }
+
   /** Back of the face, and inside of the return less its relief, m². */
   static double bedM2(Piece p) {
     double deep = p.returnDepth().minus(p.thickness()).mm();
     double wide = p.stone().bottom().minus(p.relief()).mm();
-    return p.areaM2() + Math.max(0, deep) * Math.max(0, wide) / 1e6;
+    double apart = 0;
+    if (p.returnDepth().isZero()) {
+      apart = p.soffitPieces().stream().mapToDouble(s -> s.underside().mm() * s.depth().mm()).sum();
+    }
+    return p.areaM2() + (Math.max(0, deep) * Math.max(0, wide) + apart) / 1e6;
   }
 }

@@ -30,9 +30,9 @@ final class OverheadPropRule implements HeadRule {
     int hanging = 0;
     double kg = 0;
     for (Piece p : head.pieces()) {
-      if (p.liftingKg() >= from && over(head, p)) {
+      if (p.hangingKg() >= from && over(head, p)) {
         hanging++;
-        kg += p.liftingKg();
+        kg += p.hangingKg();
       }
     }
     if (hanging == 0) {

@@ -36,6 +36,7 @@ public final class RuleBook {
           new JointWidthRule(),
           new SharpArrisRule(),
           new ChordDeviationRule(),
+          new KeyVRule(),
           new VeneerWeightRule(),
           new AdheredDesignRule(),
           new VeneerThicknessRule(),

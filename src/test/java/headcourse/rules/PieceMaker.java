@@ -6,6 +6,8 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitPiece;
+import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
 import headcourse.job.AnchorKind;
@@ -48,6 +50,8 @@ final class PieceMaker {
   Double liftingKg;
   double density;
   double chordDeviation;
+  private double vee;
+  List<SoffitPiece> soffitPieces = new ArrayList<>();
   List<Notch> notches = new ArrayList<>();
   List<SawPass> saw = new ArrayList<>();
 
@@ -64,6 +68,36 @@ final class PieceMaker {
     this.density = job.stone().density();
     notches.add(notch(EdgeName.OUTER));
     saw.add(pass(4, 0, true));
+  }
+
+  /** A V so deep, in; with one there is no return, and a flat lies behind. */
+  void vee(double inches) {
+    if (inches > 0) {
+      vee = Length.inches(inches).mm();
+      returnDepth = Length.ZERO;
+      soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
+    }
+  }
+
+  /** A soffit piece of 6 × 3 in. */
+  SoffitPiece soffitPiece(SoffitPiece.Joint joint) {
+    SoffitPiece.End square = new SoffitPiece.End(Angle.degrees(0), Rake.LongPoint.NEITHER);
+    Length long6 = Length.inches(6);
+    return new SoffitPiece(
+        opening.mark() + "-" + mark + "-S",
+        joint,
+        Path.rect(x0, 0, long6.mm(), thickness.mm()),
+        long6,
+        long6,
+        long6,
+        Length.inches(3),
+        thickness,
+        square,
+        square,
+        relief,
+        1e-4,
+        0.2,
+        0.2);
   }
 
   /** A slot that no rule objects to. */
@@ -157,6 +191,7 @@ final class PieceMaker {
   Piece make() {
     Point a = new Point(x0, 0);
     Point b = new Point(x1, 0);
+    Point apex = new Point((x0 + x1) / 2, vee);
     Point c = new Point(x1 + lean, h);
     Point d = new Point(x0, h);
     Length wide = bottom != null ? bottom : Length.mm(x1 - x0);
@@ -172,7 +207,8 @@ final class PieceMaker {
             side,
             index,
             List.of(
-                new FaceEdge(new Straight(a, b), FaceEdge.Where.SOFFIT),
+                new FaceEdge(new Straight(a, apex), FaceEdge.Where.SOFFIT),
+                new FaceEdge(new Straight(apex, b), FaceEdge.Where.SOFFIT),
                 new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
                 new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
                 new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT)),
@@ -208,6 +244,7 @@ final class PieceMaker {
         List.of(),
         saw,
         notches,
+        soffitPieces,
         1);
   }
 }

@@ -122,6 +122,7 @@ final class RuleExamples {
         "chord-deviation",
         s -> s.change("R1", p -> p.chordDeviation = 3.3),
         s -> s.change("R1", p -> p.chordDeviation = 3.1));
+    add("key-v", s -> s.change("K", p -> p.vee(2)), s -> s.change("K", p -> p.vee(0)));
   }
 
   private static void arch(Scene s, String shape, double width, double depth) {

@@ -111,7 +111,7 @@ final class StoneComposer {
         snap(left.from().distance(right.to())),
         snap(StoneSize.above(edges(face, Where.TOP), left.to(), right.from())),
         index == 0 ? given.head().key().proud() : Length.ZERO,
-        ArrisCheck.deviation(soffit),
+        ArrisCheck.offLine(soffit),
         false);
   }
 

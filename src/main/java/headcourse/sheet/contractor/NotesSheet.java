@@ -6,6 +6,7 @@ import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.rules.Finding;
 import headcourse.rules.Materials;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -80,7 +81,11 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "density", a.density(job.stone().density()));
     add(rows, context, "area", a.area(m.stoneM2()));
     add(rows, context, "pieces", Integer.toString(m.stones()));
-    add(rows, context, "mass", a.mass(m.stoneKg()));
+    add(
+        rows,
+        context,
+        "mass",
+        a.mass(m.stoneKg() + MaterialsTakeOff.apartKg(context.work().heads())));
     add(rows, context, "load", a.massPerArea(m.kgPerM2()));
     if (m.arrisM() > 0) {
       add(rows, context, "arris", a.run(m.arrisM()));
