@@ -200,8 +200,10 @@ class BearingEverywhereTest {
         .forEach(
             s -> {
               boolean left = s.side() == Side.LEFT;
-              if (!head.layout().fanned() || head.layout().bearing(s.side()).onWall().mm() > 0.02) {
-                expected.add("on the wall " + (left ? ends.left : ends.right));
+              String on = left ? ends.left : ends.right;
+              // What is printed as nothing springs from the jamb.
+              if (!head.layout().fanned() || !on.matches("0(\"| mm)")) {
+                expected.add("on the wall " + on);
               }
               if (head.layout().fanned()) {
                 expected.add(
