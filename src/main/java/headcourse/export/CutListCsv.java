@@ -3,6 +3,8 @@ package headcourse.export;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitNotch;
+import headcourse.bench.SoffitPiece;
 import headcourse.layout.PlacedStone;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -69,7 +71,9 @@ public final class CutListCsv {
             "mass-kg",
             "notches",
             "screws",
-            "blank"));
+            "blank",
+            "soffit-pieces",
+            "soffit-screws"));
     return h;
   }
 
@@ -117,6 +121,22 @@ public final class CutListCsv {
     r.add(String.join("; ", notches));
     r.add(String.join("; ", screws));
     r.add(blank);
+    List<String> soffit = new ArrayList<>();
+    List<String> up = new ArrayList<>();
+    for (SoffitPiece piece : p.soffitPieces()) {
+      soffit.add(
+          String.join(
+              " x ",
+              piece.mark() + " " + format.plain(piece.length()),
+              format.plain(piece.depth()),
+              format.plain(piece.thickness())));
+      for (SoffitNotch n : piece.notches()) {
+        Length screw = n.anchor().screw();
+        up.add(n.edge().word() + " " + (screw == null ? "none that holds" : format.plain(screw)));
+      }
+    }
+    r.add(String.join("; ", soffit));
+    r.add(String.join("; ", up));
     return r;
   }
 

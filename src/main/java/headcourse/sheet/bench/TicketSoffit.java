@@ -1,7 +1,9 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake.LongPoint;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
@@ -9,12 +11,15 @@ import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
+import headcourse.geom.Point;
 import headcourse.layout.Side;
+import headcourse.rules.AnchorWords;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
@@ -130,6 +135,9 @@ final class TicketSoffit {
             double from = left ? low - relief * k : low + under;
             g.stroke(Path.rect(from, y0, relief * k, y1 - y0), Pen.HIDDEN);
           }
+          for (SoffitNotch n : s.notches()) {
+            slot(g, n, Math.min(low, high), Math.max(low + under, high + upper), y0, k);
+          }
           var o = new TicketSection.Outer(g, type.edge());
           o.under(low, low + under, y1, tape(s.underside()));
           if (!s.upper().equals(s.underside())) {
@@ -137,6 +145,25 @@ final class TicketSoffit {
           }
           o.left(Math.min(low, high) - (left ? relief * k : 0), y0, y1, tape(s.depth()));
         });
+  }
+
+  // A tick across the edge where the screw goes up.
+  private static void slot(Board g, SoffitNotch n, double x0, double x1, double back, double k) {
+    double place = n.place().mm() * k;
+    if (n.edge() == SoffitNotch.Edge.BACK) {
+      double x = x0 + place;
+      g.stroke(
+          Path.through(new Point(x - 1.2, back), new Point(x, back + 3), new Point(x + 1.2, back)),
+          Pen.EDGE);
+      return;
+    }
+    boolean left = n.edge() == SoffitNotch.Edge.LEFT;
+    double x = left ? x0 : x1;
+    double y = back + place;
+    g.stroke(
+        Path.through(
+            new Point(x, y - 1.2), new Point(x + (left ? 3 : -3), y), new Point(x, y + 1.2)),
+        Pen.EDGE);
   }
 
   private String tape(Length length) {
@@ -175,10 +202,52 @@ final class TicketSoffit {
     if (s.relief().isPositive()) {
       told.add(c.say("ticket.soffit-relief", f.withUnit(s.relief())));
     }
+    if (!s.notches().isEmpty()) {
+      // Slots in both ends are alike.
+      SoffitNotch n = s.notches().get(0);
+      String edge = s.notches().size() > 1 ? "both" : n.edge().word();
+      told.add(c.say(words -> slot(words, n, edge)));
+      told.add(c.say(words -> screw(words, n.anchor())));
+    }
+    if (!s.held()) {
+      told.add(c.say("ticket.soffit-loose"));
+    }
+    told.add(c.say("ticket.soffit-join", amounts.mass(piece.massKg() + apart())));
+    told.add(c.say("ticket.soffit-prop"));
     return told;
   }
 
-  private static String end(headcourse.text.Words words, SoffitPiece.End end) {
+  // What of the soffit the stone's own mass leaves out.
+  private double apart() {
+    return piece.returnDepth().isPositive()
+        ? 0
+        : piece.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
+  }
+
+  private String slot(Words words, SoffitNotch n, String edge) {
+    LengthFormat f = c.format();
+    return words.say(
+        "ticket.soffit-slot-" + edge,
+        f.tape(n.place()),
+        f.tape(n.mouth()),
+        f.tape(n.run()),
+        LengthFormat.degrees(n.slant()),
+        f.tape(n.plunge()),
+        f.tape(n.cover()));
+  }
+
+  private String screw(Words words, Anchor a) {
+    LengthFormat f = c.format();
+    return a.screw() == null
+        ? words.say("ticket.soffit-no-screw", AnchorWords.behind(words, a.behind()))
+        : words.say(
+            "ticket.soffit-screw",
+            f.withUnit(a.screw()),
+            f.withUnit(f.grid().ticks(f.grid().floor(a.penetration()))),
+            AnchorWords.holds(words, a));
+  }
+
+  private static String end(Words words, SoffitPiece.End end) {
     return words.say(
         switch (end.longPoint()) {
           case NEITHER -> "ticket.soffit-end-square";

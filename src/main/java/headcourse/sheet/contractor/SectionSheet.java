@@ -2,6 +2,8 @@ package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
+import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
 import headcourse.job.Bundle;
@@ -16,10 +18,12 @@ import headcourse.sheet.SheetFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 
 /** Sections through head and jamb, drawn from the job's own build-up. */
@@ -74,6 +78,21 @@ public final class SectionSheet implements SheetComposer {
           230,
           s::place,
           s::draw);
+    }
+    Set<SoffitPiece.Joint> joints = EnumSet.noneOf(SoffitPiece.Joint.class);
+    for (HeadWork head : context.work().heads()) {
+      for (Piece p : head.pieces()) {
+        // An ordinary stone shows it best: one with a screw in its end.
+        if (p.soffitPieces().isEmpty()
+            || p.stone().role() == headcourse.layout.Role.END
+            || !joints.add(p.soffitPieces().get(0).joint())) {
+          continue;
+        }
+        SoffitSection s = new SoffitSection(context, p);
+        String name =
+            context.say("contractor.section-soffit-" + p.soffitPieces().get(0).joint().word());
+        put(flow, context, name, s.trueWidth(), s.trueHeight(), 26, 120, s::place, s::draw);
+      }
     }
     List<Length> reveals =
         context.job().openings().stream().map(Opening::reveal).distinct().toList();
