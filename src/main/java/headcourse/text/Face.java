@@ -65,6 +65,15 @@ public enum Face {
     return file.substring(0, file.length() - 4);
   }
 
+  /** The font's file. */
+  public InputStream open() {
+    InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file);
+    if (in == null) {
+      throw new IllegalStateException("font missing from the program: " + file);
+    }
+    return in;
+  }
+
   /** The font as the library reads it, parsed once; not to be closed. */
   public TrueTypeFont font() {
     return parsed().font;
@@ -85,10 +94,7 @@ public enum Face {
   }
 
   private Parsed parse() {
-    try (InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file)) {
-      if (in == null) {
-        throw new IllegalStateException("font missing from the program: " + file);
-      }
+    try (InputStream in = open()) {
       TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
       // Or "fi" would become one code point in the text.
       font.setEnableGsub(false);

@@ -103,6 +103,7 @@ class ArchitectureTest {
             "sheet.contractor",
             "sheet.fullsize"));
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
+    TABLE.put("render.png", Set.of("text"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
     TABLE.put("overview", with(forSheets, "render.svg"));
     TABLE.put(
@@ -178,10 +179,10 @@ class ArchitectureTest {
           .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..");
 
   @ArchTest
-  static final ArchRule onlyFramesKnowBatik =
+  static final ArchRule onlyFramesAndPicturesKnowBatik =
       noClasses()
           .that()
-          .resideOutsideOfPackage("headcourse.sheet.frame")
+          .resideOutsideOfPackages("headcourse.sheet.frame", "headcourse.render.png")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.apache.batik..");

@@ -17,6 +17,7 @@ import headcourse.job.Opening;
 import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
+import headcourse.job.Printing;
 import headcourse.job.Setting;
 import headcourse.job.Sheathing;
 import headcourse.job.Spans;
@@ -168,9 +169,7 @@ public final class JobMaker {
             ""),
         units,
         new Grid(tick),
-        new Papers(papers),
-        language,
-        "",
+        new Printing(new Papers(papers), language, "", false),
         new Stone(
             "Grey sandstone", "sandstone", density, liftingDensity, thickness, Stone.Edges.SAWN),
         new Wall(

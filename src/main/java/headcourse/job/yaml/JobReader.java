@@ -9,6 +9,7 @@ import headcourse.job.Language;
 import headcourse.job.Limits;
 import headcourse.job.Opening;
 import headcourse.job.Papers;
+import headcourse.job.Printing;
 import headcourse.job.Setting;
 import headcourse.job.ShapeDef;
 import headcourse.job.Spans;
@@ -69,11 +70,7 @@ public final class JobReader {
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
     JobInfo info = JobInfoReader.read(root.section("job"));
-    Papers papers = PaperReader.read(root);
-    String word = root.word("language", List.of("en", "es", "en+es"), "en");
-    Language language =
-        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
-    String frame = root.text("frame");
+    Printing printing = printing(root);
     Stone stone = StoneReader.read(root);
     Wall wall = WallReader.wall(root.section("wall"));
     Setting setting = WallReader.setting(root.section("setting"));
@@ -92,9 +89,7 @@ public final class JobReader {
         info,
         in.units,
         in.grid,
-        papers,
-        language,
-        frame,
+        printing,
         stone,
         wall,
         setting,
@@ -108,6 +103,14 @@ public final class JobReader {
         limits,
         steps,
         new Spans(in.spans));
+  }
+
+  private static Printing printing(Section root) {
+    Papers papers = PaperReader.read(root);
+    String word = root.word("language", List.of("en", "es", "en+es"), "en");
+    Language language =
+        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
+    return new Printing(papers, language, root.text("frame"), root.flag("pictures", false));
   }
 
   private static Units units(Section root) {
