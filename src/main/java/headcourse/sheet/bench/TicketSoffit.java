@@ -61,8 +61,15 @@ final class TicketSoffit {
     return type.edge().height() * 1.4 + 5.6;
   }
 
-  private double fixed() {
-    return 2.4 + type.pitch() + 2 * over() + 1;
+  // The longest name of a scale stands for the one that is chosen later.
+  private double title(double width) {
+    String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
+    String title = c.say("ticket.soffit", first().mark(), longest);
+    return TextFlow.height(title, width * SHARE - 2 * PAD, type.note());
+  }
+
+  private double fixed(double width) {
+    return 2.4 + title(width) + 2 * over() + 1;
   }
 
   /** The least height at a width, mm; nothing without a soffit piece. */
@@ -71,7 +78,14 @@ final class TicketSoffit {
       return 0;
     }
     double words = words(new Board(), 0, 0, width * (1 - SHARE));
-    return Math.max(words + 1, fixed() + FIGURE * type.factor());
+    return Math.max(words + 1, fixed(width) + FIGURE * type.factor());
+  }
+
+  /** Draws it on a page of its own, in a frame. */
+  void drawApart(Board board, Box box) {
+    Path frame = Path.rect(box.minX(), box.minY(), box.width(), box.height());
+    board.group(Role.TABLE, "", "", b -> b.stroke(frame, Pen.CUT));
+    draw(board, box);
   }
 
   void draw(Board board, Box box) {
@@ -91,12 +105,13 @@ final class TicketSoffit {
     double relief = s.relief().mm();
     double wide = Math.max(s.length().mm(), s.upper().mm()) + relief;
     double roomW = box.width() - 2 * PAD - lead - 2;
-    double roomH = box.height() - fixed();
+    double roomH = box.height() - fixed(box.width() / SHARE);
     Scale scale = Scale.largest(c.job().units(), wide, s.depth().mm(), roomW, roomH);
     double k = scale.factor();
     boolean left = piece.stone().side() == Side.LEFT;
     double x0 = box.minX() + PAD + lead + (roomW - wide * k) / 2 + (left ? relief * k : 0);
-    double y1 = box.minY() + 2.4 + type.pitch() + over() + (roomH + s.depth().mm() * k) / 2;
+    double y1 =
+        box.minY() + 2.4 + title(box.width() / SHARE) + over() + (roomH + s.depth().mm() * k) / 2;
     double y0 = y1 - s.depth().mm() * k;
     // Whichever side is the longer at the left end begins at the very left.
     double lean = Math.tan(s.left().offSquare().radians()) * s.thickness().mm() * k;
@@ -198,7 +213,7 @@ final class TicketSoffit {
     told.add(
         c.say(
             words -> words.say("ticket.soffit-ends", end(words, s.left()), end(words, s.right()))));
-    told.add(c.say("ticket.soffit-" + s.joint().word()));
+    told.add(c.say("ticket.soffit-" + s.joint().word(), amounts.mass(piece.massKg() + apart())));
     if (s.relief().isPositive()) {
       told.add(c.say("ticket.soffit-relief", f.withUnit(s.relief())));
     }
@@ -212,7 +227,6 @@ final class TicketSoffit {
     if (!s.held()) {
       told.add(c.say("ticket.soffit-loose"));
     }
-    told.add(c.say("ticket.soffit-join", amounts.mass(piece.massKg() + apart())));
     told.add(c.say("ticket.soffit-prop"));
     return told;
   }

@@ -171,7 +171,7 @@ final class SoffitSection {
     Point[] pin = pin(t);
     c.add(view.apply(pin[0].towards(pin[1], 0.5)), context.say("contractor.soffit-pins"));
     c.add(
-        view.apply(new Point(back() - 4, t / 2)),
+        view.apply(new Point(back() - 4, t * 0.22)),
         context.say(
             "contractor.soffit-piece-" + soffit.joint().word(),
             f.withUnit(soffit.depth()),
