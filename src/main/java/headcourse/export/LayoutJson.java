@@ -4,11 +4,14 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.PlumbRake;
+import headcourse.bench.PropFinder;
+import headcourse.bench.PropPlan;
 import headcourse.bench.SawPass;
 import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
+import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
@@ -63,7 +66,7 @@ public final class LayoutJson {
     length("gridMm", work.job().grid().tick());
     json.key("openings").array();
     for (HeadWork each : work.heads()) {
-      opening(each);
+      opening(work.job(), each);
     }
     json.endArray();
     json.key("blanks").array();
@@ -86,6 +89,11 @@ public final class LayoutJson {
     json.key("mortarBags").value(m.bags());
     json.key("screws").value(m.screws());
     json.key("soffitScrews").value(MaterialsTakeOff.soffitScrews(work.heads()));
+    json.key("mortarBedM3").value(m.mortar().bed());
+    json.key("mortarScratchM3").value(m.mortar().scratch());
+    json.key("mortarSoffitM3").value(m.mortar().soffit());
+    json.key("mortarJointsM3").value(m.mortar().joints());
+    json.key("mortarWasteM3").value(m.mortar().waste());
     json.end();
     json.key("findings").array();
     for (Finding each : work.findings()) {
@@ -101,7 +109,7 @@ public final class LayoutJson {
     json.end();
   }
 
-  private void opening(HeadWork head) {
+  private void opening(Job job, HeadWork head) {
     HeadLayout layout = head.layout();
     var opening = layout.opening();
     json.object();
@@ -124,6 +132,7 @@ public final class LayoutJson {
     json.key("cost").value(layout.proof().cost());
     json.key("bound").value(layout.proof().bound());
     json.end();
+    PropFinder.find(job, head).ifPresent(this::props);
     if (head.landing() != null) {
       json.key("lands").object();
       json.key("builds").value(head.landing().builds());
@@ -137,6 +146,17 @@ public final class LayoutJson {
       piece(each);
     }
     json.endArray();
+    json.end();
+  }
+
+  private void props(PropPlan p) {
+    json.key("props").object();
+    json.key("kind").value(p.curved() ? "centring" : "plank");
+    json.key("loadKgPerM").value(p.loadKgPerM());
+    json.key("spacingMm").nullable(p.spacing() == null ? null : p.spacing().mm());
+    json.key("posts").value(p.posts());
+    json.key("postKg").value(p.postKg());
+    length("keyDropMm", p.keyDrop());
     json.end();
   }
 

@@ -17,6 +17,7 @@ import java.util.List;
  * @param setting how it is set
  * @param tools the tools
  * @param fastener the screws
+ * @param props what carries the stones while the mortar is green
  * @param openings at least one
  * @param stock the yard
  * @param fitted stones already cut
@@ -37,6 +38,7 @@ public record Job(
     Setting setting,
     Tools tools,
     Fastener fastener,
+    Props props,
     List<Opening> openings,
     Stock stock,
     List<Fitted> fitted,
@@ -81,6 +83,7 @@ public record Job(
         setting,
         tools,
         fastener,
+        props,
         openings,
         stock,
         fitted,
@@ -94,14 +97,14 @@ public record Job(
   /** The same job with other openings. */
   public Job withOpenings(List<Opening> others) {
     return new Job(
-        name, info, units, grid, printing, stone, wall, setting, tools, fastener, others, stock,
-        fitted, spoiled, accepted, limits, steps, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others,
+        stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(
-        name, info, units, grid, printing, stone, wall, setting, tools, fastener, openings, stock,
-        fitted, spoiled, accepted, limits, most, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
+        stock, fitted, spoiled, accepted, limits, most, spans);
   }
 }

@@ -15,9 +15,6 @@ import java.util.stream.Stream;
 
 /** Counts what the whole job takes. */
 public final class MaterialsTakeOff {
-  /** Mortar ordered over (common practice, no source). */
-  static final double WASTE = 0.1;
-
   /** What an 80 lb bag of mortar yields, m³: 0.67 ft³ (from memory; makers print 0.67 to 0.7). */
   static final double BAG_M3 = 0.67 * Figures.M3_PER_FT3;
 
@@ -27,15 +24,13 @@ public final class MaterialsTakeOff {
   private MaterialsTakeOff() {}
 
   /**
-   * What the job takes, identical openings counted. Mortar is the bedded area times the bed, with
-   * 10 % over. The screws by length hold those through soffit pieces as well, their number does
-   * not.
+   * What the job takes, identical openings counted. The screws by length hold those through soffit
+   * pieces as well, their number does not.
    */
   public static Materials of(Job job, List<HeadWork> heads) {
     int stones = 0;
     double faceM2 = 0;
     double stoneKg = 0;
-    double bedM2 = 0;
     double arrisMm = 0;
     SortedMap<Length, Integer> screws = new TreeMap<>();
     for (HeadWork head : heads) {
@@ -45,7 +40,6 @@ public final class MaterialsTakeOff {
         stones += count;
         faceM2 += count * p.areaM2();
         stoneKg += count * p.massKg();
-        bedM2 += count * bedM2(p);
         if (corners && p.returnDepth().isPositive()) {
           arrisMm += count * p.stone().bottom().mm();
         }
@@ -57,15 +51,14 @@ public final class MaterialsTakeOff {
         }
       }
     }
-    double bedM3 = bedM2 * job.wall().bed().mm() / 1000;
-    double mortarM3 = bedM3 * (1 + WASTE);
+    Mortar mortar = MortarTakeOff.of(job, heads);
     return new Materials(
         stones,
         faceM2,
         stoneKg,
-        faceM2 > 0 ? (stoneKg + apartKg(heads) + bedM3 * WET_MORTAR) / faceM2 : 0,
-        mortarM3,
-        (int) Math.ceil(mortarM3 / BAG_M3 - 1e-9),
+        faceM2 > 0 ? (stoneKg + apartKg(heads) + mortar.set() * WET_MORTAR) / faceM2 : 0,
+        mortar,
+        (int) Math.ceil(mortar.mixed() / BAG_M3 - 1e-9),
         screws.values().stream().mapToInt(Integer::intValue).sum() - soffitScrews(heads),
         screws.entrySet().stream()
             .map(e -> new Materials.ScrewCount(e.getKey(), e.getValue()))
@@ -106,14 +99,9 @@ public final class MaterialsTakeOff {
     return kg;
   }
 
-  /** Back of the face, and inside of the return less its relief, m². */
-  static double bedM2(Piece p) {
-    double deep = p.returnDepth().minus(p.thickness()).mm();
-    double wide = p.stone().bottom().minus(p.relief()).mm();
-    double apart = 0;
-    if (p.returnDepth().isZero()) {
-      apart = p.soffitPieces().stream().mapToDouble(s -> s.underside().mm() * s.depth().mm()).sum();
-    }
-    return p.areaM2() + (Math.max(0, deep) * Math.max(0, wide) + apart) / 1e6;
+  /** What the stones over one opening weigh, with all soffit pieces, kg. */
+  public static double headKg(HeadWork head) {
+    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    return kg + apartKg(List.of(head)) / head.layout().opening().count();
   }
 }

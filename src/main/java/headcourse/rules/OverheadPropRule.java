@@ -15,7 +15,8 @@ final class OverheadPropRule implements HeadRule {
   public RuleCard card() {
     return RuleCard.practice(
         "overhead-prop",
-        "Stones that hang over the opening stay propped until the mortar has set for a day",
+        "Stones that hang over the opening stay propped until the mortar has set: 7 days are published"
+            + " for centring, a day is common practice",
         Severity.NOTE);
   }
 

@@ -116,6 +116,7 @@ final class Scene {
         j.setting(),
         j.tools(),
         j.fastener(),
+        j.props(),
         j.openings(),
         j.stock(),
         j.fitted(),

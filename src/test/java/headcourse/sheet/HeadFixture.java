@@ -28,6 +28,7 @@ import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.revision.Changes;
 import headcourse.rules.Materials;
+import headcourse.rules.Mortar;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
 import headcourse.units.Length;
@@ -51,7 +52,7 @@ public final class HeadFixture {
             1.5,
             110,
             74,
-            0.05,
+            new Mortar(0.02, 0.015, 0.01, 0.0005, 0.0045),
             3,
             18,
             List.of(new Materials.ScrewCount(Length.inches(3), 18)),

@@ -18,6 +18,7 @@ import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
 import headcourse.job.Printing;
+import headcourse.job.Props;
 import headcourse.job.Setting;
 import headcourse.job.Sheathing;
 import headcourse.job.Spans;
@@ -71,6 +72,7 @@ public final class JobMaker {
   public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
+  public Props props = Props.DEFAULT;
   public long steps = 2_000_000;
   public Spans spans = Spans.NONE;
   public final List<OpeningMaker> openings = new ArrayList<>();
@@ -192,6 +194,7 @@ public final class JobMaker {
             Length.inches(3 / 8.0),
             Length.inches(1),
             Length.inches(3 / 8.0)),
+        props,
         list,
         stock,
         fitted,

@@ -10,6 +10,7 @@ import headcourse.job.Limits;
 import headcourse.job.Opening;
 import headcourse.job.Papers;
 import headcourse.job.Printing;
+import headcourse.job.Props;
 import headcourse.job.Setting;
 import headcourse.job.ShapeDef;
 import headcourse.job.Spans;
@@ -76,6 +77,7 @@ public final class JobReader {
     Setting setting = WallReader.setting(root.section("setting"));
     Tools tools = ToolsReader.tools(root.section("tools"));
     Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
+    Props props = PropsReader.read(root.section("props"));
     List<Opening> openings = OpeningReader.read(root, shapes);
     Stock stock = StockReader.read(root, stone.thickness());
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
@@ -95,6 +97,7 @@ public final class JobReader {
         setting,
         tools,
         fastener,
+        props,
         openings,
         stock,
         fitted,

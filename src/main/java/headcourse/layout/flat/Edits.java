@@ -187,6 +187,7 @@ final class Edits {
         setting,
         j.tools(),
         j.fastener(),
+        j.props(),
         j.openings(),
         stock,
         fitted,
