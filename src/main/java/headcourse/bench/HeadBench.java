@@ -48,7 +48,7 @@ public final class HeadBench {
     for (HeadLayout layout : layouts) {
       HeadWork head = workUp(job, layout, tickets);
       tickets = head.pieces().stream().mapToInt(Piece::alike).max().orElse(tickets);
-      heads.add(head.landing(Landings.of(job, layout)));
+      heads.add(head.lands(Landings.of(job, layout)));
     }
     return heads;
   }

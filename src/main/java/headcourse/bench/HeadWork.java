@@ -12,10 +12,10 @@ import java.util.NoSuchElementException;
  * @param pieces from left to right
  * @param stackUps left and right
  * @param bed the mortar between the returns and the rough head
- * @param landing how often it lands when it is built in numbers; null where nobody asked
+ * @param lands how often it lands when it is built in numbers; null where nobody asked
  */
 public record HeadWork(
-    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed, Landing landing) {
+    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed, Lands lands) {
   /** Copies the lists. */
   public HeadWork {
     pieces = List.copyOf(pieces);
@@ -28,7 +28,7 @@ public record HeadWork(
   }
 
   /** This head, built in numbers. */
-  HeadWork landing(Landing found) {
+  HeadWork lands(Lands found) {
     return new HeadWork(layout, pieces, stackUps, bed, found);
   }
 

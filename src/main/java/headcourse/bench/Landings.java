@@ -7,6 +7,7 @@ import headcourse.bench.builds.Errors;
 import headcourse.job.Care;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
+import headcourse.job.Measured;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
@@ -47,9 +48,9 @@ public final class Landings {
    * @param job the job
    * @param head a head of that job
    */
-  public static Landing of(Job job, HeadLayout head) {
+  public static Lands of(Job job, HeadLayout head) {
     BuildPlan plan = plan(job, head);
-    return Movers.landing(
+    return Movers.of(
         Builds.run(plan, BUILDS), plan, job.setting().care().name(), job.setting().dry());
   }
 
@@ -86,8 +87,7 @@ public final class Landings {
   private Errors errors() {
     Care care = job.setting().care();
     Length joint = job.setting().dry() ? care.opens() : Care.MORTAR;
-    // What was measured on site is known as well as a tape is read.
-    Length site = measured() ? care.read() : care.site();
+    Length site = site(job, head);
     return new Errors(
         care.cut().mm(),
         care.fence().mm(),
@@ -97,9 +97,15 @@ public final class Landings {
         site.mm());
   }
 
-  private boolean measured() {
-    var m = head.opening().measured();
-    return m != null && (m.widthHead() != null || m.widthMiddle() != null || m.widthSill() != null);
+  /**
+   * How far the opening is off as a rule: as the job's care says, or, where it was measured on
+   * site, as far as a tape is read.
+   */
+  public static Length site(Job job, HeadLayout head) {
+    Measured m = head.opening().measured();
+    boolean taped =
+        m != null && (m.widthHead() != null || m.widthMiddle() != null || m.widthSill() != null);
+    return taped ? job.setting().care().read() : job.setting().care().site();
   }
 
   private BuildSide side(Side side) {

@@ -1,6 +1,6 @@
 package headcourse.bench;
 
-import headcourse.bench.Landing.Mover;
+import headcourse.bench.Lands.Mover;
 import headcourse.bench.builds.BuildPlan;
 import headcourse.bench.builds.BuildSide;
 import headcourse.bench.builds.Errors;
@@ -16,14 +16,15 @@ final class Movers {
   private Movers() {}
 
   /** What the builds of a plan come to. */
-  static Landing landing(Tally tally, BuildPlan plan, String care, boolean dry) {
-    Landing worst = null;
+  static Lands of(Tally tally, BuildPlan plan, String care, boolean dry) {
+    Lands worst = null;
     for (BuildSide side : List.of(plan.first(), plan.second())) {
       for (Mover mover : Mover.values()) {
         Length by = Length.mm(spread(plan, side, mover));
         if (worst == null || by.compareTo(worst.spread()) > 0) {
           double out = dry ? joints(plan, side) * plan.errors().joint() : 0;
-          worst = new Landing(tally, care, mover, by, alike(plan, side), Length.mm(out));
+          boolean closes = plan.first().closes() && plan.second().closes();
+          worst = new Lands(tally, closes, care, mover, by, alike(plan, side), Length.mm(out));
         }
       }
     }

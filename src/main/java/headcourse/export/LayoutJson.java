@@ -133,12 +133,12 @@ public final class LayoutJson {
     json.key("bound").value(layout.proof().bound());
     json.end();
     PropFinder.find(job, head).ifPresent(this::props);
-    if (head.landing() != null) {
+    if (head.lands() != null) {
       json.key("lands").object();
-      json.key("builds").value(head.landing().builds());
-      json.key("checked").value(head.landing().checked());
-      json.key("unchecked").value(head.landing().unchecked());
-      json.key("care").value(head.landing().care());
+      json.key("builds").value(head.lands().builds());
+      json.key("checked").value(head.lands().checked());
+      json.key("unchecked").value(head.lands().unchecked());
+      json.key("care").value(head.lands().care());
       json.end();
     }
     json.key("stones").array();

@@ -22,6 +22,7 @@ public final class RuleBook {
           new JointAtJambRule(),
           new WallBesideRule(),
           new StackUpRule(),
+          new LandsRule(),
           new SliverRule(),
           new LeftoverRule(),
           new FourCornersRule(),

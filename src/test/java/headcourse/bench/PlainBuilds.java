@@ -28,6 +28,9 @@ final class PlainBuilds {
   private final boolean curved;
   private final Random random;
 
+  /** Where the end of the side built last stands off its mark. */
+  private double end;
+
   PlainBuilds(Job job, HeadLayout head, long seed) {
     this.job = job;
     this.head = head;
@@ -43,6 +46,16 @@ final class PlainBuilds {
       landed += lands(checking) ? 1 : 0;
     }
     return landed;
+  }
+
+  /** Where the right end stands off its mark, built so many times without checks; mm. */
+  double[] rightEnds(int builds) {
+    double[] ends = new double[builds];
+    for (int i = 0; i < builds; i++) {
+      lands(false);
+      ends[i] = end;
+    }
+    return ends;
   }
 
   private double off(Length deviation) {
@@ -178,6 +191,7 @@ final class PlainBuilds {
           j.inner().isEmpty() ? edge + off + (curved ? nominal / 2 : 0) : edge + nominal + off;
       clears &= far <= jamb - clear + 1e-6 || near >= jamb + clear - 1e-6;
     }
+    end = off;
     double bears = mark(joints.get(n)) + off - jamb;
     boolean fan = head.curve() != null && head.curve().striking() != null;
     if (curved || fan && head.bearing(side).abs().mm() < job.grid().tick().mm()) {

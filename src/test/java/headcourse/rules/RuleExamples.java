@@ -2,7 +2,9 @@ package headcourse.rules;
 
 import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
+import headcourse.bench.Lands;
 import headcourse.bench.StackUp;
+import headcourse.bench.builds.Tally;
 import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Limits;
@@ -57,12 +59,27 @@ final class RuleExamples {
     return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
   }
 
+  /** A head that lands so often when it is checked, else breaks the clear distance of a joint. */
+  private static Lands lands(int checked) {
+    Tally.Miss none = new Tally.Miss(0, 0);
+    Tally.Miss joint = new Tally.Miss(10_000 - checked, in(0.2).mm());
+    return new Lands(
+        new Tally(10_000, checked, 8000, joint, none, none),
+        false,
+        "ordinary",
+        Lands.Mover.FENCE,
+        in(0.1),
+        6,
+        in(0.1));
+  }
+
   private void ends() {
     add("bearing-asked", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
     add("wall-beside", s -> s.job.first().wallLeft = in(4.5), s -> s.job.first().wallLeft = in(5));
     add("stack-up", s -> s.stackUp = stack(0.25), s -> s.stackUp = stack(0));
+    add("lands", s -> s.lands = lands(9499), s -> s.lands = lands(9500));
     add("sliver", s -> s.job.first().wallRight = in(6), s -> s.job.first().wallRight = in(7));
     add(
         "leftover",

@@ -1,7 +1,9 @@
 package headcourse.rules;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Lands;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitBed;
 import headcourse.bench.StackUp;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -43,6 +45,9 @@ final class Scene {
 
   /** Both stack-ups, or null for a quarter inch either way. */
   StackUp stackUp;
+
+  /** How often each head lands, or null where nobody asked. */
+  Lands lands;
 
   /** Rise of a curved soffit, or null for a flat one. */
   Length rise;
@@ -185,7 +190,9 @@ final class Scene {
             new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
             List.of()),
         pieces,
-        List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)));
+        List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
+        SoffitBed.UNKNOWN,
+        lands);
   }
 
   private StackUp stack(Side side, int n, Length bears) {

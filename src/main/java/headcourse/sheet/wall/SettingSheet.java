@@ -109,10 +109,16 @@ public final class SettingSheet implements SheetComposer {
         tables.fine(job.setting().cutTolerance()),
         tables.fine(job.setting().opens()));
     flow.table(tables.endColumns(), tables.ends(), TEXT);
-    flow.say(tables.trimKey(), TEXT);
     List<List<String>> drift = tables.drift();
     if (!drift.isEmpty()) {
+      flow.paragraph(tables.trim(), TEXT);
       flow.table(tables.driftColumns(), drift, TEXT);
+    }
+    if (head.lands() != null) {
+      LandsText lands = new LandsText(context, head);
+      flow.paragraph(lands.often(), TEXT);
+      flow.paragraph(lands.mover(), TEXT);
+      flow.paragraph(lands.assumed(), TEXT);
     }
   }
 

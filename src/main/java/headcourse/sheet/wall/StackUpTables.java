@@ -1,6 +1,7 @@
 package headcourse.sheet.wall;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.MarkChecks;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Setting;
@@ -15,7 +16,6 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Where the ends may land, and how far out every third stone may be on the way there. */
@@ -23,12 +23,14 @@ final class StackUpTables {
   private final SheetContext context;
   private final HeadWork head;
   private final LengthFormat fine;
+  private final MarkChecks checks;
   private final boolean curved;
   private final boolean bears;
 
   StackUpTables(SheetContext context, HeadWork head) {
     this.context = context;
     this.head = head;
+    this.checks = MarkChecks.of(context.job(), head.layout());
     this.curved = new HeadFigures(head, context.format()).curved();
     // A head that springs from the jambs has no end on the wall that could slip off it.
     this.bears =
@@ -52,8 +54,15 @@ final class StackUpTables {
   }
 
   /** What is said above the stones on the way. */
-  String trimKey() {
-    return curved ? "wall.trim-arch" : "wall.trim";
+  String trim() {
+    String allowed = context.format().withUnit(checks.allowed());
+    String key = curved ? "wall.trim-arch" : "wall.trim";
+    // Where a stone was cut before, another than the next one is trimmed.
+    boolean skips =
+        checks.places().stream()
+            .anyMatch(p -> p.trimmed() == null || !p.trimmed().mark().equals(p.joint().outer()));
+    return context.say(
+        w -> w.say(key, allowed, MarkChecks.EVERY) + (skips ? " " + w.say("wall.trim-cut") : ""));
   }
 
   List<Column> endColumns() {
@@ -177,33 +186,26 @@ final class StackUpTables {
         .orElse(j.soffitMark());
   }
 
-  /** The key, then every third stone, and what the next one is trimmed to at the worst. */
+  /** Each check of a side, and what the next stone is trimmed to at the worst. */
   private List<Check> side(Side side) {
-    List<JointLine> joints =
-        head.layout().joints().stream()
-            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.outer().isEmpty())
-            .sorted(Comparator.comparingInt(JointLine::index))
-            .toList();
     List<Check> rows = new ArrayList<>();
-    for (JointLine j : joints) {
-      if (j.index() % 3 != 0) {
-        continue;
-      }
+    for (MarkChecks.Place place : checks.on(side)) {
+      JointLine j = place.joint();
       Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
-      PlacedStone next = head.layout().stone(j.outer());
+      PlacedStone next = place.trimmed();
       // Rounded up to what a tape shows, so that it can be taken off.
       Grid grid = context.format().grid();
       Length out = grid.ticks(grid.ceil(drift.outward()));
       rows.add(
           new Check(
               j.inner(),
-              j.outer(),
+              next == null ? "" : next.mark(),
               List.of(
                   context.format().tape(mark(j)),
                   "− " + context.format().withUnit(grid.ticks(grid.ceil(drift.inward()))),
                   "+ " + context.format().withUnit(out),
                   likely(drift),
-                  next.fitted() ? "" : context.format().withUnit(next.bottom().minus(out)))));
+                  next == null ? "" : context.format().withUnit(next.bottom().minus(out)))));
     }
     return rows;
   }
