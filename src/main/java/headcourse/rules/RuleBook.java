@@ -12,10 +12,16 @@ import headcourse.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+import java.util.stream.Stream;
 
-/** The rules of the trade. A new one is a file that implements {@link Rule}, and a line here. */
+/**
+ * The rules of the trade. A new one is a file that implements {@link Rule}, and a line here; or, in
+ * a jar of one's own on the class path, a line in its {@code META-INF/services}.
+ */
 public final class RuleBook {
-  private static final List<Rule> ALL =
+  private static final List<Rule> OWN =
       List.of(
           new BearingAskedRule(),
           new BearingLeastRule(),
@@ -56,6 +62,8 @@ public final class RuleBook {
           new ScrewHoldsRule(),
           new ScrewKindRule(),
           new SlotKerfRule(),
+          new ScrewBendingRule(),
+          new ScrewWithdrawalRule(),
           new NotchReachRule(),
           new NotchShowsRule(),
           new ScrewCoverRule(),
@@ -78,6 +86,10 @@ public final class RuleBook {
           new DryClosingRule(),
           new MovementJointRule(),
           new CarriesNothingRule());
+
+  private static final List<Rule> ALL =
+      Stream.concat(OWN.stream(), ServiceLoader.load(Rule.class).stream().map(Provider::get))
+          .toList();
 
   private RuleBook() {}
 

@@ -229,6 +229,16 @@ final class RuleExamples {
                             Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
         s -> {});
     add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
+    add("screw-bending", s -> s.each(p -> p.liftingKg = 14.0), s -> s.each(p -> p.liftingKg = 4.0));
+    add(
+        "screw-withdrawal",
+        s -> {},
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.GAP, "", 0)))));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),

@@ -19,6 +19,7 @@ import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
+import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
@@ -28,12 +29,18 @@ import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+import java.util.stream.Stream;
 
-/** Every kind of sheet, in the order in which a bundle has them. A new one is a line here. */
+/**
+ * Every kind of sheet, in the order in which a bundle has them. A new one is a line here; or, in a
+ * jar of one's own on the class path, a line in its {@code META-INF/services}: it comes last.
+ */
 public final class SheetBook {
   private SheetBook() {}
 
-  private static final List<SheetComposer> SHEETS =
+  private static final List<SheetComposer> OWN =
       List.of(
           new IndexSheet(),
           new CuttingPlanSheet(),
@@ -49,7 +56,13 @@ public final class SheetBook {
           new NotesSheet(),
           new CoverSheet(),
           new OutlineSheets(),
+          new RibSheets(),
           new StripSheets());
+
+  private static final List<SheetComposer> SHEETS =
+      Stream.concat(
+              OWN.stream(), ServiceLoader.load(SheetComposer.class).stream().map(Provider::get))
+          .toList();
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {

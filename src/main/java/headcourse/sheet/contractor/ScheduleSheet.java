@@ -90,7 +90,7 @@ public final class ScheduleSheet implements SheetComposer {
         Integer.toString(o.count()),
         f.building(layout.halfWidth().times(2)),
         o.height() == null ? "" : f.building(o.height()),
-        context.say("contractor.shape-" + spec.shape())
+        context.words().sayOr("contractor.shape-" + spec.shape(), spec.shape())
             + ", "
             + context.say(
                 figures.curved() ? "contractor.deep" : "contractor.high",
