@@ -100,11 +100,11 @@ class SoffitPieceTest {
     reaches(n);
     String bench = sheets(work, Bundle.BENCH);
     assertTrue(bench.contains("soffit piece " + tape(8) + " × " + tape(7.5)));
-    assertTrue(bench.contains("SOFFIT PIECE D1-R2-S from above"));
+    assertTrue(bench.contains("SOFFIT PIECE D1-R1-S from above"), "R1 and R2 share it");
     assertTrue(bench.contains("slot in the right end, 3\" from the back"));
     assertTrue(bench.contains("slot in the left end, 3\" from the back"));
     assertTrue(bench.contains("slot in both ends, 3\" from the back"), "the key's");
-    assertTrue(bench.contains("two stainless pins and epoxy, to be confirmed"));
+    assertTrue(bench.contains("two stainless pins and epoxy at the bench, to be confirmed"));
     assertTrue(bench.contains("mitred 45° to the face"));
     assertTrue(bench.contains("prop for a day, clear of the slot"));
     String contractor = sheets(work, Bundle.CONTRACTOR);
