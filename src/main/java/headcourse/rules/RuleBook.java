@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 public final class RuleBook {
   private static final List<Rule> OWN =
       List.of(
+          new AsMadeRule(),
           new BearingAskedRule(),
           new BearingLeastRule(),
           new JointAtJambRule(),

@@ -57,6 +57,10 @@ final class Scene {
 
   Length scratch;
   boolean worked = true;
+
+  /** What whoever set the heads out has to say. */
+  final List<HeadLayout.Remark> remarks = new ArrayList<>();
+
   final List<StockPlan.CutBlank> blanks = new ArrayList<>();
   final List<StockPlan.OrderLine> order = new ArrayList<>();
   final List<StockPlan.Unfit> unfit = new ArrayList<>();
@@ -188,7 +192,7 @@ final class Scene {
             bearingTop != null ? bearingTop : br,
             rise == null ? null : curve(opening.width().mm() / 2, rise.mm(), h),
             new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
-            List.of()),
+            remarks),
         pieces,
         List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
         SoffitBed.UNKNOWN,

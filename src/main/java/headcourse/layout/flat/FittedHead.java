@@ -271,6 +271,7 @@ public final class FittedHead {
                 "as-drawn",
                 all
                     + (passed.size() == 1 ? " was" : " were")
-                    + " not measured, but a stone beyond was; taken as drawn"));
+                    + " not measured, but a stone beyond was; taken as drawn",
+                List.of(all)));
   }
 }
