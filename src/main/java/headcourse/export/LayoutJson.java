@@ -7,6 +7,7 @@ import headcourse.bench.PlumbRake;
 import headcourse.bench.PropFinder;
 import headcourse.bench.PropPlan;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
@@ -97,6 +98,7 @@ public final class LayoutJson {
     json.key("mortarM3").value(m.mortarM3());
     json.key("mortarBags").value(m.bags());
     json.key("screws").value(m.screws());
+    json.key("soffitScrews").value(MaterialsTakeOff.soffitScrews(work.heads()));
     json.key("mortarBedM3").value(m.mortar().bed());
     json.key("mortarScratchM3").value(m.mortar().scratch());
     json.key("mortarSoffitM3").value(m.mortar().soffit());
@@ -240,6 +242,27 @@ public final class LayoutJson {
     json.key("rightLongPoint").value(s.right().longPoint().word());
     length("reliefMm", s.relief());
     json.key("massKg").value(s.massKg());
+    json.key("seated").value(s.seated());
+    json.key("held").value(s.held());
+    json.key("notches").array();
+    s.notches().forEach(this::soffitNotch);
+    json.endArray();
+    json.end();
+  }
+
+  private void soffitNotch(SoffitNotch n) {
+    json.object();
+    json.key("edge").value(n.edge().word());
+    length("placeMm", n.place());
+    length("mouthMm", n.mouth());
+    length("runMm", n.run());
+    angle("slantDeg", n.slant());
+    length("coverMm", n.cover());
+    length("plungeMm", n.plunge());
+    Length screw = n.anchor().screw();
+    json.key("screwMm").nullable(screw == null ? null : screw.mm());
+    length("penetrationMm", n.anchor().penetration());
+    json.key("holdsIn").value(screw == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 

@@ -6,6 +6,7 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -51,6 +52,7 @@ final class PieceMaker {
   double density;
   double chordDeviation;
   private double vee;
+  List<SoffitNotch> soffitNotches = new ArrayList<>();
   List<SoffitPiece> soffitPieces = new ArrayList<>();
   List<Notch> notches = new ArrayList<>();
   List<SawPass> saw = new ArrayList<>();
@@ -75,8 +77,25 @@ final class PieceMaker {
     if (inches > 0) {
       vee = Length.inches(inches).mm();
       returnDepth = Length.ZERO;
-      soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
+      soffit(true);
     }
+  }
+
+  /** A soffit piece behind its face, with a screw of its own or without. */
+  void soffit(boolean held) {
+    if (held) {
+      soffitNotches.add(
+          new SoffitNotch(
+              SoffitNotch.Edge.LEFT,
+              Length.inches(1.5),
+              Length.inches(0.5),
+              Length.inches(0.5),
+              Angle.degrees(45),
+              Length.inches(0.5),
+              Length.inches(0.5),
+              notch(EdgeName.OUTER).anchor()));
+    }
+    soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
   }
 
   /** A soffit piece of 6 × 3 in. */
@@ -95,6 +114,8 @@ final class PieceMaker {
         square,
         square,
         relief,
+        false,
+        soffitNotches,
         1e-4,
         0.2,
         0.2);

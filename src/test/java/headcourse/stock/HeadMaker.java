@@ -115,6 +115,8 @@ final class HeadMaker {
             square,
             square,
             Length.ZERO,
+            false,
+            List.of(),
             0,
             0,
             0));

@@ -9,6 +9,8 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SoffitBed;
+import headcourse.bench.SoffitNotch;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.Job;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
@@ -170,6 +172,23 @@ final class SettingRows {
     return figures.bearing(side).isPositive() ? on + "\n" + top : top;
   }
 
+  // Its soffit piece's own screws, and the prop.
+  private List<String> soffit(Piece p) {
+    List<String> all = new ArrayList<>();
+    for (SoffitPiece s : p.soffitPieces()) {
+      for (SoffitNotch n : s.notches()) {
+        Length screw = n.anchor().screw();
+        if (screw != null) {
+          all.add(context.say("wall.soffit-screw-" + n.edge().word(), format.tape(screw)));
+        }
+      }
+      if (!s.held()) {
+        all.add(context.say("wall.soffit-loose"));
+      }
+    }
+    return all.stream().distinct().toList();
+  }
+
   private String checks(Piece p, boolean third) {
     List<String> all = new ArrayList<>();
     PlacedStone s = p.stone();
@@ -179,8 +198,9 @@ final class SettingRows {
     if (s.role() == Role.END) {
       all.add(checkEnd(s.side()));
     }
-    if (p.liftingKg() >= twoPeople(context.job())) {
-      String mass = new Amounts(context.job().units()).mass(p.liftingKg());
+    all.addAll(soffit(p));
+    if (p.hangingKg() >= twoPeople(context.job())) {
+      String mass = new Amounts(context.job().units()).mass(p.hangingKg());
       all.add(context.say("wall.two-people", mass));
     }
     if (third) {
