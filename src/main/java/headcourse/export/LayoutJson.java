@@ -260,7 +260,7 @@ public final class LayoutJson {
     length("coverMm", n.cover());
     length("plungeMm", n.plunge());
     Length screw = n.anchor().screw();
-    json.key("screwMm").nullable(screw == null ? null : screw.mm());
+    nullable("screwMm", screw == null ? null : screw.mm());
     length("penetrationMm", n.anchor().penetration());
     json.key("holdsIn").value(screw == null ? null : n.anchor().holdsIn().word());
     json.end();
