@@ -68,7 +68,7 @@ final class Telling {
     }
     return stones(h)
         + " bear "
-        + size(h.bearingRight())
+        + size(h.bearing(Side.RIGHT).onWall())
         + ", but "
         + best
         + (least.isZero() ? " stands in line with the jamb" : " stands " + size(least))
@@ -80,7 +80,7 @@ final class Telling {
   }
 
   String shortBearing(HeadLayout h) {
-    Length b = h.bearingLeft().min(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().min(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -91,7 +91,7 @@ final class Telling {
   }
 
   String longBearing(HeadLayout h) {
-    Length b = h.bearingLeft().max(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().max(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -141,6 +141,6 @@ final class Telling {
         + " is given, but "
         + stones(h)
         + " would do, bearing "
-        + size(h.bearingRight());
+        + size(h.bearing(Side.RIGHT).onWall());
   }
 }
