@@ -289,7 +289,7 @@ class FromStockFittedTest {
 
   /** All of the left side is cut, and its end stone so wide that it bears too far. */
   @Test
-  void namesWhatToRecut() {
+  void offersWhatHelpsAroundStonesThatAreCut() {
     FromStock before = choose(FromStockTest.maker(1, 40, 8.5));
     HeadLayout h = heads(before).get(0);
     JobMaker m = FromStockTest.maker(1, 40, 8.5);
@@ -301,8 +301,6 @@ class FromStockFittedTest {
     CureCheck check = new CureCheck().of(m, "end stone");
     assertEquals(List.of(), check.failed);
     assertEquals(1, check.helped);
-    assertTrue(
-        CureCheck.advice(m).cures().get(0).changes().get(0).path().startsWith("fitted.D1.L"));
   }
 
   private static JobMaker mixture(long seed, FromStock before) {
