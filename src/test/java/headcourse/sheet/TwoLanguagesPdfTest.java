@@ -64,11 +64,11 @@ class TwoLanguagesPdfTest {
   @Test
   void theSecondLanguageIsDeclared() throws Exception {
     byte[] file = file(Bundle.WALL, Language.EN_ES);
-    for (String word : List.of("Sostener", "puntal", "COLOCAR", "Precauciones", "muro")) {
+    for (String word : List.of("Precauciones", "puntal", "COLOCAR", "muro")) {
       assertTrue(spanish.indexOf(word) >= 0, word);
       assertFalse(rest.indexOf(word) >= 0, word);
     }
-    for (String word : List.of("Hold", "prop", "ORDER", "Cautions", "wall", "D1", "L1")) {
+    for (String word : List.of("prop", "ORDER", "Cautions", "wall", "D1")) {
       assertTrue(rest.indexOf(word) >= 0, word);
       assertFalse(spanish.indexOf(word) >= 0, word);
     }

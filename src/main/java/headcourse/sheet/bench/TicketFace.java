@@ -96,9 +96,12 @@ final class TicketFace {
             bottom - BELOW * f);
     Similarity turn = OwnFrame.of(piece.stone());
     Box b = piece.stone().outline().transformed(turn).bounds();
+    // A top that slopes or stands up in the middle pushes its size out.
+    Similarity plain = turn.then(Similarity.toPaper(1, new Point(0, 0)));
+    double out = beyond(plain, plain.apply(corner(2)), plain.apply(corner(3)));
     Scale scale =
-        Scale.largest(c.job().units(), b.width(), b.height(), room.width(), room.height());
-    Point middle = b.centre();
+        Scale.largest(c.job().units(), b.width(), b.height() + out, room.width(), room.height());
+    Point middle = b.centre().plus(new Vec(0, out / 2));
     double k = scale.factor();
     Point origin =
         new Point(room.centre().x() - middle.x() * k, room.centre().y() + middle.y() * k);
@@ -181,15 +184,34 @@ final class TicketFace {
         .ifPresent(
             v -> {
               g.line(ll, lr, Pen.HIDDEN);
-              sizes.add(
-                  new Size(
-                      ll.towards(lr, 0.5),
-                      view.apply(v.apex()),
-                      0,
-                      f.tape(v.depth()),
-                      type.edge()));
+              Point foot = ll.towards(lr, 0.5);
+              Point apex = view.apply(v.apex());
+              String depth = f.tape(v.depth());
+              // Where there is no room, or a diagonal runs through it, the words below have it.
+              double reach = LabelShape.width(depth, type.edge()) / 2 + 1;
+              Point middle = foot.towards(apex, 0.5);
+              if (2 * reach <= foot.distance(apex)
+                  && clear(middle, reach, ll, ur)
+                  && clear(middle, reach, lr, ul)) {
+                sizes.add(new Size(foot, apex, 0, depth, type.edge()));
+              }
             });
     new Dimensions(g, panel).all(sizes);
+  }
+
+  private boolean clear(Point middle, double reach, Point a, Point b) {
+    double aside = type.edge().height() + 2;
+    Vec along = b.minus(a).unit();
+    // The size's text runs up along its line, on the left of it.
+    for (double up : new double[] {-reach, reach}) {
+      for (double left : new double[] {0, -aside}) {
+        Vec to = new Point(middle.x() + left, middle.y() + up).minus(a);
+        if (along.normal().dot(to) * along.normal().dot(middle.minus(a)) <= 0) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   // How far the outline reaches outside the line from a to b, which goes round it on paper with
