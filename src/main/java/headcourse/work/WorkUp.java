@@ -47,14 +47,17 @@ public final class WorkUp {
     said.addAll(RuleBook.unknownAcceptances(job));
     List<HeadLayout> layouts = new ArrayList<>();
     FromStock chosen = FromStock.NONE;
+    BenchReport.Read report =
+        failed(said) ? new BenchReport.Read(job, List.of()) : BenchReport.of(job);
+    said.addAll(report.said());
     if (!failed(said)) {
       // Openings whose stones come from the pile share it, so they are set out together.
-      chosen = PileChooser.setOut(job, Shapes::named);
+      chosen = PileChooser.setOut(report.pieces(), Shapes::named);
       for (int i = 0; i < job.openings().size(); i++) {
         Opening opening = job.openings().get(i);
         HeadShape shape = Shapes.named(opening.head().shape()).orElseThrow();
         Solution picked = chosen.solutions().isEmpty() ? null : chosen.solutions().get(i);
-        Solution solution = picked == null ? shape.setOut(job, opening) : picked;
+        Solution solution = picked == null ? shape.setOut(report.job(), opening) : picked;
         if (solution instanceof Solution.Solved solved) {
           layouts.add(solved.head());
         } else if (solution instanceof Solution.Refused refused) {
@@ -66,7 +69,8 @@ public final class WorkUp {
       return Outcome.failed(said);
     }
     List<HeadWork> heads = HeadBench.workUp(job, layouts);
-    StockPlan stock = StockPlanner.plan(job, heads, chosen);
+    StockPlan stock =
+        StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
     return Outcome.of(
         new ShopWork(
             job,

@@ -147,22 +147,9 @@ final class Edits {
   static Job arris(Job j, Stock.Item item, Length arris) {
     List<Stock.Item> items = new ArrayList<>();
     for (Stock.Item i : j.stock().items()) {
-      items.add(
-          i != item
-              ? i
-              : new Stock.Item(
-                  i.path(),
-                  i.mark(),
-                  i.kind(),
-                  arris,
-                  i.face(),
-                  i.returnLeg(),
-                  i.thickness(),
-                  i.count(),
-                  i.toOrder(),
-                  i.price()));
+      items.add(i != item ? i : i.withLength(arris));
     }
-    return job(j, j.grid(), j.setting(), new Stock(items, j.stock().spare()));
+    return job(j, j.grid(), j.setting(), new Stock(items, j.stock().spare(), j.stock().trim()));
   }
 
   static Job fitted(Job j, Fitted one, Fitted other) {
@@ -191,6 +178,7 @@ final class Edits {
         j.openings(),
         stock,
         fitted,
+        j.cut(),
         j.spoiled(),
         j.accepted(),
         j.limits(),
