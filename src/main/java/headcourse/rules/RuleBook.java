@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 public final class RuleBook {
   private static final List<Rule> OWN =
       List.of(
+          new AsMadeRule(),
           new BearingAskedRule(),
           new BearingLeastRule(),
           new JointAtJambRule(),
@@ -61,6 +62,8 @@ public final class RuleBook {
           new ScrewHoldsRule(),
           new ScrewKindRule(),
           new SlotKerfRule(),
+          new ScrewBendingRule(),
+          new ScrewWithdrawalRule(),
           new NotchReachRule(),
           new NotchShowsRule(),
           new ScrewCoverRule(),

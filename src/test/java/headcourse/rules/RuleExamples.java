@@ -12,7 +12,8 @@ import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.layout.Drift;
-import headcourse.layout.Landing;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -54,9 +55,9 @@ final class RuleExamples {
   }
 
   private static StackUp stack(double wanting) {
-    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Shortfall shortfall = new Shortfall(Length.ZERO, in(wanting), Length.ZERO);
     Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
-    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), shortfall);
   }
 
   /** A head that lands so often when it is checked, else breaks the clear distance of a joint. */
@@ -73,7 +74,23 @@ final class RuleExamples {
         in(0.1));
   }
 
+  private static HeadLayout.Remark remark(String key, String... values) {
+    return new HeadLayout.Remark(key, "said in English", List.of(values));
+  }
+
+  /** Every kind of remark that the rule passes on. */
+  private static void remarked(Scene s) {
+    s.remarks.add(remark("rounded", "head.height", "12\""));
+    s.remarks.add(remark("key-bottom", "8 1/16\""));
+    s.remarks.add(remark("key-top", "6 1/8\""));
+    s.remarks.add(remark("key-open", "8\""));
+    s.remarks.add(remark("rise", "9\"", "1/8"));
+    s.remarks.add(remark("shoulder", "4\""));
+    s.remarks.add(remark("as-drawn", "L1, R2"));
+  }
+
   private void ends() {
+    add("as-made", RuleExamples::remarked, s -> s.remarks.add(remark("string")));
     add("bearing-asked", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
@@ -225,6 +242,16 @@ final class RuleExamples {
                             Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
         s -> {});
     add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
+    add("screw-bending", s -> s.each(p -> p.liftingKg = 14.0), s -> s.each(p -> p.liftingKg = 4.0));
+    add(
+        "screw-withdrawal",
+        s -> {},
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.GAP, "", 0)))));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),

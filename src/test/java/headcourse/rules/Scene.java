@@ -14,8 +14,8 @@ import headcourse.job.Wall;
 import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
-import headcourse.layout.Landing;
 import headcourse.layout.Proof;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
@@ -57,6 +57,10 @@ final class Scene {
 
   Length scratch;
   boolean worked = true;
+
+  /** What whoever set the heads out has to say. */
+  final List<HeadLayout.Remark> remarks = new ArrayList<>();
+
   final List<StockPlan.CutBlank> blanks = new ArrayList<>();
   final List<StockPlan.OrderLine> order = new ArrayList<>();
   final List<StockPlan.Unfit> unfit = new ArrayList<>();
@@ -189,7 +193,7 @@ final class Scene {
             bearingTop != null ? bearingTop : br,
             rise == null ? null : curve(opening.width().mm() / 2, rise.mm(), h),
             new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
-            List.of()),
+            remarks),
         pieces,
         List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
         SoffitBed.UNKNOWN,
@@ -199,8 +203,8 @@ final class Scene {
   private StackUp stack(Side side, int n, Length bears) {
     Length off = Length.inches(0.25);
     return stackUp != null
-        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.landing())
-        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Landing.SURE);
+        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.shortfall())
+        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Shortfall.SURE);
   }
 
   private static JointLine joint(

@@ -119,8 +119,8 @@ public final class FlatHead {
     HeadSpec.Key asked = terms.head().key();
     if (asked != null && (left.cut() == null || left.cut().key() == null)) {
       PlacedStone key = builder.key(left);
-      rounded("lower", asked.bottom(), key.bottom(), all);
-      rounded("upper", asked.top(), key.top(), all);
+      rounded("bottom", asked.bottom(), key.bottom(), all);
+      rounded("top", asked.top(), key.top(), all);
     }
     return builder.build(left, right, proof, all, changes);
   }
@@ -129,14 +129,16 @@ public final class FlatHead {
   private void rounded(String end, Length asked, Length made, List<Remark> all) {
     if (asked != null && !asked.equals(made)) {
       LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
+      String is = format.plainWithUnit(made);
       all.add(
           new Remark(
-              "rounded",
-              "the "
+              "key-" + end,
+              "the key's "
                   + end
-                  + " end of the key measures "
-                  + format.plainWithUnit(made)
-                  + ", so that its sides cross the soffit line and the top line on the grid"));
+                  + " is made "
+                  + is
+                  + ", so that its sides cross the lines on the grid",
+              List.of(is)));
     }
   }
 }

@@ -12,6 +12,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.AsMadeNotes;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -67,6 +68,7 @@ public final class ScheduleSheet implements SheetComposer {
             rows.add(row(context, head));
           }
           flow.table(columns, rows, text);
+          context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
           revisions(flow, context);
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
