@@ -73,6 +73,11 @@ public final class LayoutJson {
       blank(each);
     }
     json.endArray();
+    json.key("offCuts").array();
+    for (StockPlan.OffCut each : work.stock().offCuts()) {
+      offCut(each);
+    }
+    json.endArray();
     json.key("order").array();
     for (StockPlan.OrderLine each : work.stock().order()) {
       order(each);
@@ -261,6 +266,21 @@ public final class LayoutJson {
     }
     json.endArray();
     length("wasteMm", b.waste());
+    json.key("offCutOf").value(b.offCut() ? b.id().substring(0, b.id().indexOf('/')) : null);
+    length("lengthMm", b.length());
+    json.end();
+  }
+
+  private void offCut(StockPlan.OffCut o) {
+    json.object();
+    json.key("id").value(o.id());
+    json.key("blank").value(o.blank());
+    length("lengthMm", o.length());
+    length("faceMm", o.face());
+    length("returnMm", o.returnLeg());
+    json.key("stones").array();
+    o.stones().forEach(json::value);
+    json.endArray();
     json.end();
   }
 
@@ -272,6 +292,9 @@ public final class LayoutJson {
     length("faceMm", o.face());
     length("returnMm", o.returnLeg());
     length("thicknessMm", o.thickness());
+    json.key("price").nullable(o.price() == 0 ? null : o.price());
+    json.key("leadDays").nullable(o.lead() == null ? null : (double) o.lead());
+    json.key("orderBy").value(o.orderBy().isEmpty() ? null : o.orderBy());
     json.end();
   }
 

@@ -43,7 +43,8 @@ public record Stock(List<Item> items, double spare, Length trim) {
    * @param face face leg of a corner, height of a flat
    * @param returnLeg outside length of the return leg; zero for a flat
    * @param thickness how thick it is
-   * @param count how many lie there; for what is made to order, as many as needed
+   * @param count how many lie there; of what is made to order no more than these are to be had, 0
+   *     for as many as needed
    * @param toOrder whether it is made to order
    * @param price price of one, 0 where not given
    * @param trim what is to be left over the finished face, return and length of a stone, to trim

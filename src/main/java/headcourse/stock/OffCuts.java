@@ -43,12 +43,26 @@ final class OffCuts {
   /** All that is left in the yard, blank by blank; nothing of blanks that are gone. */
   List<Left> of(Assignment plan, java.util.Set<String> gone) {
     List<Left> all = new ArrayList<>();
-    for (String id : plan.used().spans().keySet()) {
+    List<String> ids = new ArrayList<>(plan.used().spans().keySet());
+    ids.sort(order());
+    for (String id : ids) {
       if (!gone.contains(id)) {
         all.addAll(of(plan, id));
       }
     }
     return all;
+  }
+
+  /** By the stock's order, then by number. */
+  private Comparator<String> order() {
+    List<String> marks = job.stock().items().stream().map(Stock.Item::mark).toList();
+    return Comparator.comparingInt((String id) -> marks.indexOf(id.substring(0, id.indexOf('#'))))
+        .thenComparingInt(id -> number(id.substring(id.indexOf('#') + 1).replaceAll("/.*", "")))
+        .thenComparingInt(id -> number(id.contains("/") ? id.replaceAll(".*/", "") : "0"));
+  }
+
+  private static int number(String digits) {
+    return Integer.parseInt(digits);
   }
 
   private List<Left> of(Assignment plan, String id) {
@@ -135,6 +149,7 @@ final class OffCuts {
         }
       }
     }
+    out.sort(Comparator.comparing(CutBlank::id, order()));
     return out;
   }
 

@@ -223,7 +223,8 @@ final class Yard {
       for (int n = 1; n <= item.count(); n++) {
         lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
       }
-      int count = item.toOrder() ? lots.size() : item.count() - lost;
+      boolean needed = item.toOrder() && item.count() == 0;
+      int count = needed ? lots.size() : item.count() - lost;
       bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
     }
     return bins;

@@ -20,7 +20,16 @@ final class CsvRows {
 
   private CsvRows(String text) {
     points = text.codePoints().toArray();
-    String first = text.lines().findFirst().orElse("");
+    // A title above the columns' names need not have cells.
+    String first =
+        text.lines()
+            .limit(20)
+            .filter(
+                l ->
+                    l.toLowerCase(java.util.Locale.ROOT)
+                        .matches(".*\\bmark\\b.*[;\t,].*|.*[;\t,].*\\bmark\\b.*"))
+            .findFirst()
+            .orElse(text.lines().findFirst().orElse(""));
     comma = first.indexOf(';') >= 0 ? ';' : first.indexOf('\t') >= 0 ? '\t' : ',';
   }
 
