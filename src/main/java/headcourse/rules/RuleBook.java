@@ -45,6 +45,7 @@ public final class RuleBook {
           new SharpArrisRule(),
           new ChordDeviationRule(),
           new KeyVRule(),
+          new SoffitHoldRule(),
           new VeneerWeightRule(),
           new AdheredDesignRule(),
           new VeneerThicknessRule(),

@@ -156,6 +156,10 @@ final class RuleExamples {
         "chord-deviation",
         s -> s.change("R1", p -> p.chordDeviation = 3.3),
         s -> s.change("R1", p -> p.chordDeviation = 3.1));
+    add(
+        "soffit-hold",
+        s -> s.change("K", p -> p.soffit(false)),
+        s -> s.change("K", p -> p.soffit(true)));
     add("key-v", s -> s.change("K", p -> p.vee(2)), s -> s.change("K", p -> p.vee(0)));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Finds the row of a spreadsheet that names its columns, below whatever title stands over it, and
@@ -41,6 +42,9 @@ final class SheetHead {
           "observaciones");
 
   private static final List<String> SIZES = List.of("arris", "face", "return", "length", "height");
+
+  private static final Pattern SUM =
+      Pattern.compile("((sub|grand )?totals?|sum|suma)(\\W.*)?", Pattern.CASE_INSENSITIVE);
 
   /** Titles are no longer than this. */
   private static final int MOST_ABOVE = 20;
@@ -90,9 +94,7 @@ final class SheetHead {
       if (!text.isEmpty() && i < header.size()) {
         given.add(header.get(i));
       }
-      sum |=
-          text.toLowerCase(Locale.ROOT)
-              .matches("(sub|grand )?totals?( .*|:.*)?|sum( .*|:.*)?|suma( .*|:.*)?");
+      sum |= text.length() <= 60 && SUM.matcher(text).matches();
     }
     long sizes = given.stream().filter(SIZES::contains).count();
     return sum && sizes < 2 || sizes == 0 && !given.contains("mark");

@@ -165,7 +165,7 @@ public final class FittedHead {
         ended,
         c.lines(),
         cut != null && flush(side, cut),
-        head.geometry().fanned() ? head.extents(from) : null);
+        head.geometry().fanned() ? head.extents(from, side) : null);
   }
 
   private boolean flush(Side side, CutStones cut) {

@@ -10,6 +10,7 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
+import headcourse.layout.Side;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.AsMadeNotes;
@@ -145,9 +146,16 @@ public final class ScheduleSheet implements SheetComposer {
 
   private static String bearing(SheetContext context, HeadLayout layout, HeadFigures figures) {
     LengthFormat f = context.format();
-    Length left = figures.curved() ? layout.bearingTopLeft() : layout.bearingLeft();
-    Length right = figures.curved() ? layout.bearingTopRight() : layout.bearingRight();
-    return f.withUnit(left) + " · " + f.withUnit(right);
+    String ends =
+        f.withUnit(figures.bearing(Side.LEFT)) + " · " + f.withUnit(figures.bearing(Side.RIGHT));
+    return layout.fanned()
+        ? context.say(
+            "contractor.bearing-top",
+            ends,
+            f.withUnit(figures.bearingOnTop(Side.LEFT))
+                + " · "
+                + f.withUnit(figures.bearingOnTop(Side.RIGHT)))
+        : ends;
   }
 
   private static String soffit(SheetContext context, Opening o) {
