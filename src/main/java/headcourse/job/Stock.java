@@ -90,11 +90,5 @@ public record Stock(List<Item> items, double spare, Length trim) {
           Length.ZERO,
           null);
     }
-
-    /** The same in another length. */
-    public Item withLength(Length other) {
-      return new Item(
-          path, mark, kind, other, face, returnLeg, thickness, count, toOrder, price, trim, lead);
-    }
   }
 }
