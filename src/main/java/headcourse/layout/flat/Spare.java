@@ -1,7 +1,7 @@
 package headcourse.layout.flat;
 
 import headcourse.job.Setting;
-import headcourse.layout.Drift;
+import headcourse.layout.Reach;
 
 /**
  * What the joints of a side and its end want of spare: the drift that the worst case may bring
@@ -43,8 +43,9 @@ final class Spare {
       int joints = known + lines.there();
       int cuts = joints + (terms.head().key() == null ? 0 : 1) - lines.measured();
       Setting setting = terms.job().setting();
-      drift[0][known] = Drift.inward(setting, cuts, joints).picometres();
-      drift[1][known] = Drift.outward(setting, cuts, joints).picometres();
+      Reach reach = Reach.of(setting, cuts, joints);
+      drift[0][known] = reach.inward().picometres();
+      drift[1][known] = reach.outward().picometres();
     }
     return drift[way][index];
   }

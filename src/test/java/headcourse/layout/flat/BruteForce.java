@@ -131,8 +131,14 @@ final class BruteForce {
   private double wants(int i, double[] f, boolean end) {
     int cuts = i + (keyed ? 1 : 0);
     boolean dry = job.setting().dry();
-    double in = cuts * tau + (dry ? 0 : i * opens);
-    double out = cuts * tau + i * opens;
+    // By ordinary care, in inches: three deviations of what three stones after a check bring.
+    int after = Math.min(i, 3);
+    double sum = 1 / 1024.0 + 1 / 1024.0 + 1 / 4096.0 + Math.min(cuts, 3) / 4096.0;
+    sum += after * after / 4096.0 + (dry ? 0 : after / 1024.0);
+    double care = ticks(Length.inches(3 * Math.sqrt(sum)));
+    double mean = dry ? 2 * after * ticks(job.setting().care().opens()) : 0;
+    double in = Math.max(care, cuts * tau + (dry ? 0 : i * opens));
+    double out = Math.max(care + mean, cuts * tau + i * opens);
     double c = ticks(head.clear());
     if (end) {
       double room = Math.min(f[0] - far - c, f[0] - far - ticks(head.bearing().min()));
