@@ -53,16 +53,11 @@ public record Drift(Length inward, Length outward, Length mean, Length likely) {
    * @param index of the joint, from 0 at the key outwards
    */
   public static Drift at(Job job, HeadLayout head, Side side, int index) {
-    return of(job.setting(), cuts(head, side, index), index);
-  }
-
-  /** How many stones to that joint are yet to be cut, the key as one. */
-  static int cuts(HeadLayout head, Side side, int index) {
     int cuts = 0;
     for (PlacedStone s : head.stones()) {
       boolean within = s.role() == Role.KEY || s.side() == side && s.index() <= index;
       cuts += within && !s.fitted() ? 1 : 0;
     }
-    return cuts;
+    return of(job.setting(), cuts, index);
   }
 }

@@ -1,7 +1,6 @@
 package headcourse.layout;
 
 import headcourse.job.Care;
-import headcourse.job.Job;
 import headcourse.job.Setting;
 import headcourse.units.Length;
 
@@ -45,11 +44,6 @@ public record Reach(Length inward, Length outward) {
     return new Reach(
         reach.max(Drift.inward(setting, cuts, joints)),
         reach.plus(opened).max(Drift.outward(setting, cuts, joints)));
-  }
-
-  /** That of a joint of a head; see {@link Drift#at}. */
-  static Reach at(Job job, HeadLayout head, Side side, int index) {
-    return of(job.setting(), Drift.cuts(head, side, index), index);
   }
 
   private static double square(double x) {

@@ -44,7 +44,7 @@ public record Shortfall(Length jamb, Length least, Length greatest) {
     if (fan && bearing.abs().compareTo(job.grid().tick()) < 0) {
       return new Shortfall(jamb, Length.ZERO, Length.ZERO);
     }
-    Reach reach = Reach.at(job, head, side, last);
+    Drift drift = Drift.at(job, head, side, last);
     HeadSpec.Bearing asked = head.opening().head().bearing();
     Length top = head.bearing(side).onTop();
     Length inmost = fan ? bearing : bearing.min(top);
@@ -53,9 +53,9 @@ public record Shortfall(Length jamb, Length least, Length greatest) {
     Length over = bearing.minus(asked.max());
     Length off = wall == null ? over : over.max(bearing.max(top).minus(wall));
     return new Shortfall(
-        jamb.max(clear.minus(inmost).plus(reach.inward())),
-        Length.ZERO.max(asked.min().minus(bearing).plus(reach.inward())),
-        Length.ZERO.max(off.plus(reach.outward())));
+        jamb.max(clear.minus(inmost).plus(drift.inward())),
+        Length.ZERO.max(asked.min().minus(bearing).plus(drift.inward())),
+        Length.ZERO.max(off.plus(drift.outward())));
   }
 
   private static Length joint(Job job, HeadLayout head, JointLine j, boolean fan) {
@@ -66,13 +66,13 @@ public record Shortfall(Length jamb, Length least, Length greatest) {
     double half = job.setting().joint().mm() / 2 * Math.hypot(1, slope);
     double clear = head.opening().head().clear().mm();
     double jamb = head.jamb(j.side()).mm();
-    Reach reach = Reach.at(job, head, j.side(), j.index());
+    Drift drift = Drift.at(job, head, j.side(), j.index());
     double out = (fan ? foot : Math.max(foot, head0)) + half;
     double in = (fan ? foot : Math.min(foot, head0)) - half;
     double wanting =
         foot < jamb
-            ? out + reach.outward().mm() - (jamb - clear)
-            : jamb + clear - (in - reach.inward().mm());
+            ? out + drift.outward().mm() - (jamb - clear)
+            : jamb + clear - (in - drift.inward().mm());
     return Length.mm(Math.max(0, wanting));
   }
 }

@@ -4,9 +4,9 @@ import headcourse.job.Setting;
 import headcourse.layout.Reach;
 
 /**
- * What the joints of a side and its end want of spare: the drift that the worst case may bring
- * towards what they must keep to, less the distance to it; never less than 0. See {@link
- * headcourse.layout.Shortfall}, which says the same of a head that is set out.
+ * What the joints of a side and its end want of spare: the {@link Reach} towards what they must
+ * keep to, less the distance to it; never less than 0. {@link headcourse.layout.Shortfall} says of
+ * a head that is set out what the tolerances alone want.
  */
 final class Spare {
   private final FlatTerms terms;

@@ -66,7 +66,9 @@ class FlatOptimumTest {
         assertEquals(best[0], wants, 2e-3, at);
         Length most =
             Shortfall.of(job, h, Side.LEFT).most().max(Shortfall.of(job, h, Side.RIGHT).most());
-        assertEquals(wants, most.picometres() / (double) job.grid().tick().picometres(), 2e-3, at);
+        // The tolerances alone never want more.
+        double alone = most.picometres() / (double) job.grid().tick().picometres();
+        assertTrue(alone <= wants + 2e-3, at);
         lacking += best[1] > 0 ? 1 : 0;
         wanting += best[0] > 0 ? 1 : 0;
         assertTrue(h.stones().stream().anyMatch(x -> x.role() == Role.END), at);
