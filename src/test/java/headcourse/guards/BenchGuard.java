@@ -58,9 +58,7 @@ final class BenchGuard {
     double scale = bar.getWidth() / Tape.mm(size.text());
     Map<Long, List<Json>> places = new TreeMap<>();
     for (Json s : blank.list("stones")) {
-      places
-          .computeIfAbsent(Math.round(s.number("atMm") * 1000), k -> new ArrayList<>())
-          .add(s);
+      places.computeIfAbsent(Math.round(s.number("atMm") * 1000), k -> new ArrayList<>()).add(s);
     }
     List<Run> below =
         figure.runs().stream()
@@ -153,6 +151,14 @@ final class BenchGuard {
           name + (left ? ", left jamb" : ", right jamb"),
           cells.get(2),
           opening.number(left ? "jambLeftMm" : "jambRightMm"));
+      return;
+    }
+    if (what.equals("on the wall")) {
+      String side = left ? "Left" : "Right";
+      if (!cells.get(2).isEmpty()) {
+        double bearing = opening.number("bearing" + side + "Mm");
+        p.length(name + ", bearing " + side, cells.get(2), bearing, 2 * p.half());
+      }
       return;
     }
     if (what.isEmpty() || what.equals("left") || what.equals("right")) {

@@ -17,7 +17,17 @@ import java.util.stream.Stream;
 final class ContractorGuard {
   private static final String L = "(\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?)";
   private static final Pattern KEY =
-      Pattern.compile(L + " wide at the foot, " + L + " at the top(?:; " + L + " up, " + L + " down, " + L + " proud)?");
+      Pattern.compile(
+          L
+              + " wide at the foot, "
+              + L
+              + " at the top(?:; "
+              + L
+              + " up, "
+              + L
+              + " down, "
+              + L
+              + " proud)?");
 
   private final Printed p;
 
@@ -53,24 +63,43 @@ final class ContractorGuard {
     List<Stone> stones = p.stones(row.get(0));
     p.length(name + ", clear width", row.get(head.indexOf("clear width")), o.number("widthMm"));
     p.same(name + ", count", row.get(2), "" + o.whole("count"));
-    if (!p.curved(o)) {
-      String[] sides = row.get(head.indexOf("on the wall, left and right")).split(" · ");
-      p.length(name + ", bearing left", sides[0], o.number("bearingLeftMm"));
-      p.length(name + ", bearing right", sides[1], o.number("bearingRightMm"));
-    }
+    bearings(name, o, Tape.all(row.get(head.indexOf("on the wall, left and right")), p.inch));
     double height = o.get("head").number("heightMm");
-    p.near(name + ", head", Tape.all(row.get(head.indexOf("head")).replaceFirst("^.*, ", ""), p.inch).get(0), height, p.half());
+    p.near(
+        name + ", head",
+        Tape.all(row.get(head.indexOf("head")).replaceFirst("^.*, ", ""), p.inch).get(0),
+        height,
+        p.half());
     stones.stream()
         .filter(s -> s.json().text("role").equals("key"))
         .findFirst()
         .ifPresent(k -> key(name + ", key", k, row.get(head.indexOf("key")), height, p.curved(o)));
-    List<Double> widths = stones.stream().filter(s -> !s.json().text("role").equals("key"))
-        .map(s -> s.json().number("bottomMm")).sorted().toList();
+    List<Double> widths =
+        stones.stream()
+            .filter(s -> !s.json().text("role").equals("key"))
+            .map(s -> s.json().number("bottomMm"))
+            .sorted()
+            .toList();
     String of = row.get(head.indexOf("stones"));
     p.same(name + ", stones", of.split("[ ,]")[0], "" + widths.size());
     List<Double> said = Tape.all(of.substring(of.indexOf(' ')), p.inch);
     p.near(name + ", least stone", said.get(0), widths.get(0), p.half());
-    p.near(name + ", greatest stone", said.get(said.size() - 1), widths.get(widths.size() - 1), p.half());
+    p.near(
+        name + ", greatest stone",
+        said.get(said.size() - 1),
+        widths.get(widths.size() - 1),
+        p.half());
+  }
+
+  // On the soffit line, left and right; of a head whose ends lean on the top line as well.
+  private void bearings(String name, Json o, List<Double> said) {
+    List<String> ends = List.of("Left", "Right", "TopLeft", "TopRight");
+    for (int i = 0; i < said.size(); i++) {
+      String end = ends.get(p.curved(o) && said.size() == 2 ? i + 2 : i);
+      p.near(
+          name + ", bearing " + end, said.get(i), o.number("bearing" + end + "Mm"), 2 * p.half());
+    }
+    p.that(said.size() >= 2, name + ": bears on " + said);
   }
 
   // A key stands above the top line by its rise and below the soffit line by its drop.
@@ -111,7 +140,8 @@ final class ContractorGuard {
     if (values.size() == 1 && values.get(0).value() instanceof Number && !said.contains("°")) {
       List<Double> lengths = Tape.all(said, p.inch);
       if (!lengths.isEmpty() && (said.contains("\"") || said.contains(" mm"))) {
-        p.near("changes, " + what, lengths.get(lengths.size() - 1), values.get(0).number(), p.half());
+        p.near(
+            "changes, " + what, lengths.get(lengths.size() - 1), values.get(0).number(), p.half());
       }
     }
   }
@@ -131,7 +161,11 @@ final class ContractorGuard {
     Wall w = p.job.wall();
     List<Double> wanted =
         Stream.of(
-                p.job.stone().thickness(), w.bed(), w.scratch(), w.sheathing().thickness(), w.framing())
+                p.job.stone().thickness(),
+                w.bed(),
+                w.scratch(),
+                w.sheathing().thickness(),
+                w.framing())
             .map(l -> l.mm())
             .filter(l -> l > 0)
             .toList();
@@ -176,9 +210,12 @@ final class ContractorGuard {
     layers()
         .forEach(
             (layer, mm) -> {
-              Matcher m = Pattern.compile("(?<![a-z] )" + layer + " " + L + "(?:[:,]|$| [A-Z])").matcher(text);
+              Matcher m =
+                  Pattern.compile("(?<![a-z] )" + layer + " " + L + "(?:[:,]|$| [A-Z])")
+                      .matcher(text);
               if (m.find()) {
-                p.near(figure.alt() + ", " + layer, Tape.all(m.group(1), p.inch).get(0), mm, p.half());
+                p.near(
+                    figure.alt() + ", " + layer, Tape.all(m.group(1), p.inch).get(0), mm, p.half());
               }
               figure.runs().stream()
                   .filter(r -> r.text().matches(layer + " .*\\d.*|" + layer + " [⁰¹²³⁴⁵⁶⁷⁸⁹].*"))

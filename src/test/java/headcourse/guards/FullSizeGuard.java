@@ -34,16 +34,23 @@ final class FullSizeGuard {
     Map<String, TreeMap<Integer, Part>> strips = new TreeMap<>();
     Map<Integer, List<Run>> texts = new HashMap<>();
     for (Part sheet : p.sheets(Bundle.FULL_SIZE)) {
-      sheet.all().forEach(x -> texts.computeIfAbsent(x.page(), k -> new ArrayList<>()).addAll(x.runs()));
-      sheet.all().filter(x -> x.type().equals("Figure")).forEach(
-          f -> {
-            Matcher m = STRIP.matcher(f.alt());
-            if (m.matches()) {
-              strips.computeIfAbsent(m.group(1), k -> new TreeMap<>()).put(Integer.parseInt(m.group(2)), f);
-            } else {
-              g.outline(f);
-            }
-          });
+      sheet
+          .all()
+          .forEach(x -> texts.computeIfAbsent(x.page(), k -> new ArrayList<>()).addAll(x.runs()));
+      sheet
+          .all()
+          .filter(x -> x.type().equals("Figure"))
+          .forEach(
+              f -> {
+                Matcher m = STRIP.matcher(f.alt());
+                if (m.matches()) {
+                  strips
+                      .computeIfAbsent(m.group(1), k -> new TreeMap<>())
+                      .put(Integer.parseInt(m.group(2)), f);
+                } else {
+                  g.outline(f);
+                }
+              });
     }
     for (Json o : p.openings()) {
       TreeMap<Integer, Part> parts = strips.get(o.text("mark"));
@@ -76,13 +83,21 @@ final class FullSizeGuard {
     String name = "strip of " + o.text("mark");
     List<Stone> stones = p.stones(o.text("mark"));
     double from =
-        stones.stream().flatMap(s -> s.corners().stream()).mapToDouble(c -> c[0]).min().orElseThrow()
+        stones.stream()
+                .flatMap(s -> s.corners().stream())
+                .mapToDouble(c -> c[0])
+                .min()
+                .orElseThrow()
             - BEYOND;
     List<Double> whole = new ArrayList<>();
     double step = 0;
     for (Part part : parts) {
-      List<Path2D> level = part.paths().stream().filter(x -> Shape.box(x).getHeight() < 0.01).toList();
-      Rectangle2D low = Shape.box(level.get(0)).getY() < Shape.box(level.get(1)).getY() ? Shape.box(level.get(0)) : Shape.box(level.get(1));
+      List<Path2D> level =
+          part.paths().stream().filter(x -> Shape.box(x).getHeight() < 0.01).toList();
+      Rectangle2D low =
+          Shape.box(level.get(0)).getY() < Shape.box(level.get(1)).getY()
+              ? Shape.box(level.get(0))
+              : Shape.box(level.get(1));
       double band = Math.abs(Shape.box(level.get(0)).getY() - Shape.box(level.get(1)).getY());
       double start = from + step;
       for (Path2D line : part.paths()) {
@@ -93,8 +108,12 @@ final class FullSizeGuard {
       }
       for (Run r : texts.get(part.page())) {
         double up = r.y() - low.getY();
-        if (Tape.isLength(r.text(), p.inch) && up > 3 && up < band - 5 && r.degrees() == 0
-            && r.x() > low.getX() && r.x() < low.getMaxX()) {
+        if (Tape.isLength(r.text(), p.inch)
+            && up > 3
+            && up < band - 5
+            && r.degrees() == 0
+            && r.x() > low.getX()
+            && r.x() < low.getMaxX()) {
           double at = start + r.middleX() - low.getX();
           p.length(name + ", mark at " + Math.round(at), r.text(), Math.abs(at), p.half() + 0.4);
           level(name, o, stones, at, up < band / 2);
@@ -104,7 +123,8 @@ final class FullSizeGuard {
     }
     for (double x : new double[] {0, -o.number("jambLeftMm"), o.number("jambRightMm")}) {
       p.that(
-          whole.stream().anyMatch(w -> Math.abs(w - x) < 0.05), name + ": no line at " + x + ": " + whole);
+          whole.stream().anyMatch(w -> Math.abs(w - x) < 0.05),
+          name + ": no line at " + x + ": " + whole);
     }
     for (double w : whole) {
       p.that(

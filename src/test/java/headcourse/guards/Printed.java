@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** A job's finished bundles as they are read, beside its {@code layout.json}; gathers what is wrong. */
+/**
+ * A job's finished bundles as they are read, beside its {@code layout.json}; gathers what is wrong.
+ */
 final class Printed {
   private final Map<Bundle, List<Part>> bundles;
   private final Map<String, Stone> stones = new LinkedHashMap<>();

@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@code layout.json} and the job. How a number comes from there to its place on paper is worked
  * out here by other rules than the sheets' own.
  */
-class PrintedFiguresTest {
+public class PrintedFiguresTest {
   static Stream<String> jobs() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("jobs"))) {
       return files
@@ -45,7 +45,7 @@ class PrintedFiguresTest {
     }
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{0}")
   @MethodSource("jobs")
   void demoJobs(String name) throws IOException {
     Path file = Path.of("jobs").resolve(name);
@@ -61,7 +61,7 @@ class PrintedFiguresTest {
     hold(WorkUp.of(job, PrintedFiguresTest::beside).value().orElseThrow());
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{0}")
   @MethodSource("headcourse.guards.GuardedJobs#made")
   void otherJobs(String name, Job job) throws IOException {
     hold(WorkUp.of(job).value().orElseThrow());

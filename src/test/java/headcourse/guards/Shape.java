@@ -28,9 +28,7 @@ final class Shape {
         ? 1
         : m.group(2) != null
             ? 0.5
-            : m.group(3) != null
-                ? 1 / Double.parseDouble(m.group(3))
-                : Tape.read(m.group(4)) / 12;
+            : m.group(3) != null ? 1 / Double.parseDouble(m.group(3)) : Tape.read(m.group(4)) / 12;
   }
 
   static List<double[]> corners(Path2D path) {

@@ -15,7 +15,8 @@ import java.util.stream.Collectors;
  */
 final class StackGuard {
   private static final Pattern LANDS =
-      Pattern.compile("Tried ([0-9,]+) times .*? lands in ([0-9,]+) builds with the check above, in ([0-9,]+) without");
+      Pattern.compile(
+          "Tried ([0-9,]+) times .*? lands in ([0-9,]+) builds with the check above, in ([0-9,]+) without");
 
   private final Printed p;
   private final Json opening;
@@ -59,8 +60,13 @@ final class StackGuard {
       p.that(m.find(), name + ": how often it lands is not said");
       double builds = number(m.group(1));
       p.near(name + ", tried", builds, lands.number("builds"), 0);
-      p.near(name + ", landed with the check", number(m.group(2)), builds * lands.number("checked"), 0.6);
-      p.near(name + ", landed without", number(m.group(3)), builds * lands.number("unchecked"), 0.6);
+      p.near(
+          name + ", landed with the check",
+          number(m.group(2)),
+          builds * lands.number("checked"),
+          0.6);
+      p.near(
+          name + ", landed without", number(m.group(3)), builds * lands.number("unchecked"), 0.6);
     }
   }
 
@@ -89,32 +95,37 @@ final class StackGuard {
     String what = name + ", " + row.get(0);
     double in = one(row.get(head.indexOf("in at most")));
     double out = one(row.get(head.indexOf("out at most")));
-    double quarter = p.layout.number("gridMm") / 4 + 0.03;
-    long cuts = p.stones(opening.text("mark")).stream()
-        .filter(s -> s.side().equals("centre") || s.side().equals("left") == left)
-        .filter(s -> !fitted(s)).count();
-    long joints = p.stones(opening.text("mark")).stream()
-        .filter(s -> s.side().equals("left") == left && !s.side().equals("centre")).count();
+    double tick = p.layout.number("gridMm") + 0.03;
+    long cuts =
+        p.stones(opening.text("mark")).stream()
+            .filter(s -> s.side().equals("centre") || s.side().equals("left") == left)
+            .filter(s -> !fitted(s))
+            .count();
+    long joints =
+        p.stones(opening.text("mark")).stream()
+            .filter(s -> s.side().equals("left") == left && !s.side().equals("centre"))
+            .count();
     double most = dry() ? cuts * cut() : cuts * cut() + joints * opens();
     double far = cuts * cut() + joints * opens();
     likely(what, row.get(head.indexOf("likely")), cuts, joints);
     int drawn = head.indexOf("as drawn");
-    p.near(what + ", in", in, most + quarter / 2, quarter);
+    p.near(what + ", in", in, most + tick / 2, tick / 2 + 0.03);
     if (drawn < 0) {
-      p.near(what + ", out", out, far + quarter, 2 * quarter);
+      p.near(what + ", out", out, far + tick / 2, tick);
       return;
     }
     double bearing = opening.number(left ? "bearingLeftMm" : "bearingRightMm");
     double said = one(row.get(drawn));
-    p.near(what + ", as drawn", said, bearing - quarter / 2, quarter);
-    p.near(what + ", out", out, far + quarter, 2 * quarter);
+    p.near(what + ", as drawn", said, bearing, tick);
+    p.near(what + ", out", out, far + tick / 2, tick);
     List<Double> between = Tape.all(row.get(head.indexOf("on the wall between")), p.inch);
     p.near(what + ", least", between.get(0), said - in, 0.01);
     p.near(what + ", greatest", between.get(1), said + out, 0.01);
   }
 
   private boolean fitted(Stone s) {
-    return p.job.fitted().stream().anyMatch(f -> f.opening().equals(s.opening()) && f.stone().equals(s.own()));
+    return p.job.fitted().stream()
+        .anyMatch(f -> f.opening().equals(s.opening()) && f.stone().equals(s.own()));
   }
 
   private void likely(String what, String cell, long cuts, long joints) {
@@ -122,7 +133,9 @@ final class StackGuard {
     double about = one(cell.substring(cell.indexOf('±')));
     double mean = cell.startsWith("+") ? one(cell) : 0;
     double spread =
-        dry() ? Math.sqrt(cuts) * cut() : Math.sqrt(cuts * cut() * cut() + joints * opens() * opens());
+        dry()
+            ? Math.sqrt(cuts) * cut()
+            : Math.sqrt(cuts * cut() * cut() + joints * opens() * opens());
     p.near(what + ", likely about", about, spread, quarter);
     p.near(what + ", likely mean", mean, dry() ? joints * opens() / 2 : 0, quarter);
   }
@@ -136,9 +149,14 @@ final class StackGuard {
     if (s.plain()) {
       p.length(what + ", stands at", row.get(1), Math.abs(s.foot(left, 0)));
     }
-    long cuts = p.stones(opening.text("mark")).stream()
-        .filter(o -> o.side().equals("centre") || o.side().equals(s.side()) && o.json().whole("index") <= index)
-        .filter(o -> !fitted(o)).count();
+    long cuts =
+        p.stones(opening.text("mark")).stream()
+            .filter(
+                o ->
+                    o.side().equals("centre")
+                        || o.side().equals(s.side()) && o.json().whole("index") <= index)
+            .filter(o -> !fitted(o))
+            .count();
     double tick = p.layout.number("gridMm");
     double in = dry() ? cuts * cut() : cuts * cut() + index * opens();
     double out = cuts * cut() + index * opens();
@@ -147,7 +165,8 @@ final class StackGuard {
     likely(what, row.get(4), cuts, index);
     String next = row.get(5);
     if (!next.isEmpty()) {
-      Stone trimmed = p.stone(opening.text("mark") + "-" + next.substring(0, next.indexOf(':')).split(", ")[0]);
+      Stone trimmed =
+          p.stone(opening.text("mark") + "-" + next.substring(0, next.indexOf(':')).split(", ")[0]);
       double wide = trimmed.json().number("bottomMm") - one(row.get(3));
       p.near(what + ", next cut to", one(next.substring(next.indexOf(':'))), wide, p.half());
     }

@@ -3,8 +3,8 @@ package headcourse.guards;
 import java.util.List;
 
 /**
- * A stone as {@code layout.json} has it. Millimetres from the centre line and the soffit line, y up;
- * of a stone with four corners these run from the lower left against the clock.
+ * A stone as {@code layout.json} has it. Millimetres from the centre line and the soffit line, y
+ * up; of a stone with four corners these run from the lower left against the clock.
  */
 record Stone(Json json, String opening) {
   String mark() {
@@ -40,7 +40,10 @@ record Stone(Json json, String opening) {
     return Math.hypot(corner(i)[0] - corner(j)[0], corner(i)[1] - corner(j)[1]);
   }
 
-  /** Where its left or right edge meets a level, drawn on where it ends before: distance to the right. */
+  /**
+   * Where its left or right edge meets a level, drawn on where it ends before: distance to the
+   * right.
+   */
   double foot(boolean left, double level) {
     double[] a = corner(left ? 0 : 1);
     double[] b = corner(left ? 3 : 2);

@@ -34,7 +34,8 @@ final class StrikingGuard {
       tables.forEach(t -> g.rows(t, "point").forEach(g::point));
       tables.forEach(t -> g.rows(t, "centre").forEach(g::centre));
       tables.forEach(t -> g.rows(t, "joint").forEach(g::joint));
-      p.that(tables.isEmpty() || !g.points.isEmpty(), "striking sheet " + g.opening + ": no points");
+      p.that(
+          tables.isEmpty() || !g.points.isEmpty(), "striking sheet " + g.opening + ": no points");
     }
   }
 

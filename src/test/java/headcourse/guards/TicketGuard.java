@@ -21,15 +21,20 @@ final class TicketGuard {
   private static final String EDGE =
       "(both edges|key edge|centre edge|outer edge|left edge|right edge|top|soffit)";
   private static final Pattern RAKE =
-      Pattern.compile(EDGE + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), (top|bottom) long)");
+      Pattern.compile(
+          EDGE
+              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), (top|bottom) long)");
   private static final Pattern PASS =
       Pattern.compile(
           "(\\d) ([A-Z]) "
               + EDGE
               + "(?: edge)?(?:: \\S+(?: \\S+)?(?: mm)? deep)? (square|fence ([0-9.]+)°(?:, tilt ([0-9.]+)°)?|tilt ([0-9.]+)°)");
   private static final Pattern CUT =
-      Pattern.compile("([0-9.]+)° to the wall, plunge (\\S+(?: \\S+)?), cover (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)");
-  private static final Pattern SCREW = Pattern.compile("(\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?): holds (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?) in the");
+      Pattern.compile(
+          "([0-9.]+)° to the wall, plunge (\\S+(?: \\S+)?), cover (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)");
+  private static final Pattern SCREW =
+      Pattern.compile(
+          "(\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?): holds (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?) in the");
   private static final Pattern AT = Pattern.compile(EDGE + " ([^,]*?)(?:,| up)");
 
   private final Printed p;
@@ -44,11 +49,8 @@ final class TicketGuard {
     List<Run> heading = parts.get(0).texts();
     this.mark = heading.get(1).text() + "-" + heading.get(2).text();
     this.stone = p.stone(mark);
-    this.text = 
-        parts.stream()
-            .map(Part::text)
-            .filter(t -> !t.isEmpty())
-            .collect(Collectors.joining(" "));
+    this.text =
+        parts.stream().map(Part::text).filter(t -> !t.isEmpty()).collect(Collectors.joining(" "));
   }
 
   static void hold(Printed p) {
@@ -194,8 +196,7 @@ final class TicketGuard {
   private void notch() {
     Json n = stone.json().list("notches").get(0);
     Part figure = figure("Notch at full size");
-    List<Run> sizes =
-        figure.runs().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
+    List<Run> sizes = figure.runs().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
     Run mouth = sizes.stream().min(Comparator.comparingDouble(Run::x)).orElseThrow();
     Run run = sizes.stream().min(Comparator.comparingDouble(Run::y)).orElseThrow();
     p.length(name("mouth"), mouth.text(), n.number("mouthMm"));
@@ -276,7 +277,8 @@ final class TicketGuard {
     if (!stone.plain()) {
       return;
     }
-    Matcher m = RAKE.matcher(text);
+    int saw = text.indexOf(" SAW ");
+    Matcher m = RAKE.matcher(saw < 0 ? text : text.substring(0, saw));
     int found = 0;
     while (m.find()) {
       for (String edge : edges(m.group(1))) {
@@ -353,7 +355,8 @@ final class TicketGuard {
 
   private void blank() {
     Matcher m =
-        Pattern.compile("(?<!face |soffit )from blank (\\S+) at (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)").matcher(text);
+        Pattern.compile("(?<!face |soffit )from blank (\\S+) at (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)")
+            .matcher(text);
     if (!m.find() || m.group(1).contains("–")) {
       return;
     }
@@ -363,7 +366,9 @@ final class TicketGuard {
             b.list("stones").stream()
                 .filter(s -> alike(p.stone(s.text("mark"))))
                 .anyMatch(
-                    s -> Math.abs(s.number("atMm") - Tape.mm(m.group(2).replaceAll("[;,]$", ""))) < p.half()),
+                    s ->
+                        Math.abs(s.number("atMm") - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
+                            < p.half()),
             name("it does not lie there on " + m.group(1)));
       }
     }

@@ -51,20 +51,31 @@ final class WallGuard {
           sheet.kids().stream().filter(k -> k.type().equals("Figure")).findFirst().orElseThrow();
       List<Run> runs = figure.texts();
       double centre =
-          runs.stream().filter(r -> r.text().equals("0")).mapToDouble(Run::middleX).findFirst()
-              .orElse(runs.stream().filter(r -> r.text().equals("CENTRE LINE"))
-                  .mapToDouble(Run::middleX).findFirst().orElse(Double.NaN));
+          runs.stream()
+              .filter(r -> r.text().equals("0"))
+              .mapToDouble(Run::middleX)
+              .findFirst()
+              .orElse(
+                  runs.stream()
+                      .filter(r -> r.text().equals("CENTRE LINE"))
+                      .mapToDouble(Run::middleX)
+                      .findFirst()
+                      .orElse(Double.NaN));
       for (Stone s : stones) {
         order(name, runs, s, seen);
       }
-      double middle = figure.runs().stream()
-          .filter(r -> stones.stream().anyMatch(s -> s.own().equals(r.text())))
-          .mapToDouble(Run::y).average().orElseThrow();
+      double middle =
+          figure.runs().stream()
+              .filter(r -> stones.stream().anyMatch(s -> s.own().equals(r.text())))
+              .mapToDouble(Run::y)
+              .average()
+              .orElseThrow();
       for (Run r : runs) {
         if (Tape.isLength(r.text(), p.inch) && Math.abs(r.degrees() - 90) < 1) {
           boolean left = r.x() - 1.5 < centre;
           (r.y() + r.width() / 2 < middle ? low : high)
-              .get(left).add(Math.round(Tape.mm(r.text()) / p.layout.number("gridMm")));
+              .get(left)
+              .add(Math.round(Tape.mm(r.text()) / p.layout.number("gridMm")));
         }
       }
       bearings(name, opening, runs, centre);
@@ -76,7 +87,8 @@ final class WallGuard {
       double top = opening.get("head").number("heightMm");
       for (boolean left : new boolean[] {true, false}) {
         TreeSet<Long> feet = feet(stones, left, 0);
-        p.same(name + ", marks along the soffit, " + (left ? "left" : "right"), low.get(left), feet);
+        p.same(
+            name + ", marks along the soffit, " + (left ? "left" : "right"), low.get(left), feet);
         TreeSet<Long> over = high.get(left);
         p.that(
             feet(stones, left, top).containsAll(over),
@@ -128,8 +140,13 @@ final class WallGuard {
           runs.stream()
               .filter(r -> Tape.isLength(r.text(), p.inch) && Math.abs(r.degrees()) < 1)
               .filter(r -> r.text().contains(p.inch ? "\"" : " mm") && !r.text().contains("'"))
-              .min(Comparator.comparingDouble(r -> Math.hypot(r.middleX() - word.middleX(), r.y() - word.y())))
-              .ifPresent(r -> p.length(name + (left ? ", left" : ", right") + " bearing", r.text(), bearing));
+              .min(
+                  Comparator.comparingDouble(
+                      r -> Math.hypot(r.middleX() - word.middleX(), r.y() - word.y())))
+              .ifPresent(
+                  r ->
+                      p.length(
+                          name + (left ? ", left" : ", right") + " bearing", r.text(), bearing));
         }
       }
     }
@@ -189,12 +206,17 @@ final class WallGuard {
         String check = row.get(row.size() - 1);
         p.that(check.contains("on the wall "), what + " does not say what it bears");
         p.near(
-            what + ", bearing", Tape.all(check.replaceFirst("^.*on the wall ", ""), p.inch).get(0), bearing, p.half());
+            what + ", bearing",
+            Tape.all(check.replaceFirst("^.*?on the wall ", ""), p.inch).get(0),
+            bearing,
+            p.half());
       }
     }
     int third = Integer.parseInt(row.get(0));
     if (third % 3 == 0) {
-      p.that(row.get(row.size() - 1).matches(".*(level to the line|soffit to the form).*"), what + ": no check");
+      p.that(
+          row.get(row.size() - 1).matches(".*(level to the line|soffit to the form).*"),
+          what + ": no check");
     }
     if (head.size() == 7) {
       bed(what, opening, s, row.get(5));
@@ -207,7 +229,8 @@ final class WallGuard {
         continue;
       }
       String edge = n.text("edge");
-      for (String line : cell.split("(?<=\\S) (?=(?:left|right|inner|outer|top)(?: \\+ \\w+)*: )")) {
+      for (String line :
+          cell.split("(?<=\\S) (?=(?:left|right|inner|outer|top)(?: \\+ \\w+)*: )")) {
         int colon = line.indexOf(": ");
         if (colon > 0
             && List.of(line.substring(0, colon).split(" \\+ ")).contains(edge)
@@ -235,8 +258,7 @@ final class WallGuard {
         return;
       }
       String next = (left ? "L" : "R") + (s.json().whole("index") + 1);
-      boolean there =
-          p.stones(opening.text("mark")).stream().anyMatch(o -> o.own().equals(next));
+      boolean there = p.stones(opening.text("mark")).stream().anyMatch(o -> o.own().equals(next));
       wanted.add(there ? next : "wall stone");
     }
     TreeSet<String> said = new TreeSet<>();
@@ -260,10 +282,19 @@ final class WallGuard {
     double left = said.get(0);
     double right = said.get(said.size() - 1);
     boolean relieved = s.json().number("reliefMm") > 0;
-    double l = relieved && s.side().equals("left") ? s.foot(true, 0) + s.json().number("reliefMm") : s.foot(true, 0);
-    double r = relieved && s.side().equals("right") ? s.foot(false, 0) - s.json().number("reliefMm") : s.foot(false, 0);
+    double l =
+        relieved && s.side().equals("left")
+            ? s.foot(true, 0) + s.json().number("reliefMm")
+            : s.foot(true, 0);
+    double r =
+        relieved && s.side().equals("right")
+            ? s.foot(false, 0) - s.json().number("reliefMm")
+            : s.foot(false, 0);
     p.near(
-        what + ", bed left less right", left - right, rough(o.measured(), l) - rough(o.measured(), r), 2.1 * p.half());
+        what + ", bed left less right",
+        left - right,
+        rough(o.measured(), l) - rough(o.measured(), r),
+        2.1 * p.half());
   }
 
   private static double rough(Measured m, double x) {
