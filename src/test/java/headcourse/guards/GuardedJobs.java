@@ -38,6 +38,8 @@ final class GuardedJobs {
   /** Every layer of another thickness, a raked head off the middle, its rough head out of level. */
   private static Job lopsided() {
     JobMaker m = JobMaker.one();
+    // Large enough for whole outlines at full size.
+    m.paper = "arch-c";
     m.scratch = Length.inches(0.75);
     m.sheathing = new Sheathing(Length.inches(0.4375), false);
     var o = m.first();

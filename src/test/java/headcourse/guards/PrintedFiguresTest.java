@@ -92,6 +92,7 @@ public class PrintedFiguresTest {
     StrikingGuard.hold(p);
     ContractorGuard.hold(p);
     FullSizeGuard.hold(p);
+    AsBuiltGuard.hold(p);
     assertEquals(List.of(), p.faults);
     assertTrue(p.held > 100, "only " + p.held + " figures held");
   }
