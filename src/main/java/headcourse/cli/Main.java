@@ -1,5 +1,6 @@
 package headcourse.cli;
 
+import headcourse.audit.PrintFault;
 import headcourse.diag.Diagnostic;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +19,7 @@ public final class Main {
   /** The job, or the command, is wrong; nothing was written. */
   static final int WRONG = 2;
 
-  /** The machine failed. */
+  /** The machine failed, or the program did. */
   static final int MACHINE = 3;
 
   private Main() {}
@@ -56,6 +57,10 @@ public final class Main {
       };
     } catch (OutOfMemoryError e) {
       console.complain("the machine ran out of memory; start java with a larger -Xmx");
+      return MACHINE;
+    } catch (PrintFault e) {
+      console.complain("a fault of the program, not of your job; nothing was written");
+      e.getMessage().lines().forEach(line -> err.println("  " + line));
       return MACHINE;
     } catch (RuntimeException | LinkageError | StackOverflowError e) {
       // Nothing was written yet: files are placed only when all are made.

@@ -1,5 +1,6 @@
 package headcourse.cli;
 
+import headcourse.audit.PrintFault;
 import headcourse.bench.HeadWork;
 import headcourse.cli.Arguments.Output;
 import headcourse.drawing.PageSet;
@@ -55,7 +56,7 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
         jobs.put(
             bundle.word() + ".pdf",
             () -> {
-              PageSet set = SheetBook.compose(work, bundle, frame);
+              PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame));
               if (everything) {
                 pictures.put(bundle, BundlePictures.of(set));
               }
@@ -105,6 +106,9 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
       }
       if (e.getCause() instanceof Error error) {
         throw error;
+      }
+      if (e.getCause() instanceof RuntimeException fault) {
+        throw fault;
       }
       throw new IllegalStateException(e.getCause());
     } catch (InterruptedException e) {

@@ -108,6 +108,9 @@ class ArchitectureTest {
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.png", Set.of("text"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));
+    TABLE.put(
+        "audit",
+        Set.of("units", "geom", "job", "layout", "bench", "stock", "work", "text", "drawing"));
     TABLE.put("overview", with(forSheets, "render.svg"));
     TABLE.put(
         "export",

@@ -103,13 +103,45 @@ class DemoJobsTest {
     }
   }
 
+  /** Every page of every bundle, mark by mark; see {@link MarkLines}. */
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void pagesAreNotStale(String job) throws IOException {
+    Map<String, String> drawn = MarkGoldens.of(job);
+    Path target = MarkGoldens.KEPT.resolve(job.replace(".yaml", ""));
+    if (REFRESH) {
+      assertNull(System.getenv("CI"), "goldens are not refreshed where CI is set");
+      Files.createDirectories(target);
+      for (var e : drawn.entrySet()) {
+        Files.writeString(target.resolve(e.getKey()), e.getValue());
+      }
+    }
+    try (Stream<Path> list = Files.list(target)) {
+      assertEquals(
+          List.copyOf(drawn.keySet()),
+          list.map(p -> p.getFileName().toString()).sorted().toList(),
+          "missing or orphan files in " + target);
+    }
+    for (var e : drawn.entrySet()) {
+      List<String> wanted = Files.readAllLines(target.resolve(e.getKey()));
+      List<String> lines = e.getValue().lines().toList();
+      for (int i = 0; i < Math.min(wanted.size(), lines.size()); i++) {
+        assertEquals(wanted.get(i), lines.get(i), target.resolve(e.getKey()) + ":" + (i + 1));
+      }
+      assertEquals(wanted.size(), lines.size(), target.resolve(e.getKey()) + ": lines");
+    }
+  }
+
   @Test
   void everyKeptFolderHasAJob() throws IOException {
     List<String> names = jobs().map(n -> n.replace(".yaml", "")).toList();
-    try (Stream<Path> folders = Files.list(KEPT)) {
-      folders
-          .filter(Files::isDirectory)
-          .forEach(p -> assertTrue(names.contains(p.getFileName().toString()), p + " has no job"));
+    for (Path kept : List.of(KEPT, MarkGoldens.KEPT)) {
+      try (Stream<Path> folders = Files.list(kept)) {
+        folders
+            .filter(Files::isDirectory)
+            .forEach(
+                p -> assertTrue(names.contains(p.getFileName().toString()), p + " has no job"));
+      }
     }
     assertFalse(names.isEmpty());
   }

@@ -13,14 +13,13 @@ import headcourse.sheet.elevation.ElevationSvg;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
+import headcourse.testing.Tape;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -28,34 +27,9 @@ import org.junit.jupiter.api.Test;
  * head, chain sizes against the overall width.
  */
 class FiguresAddUpTest {
-  private static final Pattern FEET = Pattern.compile("(\\d+)'-(.*)\"");
-
   /** A printed length in units of the job: inches or millimetres. */
   static double read(String text) {
-    Matcher feet = FEET.matcher(text);
-    if (feet.matches()) {
-      return 12 * Double.parseDouble(feet.group(1)) + read(feet.group(2));
-    }
-    String t = text.replace("\"", "").replace(" mm", "").strip();
-    double sum = 0;
-    for (String part : t.split(" ")) {
-      int slash = part.indexOf('⁄');
-      sum +=
-          slash < 0
-              ? Double.parseDouble(part)
-              : plain(part.substring(0, slash), '⁰', "⁰¹²³⁴⁵⁶⁷⁸⁹")
-                  / plain(part.substring(slash + 1), '₀', "₀₁₂₃₄₅₆₇₈₉");
-    }
-    return sum;
-  }
-
-  private static double plain(String digits, char nought, String set) {
-    StringBuilder s = new StringBuilder();
-    for (char c : digits.toCharArray()) {
-      assertTrue(set.indexOf(c) >= 0, "not a digit of " + nought + ": " + digits);
-      s.append(set.indexOf(c));
-    }
-    return Double.parseDouble(s.toString());
+    return Tape.read(text);
   }
 
   static List<Mark.Label> labels(List<Mark> marks) {

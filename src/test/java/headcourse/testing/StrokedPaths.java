@@ -8,7 +8,12 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSNumber;
 import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -21,16 +26,33 @@ public final class StrokedPaths {
 
   /** The paths in painting order; each subpath by itself. */
   public static List<Path2D> of(PDPage page) throws IOException {
+    List<Path2D> all = new ArrayList<>();
+    read(page, (mark, path) -> all.add(path));
+    return all;
+  }
+
+  /** The same by the number of the marked content that they belong to; -1 where none. */
+  public static Map<Integer, List<Path2D>> byMark(PDPage page) throws IOException {
+    Map<Integer, List<Path2D>> all = new TreeMap<>();
+    read(page, (mark, path) -> all.computeIfAbsent(mark, k -> new ArrayList<>()).add(path));
+    return all;
+  }
+
+  private static void read(PDPage page, BiConsumer<Integer, Path2D> stroked) throws IOException {
+    Deque<Integer> marks = new ArrayDeque<>();
+    int next = -1;
     AffineTransform now = AffineTransform.getScaleInstance(MM, MM);
     Deque<AffineTransform> saved = new ArrayDeque<>();
     List<Double> numbers = new ArrayList<>();
     List<Path2D> open = new ArrayList<>();
-    List<Path2D> stroked = new ArrayList<>();
     PDFStreamParser parser = new PDFStreamParser(page);
     for (Object token = parser.parseNextToken(); token != null; token = parser.parseNextToken()) {
       if (token instanceof COSNumber n) {
         numbers.add((double) n.floatValue());
         continue;
+      }
+      if (token instanceof COSDictionary properties) {
+        next = properties.getInt(COSName.MCID, -1);
       }
       if (!(token instanceof Operator op)) {
         continue;
@@ -38,6 +60,11 @@ public final class StrokedPaths {
       double[] v = numbers.stream().mapToDouble(Double::doubleValue).toArray();
       Path2D last = open.isEmpty() ? null : open.get(open.size() - 1);
       switch (op.getName()) {
+        case "BDC", "BMC" -> {
+          marks.push(next >= 0 || marks.isEmpty() ? next : marks.peek());
+          next = -1;
+        }
+        case "EMC" -> marks.pop();
         case "q" -> saved.push(new AffineTransform(now));
         case "Q" -> now = saved.pop();
         case "cm" -> now.concatenate(new AffineTransform(v));
@@ -64,7 +91,7 @@ public final class StrokedPaths {
               p.closePath();
             }
             p.transform(now);
-            stroked.add(p);
+            stroked.accept(marks.isEmpty() ? -1 : marks.peek(), p);
           }
           open.clear();
         }
@@ -73,7 +100,6 @@ public final class StrokedPaths {
       }
       numbers.clear();
     }
-    return stroked;
   }
 
   /** Its vertices; curves in chords a thousandth of a millimetre off. */

@@ -1,0 +1,125 @@
+package headcourse.audit;
+
+import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.drawing.LabelShape;
+import headcourse.drawing.Mark;
+import headcourse.geom.Edge;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.geom.Vec;
+import headcourse.job.Bundle;
+import headcourse.text.Tongue;
+import headcourse.text.Words;
+import headcourse.work.ShopWork;
+import java.util.List;
+
+/**
+ * Faces on tickets: the outline is that of the stone at one scale, and a size says how long that is
+ * on paper which it stands beside.
+ */
+final class FaceSizes implements Audit.Check {
+  private static final String REST = "\u0001";
+
+  @Override
+  public void look(Figures figures, ShopWork work, List<String> faults) {
+    if (figures.bundle() != Bundle.BENCH) {
+      return;
+    }
+    Words words = Words.of(work.job().language().word()).withTongues();
+    for (Mark.Group drawing : figures.drawings()) {
+      for (HeadWork head : work.heads()) {
+        for (Piece p : head.pieces()) {
+          String title = Tongue.plain(words.say("ticket.face-alt", p.mark(), REST, REST, REST));
+          if (drawing.title().startsWith(title.substring(0, title.indexOf(REST)))) {
+            face(drawing, p, work, faults);
+          }
+        }
+      }
+    }
+  }
+
+  private static void face(Mark.Group drawing, Piece p, ShopWork work, List<String> faults) {
+    Path outline = Figures.lines(drawing).get(0);
+    double k = Math.sqrt(Math.abs(outline.area() / p.stone().outline().area()));
+    List<Edge> true4 = p.stone().outline().edges();
+    for (int i = 0; i < true4.size() && outline.edges().size() == true4.size(); i++) {
+      if (Math.abs(outline.edges().get(i).length() - true4.get(i).length() * k) > 0.1) {
+        faults.add(p.mark() + " is drawn with another outline");
+        return;
+      }
+    }
+    if (true4.size() != 4) {
+      return;
+    }
+    double within = work.job().grid().tick().mm() / 2 + 0.02;
+    for (Mark.Label l : Figures.labels(drawing)) {
+      double said = Lettered.mm(l.text(), work.job().units());
+      if (Double.isNaN(said)) {
+        continue;
+      }
+      double is = measured(outline, l) / k;
+      if (!Double.isNaN(is) && Math.abs(is - said) > within) {
+        faults.add(p.mark() + ": " + l.text() + " stands where " + is + " mm is drawn");
+      }
+    }
+  }
+
+  // What a size stands beside: a diagonal that it lies along, or an edge whose outside it is on.
+  private static double measured(Path outline, Mark.Label l) {
+    List<Point> c = outline.edges().stream().map(Edge::from).toList();
+    Point middle = LabelShape.bounds(l).centre();
+    boolean in = inside(c, middle);
+    if (in && l.degrees() == 0) {
+      return Double.NaN;
+    }
+    if (in) {
+      double rising = off(l.degrees(), c.get(2).minus(c.get(0)));
+      double falling = off(l.degrees(), c.get(3).minus(c.get(1)));
+      return rising < falling ? c.get(0).distance(c.get(2)) : c.get(1).distance(c.get(3));
+    }
+    double nearest = Double.NaN;
+    double best = 3;
+    for (int i = 0; i < 4; i++) {
+      Point a = c.get(i);
+      Point b = c.get((i + 1) % 4);
+      double turned = off(l.degrees(), b.minus(a));
+      boolean level = i % 2 == 0;
+      // Sizes of the foot and the top stand level under and over them, those of edges along them.
+      if (turned < best && beyond(c, a, b, middle) && level == (Math.abs(l.degrees()) < 45)) {
+        best = turned;
+        nearest = a.distance(b);
+      }
+    }
+    return nearest;
+  }
+
+  // How much a text is turned off a direction on paper, degrees.
+  private static double off(double degrees, Vec way) {
+    double turned = Math.toDegrees(Math.atan2(-way.y(), way.x()));
+    return Math.abs(Math.IEEEremainder(turned - degrees, 180));
+  }
+
+  // On the other side of an edge than the rest of the stone.
+  private static boolean beyond(List<Point> c, Point a, Point b, Point p) {
+    Point rest =
+        new Point(
+            c.stream().mapToDouble(Point::x).average().orElseThrow(),
+            c.stream().mapToDouble(Point::y).average().orElseThrow());
+    return side(a, b, p) * side(a, b, rest) < 0;
+  }
+
+  private static double side(Point a, Point b, Point p) {
+    return (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+  }
+
+  private static boolean inside(List<Point> c, Point p) {
+    double first = side(c.get(0), c.get(1), p);
+    for (int i = 1; i < c.size(); i++) {
+      if (side(c.get(i), c.get((i + 1) % c.size()), p) * first < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

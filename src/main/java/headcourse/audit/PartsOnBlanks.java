@@ -1,0 +1,99 @@
+package headcourse.audit;
+
+import headcourse.drawing.Mark;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.job.Bundle;
+import headcourse.stock.StockPlan;
+import headcourse.work.ShopWork;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The cutting plan: parts lie on their blank, none over another, each where its figure says. */
+final class PartsOnBlanks implements Audit.Check {
+  private static final double WITHIN = 0.06;
+  private static final int LEVELS = 9;
+
+  @Override
+  public void look(Figures figures, ShopWork work, List<String> faults) {
+    if (figures.bundle() != Bundle.BENCH) {
+      return;
+    }
+    for (Mark.Group drawing : figures.drawings()) {
+      for (StockPlan.CutBlank blank : work.stock().blanks()) {
+        if (blank.id().equals(drawing.title())) {
+          blank(drawing, blank, work, faults);
+        }
+      }
+    }
+  }
+
+  private static void blank(
+      Mark.Group drawing, StockPlan.CutBlank blank, ShopWork work, List<String> faults) {
+    List<Path> areas = Figures.lines(drawing).stream().filter(Path::closed).toList();
+    Box bar = areas.get(0).bounds();
+    double k = bar.width() / blank.length().mm();
+    List<Path> parts = areas.subList(1, areas.size());
+    if (parts.size() != blank.cuts().size()) {
+      faults.add(blank.id() + ": " + parts.size() + " parts are drawn of " + blank.cuts().size());
+    }
+    for (int i = 0; i < parts.size(); i++) {
+      if (!bar.grown(WITHIN).contains(parts.get(i).bounds())) {
+        faults.add(blank.id() + ": part " + (i + 1) + " reaches off the blank");
+      }
+      for (int j = 0; j < i; j++) {
+        if (overlap(parts.get(i), parts.get(j))) {
+          faults.add(blank.id() + ": parts " + (j + 1) + " and " + (i + 1) + " overlap");
+        }
+      }
+    }
+    double within = (work.job().grid().tick().mm() / 2 + 0.02) * k + WITHIN;
+    for (Mark.Label l : Figures.labels(drawing)) {
+      double at = Lettered.mm(l.text(), work.job().units());
+      boolean under = l.at().y() > bar.maxY() && l.at().x() > bar.minX() - 1 && l.degrees() == 0;
+      if (under
+          && !Double.isNaN(at)
+          && parts.stream()
+              .noneMatch(p -> Math.abs(p.bounds().minX() - bar.minX() - at * k) <= within)) {
+        faults.add(blank.id() + ": nothing begins at " + l.text());
+      }
+    }
+  }
+
+  private static boolean overlap(Path a, Path b) {
+    Box one = a.bounds();
+    Box two = b.bounds();
+    if (!one.overlaps(two)) {
+      return false;
+    }
+    double low = Math.max(one.minY(), two.minY());
+    double high = Math.min(one.maxY(), two.maxY());
+    for (int i = 1; i < LEVELS && high - low > WITHIN; i++) {
+      double y = low + (high - low) * i / LEVELS;
+      double[] s = span(a, y);
+      double[] t = span(b, y);
+      if (Math.min(s[1], t[1]) - Math.max(s[0], t[0]) > WITHIN) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // Parts have no dents: from their leftmost to their rightmost place on a level.
+  private static double[] span(Path path, double y) {
+    List<Point> v = path.vertices(0.05);
+    List<Double> xs = new ArrayList<>();
+    for (int i = 0; i < v.size(); i++) {
+      Point a = v.get(i);
+      Point b = v.get((i + 1) % v.size());
+      if ((a.y() - y) * (b.y() - y) <= 0 && a.y() != b.y()) {
+        xs.add(a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y()));
+      }
+    }
+    return new double[] {
+      xs.stream().mapToDouble(x -> x).min().orElse(0),
+      xs.stream().mapToDouble(x -> x).max().orElse(0)
+    };
+  }
+}

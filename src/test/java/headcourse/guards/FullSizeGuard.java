@@ -1,0 +1,151 @@
+package headcourse.guards;
+
+import headcourse.job.Bundle;
+import headcourse.testing.FinishedPdf.Part;
+import headcourse.testing.FinishedPdf.Run;
+import headcourse.testing.Tape;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** At full size: outlines as seen from outside, strips measured from end to end. */
+final class FullSizeGuard {
+  private static final Pattern STRIP = Pattern.compile("(\\S+) strip, part (\\d+) of (\\d+)");
+
+  /** Before the head's end the strip goes on by this much, and parts overlap by this much, mm. */
+  private static final double BEYOND = 12;
+
+  private static final double OVERLAP = 10;
+
+  private final Printed p;
+
+  private FullSizeGuard(Printed p) {
+    this.p = p;
+  }
+
+  static void hold(Printed p) {
+    FullSizeGuard g = new FullSizeGuard(p);
+    Map<String, TreeMap<Integer, Part>> strips = new TreeMap<>();
+    Map<Integer, List<Run>> texts = new HashMap<>();
+    for (Part sheet : p.sheets(Bundle.FULL_SIZE)) {
+      sheet
+          .all()
+          .forEach(x -> texts.computeIfAbsent(x.page(), k -> new ArrayList<>()).addAll(x.runs()));
+      sheet
+          .all()
+          .filter(x -> x.type().equals("Figure"))
+          .forEach(
+              f -> {
+                Matcher m = STRIP.matcher(f.alt());
+                if (m.matches()) {
+                  strips
+                      .computeIfAbsent(m.group(1), k -> new TreeMap<>())
+                      .put(Integer.parseInt(m.group(2)), f);
+                } else {
+                  g.outline(f);
+                }
+              });
+    }
+    for (Json o : p.openings()) {
+      TreeMap<Integer, Part> parts = strips.get(o.text("mark"));
+      p.that(parts != null, "no strip of " + o.text("mark"));
+      if (parts != null) {
+        g.strip(o, new ArrayList<>(parts.values()), texts);
+      }
+    }
+  }
+
+  // A whole outline on one tile, turned or not, never mirrored.
+  private void outline(Part figure) {
+    Matcher m = Pattern.compile("^(\\S+-(?:K|[LR]\\d+))").matcher(figure.alt());
+    if (!m.find()) {
+      return;
+    }
+    Stone s = p.stone(m.group(1));
+    for (Path2D path : figure.paths()) {
+      List<double[]> c = Shape.corners(path);
+      if (s.plain() && c.size() == 4) {
+        p.that(
+            Shape.round(Shape.edges(c), Shape.edges(s.corners()), 0.05)
+                || c.size() == 4 && Shape.across(c) < Shape.across(s.corners()) - 0.5,
+            "full size, " + s.mark() + ": another outline, or its mirror image");
+      }
+    }
+  }
+
+  private void strip(Json o, List<Part> parts, Map<Integer, List<Run>> texts) {
+    String name = "strip of " + o.text("mark");
+    List<Stone> stones = p.stones(o.text("mark"));
+    double from =
+        stones.stream()
+                .flatMap(s -> s.corners().stream())
+                .mapToDouble(c -> c[0])
+                .min()
+                .orElseThrow()
+            - BEYOND;
+    List<Double> whole = new ArrayList<>();
+    double step = 0;
+    for (Part part : parts) {
+      List<Path2D> level =
+          part.paths().stream().filter(x -> Shape.box(x).getHeight() < 0.01).toList();
+      Rectangle2D low =
+          Shape.box(level.get(0)).getY() < Shape.box(level.get(1)).getY()
+              ? Shape.box(level.get(0))
+              : Shape.box(level.get(1));
+      double band = Math.abs(Shape.box(level.get(0)).getY() - Shape.box(level.get(1)).getY());
+      double start = from + step;
+      for (Path2D line : part.paths()) {
+        Rectangle2D b = Shape.box(line);
+        if (b.getWidth() < 0.01 && Math.abs(b.getHeight() - band) < 0.01) {
+          whole.add(start + b.getX() - low.getX());
+        }
+      }
+      for (Run r : texts.get(part.page())) {
+        double up = r.y() - low.getY();
+        if (Tape.isLength(r.text(), p.inch)
+            && up > 3
+            && up < band - 5
+            && r.degrees() == 0
+            && r.x() > low.getX()
+            && r.x() < low.getMaxX()) {
+          double at = start + r.middleX() - low.getX();
+          p.length(name + ", mark at " + Math.round(at), r.text(), Math.abs(at), p.half() + 0.4);
+          level(name, o, stones, at, up < band / 2);
+        }
+      }
+      step += low.getWidth() - OVERLAP;
+    }
+    for (double x : new double[] {0, -o.number("jambLeftMm"), o.number("jambRightMm")}) {
+      p.that(
+          whole.stream().anyMatch(w -> Math.abs(w - x) < 0.05),
+          name + ": no line at " + x + ": " + whole);
+    }
+    for (double w : whole) {
+      p.that(
+          Math.abs(w) < 0.05
+              || Math.abs(w + o.number("jambLeftMm")) < 0.05
+              || Math.abs(w - o.number("jambRightMm")) < 0.05,
+          name + ": a jamb at " + w);
+    }
+  }
+
+  private void level(String name, Json o, List<Stone> stones, double at, boolean soffit) {
+    if (!stones.stream().allMatch(Stone::plain)) {
+      return;
+    }
+    double level = soffit ? 0 : o.get("head").number("heightMm");
+    p.that(
+        stones.stream()
+            .anyMatch(
+                s ->
+                    Math.abs(s.foot(true, level) - at) < 0.6
+                        || Math.abs(s.foot(false, level) - at) < 0.6),
+        name + ": no joint at " + at + " on the " + (soffit ? "soffit" : "top") + " line");
+  }
+}

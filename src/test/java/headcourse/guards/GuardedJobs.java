@@ -1,0 +1,65 @@
+package headcourse.guards;
+
+import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Measured;
+import headcourse.job.Sheathing;
+import headcourse.testing.JobMaker;
+import headcourse.testing.RandomJobs;
+import headcourse.testing.Seeds;
+import headcourse.units.Length;
+import headcourse.work.WorkUp;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.Arguments;
+
+/** Jobs whose sheets are read back: made so that left, right, up and down differ, and by chance. */
+final class GuardedJobs {
+  private GuardedJobs() {}
+
+  static Stream<Arguments> made() {
+    List<Arguments> all = new ArrayList<>();
+    all.add(Arguments.of("lopsided", lopsided()));
+    int found = 0;
+    for (long seed = 900; found < Seeds.of(5) && seed < 900 + Seeds.of(60); seed++) {
+      JobMaker maker = RandomJobs.flat(seed, 24, 90);
+      maker.scratch = Length.inches(0.625);
+      Job job = maker.make();
+      if (WorkUp.of(job).value().isPresent()) {
+        all.add(Arguments.of("seed " + seed, job));
+        found++;
+      }
+    }
+    return all.stream();
+  }
+
+  /** Every layer of another thickness, a raked head off the middle, its rough head out of level. */
+  private static Job lopsided() {
+    JobMaker m = JobMaker.one();
+    // Large enough for whole outlines at full size.
+    m.paper = "arch-c";
+    m.scratch = Length.inches(0.75);
+    m.sheathing = new Sheathing(Length.inches(0.4375), false);
+    var o = m.first();
+    o.shape = "jack";
+    o.params.putAll(Map.of("striking", Length.inches(70)));
+    o.width = Length.inches(60);
+    o.key =
+        new HeadSpec.Key(
+            Length.inches(7), null, Length.inches(2), Length.inches(1), Length.inches(0.5));
+    o.measured =
+        new Measured(
+            Length.inches(60.25),
+            null,
+            null,
+            List.of(
+                new Measured.Level(Length.inches(-30), Length.ZERO),
+                new Measured.Level(Length.inches(30), Length.inches(0.5))),
+            null,
+            null,
+            Length.inches(0.25));
+    return m.make();
+  }
+}

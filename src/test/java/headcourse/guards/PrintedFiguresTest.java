@@ -1,0 +1,99 @@
+package headcourse.guards;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.export.LayoutJson;
+import headcourse.job.Bundle;
+import headcourse.job.Job;
+import headcourse.job.yaml.JobReader;
+import headcourse.layout.shapes.Shapes;
+import headcourse.render.pdf.PdfRenderer;
+import headcourse.rules.RuleBook;
+import headcourse.sheet.book.SheetBook;
+import headcourse.sheet.frame.Frame;
+import headcourse.testing.FinishedPdf;
+import headcourse.testing.FinishedPdf.Part;
+import headcourse.work.ShopWork;
+import headcourse.work.WorkUp;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The figures, sides and directions on finished sheets, read back from the PDF and held against
+ * {@code layout.json} and the job. How a number comes from there to its place on paper is worked
+ * out here by other rules than the sheets' own.
+ */
+public class PrintedFiguresTest {
+  static Stream<String> jobs() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("jobs"))) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(f -> f.endsWith(".yaml"))
+          .sorted()
+          .toList()
+          .stream();
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("jobs")
+  void demoJobs(String name) throws IOException {
+    Path file = Path.of("jobs").resolve(name);
+    Job job =
+        JobReader.read(
+                name,
+                Files.readAllBytes(file),
+                Shapes.definitions(),
+                RuleBook.limits(),
+                PrintedFiguresTest::beside)
+            .value()
+            .orElseThrow();
+    hold(WorkUp.of(job, PrintedFiguresTest::beside).value().orElseThrow());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("headcourse.guards.GuardedJobs#made")
+  void otherJobs(String name, Job job) throws IOException {
+    hold(WorkUp.of(job).value().orElseThrow());
+  }
+
+  private static Optional<byte[]> beside(String name) {
+    try {
+      Path file = Path.of("jobs").resolve(name);
+      Path found = Files.exists(file) ? file : Path.of(name);
+      return Files.exists(found) ? Optional.of(Files.readAllBytes(found)) : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static void hold(ShopWork work) throws IOException {
+    Map<Bundle, List<Part>> bundles = new EnumMap<>(Bundle.class);
+    for (Bundle b : Bundle.values()) {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      PdfRenderer.render(SheetBook.compose(work, b, Frame.plain()), "guard", out);
+      bundles.put(b, FinishedPdf.read(out.toByteArray()));
+    }
+    Printed p = new Printed(work.job(), LayoutJson.write(work), bundles);
+    TicketGuard.hold(p);
+    BenchGuard.hold(p);
+    WallGuard.hold(p);
+    StackGuard.hold(p);
+    StrikingGuard.hold(p);
+    ContractorGuard.hold(p);
+    FullSizeGuard.hold(p);
+    AsBuiltGuard.hold(p);
+    assertEquals(List.of(), p.faults);
+    assertTrue(p.held > 100, "only " + p.held + " figures held");
+  }
+}

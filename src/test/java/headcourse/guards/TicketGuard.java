@@ -1,0 +1,381 @@
+package headcourse.guards;
+
+import headcourse.job.Bundle;
+import headcourse.testing.FinishedPdf.Part;
+import headcourse.testing.FinishedPdf.Run;
+import headcourse.testing.Tape;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Tickets: every size by where it stands about the stone, every setting by its edge. */
+final class TicketGuard {
+  private static final String EDGE =
+      "(both edges|key edge|centre edge|outer edge|left edge|right edge|top|soffit)";
+  private static final Pattern RAKE =
+      Pattern.compile(
+          EDGE
+              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), (top|bottom) long)");
+  private static final Pattern PASS =
+      Pattern.compile(
+          "(\\d) ([A-Z]) "
+              + EDGE
+              + "(?: edge)?(?:: \\S+(?: \\S+)?(?: mm)? deep)? (square|fence ([0-9.]+)°(?:, tilt ([0-9.]+)°)?|tilt ([0-9.]+)°)");
+  private static final Pattern CUT =
+      Pattern.compile(
+          "([0-9.]+)° to the wall, plunge (\\S+(?: \\S+)?), cover (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)");
+  private static final Pattern SCREW =
+      Pattern.compile(
+          "(\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?): holds (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?(?: mm)?) in the");
+  private static final Pattern AT = Pattern.compile(EDGE + " ([^,]*?)(?:,| up)");
+
+  private final Printed p;
+  private final String mark;
+  private final Stone stone;
+  private final List<Part> parts;
+  private final String text;
+
+  private TicketGuard(Printed p, List<Part> parts) {
+    this.p = p;
+    this.parts = parts;
+    List<Run> heading = parts.get(0).texts();
+    this.mark = heading.get(1).text() + "-" + heading.get(2).text();
+    this.stone = p.stone(mark);
+    this.text =
+        parts.stream().map(Part::text).filter(t -> !t.isEmpty()).collect(Collectors.joining(" "));
+  }
+
+  static void hold(Printed p) {
+    List<List<Part>> tickets = new ArrayList<>();
+    for (Part sheet : p.sheets(Bundle.BENCH)) {
+      for (Part part : sheet.kids()) {
+        if (part.type().equals("H2") && part.text().startsWith("OPENING ")) {
+          tickets.add(new ArrayList<>());
+        }
+        if (!tickets.isEmpty() && sheet.alt().equals("Tickets")) {
+          tickets.get(tickets.size() - 1).add(part);
+        }
+      }
+    }
+    p.that(!tickets.isEmpty(), "no tickets");
+    tickets.forEach(t -> new TicketGuard(p, t).ticket());
+  }
+
+  private void ticket() {
+    face(figure("Face of "));
+    section(figure("Section through "));
+    if (!stone.json().list("notches").isEmpty()) {
+      notch();
+    }
+    rakes();
+    saw();
+    side();
+  }
+
+  private Part figure(String alt) {
+    return parts.stream()
+        .filter(x -> x.type().equals("Figure") && x.alt().startsWith(alt))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(mark + ": no " + alt));
+  }
+
+  private String name(String what) {
+    return "ticket " + mark + ", " + what;
+  }
+
+  private void face(Part face) {
+    Path2D outline = Shape.area(face);
+    Rectangle2D box = Shape.box(outline);
+    double scale = Shape.scale(text.substring(text.indexOf("FACE from outside,") + 18));
+    List<double[]> drawn = Shape.corners(outline);
+    double across = Shape.across(stone.corners()) * scale;
+    p.near(name("scale of the face"), Shape.across(drawn), across, 0.15);
+    if (stone.plain()) {
+      p.that(Shape.same(drawn, stone.corners(), scale), name("its face is another, or mirrored"));
+    }
+    boolean v = stone.json().number("vDepthMm") > 0;
+    for (Run r : face.runs()) {
+      if (!Tape.isLength(r.text(), p.inch)) {
+        continue;
+      }
+      double x = r.middleX() - Math.sin(Math.toRadians(r.degrees()));
+      double y = r.middleY() + Math.cos(Math.toRadians(r.degrees()));
+      boolean level = Math.abs(r.degrees()) < 1;
+      if (outline.contains(x, y) && !level && Math.abs(r.degrees()) < 89.9) {
+        int way = rising(r.degrees()) ? 0 : 1;
+        String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
+        p.length(what, r.text(), stone.json().list("diagonalsMm").get(way).number());
+      } else if (y > box.getMaxY() && level) {
+        p.length(name("top"), r.text(), stone.json().number("topMm"));
+      } else if (y < box.getMinY() && level && !v) {
+        p.length(name("bottom"), r.text(), stone.json().number("bottomMm"));
+      } else if (!level && !outline.contains(x, y) && stone.plain()) {
+        boolean left = x < box.getCenterX();
+        double edge = left ? stone.distance(0, 3) : stone.distance(1, 2);
+        p.length(name(left ? "left edge" : "right edge"), r.text(), edge);
+      }
+    }
+    slots(face, outline);
+  }
+
+  // A size is written along its diagonal; in a stone that leans far both may rise as they are read.
+  private boolean rising(double degrees) {
+    if (!stone.plain()) {
+      return degrees > 0;
+    }
+    return off(degrees, 0, 2) < off(degrees, 1, 3);
+  }
+
+  private double off(double degrees, int from, int to) {
+    double[] a = stone.corner(from);
+    double[] b = stone.corner(to);
+    double off = degrees - Math.toDegrees(Math.atan2(b[1] - a[1], b[0] - a[0]));
+    return Math.abs(Math.IEEEremainder(off, 180));
+  }
+
+  // A slot is drawn as an open V on its edge, its point into the stone.
+  private void slots(Part face, Path2D outline) {
+    List<Boolean> wanted = new ArrayList<>();
+    for (Json n : stone.json().list("notches")) {
+      Boolean left = stone.left(n.text("edge"));
+      if (left != null) {
+        wanted.add(left);
+      }
+    }
+    List<Boolean> drawn = new ArrayList<>();
+    for (Path2D path : face.paths()) {
+      List<double[]> c = Shape.corners(path);
+      if (c.size() == 3
+          && Math.abs(c.get(0)[0] - c.get(2)[0]) < 0.01
+          && Math.abs(Math.abs(c.get(0)[1] - c.get(2)[1]) - 2.4) < 0.01) {
+        boolean left = c.get(1)[0] > c.get(0)[0];
+        drawn.add(left);
+        p.that(
+            outline.contains(c.get(0)[0] + (left ? 0.6 : -0.6), c.get(1)[1])
+                && !outline.contains(c.get(0)[0] - (left ? 0.9 : -0.9), c.get(1)[1]),
+            name("a slot is drawn away from its edge"));
+      }
+    }
+    wanted.sort(Comparator.naturalOrder());
+    drawn.sort(Comparator.naturalOrder());
+    if (wanted.size() == stone.json().list("notches").size()) {
+      p.same(name("slots on the left and right edge"), drawn, wanted);
+    }
+  }
+
+  private void section(Part section) {
+    Rectangle2D box = Shape.box(Shape.area(section));
+    double back = stone.json().number("returnMm");
+    for (Run r : section.runs()) {
+      if (!Tape.isLength(r.text(), p.inch) || Math.abs(r.degrees()) > 1) {
+        continue;
+      }
+      if (r.y() > box.getMaxY()) {
+        p.length(name("thickness"), r.text(), stone.json().number("thicknessMm"));
+      } else if (r.y() < box.getMinY() && back > 0) {
+        p.length(name("return"), r.text(), back);
+      }
+    }
+    Matcher m = Pattern.compile("cut the return away (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?) ").matcher(text);
+    double relief = stone.json().number("reliefMm");
+    if (back > 0 && m.find()) {
+      p.length(name("relief"), m.group(1), relief);
+    } else if (back > 0) {
+      p.that(relief == 0, name("its relief is not said"));
+    }
+  }
+
+  private void notch() {
+    Json n = stone.json().list("notches").get(0);
+    Part figure = figure("Notch at full size");
+    List<Run> sizes = figure.runs().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
+    Run mouth = sizes.stream().min(Comparator.comparingDouble(Run::x)).orElseThrow();
+    Run run = sizes.stream().min(Comparator.comparingDouble(Run::y)).orElseThrow();
+    p.length(name("mouth"), mouth.text(), n.number("mouthMm"));
+    p.length(name("run"), run.text(), n.number("runMm"));
+    layers(figure);
+    Matcher cut = CUT.matcher(text);
+    p.that(cut.find(), name("no words for its slot"));
+    p.near(name("slant"), Double.parseDouble(cut.group(1)), n.number("slantDeg"), 0.051);
+    p.length(name("plunge"), cut.group(2), n.number("plungeMm"));
+    p.length(name("cover"), cut.group(3).replaceAll("[^\"⁄⁰-₉0-9 ¹²³]+$", ""), n.number("coverMm"));
+    if (n.has("screwMm")) {
+      Matcher screw = SCREW.matcher(text);
+      p.that(screw.find(), name("no words for its screw"));
+      p.length(name("screw"), screw.group(1), n.number("screwMm"));
+      double deep = n.number("penetrationMm");
+      double tick = p.layout.number("gridMm");
+      p.length(name("hold"), screw.group(2), deep - tick / 2, tick / 2 + 0.02);
+    }
+    places();
+  }
+
+  // From the sheathing outwards; what is said of a layer is the job's.
+  private void layers(Part figure) {
+    double bed = p.job.wall().bed().mm() + Math.max(0, stone.json().number("proudMm"));
+    Map<String, Double> wanted = new TreeMap<>();
+    wanted.put("bed", bed);
+    wanted.put("scratch", p.job.wall().scratch().mm());
+    wanted.put("sheathing", p.job.wall().sheathing().thickness().mm());
+    Map<String, Double> heights = new TreeMap<>();
+    for (Run r : figure.runs()) {
+      String word = r.text().split(" ")[0];
+      if (wanted.containsKey(word)) {
+        p.length(name(word), r.text().substring(word.length() + 1), wanted.get(word));
+        heights.put(word, r.y());
+      }
+    }
+    List<String> outwards =
+        heights.keySet().stream().sorted(Comparator.comparingDouble(heights::get)).toList();
+    List<String> order = List.of("bed", "scratch", "sheathing");
+    p.same(name("layers"), outwards, order.stream().filter(heights::containsKey).toList());
+  }
+
+  private List<String> edges(String said) {
+    return switch (said) {
+      case "key edge", "centre edge" -> List.of("inner");
+      case "outer edge", "left edge", "right edge" -> List.of(said.split(" ")[0]);
+      case "both edges" ->
+          stone.side().equals("centre") ? List.of("left", "right") : List.of("inner", "outer");
+      default -> List.of(said);
+    };
+  }
+
+  private void places() {
+    Map<String, TreeSet<Long>> wanted = new TreeMap<>();
+    for (Json n : stone.json().list("notches")) {
+      wanted
+          .computeIfAbsent(n.text("edge"), k -> new TreeSet<>())
+          .add(Math.round(n.number("heightMm") / p.layout.number("gridMm")));
+    }
+    String words = text.substring(text.indexOf("NOTCH"));
+    int to = words.indexOf("° to the wall");
+    String before = to < 0 ? words : words.substring(0, to);
+    Map<String, TreeSet<Long>> said = new TreeMap<>();
+    Matcher m = AT.matcher(before);
+    while (m.find()) {
+      for (String edge : edges(m.group(1))) {
+        Tape.all(m.group(2), p.inch)
+            .forEach(
+                mm ->
+                    said.computeIfAbsent(edge, k -> new TreeSet<>())
+                        .add(Math.round(mm / p.layout.number("gridMm"))));
+      }
+    }
+    p.same(name("slots up the edges"), said, wanted);
+  }
+
+  private void rakes() {
+    if (!stone.plain()) {
+      return;
+    }
+    int saw = text.indexOf(" SAW ");
+    Matcher m = RAKE.matcher(saw < 0 ? text : text.substring(0, saw));
+    int found = 0;
+    while (m.find()) {
+      for (String edge : edges(m.group(1))) {
+        Boolean left = stone.left(edge);
+        if (left == null) {
+          continue;
+        }
+        found++;
+        double[] a = stone.corner(left ? 0 : 1);
+        double[] b = stone.corner(left ? 3 : 2);
+        double outwards = (b[0] - a[0]) * (left ? -1 : 1);
+        double degrees = Math.toDegrees(Math.atan2(outwards, b[1] - a[1]));
+        if (m.group(2).equals("square")) {
+          p.near(name("square " + edge), 0, degrees, 0.051);
+        } else {
+          int sign = m.group(6).equals("top") ? 1 : -1;
+          p.near(name("rake " + edge), sign * Double.parseDouble(m.group(3)), degrees, 0.051);
+          p.length(name("offset " + edge), m.group(4), Math.abs(outwards));
+          p.length(name("over, " + edge), m.group(5), b[1] - a[1]);
+        }
+      }
+    }
+    p.that(found >= 2, name("rakes of " + found + " edges"));
+  }
+
+  private void saw() {
+    List<Json> passes = stone.json().list("saw");
+    int from = text.indexOf(" SAW ");
+    if (passes.isEmpty() || from < 0) {
+      return;
+    }
+    String words = text.substring(from);
+    Matcher m = PASS.matcher(words);
+    int next = 0;
+    while (m.find() && next < passes.size()) {
+      Json pass = passes.get(next++);
+      p.same(name("number of a pass"), Integer.parseInt(m.group(1)), pass.whole("pass"));
+      p.same(name("edge of a pass"), edges(m.group(3)).contains(pass.text("edge")), true);
+      double fence = m.group(5) == null ? 0 : Double.parseDouble(m.group(5));
+      String tilted = m.group(6) == null ? m.group(7) : m.group(6);
+      double tilt = tilted == null ? 0 : Double.parseDouble(tilted);
+      p.near(name("fence, pass " + next), fence, Math.abs(pass.number("mitreDeg")), 0.051);
+      p.near(name("tilt, pass " + next), tilt, Math.abs(pass.number("tiltDeg")), 0.051);
+      String lie = " " + m.group(2) + " " + pass.text("lay").replace('-', ' ');
+      p.that(words.contains(lie), name("pass " + next + " is not said to lie so:" + lie));
+    }
+    p.same(name("saw passes"), next, passes.size());
+  }
+
+  private void side() {
+    boolean left = stone.side().equals("left");
+    boolean centre = stone.side().equals("centre");
+    p.same(name("key's side to the right"), text.contains("SIDE →"), left);
+    p.same(name("key's side to the left"), text.contains("← "), !left && !centre);
+    if (stone.json().text("role").equals("end")) {
+      p.that(text.contains("end stone, " + stone.side()), name("its place"));
+    } else if (!centre) {
+      p.that(
+          text.contains("number " + stone.json().whole("index") + " " + stone.side() + " of the"),
+          name("its place"));
+    }
+    Matcher mass = Pattern.compile("mass ([0-9.]+) (lb|kg)").matcher(text);
+    p.that(mass.find(), name("no mass"));
+    double kg = Double.parseDouble(mass.group(1)) * (p.inch ? 0.45359237 : 1);
+    p.near(name("mass"), kg, stone.json().number("massKg"), p.inch ? 0.024 : 0.051);
+    Matcher order = Pattern.compile("set as no\\. (\\d+)").matcher(text);
+    p.that(order.find(), name("no place in the order"));
+    p.same(name("order"), Integer.parseInt(order.group(1)), stone.json().whole("setOrder"));
+    Matcher height = Pattern.compile(" height (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)").matcher(text);
+    p.that(height.find(), name("no height"));
+    p.length(name("height"), height.group(1), stone.json().number("heightMm"));
+    blank();
+  }
+
+  private void blank() {
+    Matcher m =
+        Pattern.compile("(?<!face |soffit )from blank (\\S+) at (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)")
+            .matcher(text);
+    if (!m.find() || m.group(1).contains("–")) {
+      return;
+    }
+    for (Json b : p.layout.list("blanks")) {
+      if (b.text("id").equals(m.group(1))) {
+        p.that(
+            b.list("stones").stream()
+                .filter(s -> alike(p.stone(s.text("mark"))))
+                .anyMatch(
+                    s ->
+                        Math.abs(s.number("atMm") - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
+                            < p.half()),
+            name("it does not lie there on " + m.group(1)));
+      }
+    }
+  }
+
+  private boolean alike(Stone o) {
+    return Math.abs(o.json().number("bottomMm") - stone.json().number("bottomMm")) < 0.01
+        && Math.abs(o.json().number("topMm") - stone.json().number("topMm")) < 0.01;
+  }
+}
