@@ -30,6 +30,9 @@ final class FaceSizes implements Audit.Check {
     for (Mark.Group drawing : figures.drawings()) {
       for (HeadWork head : work.heads()) {
         for (Piece p : head.pieces()) {
+          if (!drawing.title().contains(p.mark())) {
+            continue;
+          }
           String title = Tongue.plain(words.say("ticket.face-alt", p.mark(), REST, REST, REST));
           if (drawing.title().startsWith(title.substring(0, title.indexOf(REST)))) {
             face(drawing, p, work, faults);

@@ -50,10 +50,11 @@ final class PartsOnBlanks implements Audit.Check {
     }
     double within = (work.job().grid().tick().mm() / 2 + 0.02) * k + WITHIN;
     for (Mark.Label l : Figures.labels(drawing)) {
+      if (l.at().y() <= bar.maxY() || l.at().x() <= bar.minX() - 1 || l.degrees() != 0) {
+        continue;
+      }
       double at = Lettered.mm(l.text(), work.job().units());
-      boolean under = l.at().y() > bar.maxY() && l.at().x() > bar.minX() - 1 && l.degrees() == 0;
-      if (under
-          && !Double.isNaN(at)
+      if (!Double.isNaN(at)
           && parts.stream()
               .noneMatch(p -> Math.abs(p.bounds().minX() - bar.minX() - at * k) <= within)) {
         faults.add(blank.id() + ": nothing begins at " + l.text());

@@ -87,18 +87,22 @@ final class StonesInPlace implements Audit.Check {
       Mark.Group drawing, HeadWork head, double centre, ShopWork work, List<String> faults) {
     List<Double> joints = joints(head);
     List<Box> key = keyEdges(head);
+    double half = middle(drawing);
     double within = work.job().grid().tick().mm() / 2 + 0.02;
     TreeMap<Double, Double> low = new TreeMap<>();
     TreeMap<Double, Double> high = new TreeMap<>();
     for (Mark.Label l : Figures.labels(drawing)) {
-      double value = Lettered.mm(l.text(), work.job().units());
       double off = l.at().x() - centre;
+      if (l.degrees() != 90 || Math.abs(off) < CLEAR) {
+        continue;
+      }
+      double value = Lettered.mm(l.text(), work.job().units());
       boolean order = ORDER.matcher(l.text()).matches() && value <= head.pieces().size();
-      if (l.degrees() != 90 || order || Double.isNaN(value) || Math.abs(off) < CLEAR) {
+      if (order || Double.isNaN(value)) {
         continue;
       }
       double x = Math.signum(off) * value;
-      (LabelShape.bounds(l).centre().y() > middle(drawing) ? low : high).put(off, x);
+      (LabelShape.bounds(l).centre().y() > half ? low : high).put(off, x);
       if (joints.stream().noneMatch(j -> Math.abs(j - x) <= within)
           && key.stream().noneMatch(b -> b.minX() <= x + within && x - within <= b.maxX())) {
         faults.add("no joint stands at " + l.text() + (off < 0 ? " left" : " right"));

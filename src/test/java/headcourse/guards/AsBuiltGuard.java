@@ -4,9 +4,9 @@ import headcourse.export.LayoutJson;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.testing.FinishedPdf.Part;
+import headcourse.testing.Records;
 import headcourse.testing.Tape;
 import headcourse.work.WorkUp;
-import java.lang.reflect.RecordComponent;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -25,7 +25,7 @@ final class AsBuiltGuard {
     if (p.job.fitted().isEmpty()) {
       return;
     }
-    Job drawn = unfitted(p.job);
+    Job drawn = Records.with(Records.with(p.job, "fitted", List.of()), "spoiled", List.of());
     String layout = LayoutJson.write(WorkUp.of(drawn).value().orElseThrow());
     Printed before = new Printed(drawn, layout, new EnumMap<>(Bundle.class));
     for (Part sheet : p.sheets(Bundle.WALL)) {
@@ -42,22 +42,6 @@ final class AsBuiltGuard {
           }
         }
       }
-    }
-  }
-
-  private static Job unfitted(Job job) {
-    RecordComponent[] parts = Job.class.getRecordComponents();
-    Object[] values = new Object[parts.length];
-    Class<?>[] types = new Class<?>[parts.length];
-    try {
-      for (int i = 0; i < parts.length; i++) {
-        boolean left = List.of("fitted", "spoiled").contains(parts[i].getName());
-        values[i] = left ? List.of() : parts[i].getAccessor().invoke(job);
-        types[i] = parts[i].getType();
-      }
-      return Job.class.getDeclaredConstructor(types).newInstance(values);
-    } catch (ReflectiveOperationException e) {
-      throw new AssertionError(e);
     }
   }
 

@@ -36,7 +36,16 @@ final class GuardedJobs {
   }
 
   /** Every layer of another thickness, a raked head off the middle, its rough head out of level. */
-  private static Job lopsided() {
+  static Job lopsided() {
+    return lopsided(12);
+  }
+
+  /** The same with a higher head. */
+  static Job higher() {
+    return lopsided(13);
+  }
+
+  private static Job lopsided(double height) {
     JobMaker m = JobMaker.one();
     // Large enough for whole outlines at full size.
     m.paper = "arch-c";
@@ -44,6 +53,7 @@ final class GuardedJobs {
     m.sheathing = new Sheathing(Length.inches(0.4375), false);
     var o = m.first();
     o.shape = "jack";
+    o.headHeight = Length.inches(height);
     o.params.putAll(Map.of("striking", Length.inches(70)));
     o.width = Length.inches(60);
     o.key =

@@ -1,5 +1,6 @@
 package headcourse.guards;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -14,6 +15,7 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.FinishedPdf;
 import headcourse.testing.FinishedPdf.Part;
+import headcourse.testing.Records;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.ByteArrayOutputStream;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -65,6 +68,18 @@ public class PrintedFiguresTest {
   @MethodSource("headcourse.guards.GuardedJobs#made")
   void otherJobs(String name, Job job) throws IOException {
     hold(WorkUp.of(job).value().orElseThrow());
+  }
+
+  /** A head that is revised: what stood before comes from a layout.json of its own. */
+  @Test
+  void aRevision() throws IOException {
+    Job job = GuardedJobs.lopsided();
+    byte[] before = LayoutJson.write(WorkUp.of(job).value().orElseThrow()).getBytes(UTF_8);
+    Job now = GuardedJobs.higher();
+    Job revised = Records.with(now, "info", Records.with(now.info(), "revisionOf", "before.json"));
+    ShopWork work = WorkUp.of(revised, name -> Optional.of(before)).value().orElseThrow();
+    assertTrue(work.changes().items().size() > 2, "nothing changed");
+    hold(work);
   }
 
   private static Optional<byte[]> beside(String name) {
