@@ -1,33 +1,20 @@
 package headcourse.export;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Notch;
 import headcourse.bench.Piece;
-import headcourse.bench.PlumbRake;
 import headcourse.bench.PropFinder;
 import headcourse.bench.PropPlan;
-import headcourse.bench.SawPass;
-import headcourse.bench.SoffitNotch;
-import headcourse.bench.SoffitPiece;
-import headcourse.geom.Point;
-import headcourse.geom.Tolerance;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.layout.StoneSize;
-import headcourse.layout.VSoffit;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
 import headcourse.rules.Finding;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.stock.StockPlan;
-import headcourse.units.Angle;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -37,16 +24,14 @@ import java.util.TreeMap;
  * renamed. Lengths in millimetres, exact where they lie on the grid or an even part of it, else to
  * four decimals; angles in degrees.
  */
-public final class LayoutJson {
+public final class LayoutJson extends MeasuredJson {
   private static final int FORMAT = 1;
-  private final JsonWriter json = new JsonWriter();
   private final Map<String, String> blankOf = new TreeMap<>();
-
-  // A sixteenth of a step, pm: jambs and what hangs on them may stand between two steps.
-  private final long part;
+  private final StoneJson stones;
 
   private LayoutJson(Grid grid) {
-    part = Math.max(1, grid.tick().picometres() / 16);
+    super(new JsonWriter(), grid);
+    stones = new StoneJson(json, grid);
   }
 
   /** The file's text. */
@@ -170,7 +155,7 @@ public final class LayoutJson {
     }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
-      piece(layout, each);
+      stones.write(layout, each, blankOf.get(each.mark()));
     }
     json.endArray();
     json.end();
@@ -184,113 +169,6 @@ public final class LayoutJson {
     json.key("posts").value(p.posts());
     json.key("postKg").value(p.postKg());
     length("keyDropMm", p.keyDrop());
-    json.end();
-  }
-
-  private void piece(HeadLayout layout, Piece p) {
-    PlacedStone s = p.stone();
-    StoneSize size = StoneSize.of(layout, s);
-    json.object();
-    json.key("mark").value(p.mark());
-    json.key("role").value(s.role().word());
-    json.key("side").value(s.side().word());
-    json.key("index").value(s.index());
-    json.key("setOrder").value(p.setOrder());
-    json.key("outlineMm").flatArray();
-    for (Point v : s.outline().vertices(Tolerance.VERTEX)) {
-      json.pair(mm(v.x()), mm(v.y()));
-    }
-    json.endFlat();
-    length("bottomMm", size.bottom());
-    length("topMm", size.top());
-    length("heightMm", size.height());
-    json.key("diagonalsMm").flatArray();
-    json.value(mm(p.diagonalRising()));
-    json.value(mm(p.diagonalFalling()));
-    json.endFlat();
-    PlumbRake rake = PlumbRake.of(s);
-    angle("rakeInnerDeg", rake.inner());
-    angle("rakeOuterDeg", rake.outer());
-    length("proudMm", s.proud());
-    length("thicknessMm", p.thickness());
-    length("returnMm", p.returnDepth());
-    length("reliefMm", p.relief());
-    json.key("areaM2").value(p.areaM2());
-    json.key("massKg").value(p.massKg());
-    json.key("chordDeviationMm").value(mm(s.chordDeviation()));
-    length("vDepthMm", VSoffit.of(s).map(VSoffit::depth).orElse(Length.ZERO));
-    json.key("soffitPieces").array();
-    p.soffitPieces().forEach(this::soffitPiece);
-    json.endArray();
-    json.key("blank").value(blankOf.get(p.mark()));
-    json.key("saw").array();
-    for (SawPass pass : p.saw()) {
-      json.object();
-      json.key("edge").value(pass.edge().word());
-      json.key("pass").value(pass.number());
-      json.key("lay").value(pass.lay().word());
-      angle("mitreDeg", pass.mitre());
-      angle("tiltDeg", pass.tilt());
-      json.end();
-    }
-    json.endArray();
-    json.key("notches").array();
-    p.notches().forEach(this::notch);
-    json.endArray();
-    json.end();
-  }
-
-  private void soffitPiece(SoffitPiece s) {
-    json.object();
-    json.key("mark").value(s.mark());
-    json.key("joint").value(s.joint().word());
-    length("undersideMm", s.underside());
-    length("upperMm", s.upper());
-    length("lengthMm", s.length());
-    length("depthMm", s.depth());
-    length("thicknessMm", s.thickness());
-    angle("leftOffSquareDeg", s.left().offSquare());
-    json.key("leftLongPoint").value(s.left().longPoint().word());
-    angle("rightOffSquareDeg", s.right().offSquare());
-    json.key("rightLongPoint").value(s.right().longPoint().word());
-    length("reliefMm", s.relief());
-    json.key("massKg").value(s.massKg());
-    json.key("seated").value(s.seated());
-    json.key("held").value(s.held());
-    json.key("notches").array();
-    s.notches().forEach(this::soffitNotch);
-    json.endArray();
-    json.end();
-  }
-
-  private void soffitNotch(SoffitNotch n) {
-    json.object();
-    json.key("edge").value(n.edge().word());
-    length("placeMm", n.place());
-    length("mouthMm", n.mouth());
-    length("runMm", n.run());
-    angle("slantDeg", n.slant());
-    length("coverMm", n.cover());
-    length("plungeMm", n.plunge());
-    Length screw = n.anchor().screw();
-    nullable("screwMm", screw == null ? null : screw.mm());
-    length("penetrationMm", n.anchor().penetration());
-    json.key("holdsIn").value(screw == null ? null : n.anchor().holdsIn().word());
-    json.end();
-  }
-
-  private void notch(Notch n) {
-    json.object();
-    json.key("edge").value(n.edge().word());
-    length("heightMm", n.height());
-    length("mouthMm", n.mouth());
-    length("runMm", n.run());
-    angle("slantDeg", n.slant());
-    length("coverMm", n.cover());
-    length("plungeMm", n.plunge());
-    nullable("screwMm", n.screw() == null ? null : n.screw().mm());
-    length("penetrationMm", n.penetration());
-    json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 
@@ -389,32 +267,5 @@ public final class LayoutJson {
     }
     value.numbers().forEach(n -> json.value(n.doubleValue()));
     json.endFlat();
-  }
-
-  private void length(String key, Length length) {
-    json.key(key).value(mm(length));
-  }
-
-  private void nullable(String key, Double mm) {
-    json.key(key);
-    if (mm == null) {
-      json.value((String) null);
-    } else {
-      json.value(mm(mm));
-    }
-  }
-
-  private BigDecimal mm(double mm) {
-    return mm(Length.mm(mm));
-  }
-
-  /** All decimals of what lies on a part of the grid, four of anything else. */
-  private BigDecimal mm(Length length) {
-    BigDecimal exact = BigDecimal.valueOf(length.picometres(), 9);
-    return length.picometres() % part == 0 ? exact : exact.setScale(4, RoundingMode.HALF_EVEN);
-  }
-
-  private void angle(String key, Angle angle) {
-    json.key(key).value(angle.degrees());
   }
 }

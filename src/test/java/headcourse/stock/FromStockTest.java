@@ -244,12 +244,7 @@ class FromStockTest {
 
   /** Tapers, mortar, an easing of several stones: each piece still holds its stone. */
   @ParameterizedTest
-  @CsvSource({
-    "8, 11, 0, 1",
-    "8, 11, 0.25, 1",
-    "8, 11, 0, 3",
-    "8, 11, 0.25, 2"
-  })
+  @CsvSource({"8, 11, 0, 1", "8, 11, 0.25, 1", "8, 11, 0, 3", "8, 11, 0.25, 2"})
   void everyPieceHoldsItsStone(double bottom, double top, double joint, int ease) {
     JobMaker m = maker(7, 45, 8.5);
     List<Stock.Item> items = new ArrayList<>(m.stock.items());
