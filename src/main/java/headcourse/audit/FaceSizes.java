@@ -12,7 +12,9 @@ import headcourse.job.Bundle;
 import headcourse.text.Tongue;
 import headcourse.text.Words;
 import headcourse.work.ShopWork;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Faces on tickets: the outline is that of the stone at one scale, and a size says how long that is
@@ -20,6 +22,9 @@ import java.util.List;
  */
 final class FaceSizes implements Audit.Check {
   private static final String REST = "\u0001";
+
+  /** A stone whose side leans more than this is not looked at size by size, degrees off plumb. */
+  private static final double LEANS = 25;
 
   @Override
   public void look(Figures figures, ShopWork work, List<String> faults) {
@@ -52,7 +57,7 @@ final class FaceSizes implements Audit.Check {
         return;
       }
     }
-    if (true4.size() != 4) {
+    if (true4.size() != 4 || leans(outline)) {
       return;
     }
     double within = work.job().grid().tick().mm() / 2 + 0.02;
@@ -61,9 +66,11 @@ final class FaceSizes implements Audit.Check {
       if (Double.isNaN(said)) {
         continue;
       }
-      double is = measured(outline, l) / k;
-      if (!Double.isNaN(is) && Math.abs(is - said) > within && !aside(p, l, said, within)) {
-        faults.add(p.mark() + ": " + l.text() + " stands where " + is + " mm is drawn");
+      List<Double> drawn = measured(outline, l, k);
+      if (!drawn.isEmpty()
+          && drawn.stream().noneMatch(is -> Math.abs(is - said) <= within)
+          && !aside(p, l, said, within)) {
+        faults.add(p.mark() + ": " + l.text() + " stands where " + drawn + " mm is drawn");
       }
     }
   }
@@ -71,37 +78,38 @@ final class FaceSizes implements Audit.Check {
   // Where an edge is drawn too short for its size, that stands level beside it, out of its way.
   private static boolean aside(Piece p, Mark.Label l, double said, double within) {
     return l.degrees() == 0
-        && (Math.abs(p.leftEdge().mm() - said) <= within
-            || Math.abs(p.rightEdge().mm() - said) <= within);
+        && Stream.of(p.leftEdge(), p.rightEdge())
+            .anyMatch(size -> Math.abs(size.mm() - said) <= within);
   }
 
-  // What a size stands beside: a diagonal that it lies along, or an edge whose outside it is on.
-  private static double measured(Path outline, Mark.Label l) {
+  // Beside a stone that leans far, sizes and heights of slots no longer lie apart by direction.
+  private static boolean leans(Path outline) {
+    Edge side = outline.edges().get(1);
+    return off(90, side.to().minus(side.from())) > LEANS;
+  }
+
+  // What a size may stand beside: a diagonal that it lies along, or edges whose outside it is on.
+  private static List<Double> measured(Path outline, Mark.Label l, double k) {
     List<Point> c = outline.edges().stream().map(Edge::from).toList();
     Point middle = LabelShape.bounds(l).centre();
-    boolean in = inside(c, middle);
-    if (in && l.degrees() == 0) {
-      return Double.NaN;
+    List<Double> found = new ArrayList<>();
+    if (inside(c, middle)) {
+      if (l.degrees() != 0) {
+        double rising = off(l.degrees(), c.get(2).minus(c.get(0)));
+        double falling = off(l.degrees(), c.get(3).minus(c.get(1)));
+        int first = rising < falling ? 0 : 1;
+        found.add(c.get(first).distance(c.get(first + 2)) / k);
+      }
+      return found;
     }
-    if (in) {
-      double rising = off(l.degrees(), c.get(2).minus(c.get(0)));
-      double falling = off(l.degrees(), c.get(3).minus(c.get(1)));
-      return rising < falling ? c.get(0).distance(c.get(2)) : c.get(1).distance(c.get(3));
-    }
-    double nearest = Double.NaN;
-    double best = 3;
     for (int i = 0; i < 4; i++) {
       Point a = c.get(i);
       Point b = c.get((i + 1) % 4);
-      double turned = off(l.degrees(), b.minus(a));
-      boolean level = i % 2 == 0;
-      // Sizes of the foot and the top stand level under and over them, those of edges along them.
-      if (turned < best && beyond(c, a, b, middle) && level == (Math.abs(l.degrees()) < 45)) {
-        best = turned;
-        nearest = a.distance(b);
+      if (off(l.degrees(), b.minus(a)) < 3 && beyond(c, a, b, middle)) {
+        found.add(a.distance(b) / k);
       }
     }
-    return nearest;
+    return found;
   }
 
   // How much a text is turned off a direction on paper, degrees.
