@@ -50,6 +50,8 @@ public record HeadSpec(
    * @param rhythm how widths run
    * @param mirror whether both sides are alike
    * @param seed what decides among equals; by default from the opening's mark
+   * @param give in {@code from-stock}, how much may be sawn off a head beyond the least and still
+   *     count as the least
    */
   public record Stones(
       Length min,
@@ -60,7 +62,8 @@ public record HeadSpec(
       Integer eachSide,
       Rhythm rhythm,
       boolean mirror,
-      long seed) {}
+      long seed,
+      Length give) {}
 
   /**
    * How far the end stones pass the jambs.

@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
 import headcourse.job.Stock;
+import headcourse.layout.yard.FromStock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -41,14 +42,17 @@ public final class StockPlanner {
     }
     List<String> before =
         chosen.changes().stream()
-            .map(StockPlan.Moved::from)
+            .map(FromStock.Moved::from)
             .filter(job.spoiled()::contains)
             .distinct()
             .toList();
     Yard yard = new Ripping(job, parts, chosen.taken()).yard(Set.copyOf(before));
     Spoilage.Outcome out = new Spoilage(job, yard, before).run();
     Assignment plan = out.plan();
-    List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());
+    List<StockPlan.Moved> changes = new ArrayList<>();
+    for (FromStock.Moved m : chosen.changes()) {
+      changes.add(new StockPlan.Moved(m.stone(), StockPlan.Part.WHOLE, m.from(), m.to()));
+    }
     changes.addAll(out.changes());
     List<Part> missing =
         plan.missing().stream().flatMap(i -> yard.lot(i).parts().stream()).toList();

@@ -80,7 +80,8 @@ final class Edits {
             s.eachSide(),
             s.rhythm(),
             s.mirror(),
-            s.seed()));
+            s.seed(),
+            s.give()));
   }
 
   static Opening steps(Opening o, Length step, Length jump) {
@@ -96,7 +97,8 @@ final class Edits {
             s.eachSide(),
             s.rhythm(),
             s.mirror(),
-            s.seed()));
+            s.seed(),
+            s.give()));
   }
 
   static Opening rhythm(Opening o, HeadSpec.Rhythm rhythm, Integer eachSide) {
@@ -112,7 +114,8 @@ final class Edits {
             eachSide,
             rhythm,
             s.mirror(),
-            s.seed()));
+            s.seed(),
+            s.give()));
   }
 
   static Opening params(Opening o, Params params) {

@@ -1,0 +1,184 @@
+package headcourse.layout.yard.rows;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Goes through the states layer by layer, head after head, and keeps of each layer those that can
+ * come to least. Where it never had to let one go but for its cost, all was looked at.
+ */
+final class Beam {
+  /** By how much more states may stand half way through a place, before the partner is set. */
+  private static final int HALF_WAY = 24;
+
+  /** How many ways in all the states before a head may go on in, where not all is looked at. */
+  private static final int STARTS = 768;
+
+  private final Pile pile;
+  private final Moves moves;
+  private final Node root;
+  private final Reaches reaches;
+  private final long limit;
+  private int width;
+  private boolean wholes;
+  private int parts;
+  private long[] bar;
+  private int most;
+  private Node best;
+  private boolean complete;
+
+  /**
+   * @param limit how many steps may be taken in all
+   */
+  Beam(Pile pile, Store store, Moves moves, Reaches reaches, long limit) {
+    this.pile = pile;
+    this.moves = moves;
+    this.reaches = reaches;
+    this.limit = limit;
+    this.root = new Node(store.words());
+  }
+
+  /**
+   * What a run is to find.
+   *
+   * @param width how many states of a layer are kept
+   * @param widths which widths are looked at
+   * @param cap length sawn off that counts as none
+   * @param parts how many parts of the cost must be less than what is known
+   * @param most how many stones may change
+   */
+  record Aim(int width, Moves.Widths widths, long cap, int parts, int most) {}
+
+  /** The best state found, or what was known. */
+  Node best() {
+    return best;
+  }
+
+  /** Whether the last run looked at all that could cost less. */
+  boolean complete() {
+    return complete;
+  }
+
+  boolean over() {
+    return moves.steps() > limit;
+  }
+
+  /**
+   * Runs once.
+   *
+   * @param known the best that is known already, or null
+   */
+  void run(Aim aim, Cost known) {
+    width = aim.width();
+    wholes = aim.widths() == Moves.Widths.WHOLE;
+    parts = aim.parts();
+    most = aim.most();
+    moves.widths(aim.widths());
+    moves.cap(aim.cap());
+    best = null;
+    bar = known == null ? null : known.parts(aim.cap());
+    complete = !wholes;
+    List<Node> pool = List.of(root);
+    for (int h = 0; h < pile.heads().size() && !pool.isEmpty(); h++) {
+      pool = head(h, pool, aim.cap());
+    }
+    complete &= !over();
+  }
+
+  private boolean beaten(Node n) {
+    return n.low[0] > most
+        || n.low[3] >= Store.NEVER / 2
+        || bar != null && Arrays.compare(n.low, 0, parts, bar, 0, parts) >= 0;
+  }
+
+  private List<Node> head(int h, List<Node> pool, long cap) {
+    Layer done = new Layer();
+    Layer layer = new Layer();
+    for (Node n : pool) {
+      List<Node> next = new ArrayList<>();
+      for (int way : ways(h, pool.size())) {
+        moves.start(n, way, next);
+      }
+      sort(next, h, layer, done, cap);
+    }
+    for (int half = 0; !layer.nodes.isEmpty() && !over(); half++) {
+      boolean pairs = wholes && pile.heads().get(h).mirror() && half % 2 == 1;
+      Layer following = new Layer();
+      for (Node n : layer.kept(pairs ? width * HALF_WAY : width)) {
+        if (!beaten(n)) {
+          sort(moves.from(n), h, following, done, cap);
+        }
+        if (over()) {
+          break;
+        }
+      }
+      layer = following;
+    }
+    return done.kept(width);
+  }
+
+  private void sort(List<Node> next, int h, Layer layer, Layer done, long cap) {
+    for (Node n : next) {
+      if (beaten(n)) {
+        continue;
+      }
+      if (!n.whole) {
+        layer.add(n);
+      } else if (h + 1 < pile.heads().size()) {
+        done.add(n);
+      } else {
+        best = n;
+        bar = n.cost().parts(cap);
+      }
+    }
+  }
+
+  /** The ways of a head, those that cost least at least first. */
+  private List<Integer> ways(int h, int states) {
+    List<Integer> ways = new ArrayList<>();
+    Map<Integer, long[]> least = new HashMap<>();
+    for (int w = 0; w < pile.heads().get(h).ways().size(); w++) {
+      if (!reaches.dead(h, w)) {
+        ways.add(w);
+        long[] of = reaches.least(h, w);
+        least.put(w, new long[] {of[2], of[0], of[1]});
+      }
+    }
+    int few = Math.max(4, STARTS / states);
+    if (wholes && ways.size() > few) {
+      ways.sort(Comparator.comparing(least::get, Arrays::compare));
+      return ways.subList(0, few);
+    }
+    return ways;
+  }
+
+  /** States of which none goes on in the same ways as another. */
+  private final class Layer {
+    private final List<Node> nodes = new ArrayList<>();
+    private final Map<Node, Integer> places = new HashMap<>();
+
+    void add(Node n) {
+      Integer at = places.putIfAbsent(n, nodes.size());
+      if (at == null) {
+        nodes.add(n);
+      } else if (!nodes.get(at).noWorse(n)) {
+        nodes.set(at, n);
+      }
+    }
+
+    List<Node> kept(int most) {
+      if (nodes.size() <= most) {
+        return nodes;
+      }
+      complete = false;
+      nodes.sort(
+          Comparator.comparing((Node n) -> n.low, Arrays::compare)
+              .thenComparingInt(Node::hashCode));
+      return new ArrayList<>(nodes.subList(0, most));
+    }
+  }
+}
