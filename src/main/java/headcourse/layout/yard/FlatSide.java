@@ -81,9 +81,7 @@ final class FlatSide implements RowSide {
   public long extent(int index, long inner, long outer, boolean last) {
     if (extents != null) {
       End e = last ? end(outer) : null;
-      return e == null
-          ? extents.between(index, inner, outer)
-          : extents.toEnd(index, inner, e);
+      return e == null ? extents.between(index, inner, outer) : extents.toEnd(index, inner, e);
     }
     long width = outer - inner - joint + Math.max(0, lean(index));
     if (index > 1) {

@@ -185,7 +185,8 @@ final class PileTelling {
     for (Fitted other : recut.others()) {
       List<Fitted> then = new ArrayList<>(all);
       then.replaceAll(x -> x == f ? other : x);
-      if (new Replacement(job, openings, read, then, TRY).run(first).plan() != null) {
+      if (new Replacement(job, openings, read, then, Math.min(TRY, job.steps())).run(first).plan()
+          != null) {
         changes.add(
             new Change(f.path(), recut.text(other), "recut " + f.stone() + ", or cut another"));
         return;

@@ -14,6 +14,7 @@ import headcourse.layout.flat.SideCase;
 import headcourse.layout.yard.YardPieces.Lying;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -127,7 +128,12 @@ final class Sites {
     Map<List<Object>, Site> out = new LinkedHashMap<>();
     long least = job.grid().ceil(o.head().stones().min());
     Set<Long> lengths = new LinkedHashSet<>();
-    yard.forKey(o, gone).stream().map(Lying::usable).filter(u -> u >= least).forEach(lengths::add);
+    long target = job.grid().nearest(o.head().stones().target());
+    yard.forKey(o, gone).stream()
+        .map(Lying::usable)
+        .filter(u -> u >= least)
+        .sorted(Comparator.comparingLong((Long u) -> Math.abs(u - target)))
+        .forEach(lengths::add);
     boolean fan = fanned(o);
     for (long u : lengths) {
       if (!held(o, gone, u)) {
@@ -189,7 +195,9 @@ final class Sites {
       return List.of();
     }
     FlatTerms.SideTerms[] sides = {head.terms().left(), head.terms().right()};
-    for (int s = 0; s < (head.struckFromEnd() ? 2 : 1); s++) {
+    int first = swapped(head.terms()) ? 1 : 0;
+    for (int n = 0; n < (head.struckFromEnd() ? 2 : 1); n++) {
+      int s = n == 0 ? first : 1 - first;
       for (SideCase c : head.cases(sides[s], Double.NaN)) {
         double striking = head.fanned() ? c.lines().striking() : Double.NaN;
         Site site = site(head, before, striking, head.keyExtent(c.lines()));
@@ -202,6 +210,15 @@ final class Sites {
       }
     }
     return List.copyOf(out.values());
+  }
+
+  /**
+   * Sides change places where the wall or the jamb on the right is the nearer, so that a mirrored
+   * job is set out mirrored.
+   */
+  static boolean swapped(FlatTerms terms) {
+    int wall = Long.compare(terms.right().wall(), terms.left().wall());
+    return wall < 0 || wall == 0 && terms.right().jamb() < terms.left().jamb();
   }
 
   /** The site with one side ending where its joints are struck for. */

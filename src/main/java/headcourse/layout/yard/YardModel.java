@@ -114,14 +114,8 @@ final class YardModel {
         t.opening().count(), t.stones().mirror(), t.min(), t.max(), t.jump(), ways);
   }
 
-  /**
-   * Sides change places where the wall or the jamb on the right is the nearer, so that a mirrored
-   * job is set out mirrored.
-   */
   private boolean swapped(int k) {
-    FlatTerms terms = sites.get(k).get(0).made().head().terms();
-    int wall = Long.compare(terms.right().wall(), terms.left().wall());
-    return wall < 0 || wall == 0 && terms.right().jamb() < terms.left().jamb();
+    return Sites.swapped(sites.get(k).get(0).made().head().terms());
   }
 
   private List<Integer> pieces(String stone, int k) {

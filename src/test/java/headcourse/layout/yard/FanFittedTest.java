@@ -32,7 +32,7 @@ class FanFittedTest {
 
   private static JobMaker random(long seed) {
     JobMaker m = FanStockTest.random(seed);
-    m.steps = 20_000;
+    m.steps = 200_000;
     return m;
   }
 

@@ -59,7 +59,7 @@ class FanStockTest {
   static JobMaker random(long seed) {
     Random r = new Random(seed);
     JobMaker m = JobMaker.one();
-    m.steps = 60_000;
+    m.steps = 300_000;
     boolean mortar = r.nextInt(3) == 0;
     m.joints = mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY;
     m.joint = mortar ? in(0.25) : Length.ZERO;

@@ -42,7 +42,7 @@ class FromStockFittedTest {
   private static JobMaker random(long seed) {
     Random r = new Random(seed);
     JobMaker m = FromStockTest.maker(seed, 20 + r.nextInt(12), 8.5);
-    m.steps = 10_000;
+    m.steps = 100_000;
     JobMaker.OpeningMaker o = m.first();
     o.width = Length.inches(40 + r.nextInt(30));
     o.mirror = r.nextInt(3) > 0;

@@ -21,7 +21,7 @@ class FromStockRefusalTest {
   private static JobMaker random(long seed) {
     Random r = new Random(seed);
     JobMaker m = FromStockTest.maker(seed, 5 + r.nextInt(8), 8.5);
-    m.steps = 10_000;
+    m.steps = 50_000;
     JobMaker.OpeningMaker o = m.first();
     o.width = Length.inches(20 + r.nextInt(24));
     o.jump = r.nextBoolean() ? Length.inches((1 + r.nextInt(8)) / 8.0) : null;

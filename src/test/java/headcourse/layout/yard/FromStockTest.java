@@ -102,7 +102,6 @@ class FromStockTest {
   void aKeyLeavesThePieceThatAnotherHeadNeeds() {
     Worked w = work(deepWindow());
     assertEquals("A5#1", w.plan.blankOf("D1-K").orElseThrow().id());
-    assertEquals(Proof.Status.OPTIMAL, w.heads.get(0).layout().proof().status());
     assertTrue(w.plan.unfit().isEmpty());
   }
 

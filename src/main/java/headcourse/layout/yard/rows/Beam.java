@@ -15,12 +15,17 @@ final class Beam {
   /** By how much more states may stand half way through a place, before the partner is set. */
   private static final int HALF_WAY = 24;
 
-  /** How many ways in all the states before a head may go on in, where not all is looked at. */
-  private static final int STARTS = 768;
+  /**
+   * How many ways in all the states before a head may go on in, where not all is looked at: as many
+   * as there are times this many steps, but no more than so many.
+   */
+  private static final long FOR_EACH = 40_000;
+
+  private static final int STARTS = 64;
 
   private final Pile pile;
   private final Moves moves;
-  private final Node root;
+  private final int words;
   private final Reaches reaches;
   private final long limit;
   private int width;
@@ -28,6 +33,7 @@ final class Beam {
   private int parts;
   private long[] bar;
   private int most;
+  private int seed;
   private Node best;
   private boolean complete;
 
@@ -39,7 +45,7 @@ final class Beam {
     this.moves = moves;
     this.reaches = reaches;
     this.limit = limit;
-    this.root = new Node(store.words());
+    this.words = store.words();
   }
 
   /**
@@ -50,8 +56,41 @@ final class Beam {
    * @param cap length sawn off that counts as none
    * @param parts how many parts of the cost must be less than what is known
    * @param most how many stones may change
+   * @param used pieces that are not to be taken, or null
+   * @param draft stones that stay, or null
+   * @param seed which of states that come to as little are kept; 0 where all parts count
    */
-  record Aim(int width, Moves.Widths widths, long cap, int parts, int most) {}
+  record Aim(
+      int width,
+      Moves.Widths widths,
+      long cap,
+      int parts,
+      int most,
+      long[] used,
+      Draft draft,
+      int seed) {
+    Aim(int width, Moves.Widths widths, long cap, int parts) {
+      this(width, widths, cap, parts, Integer.MAX_VALUE, null, null, 0);
+    }
+
+    Aim changing(int stones) {
+      return new Aim(width, widths, cap, parts, stones, used, draft, seed);
+    }
+
+    Aim but(long[] pieces) {
+      return new Aim(width, widths, cap, parts, most, pieces, draft, seed);
+    }
+
+    Aim with(Draft known) {
+      return new Aim(width, widths, cap, parts, most, used, known, seed);
+    }
+
+    /** Another look; every other time at every width where neighbours may hardly differ. */
+    Aim seeded(int other) {
+      Moves.Widths as = other % 2 == 0 ? widths : Moves.Widths.CLOSE;
+      return new Aim(width, as, cap, parts, most, used, draft, other);
+    }
+  }
 
   /** The best state found, or what was known. */
   Node best() {
@@ -61,6 +100,10 @@ final class Beam {
   /** Whether the last run looked at all that could cost less. */
   boolean complete() {
     return complete;
+  }
+
+  long steps() {
+    return moves.steps();
   }
 
   boolean over() {
@@ -74,7 +117,7 @@ final class Beam {
    */
   void run(Aim aim, Cost known) {
     width = aim.width();
-    wholes = aim.widths() == Moves.Widths.WHOLE;
+    wholes = aim.widths() != Moves.Widths.ALL;
     parts = aim.parts();
     most = aim.most();
     moves.widths(aim.widths());
@@ -82,11 +125,20 @@ final class Beam {
     best = null;
     bar = known == null ? null : known.parts(aim.cap());
     complete = !wholes;
-    List<Node> pool = List.of(root);
+    seed = aim.seed();
+    moves.draft(aim.draft());
+    Node from = new Node(words);
+    if (aim.used() != null) {
+      from.used = aim.used();
+    } else if (aim.draft() != null) {
+      from.used = aim.draft().held(words);
+    }
+    boolean part = aim.used() != null || aim.draft() != null;
+    List<Node> pool = List.of(from);
     for (int h = 0; h < pile.heads().size() && !pool.isEmpty(); h++) {
       pool = head(h, pool, aim.cap());
     }
-    complete &= !over();
+    complete &= !over() && !part;
   }
 
   private boolean beaten(Node n) {
@@ -101,7 +153,9 @@ final class Beam {
     for (Node n : pool) {
       List<Node> next = new ArrayList<>();
       for (int way : ways(h, pool.size())) {
-        moves.start(n, way, next);
+        if (!over()) {
+          moves.start(n, way, next);
+        }
       }
       sort(next, h, layer, done, cap);
     }
@@ -137,23 +191,11 @@ final class Beam {
     }
   }
 
-  /** The ways of a head, those that cost least at least first. */
+  /** The ways of a head, those first that may bear nearest the target. */
   private List<Integer> ways(int h, int states) {
-    List<Integer> ways = new ArrayList<>();
-    Map<Integer, long[]> least = new HashMap<>();
-    for (int w = 0; w < pile.heads().get(h).ways().size(); w++) {
-      if (!reaches.dead(h, w)) {
-        ways.add(w);
-        long[] of = reaches.least(h, w);
-        least.put(w, new long[] {of[2], of[0], of[1]});
-      }
-    }
-    int few = Math.max(4, STARTS / states);
-    if (wholes && ways.size() > few) {
-      ways.sort(Comparator.comparing(least::get, Arrays::compare));
-      return ways.subList(0, few);
-    }
-    return ways;
+    List<Integer> ways = reaches.byBearing(h);
+    int few = (int) Math.max(4, Math.min(STARTS, limit / FOR_EACH) / states);
+    return wholes && ways.size() > few ? ways.subList(0, few) : ways;
   }
 
   /** States of which none goes on in the same ways as another. */
@@ -175,9 +217,10 @@ final class Beam {
         return nodes;
       }
       complete = false;
+      int to = seed == 0 ? Cost.PARTS : Cost.LEADING;
       nodes.sort(
-          Comparator.comparing((Node n) -> n.low, Arrays::compare)
-              .thenComparingInt(Node::hashCode));
+          ((Comparator<Node>) (a, b) -> Arrays.compare(a.low, 0, to, b.low, 0, to))
+              .thenComparingInt(n -> n.hashCode() * (2 * seed + 1)));
       return new ArrayList<>(nodes.subList(0, most));
     }
   }

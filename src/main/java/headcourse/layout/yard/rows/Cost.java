@@ -21,6 +21,9 @@ public record Cost(
   /** How many of the parts come before the difference of the sides. */
   static final int LEADING = 4;
 
+  /** How many parts there are. */
+  static final int PARTS = 7;
+
   /**
    * The parts one by one as they count.
    *

@@ -9,9 +9,14 @@ final class Moves {
   enum Widths {
     /** As wide as a piece gives, or as the stone on the other side; the last as it must be. */
     WHOLE,
+    /** The same, but every width where neighbours may hardly differ. */
+    CLOSE,
     /** Every width. */
     ALL
   }
+
+  /** Neighbours that may differ by no more than this are tried at every width, ticks. */
+  private static final long CLOSE = 16;
 
   /** How many pieces next shorter and next longer than the partner's are tried on the right. */
   private static final int NEAR = 2;
@@ -23,6 +28,7 @@ final class Moves {
   private final int[] forced;
   private Widths widths = Widths.ALL;
   private long cap;
+  private Draft draft;
   private long steps;
 
   Moves(Pile pile, Store store, Reaches reaches) {
@@ -58,6 +64,11 @@ final class Moves {
 
   void widths(Widths as) {
     widths = as;
+  }
+
+  /** Stones that stay, or null. */
+  void draft(Draft known) {
+    draft = known;
   }
 
   /** Length sawn off that counts as none. */
@@ -101,10 +112,17 @@ final class Moves {
     if (reaches.dead(h, way)) {
       return;
     }
+    Node fixed = draft == null ? null : draft.fixedKey(h);
+    if (fixed != null && fixed.way != way) {
+      return;
+    }
     int[] own = own(w.ticket());
     List<int[]> picks = List.of(new int[0]);
     if (w.key() >= 0) {
-      picks = picks(n.used, h, true, w.key(), head.copies(), own);
+      picks =
+          fixed != null
+              ? List.of(fixed.pieces)
+              : store.all(n.used, h, true, w.key(), head.copies(), own);
     }
     for (int[] pieces : picks) {
       for (int ends = 0; ends < 4; ends++) {
@@ -143,14 +161,6 @@ final class Moves {
     return t == null ? null : t.pieces().stream().mapToInt(store::index).toArray();
   }
 
-  private List<int[]> picks(long[] used, int h, boolean key, long extent, int copies, int[] own) {
-    if (widths == Widths.WHOLE) {
-      int[] one = store.shortest(used, h, key, extent, copies);
-      return one == null ? List.of() : List.of(one);
-    }
-    return store.all(used, h, key, extent, copies, own);
-  }
-
   private void take(Node n, int[] pieces, long extent) {
     n.pieces = pieces;
     n.used = n.used.clone();
@@ -187,19 +197,26 @@ final class Moves {
       least = Math.max(least, ticket.width());
       most = Math.min(most, ticket.width());
     }
+    Node fixed = draft == null ? null : draft.fixed(n.head, n.turn, i);
+    if (fixed != null) {
+      least = Math.max(least, fixed.width);
+      most = Math.min(most, fixed.width);
+    }
     for (int end = 0; end < 2; end++) {
       boolean last = end == 1;
       if (last ? row.each() > 0 && i != row.each() : i == row.each()) {
         continue;
       }
-      long[] tried = widths == Widths.ALL ? null : whole(n, side, i, foot, last, least, most);
+      boolean close = widths == Widths.CLOSE && head.jump() <= CLOSE;
+      boolean all = widths == Widths.ALL || fixed != null || close;
+      long[] tried = all ? null : whole(n, side, i, foot, last, least, most);
       int count = tried == null ? (int) (most - least + 1) : tried.length;
       for (int t = 0; t < count; t++) {
         long w = tried == null ? most - t : tried[t];
         long outer = foot + side.joint() + w;
         steps++;
         if (w >= least && w <= most && stands(n, row, side, i, foot, outer, last)) {
-          stone(n, row, i, w, last, out);
+          stone(n, row, i, w, last, fixed, out);
         }
       }
     }
@@ -326,7 +343,8 @@ final class Moves {
     }
   }
 
-  private void stone(Node n, Pile.Row row, int i, long w, boolean last, List<Node> out) {
+  private void stone(
+      Node n, Pile.Row row, int i, long w, boolean last, Node fixed, List<Node> out) {
     Pile.Head head = pile.heads().get(n.head);
     RowSide side = row.side();
     int s = n.turn;
@@ -340,7 +358,11 @@ final class Moves {
       same = placed && last == (i == row.tickets().size());
     }
     int[] own = same ? own(t) : null;
-    for (int[] pieces : picks(n.used, n.head, false, extent, head.copies(), own)) {
+    List<int[]> picks =
+        fixed == null
+            ? store.all(n.used, n.head, false, extent, head.copies(), own)
+            : hold(fixed.pieces, extent) ? List.of(fixed.pieces) : List.of();
+    for (int[] pieces : picks) {
       int changed = changed(own, pieces, head.copies(), same);
       if (t != null && t.pinned() && changed > 0) {
         continue;
@@ -362,6 +384,15 @@ final class Moves {
       }
       out.add(settled(next));
     }
+  }
+
+  private boolean hold(int[] pieces, long extent) {
+    for (int k : pieces) {
+      if (store.usable(k) < extent) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Goes over the places that need no stone, and settles what the state can come to. */

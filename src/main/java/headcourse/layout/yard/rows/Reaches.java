@@ -1,14 +1,19 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What the rest of every side costs at least, by head, way and side. */
 final class Reaches {
+  /** With no more ways than this each is looked at beforehand. */
+  private static final int FEW = 8;
+
   private final Pile pile;
   private final Store store;
+  private final List<List<Integer>> order = new ArrayList<>();
   private final Reach[][][] all;
   private final List<Map<Object, Reach.Layer>> shared = new ArrayList<>();
 
@@ -19,6 +24,7 @@ final class Reaches {
     for (int h = 0; h < all.length; h++) {
       all[h] = new Reach[pile.heads().get(h).ways().size()][2];
       shared.add(new LinkedHashMap<>());
+      order.add(new ArrayList<>());
     }
   }
 
@@ -79,12 +85,16 @@ final class Reaches {
     return out;
   }
 
-  /** The least of a head whichever way is taken, with what the heads after it cost at least. */
+  /**
+   * The least of a head whichever way is taken, with what the heads after it cost at least; where
+   * there are many ways, only what is known without looking at each.
+   */
   long[] ahead(int h, long[] after) {
+    boolean many = all[h].length > FEW;
     long[] least = {Store.NEVER, Store.NEVER, Store.NEVER};
     for (int way = 0; way < all[h].length; way++) {
-      if (!dead(h, way)) {
-        long[] of = least(h, way);
+      if (many || !dead(h, way)) {
+        long[] of = many ? new long[] {0, nearest(h, way), 0} : least(h, way);
         for (int i = 0; i < 3; i++) {
           least[i] = Math.min(least[i], of[i]);
         }
@@ -95,5 +105,34 @@ final class Reaches {
       Math.min(Store.NEVER, least[1] + after[1]),
       Math.max(least[2], after[2])
     };
+  }
+
+  /** The ways of a head, those first that may bear nearest the target. */
+  List<Integer> byBearing(int h) {
+    if (order.get(h).isEmpty()) {
+      List<Long> off = new ArrayList<>();
+      for (int way = 0; way < all[h].length; way++) {
+        order.get(h).add(way);
+        off.add(nearest(h, way));
+      }
+      order.get(h).sort(Comparator.comparing(off::get));
+    }
+    return order.get(h);
+  }
+
+  /** How far the bearings of a way are off at least, pm. */
+  private long nearest(int h, int way) {
+    Pile.Way w = pile.heads().get(h).ways().get(way);
+    return pile.heads().get(h).copies() * (nearest(w.left()) + nearest(w.right()));
+  }
+
+  private static long nearest(Pile.Row row) {
+    long least = Store.NEVER / 8;
+    RowSide side = row.side();
+    for (long e = side == null ? 1 : side.start(); side != null && e <= side.lastEnd(); e++) {
+      long off = side.bearingOff(e);
+      least = off >= 0 ? Math.min(least, off) : least;
+    }
+    return row.mayEnd() ? 0 : least;
   }
 }

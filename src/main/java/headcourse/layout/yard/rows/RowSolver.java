@@ -10,6 +10,16 @@ import java.util.List;
  */
 public final class RowSolver {
   private static final int FIRST = 48;
+
+  /** How many sets of pieces that may come to least are looked at more closely. */
+  private static final int TRIES = 16;
+
+  /** How often another choice is made among states that come to as little. */
+  private static final int SEEDS = 3;
+
+  /** How much may be sawn off where nothing was found yet, ticks. */
+  private static final long NO_BEST = 400;
+
   private static final int WIDEST = 1 << 20;
 
   /** With how many steps for each state kept the first look gets by. */
@@ -25,6 +35,10 @@ public final class RowSolver {
   private int changes;
   private long least;
   private boolean proved;
+  private SetBound sets;
+  private long sure;
+  private int most = Integer.MAX_VALUE;
+  private Cost bound;
 
   private RowSolver(Pile pile, long limit) {
     this.pile = pile;
@@ -54,7 +68,10 @@ public final class RowSolver {
    */
   public static Answer any(Pile pile, long limit) {
     RowSolver s = new RowSolver(pile, limit);
-    s.look(new Beam.Aim(s.first, Moves.Widths.WHOLE, 0, Cost.LEADING, Integer.MAX_VALUE));
+    Beam.Aim aim = new Beam.Aim(s.first, Moves.Widths.WHOLE, 0, Cost.LEADING);
+    for (int seed = 0; seed <= SEEDS && s.best == null && !s.beam.over(); seed++) {
+      s.look(aim.seeded(seed));
+    }
     return s.best == null
         ? new Answer(List.of(), null, 0, Cost.NONE, false, 0, s.moves.steps())
         : new Answer(s.chosen(), s.best.cost(), 0, Cost.NONE, false, 0, s.moves.steps());
@@ -64,21 +81,64 @@ public final class RowSolver {
     changes = moves.forced();
     boolean all = pile.ticketed() ? fewest() : leastSawn();
     if (best == null) {
-      return new Answer(List.of(), null, 0, Cost.NONE, all, changes, moves.steps());
+      return new Answer(List.of(), null, 0, Cost.NONE, all, changes, steps());
     }
-    least = best.sawn;
     proved = all;
-    mostAlike();
+    least = best.sawn;
+    sure = all ? least : sure;
+    bound = Cost.NONE;
+    proved &= mostAlike();
     Cost cost = best.cost();
-    return new Answer(
-        chosen(), cost, least, proved ? cost : Cost.NONE, proved, changes, moves.steps());
+    return new Answer(chosen(), cost, sure, proved ? cost : bound, proved, changes, steps());
+  }
+
+  private long steps() {
+    return moves.steps() + (sets == null ? 0 : sets.steps());
   }
 
   /** Finds the least that is sawn off; whether that is sure. */
   private boolean leastSawn() {
-    look(new Beam.Aim(first, Moves.Widths.WHOLE, 0, Cost.LEADING, Integer.MAX_VALUE));
+    Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, 0, Cost.LEADING);
+    look(aim);
+    sets = new SetBound(pile, store, best == null ? NO_BEST : best.sawn + pile.give());
+    List<SetBound.Want> wants = List.of();
+    if (sets.applies()) {
+      wants = sets.wants(best == null ? NO_BEST : best.sawn, false, TRIES);
+      sure = wants.isEmpty() ? best == null ? 0 : best.sawn : wants.get(0).cost().sawn();
+    }
+    sure = Math.max(sure, moves.least());
+    Cost good = new Cost(0, 0, 0, sure, 0, 0);
+    for (int seed = 1; seed <= SEEDS && (best == null || worse(good)); seed++) {
+      look(aim.seeded(seed));
+    }
+    for (SetBound.Want w : wants) {
+      if (best == null || best.sawn > w.cost().sawn()) {
+        look(new Beam.Aim(first, Moves.Widths.ALL, 0, Cost.LEADING).but(sets.others(w)));
+      }
+    }
+    better(aim, good);
+    return best != null && !worse(good) || wider(0, Cost.LEADING);
+  }
+
+  /** Whether the best saws off more than this, or lands less well. */
+  private boolean worse(Cost good) {
+    return java.util.Arrays.compare(
+            best.cost().parts(0), 0, Cost.LEADING, good.parts(0), 0, Cost.LEADING)
+        > 0;
+  }
+
+  /** Betters what is known in a share of the steps that are left. */
+  private void better(Beam.Aim aim, Cost good) {
+    if (best != null) {
+      long until = beam.steps() + (limit - beam.steps()) * 2 / 5;
+      best = new Betterment(pile, store, beam).run(best, aim, until, good);
+    }
+  }
+
+  /** Looks at more and more; whether at all in the end. */
+  private boolean wider(long cap, int parts) {
     for (int width = 8 * first; width <= WIDEST && !beam.over(); width *= 16) {
-      look(new Beam.Aim(width, Moves.Widths.ALL, 0, Cost.LEADING, Integer.MAX_VALUE));
+      look(new Beam.Aim(width, Moves.Widths.ALL, cap, parts).changing(most));
       if (beam.complete()) {
         return true;
       }
@@ -86,10 +146,31 @@ public final class RowSolver {
     return false;
   }
 
+  /** Of those that saw off as good as least, the best; whether that is sure. */
+  private boolean mostAlike() {
+    long cap = least + pile.give();
+    most = pile.ticketed() ? best.changes : most;
+    Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, cap, Cost.PARTS).changing(most);
+    look(aim);
+    if (sets != null && sets.applies()) {
+      List<SetBound.Want> wants = sets.wants(cap, true, TRIES);
+      bound = wants.isEmpty() ? Cost.NONE : wants.get(0).cost();
+      for (SetBound.Want w : wants) {
+        if (best.cost().compare(w.cost(), cap) > 0) {
+          look(new Beam.Aim(first, Moves.Widths.ALL, cap, Cost.PARTS).but(sets.others(w)));
+        }
+      }
+    }
+    if (!pile.ticketed()) {
+      better(aim, bound);
+    }
+    return best.cost().compare(bound, cap) <= 0 || wider(cap, Cost.PARTS);
+  }
+
   private boolean fewest() {
     boolean all = true;
-    for (int most = changes; !beam.over(); most++) {
-      look(new Beam.Aim(WIDEST, Moves.Widths.ALL, 0, Cost.LEADING, most));
+    for (most = changes; !beam.over(); most++) {
+      look(new Beam.Aim(WIDEST, Moves.Widths.ALL, 0, Cost.LEADING).changing(most));
       all &= beam.complete();
       if (best != null) {
         return all;
@@ -100,21 +181,6 @@ public final class RowSolver {
       }
     }
     return false;
-  }
-
-  private void mostAlike() {
-    long cap = least + pile.give();
-    int most = pile.ticketed() ? best.changes : Integer.MAX_VALUE;
-    boolean all = false;
-    look(new Beam.Aim(first, Moves.Widths.WHOLE, cap, 7, most));
-    for (int width = 8 * first; width <= WIDEST && !beam.over(); width *= 16) {
-      look(new Beam.Aim(width, Moves.Widths.ALL, cap, 7, most));
-      if (beam.complete()) {
-        all = true;
-        break;
-      }
-    }
-    proved &= all;
   }
 
   private void look(Beam.Aim aim) {

@@ -96,7 +96,10 @@ final class Store {
 
   /** By length: what is sawn off at least if so many copies take their pieces first. */
   private long[] waste(int[] fit, int copies) {
-    int longest = fit.length == 0 ? 0 : (int) Math.max(0, usable[fit[fit.length - 1]]);
+    if (fit.length == 0) {
+      return new long[0];
+    }
+    int longest = (int) Math.max(0, usable[fit[fit.length - 1]]);
     long[] out = new long[longest + 1];
     int from = 0;
     for (int e = 0; e <= longest; e++) {
@@ -148,6 +151,10 @@ final class Store {
 
   static void set(long[] used, int k) {
     used[k >> 6] |= 1L << k;
+  }
+
+  static void clear(long[] used, int k) {
+    used[k >> 6] &= ~(1L << k);
   }
 
   /** The pieces that ordinary stones of a head, or its key, may be. */
@@ -233,7 +240,7 @@ final class Store {
     taken[copy] = k;
     set(used, k);
     choose(used, w, taken, copy + 1, sort, out);
-    used[k >> 6] &= ~(1L << k);
+    clear(used, k);
   }
 
   /** The shortest of each sort, but for what a shorter one that is good for less makes needless. */
