@@ -85,7 +85,7 @@ final class AlikeGroups {
           || !x.height().equals(y.height())
           || !x.mouth().equals(y.mouth())
           || !x.run().equals(y.run())
-          || !java.util.Objects.equals(x.screw(), y.screw())) {
+          || !x.anchor().equals(y.anchor())) {
         return false;
       }
     }

@@ -4,6 +4,7 @@ import headcourse.bench.ExposedEdge.Why;
 import headcourse.geom.Edge;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.layout.FaceEdge.Where;
+import headcourse.layout.VSoffit;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,7 @@ final class ExposedEdges {
 
   /**
    * Lists them: below, beside and above what covers each side; round a stone that stands proud; and
-   * the lower edge of stones cut from flats.
+   * the lower edge of stones cut from flats, and of a V.
    */
   static List<ExposedEdge> find(
       StoneFrame frame,
@@ -30,8 +31,11 @@ final class ExposedEdges {
     if (proud.isPositive()) {
       add(found, EdgeName.TOP, Why.PROUD, length(frame, Where.TOP), proud);
     }
-    if (soffit == Soffit.NONE || (soffit == Soffit.BUTTED && leg.present())) {
-      add(found, EdgeName.SOFFIT, Why.SOFFIT, length(frame, Where.SOFFIT), thickness);
+    boolean v = VSoffit.of(frame.stone()).isPresent();
+    if (v || soffit == Soffit.NONE || (soffit == Soffit.BUTTED && leg.present())) {
+      // A V cut out of a corner shows as deep as its return.
+      Length deep = v && leg.present() ? leg.depth() : thickness;
+      add(found, EdgeName.SOFFIT, Why.SOFFIT, length(frame, Where.SOFFIT), deep);
     }
     return found;
   }

@@ -41,14 +41,14 @@ public final class HeadBench {
     return workUp(job, layout, 0);
   }
 
-  /** The same for all heads of a job; ticket numbers run on from head to head. */
+  /** The same for all heads of a job, each built in numbers too; ticket numbers run on. */
   public static List<HeadWork> workUp(Job job, List<HeadLayout> layouts) {
     List<HeadWork> heads = new ArrayList<>();
     int tickets = 0;
     for (HeadLayout layout : layouts) {
       HeadWork head = workUp(job, layout, tickets);
       tickets = head.pieces().stream().mapToInt(Piece::alike).max().orElse(tickets);
-      heads.add(head);
+      heads.add(head.lands(Landings.of(job, layout)));
     }
     return heads;
   }
@@ -70,7 +70,8 @@ public final class HeadBench {
         List.of(
             StackUpFinder.find(job, layout, Side.LEFT),
             StackUpFinder.find(job, layout, Side.RIGHT)),
-        SoffitBedFinder.find(job, layout, pieces));
+        SoffitBedFinder.find(job, layout, pieces),
+        null);
   }
 
   private Piece piece(int i) {
@@ -108,6 +109,7 @@ public final class HeadBench {
         ExposedEdges.find(frame, left, right, thickness, leg, soffit),
         SawPlanner.plan(frame, job.tools().saw(), thickness, leg, soffit),
         notches.plan(frame, left, right, solid),
+        SoffitPieces.find(job, head, frame, leg),
         0);
   }
 

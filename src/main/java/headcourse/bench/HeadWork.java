@@ -12,9 +12,10 @@ import java.util.NoSuchElementException;
  * @param pieces from left to right
  * @param stackUps left and right
  * @param bed the mortar between the returns and the rough head
+ * @param lands how often it lands when it is built in numbers; null where nobody asked
  */
 public record HeadWork(
-    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed) {
+    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed, Lands lands) {
   /** Copies the lists. */
   public HeadWork {
     pieces = List.copyOf(pieces);
@@ -23,7 +24,12 @@ public record HeadWork(
 
   /** A head whose bed nobody asks about. */
   public HeadWork(HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps) {
-    this(layout, pieces, stackUps, SoffitBed.UNKNOWN);
+    this(layout, pieces, stackUps, SoffitBed.UNKNOWN, null);
+  }
+
+  /** This head, built in numbers. */
+  HeadWork lands(Lands found) {
+    return new HeadWork(layout, pieces, stackUps, bed, found);
   }
 
   /** The piece of a stone by its mark in the opening. */

@@ -15,8 +15,7 @@ import headcourse.units.Length;
  * @param slant of the screw to the wall plane
  * @param cover stone left between the slot and the face, mm, to the last decimal
  * @param plunge how deep the blade is lowered, square to the slot's chord, from the corner
- * @param screw length of the screw, or null where none at hand is long enough
- * @param penetration of the screw behind the bed, square to the wall
+ * @param anchor the screw, and what it holds in
  * @param reachable whether the edge is open when the stone goes up
  * @param hiddenBy mark of the stone whose edge covers it, {@code joint}, or {@code wall}
  */
@@ -29,7 +28,16 @@ public record Notch(
     Angle slant,
     Length cover,
     Length plunge,
-    Length screw,
-    Length penetration,
+    Anchor anchor,
     boolean reachable,
-    String hiddenBy) {}
+    String hiddenBy) {
+  /** Length of the screw, or null where none at hand holds. */
+  public Length screw() {
+    return anchor.screw();
+  }
+
+  /** How deep its tip stands in what holds, square to the wall; zero without a screw. */
+  public Length penetration() {
+    return anchor.penetration();
+  }
+}

@@ -21,12 +21,14 @@ import java.util.Optional;
 final class NotchPlanner {
   private final Job job;
   private final SettingOrder order;
+  private final AnchorFinder anchors;
   private final SlotChooser slots;
 
   NotchPlanner(Job job, SettingOrder order) {
     this.job = job;
     this.order = order;
-    this.slots = new SlotChooser(job);
+    this.anchors = new AnchorFinder(job);
+    this.slots = new SlotChooser(job, anchors);
   }
 
   /** The slots of a stone, left edge first. */
@@ -58,7 +60,7 @@ final class NotchPlanner {
   /** A slot that the neighbour covers; where no screw reaches from there, one that shows. */
   private Optional<SlotChooser.Choice> slot(StoneFrame frame, Contact contact) {
     Length t = job.stone().thickness();
-    Length proud = frame.stone().proud().max(Length.ZERO);
+    Length proud = proud(frame);
     // A run of a third of the width leaves a sound middle.
     Length run = Length.mm(frame.lowerRight().distance(frame.lowerLeft()) / 3).max(t);
     Optional<SlotChooser.Choice> hidden =
@@ -69,6 +71,10 @@ final class NotchPlanner {
     Optional<SlotChooser.Choice> open = slots.choose(new SlotChooser.Bounds(t, proud, t, run));
     boolean better = open.isPresent() && open.get().screw().length() != null;
     return better || hidden.isEmpty() ? open : hidden;
+  }
+
+  private static Length proud(StoneFrame frame) {
+    return frame.stone().proud().max(Length.ZERO);
   }
 
   /** How far from the stone's back the neighbour covers its edge. */
@@ -86,6 +92,7 @@ final class NotchPlanner {
         mass.minus(frame.low(side)).dot(frame.upward(side)),
         clear.mm(),
         job.fastener().head().mm() / 2,
+        h -> anchors.rank(frame.low(side).y() + frame.upward(side).y() * h),
         longest(frame, contact) > tall.mm() + Tolerance.SAME);
   }
 
@@ -112,8 +119,7 @@ final class NotchPlanner {
         slot.slant(),
         choice.cover(),
         Length.mm(slot.plunge()),
-        choice.screw().length(),
-        choice.screw().penetration(),
+        anchors.find(slot, Length.mm(at.y()), proud(frame)),
         open,
         contact.covers(height.mm()) && slot.mouth().compareTo(covered(contact)) <= 0
             ? cover(frame, contact)

@@ -19,6 +19,11 @@ public record Rake(Angle offSquare, Length offset, Length over, LongPoint longPo
     /** The upper end. */
     TOP,
     /** The lower end. */
-    BOTTOM
+    BOTTOM;
+
+    /** The word in output. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
   }
 }

@@ -9,7 +9,9 @@ import headcourse.job.Job;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.units.Length;
+import java.util.Optional;
 
 /**
  * What of a stone runs back under the head.
@@ -23,14 +25,19 @@ record ReturnLeg(Length depth, Length relief, double seatFrom) {
   private static final double LEVEL = Math.sqrt(0.5);
 
   /**
-   * The return covers the reveal; a stone that stands proud needs as much more. Past the jamb it
-   * stays on for the seat, at most a tick more, so that what is cut away is whole ticks.
+   * The return covers the reveal; a stone that stands proud needs as much more. A V that leaves too
+   * little of it has none: its soffit is covered by pieces of its own. Past the jamb it stays on
+   * for the seat, at most a tick more, so that what is cut away is whole ticks.
    */
   static ReturnLeg of(Job job, HeadLayout head, StoneFrame frame) {
     Length deep = head.opening().reveal().plus(frame.stone().proud());
     double outer = frame.low(frame.outer()).x();
     if (head.opening().head().soffit() == Soffit.NONE) {
       return new ReturnLeg(Length.ZERO, Length.ZERO, frame.low(frame.inner()).x());
+    }
+    Optional<VSoffit> v = VSoffit.of(frame.stone());
+    if (v.isPresent() && !corner(job, head, v.get())) {
+      return new ReturnLeg(Length.ZERO, Length.ZERO, outer);
     }
     int sign = frame.stone().side().sign();
     if (frame.stone().side() == Side.CENTRE || frame.along().x() < LEVEL) {
@@ -44,6 +51,16 @@ record ReturnLeg(Length depth, Length relief, double seatFrom) {
     long ticks = job.grid().floor(Length.mm(sign * outer - seatEnd + Tolerance.SAME));
     Length relief = job.grid().ticks(Math.max(0, ticks));
     return new ReturnLeg(deep, relief, outer - sign * relief.mm());
+  }
+
+  /**
+   * Whether a corner can give a V: over the apex as much of its return must be left as a slot
+   * leaves before the face (common practice, no source).
+   */
+  private static boolean corner(Job job, HeadLayout head, VSoffit v) {
+    Length left = job.stone().thickness().minus(v.depth());
+    return head.opening().head().soffit() == Soffit.RETURNED
+        && left.compareTo(job.fastener().cover()) >= 0;
   }
 
   /** Whether there is one. */

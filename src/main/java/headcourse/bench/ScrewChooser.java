@@ -5,7 +5,7 @@ import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Chooses the shortest screw that bites deep enough behind the bed. */
+/** Chooses the shortest screw that bites deep enough behind what holds nothing. */
 final class ScrewChooser {
   private final Fastener fastener;
   private final List<Length> lengths;
@@ -26,17 +26,17 @@ final class ScrewChooser {
   record Screw(Length length, int rank, Length penetration) {}
 
   /**
-   * With its head at the mouth a screw of length L reaches {@code (L − c)·sin α − bed} behind the
-   * bed, square to the wall.
+   * With its head at the mouth a screw of length L reaches {@code (L − c)·sin α − idle} into what
+   * holds, square to the wall.
    *
    * @param slot the slot
-   * @param bed what lies between the stone's back and what holds the screw
+   * @param idle what lies between the stone's back and what holds the screw
    */
-  Screw choose(Slot slot, Length bed) {
-    Length reach = bed.negated();
+  Screw choose(Slot slot, Length idle) {
+    Length reach = idle.negated();
     for (int i = 0; i < lengths.size(); i++) {
       double through = lengths.get(i).mm() - slot.chord();
-      reach = Length.mm(through * Math.sin(slot.slant().radians()) - bed.mm());
+      reach = Length.mm(through * Math.sin(slot.slant().radians()) - idle.mm());
       if (reach.compareTo(fastener.embedment()) >= 0) {
         return new Screw(lengths.get(i), i, reach);
       }

@@ -9,10 +9,11 @@ import java.util.Optional;
 
 /**
  * Chooses mouth and run of a slot on the grid. Best, in this order: the job's cover to the face is
- * kept; a screw at hand reaches; the head has a third of the thickness behind it; the shortest such
- * screw; as much stone before the head as behind it (most of the lesser of cover and mouth); the
- * slant nearest 45°; the shallowest plunge. Slants are 30° to 60°: flatter ones slip along the
- * wall, steeper ones hold too thin a corner (common practice, no source).
+ * kept; a screw at hand reaches the embedment behind what holds nothing; the head has a third of
+ * the thickness behind it; the shortest such screw; as much stone before the head as behind it
+ * (most of the lesser of cover and mouth); the slant nearest 45°; the shallowest plunge. Slants are
+ * 30° to 60°: flatter ones slip along the wall, steeper ones hold too thin a corner (common
+ * practice, no source).
  */
 final class SlotChooser {
   private static final double FLATTEST = Math.tan(Math.toRadians(30));
@@ -20,10 +21,12 @@ final class SlotChooser {
 
   private final Job job;
   private final ScrewChooser screws;
+  private final AnchorFinder anchors;
   private final Map<Bounds, Optional<Choice>> known = new HashMap<>();
 
-  SlotChooser(Job job) {
+  SlotChooser(Job job, AnchorFinder anchors) {
     this.job = job;
+    this.anchors = anchors;
     this.screws = new ScrewChooser(job.fastener());
   }
 
@@ -128,7 +131,7 @@ final class SlotChooser {
     }
     Length cover = bounds.thickness().minus(Length.mm(slot.highest()));
     return cover.isPositive()
-        ? new Choice(slot, screws.choose(slot, job.wall().bed().plus(bounds.proud())), cover)
+        ? new Choice(slot, screws.choose(slot, anchors.idle(bounds.proud())), cover)
         : null;
   }
 

@@ -1,6 +1,9 @@
 package headcourse.bench;
 
+import headcourse.layout.Drift;
+import headcourse.layout.Landing;
 import headcourse.layout.Side;
+import headcourse.units.Grid;
 import headcourse.units.Length;
 
 /**
@@ -8,17 +11,52 @@ import headcourse.units.Length;
  *
  * @param side which side
  * @param stones how many stones lie between the centre line and the end, the key's half as one
- * @param worst the most it can be off, either way
- * @param likely what it is typically off
- * @param bearingLeast bearing at the worst
- * @param bearingGreatest bearing at the other worst
- * @param jambStillClear whether every joint stays clear of the jamb line at the worst
+ * @param drift how far the end may be off
+ * @param bearing how far it passes the jamb as drawn
+ * @param landing what is wanting of spare at the worst
  */
-public record StackUp(
-    Side side,
-    int stones,
-    Length worst,
-    Length likely,
-    Length bearingLeast,
-    Length bearingGreatest,
-    boolean jambStillClear) {}
+public record StackUp(Side side, int stones, Drift drift, Length bearing, Landing landing) {
+  /** Bearing at the worst. */
+  public Length bearingLeast() {
+    return bearing.minus(drift.inward());
+  }
+
+  /** Bearing at the other worst. */
+  public Length bearingGreatest() {
+    return bearing.plus(drift.outward());
+  }
+
+  /** Whether every joint stays clear of the jamb line at the worst. */
+  public boolean jambStillClear() {
+    return landing.jamb().isZero();
+  }
+
+  /**
+   * As printed: rounded towards safety, so that the least is never less than it says and the
+   * greatest never more, and the parts make up the sums.
+   *
+   * @param bearing as drawn
+   * @param inward may be short of it by so much
+   * @param outward may be over it by so much
+   */
+  public record Printed(Length bearing, Length inward, Length outward) {
+    /** Bearing at the worst. */
+    public Length least() {
+      return bearing.minus(inward);
+    }
+
+    /** Bearing at the other worst. */
+    public Length greatest() {
+      return bearing.plus(outward);
+    }
+  }
+
+  /** The figures on a grid. */
+  public Printed on(Grid grid) {
+    Length drawn = grid.ticks(grid.floor(bearing));
+    return new Printed(
+        drawn,
+        grid.ticks(grid.ceil(drift.inward())),
+        grid.ticks(grid.ceil(bearingGreatest().minus(drawn))));
+  }
+}

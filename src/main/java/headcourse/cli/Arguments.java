@@ -28,7 +28,9 @@ record Arguments(String command, List<String> files, String out, List<Output> on
     FULL_SIZE("full-size"),
     SVG("svg"),
     CSV("csv"),
-    JSON("json");
+    JSON("json"),
+    /** Only where it is asked for, here or in the job. */
+    PNG("png");
 
     private final String word;
 
@@ -41,8 +43,9 @@ record Arguments(String command, List<String> files, String out, List<Output> on
     }
   }
 
-  boolean wants(Output output) {
-    return only.isEmpty() || only.contains(output);
+  /** Whether an output is to be drawn; pictures only when asked for, by name or by the job. */
+  boolean wants(Output output, boolean pictures) {
+    return only.isEmpty() ? output != Output.PNG || pictures : only.contains(output);
   }
 
   /** Reads the arguments; every fault is added to {@code faults}. */

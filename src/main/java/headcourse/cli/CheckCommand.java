@@ -1,11 +1,14 @@
 package headcourse.cli;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Lands;
 import headcourse.diag.Outcome;
+import headcourse.job.Care;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
+import headcourse.units.Decimals;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -40,6 +43,7 @@ record CheckCommand(Path folder, Console console) {
     ShopWork work = done.value().get();
     for (HeadWork h : work.heads()) {
       console.say(summary(work, h));
+      console.say(lands(h));
       ChangeLines.of(work.job(), h).forEach(console::say);
     }
     work.heads().stream()
@@ -69,6 +73,21 @@ record CheckCommand(Path folder, Console console) {
         + (layout.proof().status() == headcourse.layout.Proof.Status.OPTIMAL
             ? "proved best"
             : "best found");
+  }
+
+  /** How often a head lands. */
+  static String lands(HeadWork head) {
+    Lands lands = head.lands();
+    return head.layout().opening().mark()
+        + ": lands in "
+        + Decimals.grouped(lands.landedChecked())
+        + " of "
+        + Decimals.grouped(lands.builds())
+        + " builds with the check, "
+        + Decimals.grouped(lands.landedUnchecked())
+        + " without ("
+        + (lands.care().equals(Care.OWN) ? "the job's own" : lands.care())
+        + " care, assumed)";
   }
 
   /** One line for a finding. */

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** Draws the sheets of jobs. */
 record DrawCommand(Path folder, Console console) {
@@ -25,7 +26,6 @@ record DrawCommand(Path folder, Console console) {
       console.complain("which job? headcourse draw JOB.yaml");
       return Main.WRONG;
     }
-    HeadStart.begin();
     Map<String, String> folders = new LinkedHashMap<>();
     int worst = Main.DONE;
     for (String name : arguments.files()) {
@@ -69,9 +69,13 @@ record DrawCommand(Path folder, Console console) {
     String root = root(arguments);
     Path target = target(arguments, work.job());
     try {
-      Map<String, byte[]> files = new Press(work, frame, file.bytes()).print(arguments::wants);
+      boolean pictures = work.job().printing().pictures();
+      Predicate<Output> wanted = o -> arguments.wants(o, pictures);
+      Map<String, byte[]> files = new Press(work, frame, file.bytes()).print(wanted);
+      // A picture of the head as it was must not lie beside the new sheets.
+      boolean elevations = wanted.test(Output.SVG) || wanted.test(Output.PNG);
       new OutputFolder(target)
-          .replace(files, n -> arguments.wants(Output.SVG) && n.matches("elevation-[^.]*\\.svg"));
+          .replace(files, n -> elevations && n.matches("elevation-[^.]*\\.(svg|png)"));
       files.keySet().forEach(n -> console.say(root + "/" + work.job().name() + "/" + n));
     } catch (IOException e) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");
@@ -85,7 +89,7 @@ record DrawCommand(Path folder, Console console) {
 
   // Compared with itself, the second drawing would say that nothing changed.
   private boolean writesOver(Arguments arguments, JobFile file, Job job) {
-    if (job.info().revisionOf().isEmpty() || !arguments.wants(Output.JSON)) {
+    if (job.info().revisionOf().isEmpty() || !arguments.wants(Output.JSON, false)) {
       return false;
     }
     Path written = target(arguments, job).resolve("layout.json");

@@ -20,7 +20,8 @@ final class Help {
           All of them appear together or, if the job can't be done, none.
 
             --out FOLDER    write to FOLDER/JOB/ instead of out/JOB/
-            --only KIND     bench, wall, contractor, full-size, svg, csv or json;
+            --only KIND     bench, wall, contractor, full-size, svg, csv, json, or
+                            png, the elevations as pictures to send by telephone;
                             several with commas: --only bench,wall
             --paper SIZE    letter, legal, tabloid, a4, a3, a2, a1, arch-c, arch-d ...
                             for every bundle, instead of what the job says

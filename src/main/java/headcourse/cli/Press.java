@@ -10,6 +10,7 @@ import headcourse.job.Bundle;
 import headcourse.overview.BundlePictures;
 import headcourse.overview.Overview;
 import headcourse.render.pdf.PdfRenderer;
+import headcourse.render.png.PictureRenderer;
 import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.book.SheetBook;
@@ -44,7 +45,8 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
    * composed once, for its file and for its pictures.
    */
   Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
-    boolean everything = Arrays.stream(Output.values()).allMatch(wanted);
+    boolean everything =
+        Arrays.stream(Output.values()).allMatch(o -> o == Output.PNG || wanted.test(o));
     Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
     Map<String, Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
@@ -61,10 +63,13 @@ record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
             });
       }
     }
-    if (wanted.test(Output.SVG)) {
-      for (HeadWork head : work.heads()) {
-        String mark = head.layout().opening().mark();
-        jobs.put("elevation-" + mark + ".svg", () -> svg(head));
+    for (HeadWork head : work.heads()) {
+      String name = "elevation-" + head.layout().opening().mark();
+      if (wanted.test(Output.SVG)) {
+        jobs.put(name + ".svg", () -> svg(head));
+      }
+      if (wanted.test(Output.PNG)) {
+        jobs.put(name + ".png", () -> PictureRenderer.png(svg(head)));
       }
     }
     if (wanted.test(Output.CSV)) {

@@ -1,12 +1,31 @@
 package headcourse.export;
 
 import java.util.List;
+import java.util.function.Function;
 
 /** Writes comma-separated values after RFC 4180. */
 final class CsvWriter {
   private final StringBuilder out = new StringBuilder();
 
-  void row(List<String> cells) {
+  /**
+   * A column.
+   *
+   * @param name its heading
+   * @param cell what it says of a row
+   */
+  record Column<R>(String name, Function<R, String> cell) {}
+
+  /** A table: a heading, then the rows. */
+  static <R> String table(List<Column<R>> columns, List<R> rows) {
+    CsvWriter csv = new CsvWriter();
+    csv.row(columns.stream().map(Column::name).toList());
+    for (R r : rows) {
+      csv.row(columns.stream().map(c -> c.cell.apply(r)).toList());
+    }
+    return csv.out.toString();
+  }
+
+  private void row(List<String> cells) {
     for (int i = 0; i < cells.size(); i++) {
       if (i > 0) {
         out.append(',');
@@ -32,10 +51,5 @@ final class CsvWriter {
       }
     }
     return false;
-  }
-
-  @Override
-  public String toString() {
-    return out.toString();
   }
 }

@@ -3,7 +3,7 @@ package headcourse.export;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
-import headcourse.layout.PlacedStone;
+import headcourse.export.CsvWriter.Column;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -15,109 +15,91 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** One row a stone: {@code cut-list.csv}. Lengths as the job writes them, and in millimetres. */
 public final class CutListCsv {
-  private static final List<String> LENGTHS =
-      List.of(
-          "bottom",
-          "top",
-          "height",
-          "left-edge",
-          "right-edge",
-          "diagonal-rising",
-          "diagonal-falling",
-          "thickness",
-          "return",
-          "relief");
-
   private CutListCsv() {}
+
+  private record Row(HeadWork head, Piece piece) {}
+
+  private record Size(String name, Function<Piece, Length> of) {}
+
+  private static final List<Size> SIZES =
+      List.of(
+          new Size("bottom", p -> p.stone().bottom()),
+          new Size("top", p -> p.stone().top()),
+          new Size("height", p -> p.stone().height()),
+          new Size("left-edge", Piece::leftEdge),
+          new Size("right-edge", Piece::rightEdge),
+          new Size("diagonal-rising", Piece::diagonalRising),
+          new Size("diagonal-falling", Piece::diagonalFalling),
+          new Size("thickness", Piece::thickness),
+          new Size("return", Piece::returnDepth),
+          new Size("relief", Piece::relief));
 
   /** The file's text. */
   public static String write(ShopWork work) {
-    // Several where openings are identical, or where a stone is made of two flats.
+    List<Row> rows = new ArrayList<>();
+    for (HeadWork head : work.heads()) {
+      head.pieces().forEach(p -> rows.add(new Row(head, p)));
+    }
+    LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
+    return CsvWriter.table(columns(format, blanks(work)), rows);
+  }
+
+  /** Several where openings are identical, or where a stone is made of two flats. */
+  private static Map<String, Set<String>> blanks(ShopWork work) {
     Map<String, Set<String>> blanks = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut c : b.cuts()) {
         blanks.computeIfAbsent(c.stone(), k -> new LinkedHashSet<>()).add(b.id());
       }
     }
-    LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
-    CsvWriter csv = new CsvWriter();
-    csv.row(heading());
-    for (HeadWork head : work.heads()) {
-      for (Piece p : head.pieces()) {
-        csv.row(row(head, p, format, String.join(" ", blanks.getOrDefault(p.mark(), Set.of()))));
-      }
-    }
-    return csv.toString();
+    return blanks;
   }
 
-  private static List<String> heading() {
-    List<String> h =
-        new ArrayList<>(List.of("mark", "opening", "count", "role", "side", "set-order", "alike"));
-    h.addAll(LENGTHS);
-    for (String l : LENGTHS) {
-      h.add(l + "-mm");
+  private static List<Column<Row>> columns(LengthFormat format, Map<String, Set<String>> blanks) {
+    List<Column<Row>> c = new ArrayList<>();
+    c.add(new Column<>("mark", r -> r.piece.mark()));
+    c.add(new Column<>("opening", r -> r.head.layout().opening().mark()));
+    c.add(new Column<>("count", r -> Integer.toString(r.head.layout().opening().count())));
+    c.add(new Column<>("role", r -> r.piece.stone().role().word()));
+    c.add(new Column<>("side", r -> r.piece.stone().side().word()));
+    c.add(new Column<>("set-order", r -> Integer.toString(r.piece.setOrder())));
+    c.add(new Column<>("alike", r -> Integer.toString(r.piece.alike())));
+    for (Size s : SIZES) {
+      c.add(new Column<>(s.name, r -> format.plain(s.of.apply(r.piece))));
     }
-    h.addAll(
-        List.of(
-            "left-rake-deg",
-            "right-rake-deg",
-            "left-long-point",
-            "right-long-point",
-            "mass-kg",
-            "notches",
-            "screws",
-            "blank"));
-    return h;
+    for (Size s : SIZES) {
+      c.add(new Column<>(s.name + "-mm", r -> JsonWriter.decimal(s.of.apply(r.piece).mm())));
+    }
+    c.add(new Column<>("left-rake-deg", r -> degrees(r.piece.left().offSquare().degrees())));
+    c.add(new Column<>("right-rake-deg", r -> degrees(r.piece.right().offSquare().degrees())));
+    c.add(new Column<>("left-long-point", r -> word(r.piece.left().longPoint())));
+    c.add(new Column<>("right-long-point", r -> word(r.piece.right().longPoint())));
+    c.add(new Column<>("mass-kg", r -> JsonWriter.decimal(r.piece.massKg())));
+    c.add(
+        new Column<>(
+            "notches", r -> each(r, n -> n.edge().word() + " " + format.plain(n.height()))));
+    c.add(new Column<>("screws", r -> each(r, n -> screw(n, format))));
+    c.add(
+        new Column<>(
+            "blank", r -> String.join(" ", blanks.getOrDefault(r.piece.mark(), Set.of()))));
+    return c;
   }
 
-  private static List<String> row(HeadWork head, Piece p, LengthFormat format, String blank) {
-    PlacedStone s = p.stone();
-    List<String> r =
-        new ArrayList<>(
-            List.of(
-                p.mark(),
-                head.layout().opening().mark(),
-                Integer.toString(head.layout().opening().count()),
-                s.role().word(),
-                s.side().word(),
-                Integer.toString(p.setOrder()),
-                Integer.toString(p.alike())));
-    List<Length> lengths =
-        List.of(
-            s.bottom(),
-            s.top(),
-            s.height(),
-            p.leftEdge(),
-            p.rightEdge(),
-            p.diagonalRising(),
-            p.diagonalFalling(),
-            p.thickness(),
-            p.returnDepth(),
-            p.relief());
-    for (Length l : lengths) {
-      r.add(format.plain(l));
-    }
-    for (Length l : lengths) {
-      r.add(JsonWriter.decimal(l.mm()));
-    }
-    r.add(JsonWriter.decimal(p.left().offSquare().degrees()));
-    r.add(JsonWriter.decimal(p.right().offSquare().degrees()));
-    r.add(p.left().longPoint().name().toLowerCase(Locale.ROOT));
-    r.add(p.right().longPoint().name().toLowerCase(Locale.ROOT));
-    r.add(JsonWriter.decimal(p.massKg()));
-    List<String> notches = new ArrayList<>();
-    List<String> screws = new ArrayList<>();
-    for (Notch n : p.notches()) {
-      notches.add(n.edge().word() + " " + format.plain(n.height()));
-      screws.add(screw(n, format));
-    }
-    r.add(String.join("; ", notches));
-    r.add(String.join("; ", screws));
-    r.add(blank);
-    return r;
+  private static String degrees(double angle) {
+    return JsonWriter.decimal(angle);
+  }
+
+  private static String word(Enum<?> what) {
+    return what.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String each(Row row, Function<Notch, String> said) {
+    return row.piece.notches().stream().map(said).collect(Collectors.joining("; "));
   }
 
   private static String screw(Notch n, LengthFormat format) {

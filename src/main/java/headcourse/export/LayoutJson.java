@@ -4,15 +4,21 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.PlumbRake;
+import headcourse.bench.PropFinder;
+import headcourse.bench.PropPlan;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitPiece;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
+import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
 import headcourse.rules.Finding;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
 import headcourse.units.Length;
@@ -59,7 +65,7 @@ public final class LayoutJson {
     length("gridMm", work.job().grid().tick());
     json.key("openings").array();
     for (HeadWork each : work.heads()) {
-      opening(each);
+      opening(work.job(), each);
     }
     json.endArray();
     json.key("blanks").array();
@@ -77,9 +83,15 @@ public final class LayoutJson {
     json.key("stones").value(m.stones());
     json.key("stoneM2").value(m.stoneM2());
     json.key("stoneKg").value(m.stoneKg());
+    json.key("soffitPiecesKg").value(MaterialsTakeOff.apartKg(work.heads()));
     json.key("mortarM3").value(m.mortarM3());
     json.key("mortarBags").value(m.bags());
     json.key("screws").value(m.screws());
+    json.key("mortarBedM3").value(m.mortar().bed());
+    json.key("mortarScratchM3").value(m.mortar().scratch());
+    json.key("mortarSoffitM3").value(m.mortar().soffit());
+    json.key("mortarJointsM3").value(m.mortar().joints());
+    json.key("mortarWasteM3").value(m.mortar().waste());
     json.end();
     json.key("findings").array();
     for (Finding each : work.findings()) {
@@ -95,7 +107,7 @@ public final class LayoutJson {
     json.end();
   }
 
-  private void opening(HeadWork head) {
+  private void opening(Job job, HeadWork head) {
     HeadLayout layout = head.layout();
     var opening = layout.opening();
     json.object();
@@ -118,11 +130,31 @@ public final class LayoutJson {
     json.key("cost").value(layout.proof().cost());
     json.key("bound").value(layout.proof().bound());
     json.end();
+    PropFinder.find(job, head).ifPresent(this::props);
+    if (head.lands() != null) {
+      json.key("lands").object();
+      json.key("builds").value(head.lands().builds());
+      json.key("checked").value(head.lands().checked());
+      json.key("unchecked").value(head.lands().unchecked());
+      json.key("care").value(head.lands().care());
+      json.end();
+    }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
       piece(each);
     }
     json.endArray();
+    json.end();
+  }
+
+  private void props(PropPlan p) {
+    json.key("props").object();
+    json.key("kind").value(p.curved() ? "centring" : "plank");
+    json.key("loadKgPerM").value(p.loadKgPerM());
+    json.key("spacingMm").nullable(p.spacing() == null ? null : p.spacing().mm());
+    json.key("posts").value(p.posts());
+    json.key("postKg").value(p.postKg());
+    length("keyDropMm", p.keyDrop());
     json.end();
   }
 
@@ -156,6 +188,10 @@ public final class LayoutJson {
     json.key("areaM2").value(p.areaM2());
     json.key("massKg").value(p.massKg());
     json.key("chordDeviationMm").value(s.chordDeviation());
+    length("vDepthMm", VSoffit.of(s).map(VSoffit::depth).orElse(Length.ZERO));
+    json.key("soffitPieces").array();
+    p.soffitPieces().forEach(this::soffitPiece);
+    json.endArray();
     json.key("blank").value(blankOf.get(p.mark()));
     json.key("saw").array();
     for (SawPass pass : p.saw()) {
@@ -174,6 +210,24 @@ public final class LayoutJson {
     json.end();
   }
 
+  private void soffitPiece(SoffitPiece s) {
+    json.object();
+    json.key("mark").value(s.mark());
+    json.key("joint").value(s.joint().word());
+    length("undersideMm", s.underside());
+    length("upperMm", s.upper());
+    length("lengthMm", s.length());
+    length("depthMm", s.depth());
+    length("thicknessMm", s.thickness());
+    angle("leftOffSquareDeg", s.left().offSquare());
+    json.key("leftLongPoint").value(s.left().longPoint().word());
+    angle("rightOffSquareDeg", s.right().offSquare());
+    json.key("rightLongPoint").value(s.right().longPoint().word());
+    length("reliefMm", s.relief());
+    json.key("massKg").value(s.massKg());
+    json.end();
+  }
+
   private void notch(Notch n) {
     json.object();
     json.key("edge").value(n.edge().word());
@@ -185,6 +239,7 @@ public final class LayoutJson {
     length("plungeMm", n.plunge());
     json.key("screwMm").nullable(n.screw() == null ? null : n.screw().mm());
     length("penetrationMm", n.penetration());
+    json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 

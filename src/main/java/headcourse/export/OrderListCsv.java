@@ -1,6 +1,7 @@
 package headcourse.export;
 
-import headcourse.stock.StockPlan;
+import headcourse.export.CsvWriter.Column;
+import headcourse.stock.StockPlan.OrderLine;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.List;
@@ -13,43 +14,23 @@ public final class OrderListCsv {
   /** The file's text. */
   public static String write(ShopWork work) {
     LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
-    CsvWriter csv = new CsvWriter();
-    csv.row(
+    List<Column<OrderLine>> columns =
         List.of(
-            "stock",
-            "kind",
-            "count",
-            "spares",
-            "length",
-            "face",
-            "return",
-            "thickness",
-            "length-mm",
-            "face-mm",
-            "return-mm",
-            "thickness-mm",
-            "running-m",
-            "area-m2",
-            "price"));
-    for (StockPlan.OrderLine o : work.stock().order()) {
-      csv.row(
-          List.of(
-              o.stock(),
-              o.what().name().toLowerCase(Locale.ROOT),
-              Integer.toString(o.count()),
-              Integer.toString(o.spares()),
-              format.plain(o.length()),
-              format.plain(o.face()),
-              format.plain(o.returnLeg()),
-              format.plain(o.thickness()),
-              JsonWriter.decimal(o.length().mm()),
-              JsonWriter.decimal(o.face().mm()),
-              JsonWriter.decimal(o.returnLeg().mm()),
-              JsonWriter.decimal(o.thickness().mm()),
-              JsonWriter.decimal(o.running().mm() / 1000),
-              JsonWriter.decimal(o.areaM2()),
-              o.price() == 0 ? "" : JsonWriter.decimal(o.price())));
-    }
-    return csv.toString();
+            new Column<>("stock", o -> o.stock()),
+            new Column<>("kind", o -> o.what().name().toLowerCase(Locale.ROOT)),
+            new Column<>("count", o -> Integer.toString(o.count())),
+            new Column<>("spares", o -> Integer.toString(o.spares())),
+            new Column<>("length", o -> format.plain(o.length())),
+            new Column<>("face", o -> format.plain(o.face())),
+            new Column<>("return", o -> format.plain(o.returnLeg())),
+            new Column<>("thickness", o -> format.plain(o.thickness())),
+            new Column<>("length-mm", o -> JsonWriter.decimal(o.length().mm())),
+            new Column<>("face-mm", o -> JsonWriter.decimal(o.face().mm())),
+            new Column<>("return-mm", o -> JsonWriter.decimal(o.returnLeg().mm())),
+            new Column<>("thickness-mm", o -> JsonWriter.decimal(o.thickness().mm())),
+            new Column<>("running-m", o -> JsonWriter.decimal(o.running().mm() / 1000)),
+            new Column<>("area-m2", o -> JsonWriter.decimal(o.areaM2())),
+            new Column<>("price", o -> o.price() == 0 ? "" : JsonWriter.decimal(o.price())));
+    return CsvWriter.table(columns, work.stock().order());
   }
 }

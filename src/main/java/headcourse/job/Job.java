@@ -11,14 +11,13 @@ import java.util.List;
  * @param info title block
  * @param units units it is printed in
  * @param grid step of every cut length
- * @param papers paper of each bundle
- * @param language words on the sheets
- * @param frame path of the sheet frame, relative to the working folder; empty for the built-in one
+ * @param printing how it is printed
  * @param stone the stone
  * @param wall what is behind it
  * @param setting how it is set
  * @param tools the tools
  * @param fastener the screws
+ * @param props what carries the stones while the mortar is green
  * @param openings at least one
  * @param stock the yard
  * @param fitted stones already cut
@@ -33,14 +32,13 @@ public record Job(
     JobInfo info,
     Units units,
     Grid grid,
-    Papers papers,
-    Language language,
-    String frame,
+    Printing printing,
     Stone stone,
     Wall wall,
     Setting setting,
     Tools tools,
     Fastener fastener,
+    Props props,
     List<Opening> openings,
     Stock stock,
     List<Fitted> fitted,
@@ -57,24 +55,56 @@ public record Job(
     accepted = List.copyOf(accepted);
   }
 
+  /** Paper of each bundle. */
+  public Papers papers() {
+    return printing.papers();
+  }
+
+  /** Words on the sheets. */
+  public Language language() {
+    return printing.language();
+  }
+
+  /** Path of the sheet frame, or empty for the built-in one. */
+  public String frame() {
+    return printing.frame();
+  }
+
   /** The same job on other paper. */
   public Job withPapers(Papers other) {
     return new Job(
-        name, info, units, grid, other, language, frame, stone, wall, setting, tools, fastener,
-        openings, stock, fitted, spoiled, accepted, limits, steps, spans);
+        name,
+        info,
+        units,
+        grid,
+        printing.on(other),
+        stone,
+        wall,
+        setting,
+        tools,
+        fastener,
+        props,
+        openings,
+        stock,
+        fitted,
+        spoiled,
+        accepted,
+        limits,
+        steps,
+        spans);
   }
 
   /** The same job with other openings. */
   public Job withOpenings(List<Opening> others) {
     return new Job(
-        name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
-        others, stock, fitted, spoiled, accepted, limits, steps, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others,
+        stock, fitted, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(
-        name, info, units, grid, papers, language, frame, stone, wall, setting, tools, fastener,
-        openings, stock, fitted, spoiled, accepted, limits, most, spans);
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
+        stock, fitted, spoiled, accepted, limits, most, spans);
   }
 }

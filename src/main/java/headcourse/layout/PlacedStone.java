@@ -20,7 +20,8 @@ import java.util.List;
  * @param top width printed for its upper end: on the grid
  * @param height printed height, square to the soffit of the stone
  * @param proud how far it stands out
- * @param chordDeviation distance of a straight arris from the curved soffit, mm; 0 in flat heads
+ * @param chordDeviation how far the soffit stands off the straight line between its two corners,
+ *     mm; 0 in flat heads; over a V, its depth
  * @param fitted whether the mason measured it, so that it never moves
  */
 public record PlacedStone(
@@ -61,6 +62,14 @@ public record PlacedStone(
   public PlacedStone measured(Length lower, Length upper, Length high) {
     return new PlacedStone(
         mark, role, side, index, face, feet, lower, upper, high, proud, chordDeviation, true);
+  }
+
+  /**
+   * How far straight arrises would stand off the curve, mm: one from corner to corner, over a V one
+   * along each flank.
+   */
+  public double arrisDeviation() {
+    return VSoffit.of(this).map(VSoffit::flankDeviation).orElse(chordDeviation);
   }
 
   /** The face as a closed path. */

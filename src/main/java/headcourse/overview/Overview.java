@@ -121,7 +121,7 @@ public final class Overview {
       var opening = layout.opening();
       html.raw("<tr><th scope=\"row\">").text(opening.mark()).raw("</th>");
       cell(Integer.toString(opening.count()));
-      cell(words.say("contractor.shape-" + opening.head().shape()));
+      cell(words.sayOr("contractor.shape-" + opening.head().shape(), opening.head().shape()));
       cell(format.building(layout.halfWidth().times(2)));
       cell(Integer.toString(head.pieces().size()));
       cell(format.withUnit(layout.bearingLeft()) + ", " + format.withUnit(layout.bearingRight()));

@@ -50,6 +50,6 @@ final class ArchDepthRule implements HeadRule {
             c.text("rule.arch-depth." + Shape.name(head)),
             c.say().length(depth, least),
             c.say().span(c.span(head)),
-            c.say().length(least)));
+            c.say().least(least)));
   }
 }

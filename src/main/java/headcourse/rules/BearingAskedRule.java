@@ -22,6 +22,6 @@ final class BearingAskedRule implements SideRule {
       return Optional.empty();
     }
     return Optional.of(
-        c.text("rule.bearing-asked", c.say().length(bears, least), c.say().length(least)));
+        c.text("rule.bearing-asked", c.say().length(bears, least), c.say().least(least)));
   }
 }

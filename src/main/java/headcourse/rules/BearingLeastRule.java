@@ -11,14 +11,14 @@ import java.util.Optional;
 
 /** An end bears at least as much as the real lintel behind it would. */
 final class BearingLeastRule implements SideRule {
-  private static final String IRC = "IRC R703.8.3";
+  private static final String IRC = "IRC R703.8.3 (from 2015), R703.7.3 before";
 
   @Override
   public RuleCard card() {
     return new RuleCard(
         "bearing-least",
         "An end looks as if it bore like a lintel: 100 mm over openings to 1.2 m, 150 mm over wider"
-            + " ones; 4 in in inch jobs (IRC R703.8.3, from memory)",
+            + " ones; 4 in in inch jobs (IRC R703.8.3 from 2015, R703.7.3 before, from memory)",
         Severity.WARNING,
         "NHBC Standards 2020, 6.1.12",
         SourceStatus.PUBLISHED,
@@ -51,6 +51,6 @@ final class BearingLeastRule implements SideRule {
             "rule.bearing-least",
             c.say().length(bears, least),
             c.say().span(wide),
-            c.say().length(least)));
+            c.say().least(least)));
   }
 }

@@ -31,6 +31,6 @@ final class BedLeastRule implements JobRule {
     Length bed = c.job().wall().bed();
     return bed.compareTo(least) >= 0
         ? Optional.empty()
-        : Optional.of(c.text("rule.bed-least", c.say().length(bed, least), c.say().length(least)));
+        : Optional.of(c.text("rule.bed-least", c.say().length(bed, least), c.say().least(least)));
   }
 }

@@ -42,6 +42,6 @@ final class BedWedgeRule implements HeadRule {
                 c.say().length(high.minus(low)),
                 c.say().length(c.job().wall().bed()),
                 c.say().length(thickest, most),
-                c.say().length(most)));
+                c.say().most(most)));
   }
 }

@@ -1,6 +1,7 @@
 package headcourse.rules;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
 import headcourse.diag.Severity;
 import headcourse.rules.Finding.SourceStatus;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class BondRule implements HeadRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
-    int overhead = (int) head.pieces().stream().filter(p -> p.returnDepth().isPositive()).count();
+    int overhead = (int) head.pieces().stream().filter(Piece::coversSoffit).count();
     if (overhead == 0) {
       return Optional.empty();
     }

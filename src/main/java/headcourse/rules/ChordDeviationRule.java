@@ -36,8 +36,8 @@ final class ChordDeviationRule implements HeadRule {
     Length most = ArrisLimit.of(c.job(), spec);
     List<PlacedStone> over =
         head.layout().stones().stream()
-            .filter(s -> s.chordDeviation() > most.mm() + 1e-9)
-            .sorted(Comparator.comparingDouble(PlacedStone::chordDeviation).reversed())
+            .filter(s -> s.arrisDeviation() > most.mm() + 1e-9)
+            .sorted(Comparator.comparingDouble(PlacedStone::arrisDeviation).reversed())
             .toList();
     if (over.isEmpty()) {
       return Optional.empty();
@@ -52,9 +52,9 @@ final class ChordDeviationRule implements HeadRule {
         counted.orElseGet(
             () ->
                 List.of(
-                    c.say().length(Length.mm(over.get(0).chordDeviation()), most),
+                    c.say().length(Length.mm(over.get(0).arrisDeviation()), most),
                     over.get(0).mark(),
-                    c.say().length(most),
+                    c.say().most(most),
                     Integer.toString(over.size())));
     boolean known = said.size() > 4;
     String key =

@@ -53,8 +53,6 @@ final class CourseMissRule implements Rule {
     }
     boolean above = nearest.isPositive();
     return Optional.of(
-        c.text(
-            "rule.course-miss." + (above ? "above" : "below"),
-            c.say().length(nearest.abs(), sliver)));
+        c.text("rule.course-miss." + (above ? "above" : "below"), c.say().length(nearest.abs())));
   }
 }

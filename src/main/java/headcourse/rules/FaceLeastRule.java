@@ -36,6 +36,6 @@ final class FaceLeastRule implements PieceRule {
     return narrowest.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            c.text("rule.face-least", c.say().length(narrowest, least), c.say().length(least)));
+            c.text("rule.face-least", c.say().length(narrowest, least), c.say().least(least)));
   }
 }

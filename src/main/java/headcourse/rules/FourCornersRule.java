@@ -41,7 +41,7 @@ final class FourCornersRule implements HeadRule {
     for (Length y : c.job().wall().courses()) {
       if (top.isPresent() && y.minus(top.get()).abs().compareTo(near(c)) <= 0) {
         Length lap = Courses.heightAt(c.job().wall().courses(), y).orElse(SliverRule.width(c));
-        return Optional.of(c.text("rule.four-corners", c.say().length(y), c.say().length(lap)));
+        return Optional.of(c.text("rule.four-corners", c.say().length(y), c.say().least(lap)));
       }
     }
     return Optional.empty();

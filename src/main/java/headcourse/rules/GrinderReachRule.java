@@ -33,6 +33,6 @@ final class GrinderReachRule implements NotchRule {
                 "rule.grinder-reach",
                 c.say().length(notch.plunge(), reach),
                 c.say().length(blade),
-                c.say().length(reach)));
+                c.say().most(reach)));
   }
 }

@@ -73,8 +73,7 @@ final class JointAtJambRule implements Rule {
                 ? c.text("rule.joint-at-jamb.inside", joint.outer())
                 : c.text("rule.joint-at-jamb.between", joint.inner(), joint.outer());
     return off.isZero()
-        ? c.text("rule.joint-at-jamb.in-line", what, c.say().length(clear))
-        : c.text(
-            "rule.joint-at-jamb.near", what, c.say().length(off, clear), c.say().length(clear));
+        ? c.text("rule.joint-at-jamb.in-line", what, c.say().least(clear))
+        : c.text("rule.joint-at-jamb.near", what, c.say().length(off, clear), c.say().least(clear));
   }
 }

@@ -45,14 +45,12 @@ final class JointWidthRule implements HeadRule {
           c.text(
               "rule.joint-width.least",
               c.say().length(setting.joint(), least),
-              c.say().length(least)));
+              c.say().least(least)));
     }
     if (setting.joint().compareTo(most) > 0) {
       return Optional.of(
           c.text(
-              "rule.joint-width.most",
-              c.say().length(setting.joint(), most),
-              c.say().length(most)));
+              "rule.joint-width.most", c.say().length(setting.joint(), most), c.say().most(most)));
     }
     return Optional.empty();
   }

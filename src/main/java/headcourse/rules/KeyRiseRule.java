@@ -42,6 +42,6 @@ final class KeyRiseRule implements HeadRule {
             "rule.key-rise",
             c.say().length(spec.key().rise(), most),
             c.say().length(spec.height()),
-            c.say().length(most)));
+            c.say().most(most)));
   }
 }

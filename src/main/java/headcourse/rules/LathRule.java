@@ -25,8 +25,8 @@ final class LathRule implements JobRule {
     return Optional.of(
         c.text(
             "rule.lath",
-            c.say().length(c.inUnits(3, 75)),
-            c.say().length(c.inUnits(16, 400)),
+            c.say().least(c.inUnits(3, 75)),
+            c.say().least(c.inUnits(16, 400)),
             c.text(c.metric() ? "rule.lath.true-metric" : "rule.lath.true-inch")));
   }
 }

@@ -8,6 +8,7 @@ import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Angle;
 import headcourse.units.Length;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -50,7 +51,7 @@ final class LiftingReachRule implements PieceRule {
         c.text(
             "rule.lifting-reach",
             c.say().mass(piece.liftingKg()),
-            c.say().mass(alone),
+            c.say().mass(Limit.MOST, alone),
             c.say().length(lift.horizontal()),
             c.say().length(lift.vertical()),
             c.say().length(lift.travel())));

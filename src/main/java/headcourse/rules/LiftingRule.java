@@ -6,6 +6,7 @@ import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,6 +38,8 @@ final class LiftingRule implements PieceRule {
     double from = limit(c);
     return piece.liftingKg() < from * (1 - 1e-9)
         ? Optional.empty()
-        : Optional.of(c.text("rule.lifting", c.say().mass(piece.liftingKg()), c.say().mass(from)));
+        : Optional.of(
+            c.text(
+                "rule.lifting", c.say().mass(piece.liftingKg()), c.say().mass(Limit.MOST, from)));
   }
 }

@@ -6,8 +6,8 @@ package headcourse.rules;
  * @param stones how many stones
  * @param stoneM2 face area, m²
  * @param stoneKg mass, kg
- * @param kgPerM2 mass of veneer and bed per area of face, kg/m²
- * @param mortarM3 setting mortar with waste, m³
+ * @param kgPerM2 mass of veneer and its mortar per area of face, kg/m²
+ * @param mortar mortar by what it is for
  * @param bags bags of mortar
  * @param screws how many screws
  * @param screwsByLength how many of each length, as printed
@@ -18,7 +18,7 @@ public record Materials(
     double stoneM2,
     double stoneKg,
     double kgPerM2,
-    double mortarM3,
+    Mortar mortar,
     int bags,
     int screws,
     java.util.List<ScrewCount> screwsByLength,
@@ -26,6 +26,11 @@ public record Materials(
   /** Copies the list. */
   public Materials {
     screwsByLength = java.util.List.copyOf(screwsByLength);
+  }
+
+  /** Mortar to be mixed, waste counted, m³. */
+  public double mortarM3() {
+    return mortar.mixed();
   }
 
   /** So many screws of a length. */

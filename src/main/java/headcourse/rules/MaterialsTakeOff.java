@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Job;
 import headcourse.units.Length;
@@ -12,9 +13,6 @@ import java.util.TreeMap;
 
 /** Counts what the whole job takes. */
 public final class MaterialsTakeOff {
-  /** Mortar ordered over (common practice, no source). */
-  static final double WASTE = 0.1;
-
   /** What an 80 lb bag of mortar yields, m³: 0.67 ft³ (from memory; makers print 0.67 to 0.7). */
   static final double BAG_M3 = 0.67 * Figures.M3_PER_FT3;
 
@@ -23,15 +21,11 @@ public final class MaterialsTakeOff {
 
   private MaterialsTakeOff() {}
 
-  /**
-   * What the job takes, identical openings counted. Mortar is the bedded area times the bed, with
-   * 10 % over.
-   */
+  /** What the job takes, identical openings counted. */
   public static Materials of(Job job, List<HeadWork> heads) {
     int stones = 0;
     double faceM2 = 0;
     double stoneKg = 0;
-    double bedM2 = 0;
     double arrisMm = 0;
     SortedMap<Length, Integer> screws = new TreeMap<>();
     for (HeadWork head : heads) {
@@ -41,7 +35,6 @@ public final class MaterialsTakeOff {
         stones += count;
         faceM2 += count * p.areaM2();
         stoneKg += count * p.massKg();
-        bedM2 += count * bedM2(p);
         if (corners && p.returnDepth().isPositive()) {
           arrisMm += count * p.stone().bottom().mm();
         }
@@ -52,15 +45,14 @@ public final class MaterialsTakeOff {
         }
       }
     }
-    double bedM3 = bedM2 * job.wall().bed().mm() / 1000;
-    double mortarM3 = bedM3 * (1 + WASTE);
+    Mortar mortar = MortarTakeOff.of(job, heads);
     return new Materials(
         stones,
         faceM2,
         stoneKg,
-        faceM2 > 0 ? (stoneKg + bedM3 * WET_MORTAR) / faceM2 : 0,
-        mortarM3,
-        (int) Math.ceil(mortarM3 / BAG_M3 - 1e-9),
+        faceM2 > 0 ? (stoneKg + apartKg(heads) + mortar.set() * WET_MORTAR) / faceM2 : 0,
+        mortar,
+        (int) Math.ceil(mortar.mixed() / BAG_M3 - 1e-9),
         screws.values().stream().mapToInt(Integer::intValue).sum(),
         screws.entrySet().stream()
             .map(e -> new Materials.ScrewCount(e.getKey(), e.getValue()))
@@ -68,10 +60,24 @@ public final class MaterialsTakeOff {
         arrisMm / 1000);
   }
 
-  /** Back of the face, and inside of the return less its relief, m². */
-  static double bedM2(Piece p) {
-    double deep = p.returnDepth().minus(p.thickness()).mm();
-    double wide = p.stone().bottom().minus(p.relief()).mm();
-    return p.areaM2() + Math.max(0, deep) * Math.max(0, wide) / 1e6;
+  /** Mass of the soffit pieces that their stones' masses leave out: those under a V, kg. */
+  public static double apartKg(List<HeadWork> heads) {
+    double kg = 0;
+    for (HeadWork head : heads) {
+      for (Piece p : head.pieces()) {
+        if (p.returnDepth().isZero()) {
+          kg +=
+              head.layout().opening().count()
+                  * p.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
+        }
+      }
+    }
+    return kg;
+  }
+
+  /** What the stones over one opening weigh, with all soffit pieces, kg. */
+  public static double headKg(HeadWork head) {
+    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    return kg + apartKg(List.of(head)) / head.layout().opening().count();
   }
 }

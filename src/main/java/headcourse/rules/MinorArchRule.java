@@ -5,6 +5,7 @@ import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Length;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,7 +48,10 @@ final class MinorArchRule implements HeadRule {
     }
     return Optional.of(
         wide
-            ? c.text("rule.minor-arch.span", c.say().span(span), c.say().span(most))
-            : c.text("rule.minor-arch.rise", Figures.decimal(ratio, 2), Figures.decimal(steep, 2)));
+            ? c.text("rule.minor-arch.span", c.say().span(span), c.say().spanMost(most))
+            : c.text(
+                "rule.minor-arch.rise",
+                Figures.decimal(Limit.LEAST, ratio, 2),
+                Figures.decimal(Limit.MOST, steep, 2)));
   }
 }

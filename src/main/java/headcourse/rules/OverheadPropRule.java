@@ -15,7 +15,8 @@ final class OverheadPropRule implements HeadRule {
   public RuleCard card() {
     return RuleCard.practice(
         "overhead-prop",
-        "Stones that hang over the opening stay propped until the mortar has set for a day",
+        "Stones that hang over the opening stay propped until the mortar has set: 7 days are published"
+            + " for centring, a day is common practice",
         Severity.NOTE);
   }
 
@@ -30,9 +31,9 @@ final class OverheadPropRule implements HeadRule {
     int hanging = 0;
     double kg = 0;
     for (Piece p : head.pieces()) {
-      if (p.liftingKg() >= from && over(head, p)) {
+      if (p.hangingKg() >= from && over(head, p)) {
         hanging++;
-        kg += p.liftingKg();
+        kg += p.hangingKg();
       }
     }
     if (hanging == 0) {

@@ -34,6 +34,6 @@ final class ReturnLeastRule implements PieceRule {
     return !deep.isPositive() || deep.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            c.text("rule.return-least", c.say().length(deep, least), c.say().length(least)));
+            c.text("rule.return-least", c.say().length(deep, least), c.say().least(least)));
   }
 }

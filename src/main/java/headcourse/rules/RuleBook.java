@@ -12,16 +12,23 @@ import headcourse.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+import java.util.stream.Stream;
 
-/** The rules of the trade. A new one is a file that implements {@link Rule}, and a line here. */
+/**
+ * The rules of the trade. A new one is a file that implements {@link Rule}, and a line here; or, in
+ * a jar of one's own on the class path, a line in its {@code META-INF/services}.
+ */
 public final class RuleBook {
-  private static final List<Rule> ALL =
+  private static final List<Rule> OWN =
       List.of(
           new BearingAskedRule(),
           new BearingLeastRule(),
           new JointAtJambRule(),
           new WallBesideRule(),
           new StackUpRule(),
+          new LandsRule(),
           new SliverRule(),
           new LeftoverRule(),
           new FourCornersRule(),
@@ -36,7 +43,9 @@ public final class RuleBook {
           new JointWidthRule(),
           new SharpArrisRule(),
           new ChordDeviationRule(),
+          new KeyVRule(),
           new VeneerWeightRule(),
+          new AdheredDesignRule(),
           new VeneerThicknessRule(),
           new VeneerFaceRule(),
           new VeneerAreaRule(),
@@ -49,6 +58,9 @@ public final class RuleBook {
           new LathRule(),
           new BondRule(),
           new ScrewReachRule(),
+          new ScrewHoldsRule(),
+          new ScrewKindRule(),
+          new SlotKerfRule(),
           new NotchReachRule(),
           new NotchShowsRule(),
           new ScrewCoverRule(),
@@ -68,7 +80,13 @@ public final class RuleBook {
           new SilicaRule(),
           new GrinderGuardRule(),
           new FramingDeflectionRule(),
+          new DryClosingRule(),
+          new MovementJointRule(),
           new CarriesNothingRule());
+
+  private static final List<Rule> ALL =
+      Stream.concat(OWN.stream(), ServiceLoader.load(Rule.class).stream().map(Provider::get))
+          .toList();
 
   private RuleBook() {}
 

@@ -5,7 +5,7 @@ import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
 import headcourse.diag.Severity;
 import headcourse.units.Length;
-import headcourse.units.LengthFormat;
+import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,13 +40,13 @@ final class SawReachRule implements PieceRule {
           edge,
           pass.number(),
           c.say().length(pass.depth(), cuts),
-          c.say().length(cuts));
+          c.say().most(cuts));
     }
     return c.text(
         "rule.saw-reach.tilt",
         edge,
         pass.number(),
-        LengthFormat.degrees(pass.tilt()),
-        LengthFormat.degrees(c.job().tools().saw().tiltsTo()));
+        Figures.degrees(Limit.LEAST, pass.tilt()),
+        Figures.degrees(Limit.MOST, c.job().tools().saw().tiltsTo()));
   }
 }

@@ -42,7 +42,7 @@ final class ScratchCoatRule implements JobRule {
         c.text(
             "rule.scratch-coat",
             c.say().length(coat, coat.compareTo(least) < 0 ? least : most),
-            c.say().length(least),
-            c.say().length(most)));
+            c.say().least(least),
+            c.say().most(most)));
   }
 }

@@ -39,6 +39,6 @@ final class ScrewCountRule implements PieceRule {
         c.text(
             screws == 0 ? "rule.screw-count.none" : "rule.screw-count.one",
             c.say().length(longest, most),
-            c.say().length(most)));
+            c.say().most(most)));
   }
 }

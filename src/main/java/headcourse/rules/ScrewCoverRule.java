@@ -22,7 +22,6 @@ final class ScrewCoverRule implements NotchRule {
     return notch.cover().compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            c.text(
-                "rule.screw-cover", c.say().length(notch.cover(), least), c.say().length(least)));
+            c.text("rule.screw-cover", c.say().length(notch.cover(), least), c.say().least(least)));
   }
 }

@@ -32,8 +32,7 @@ final class ScrewEdgeRule implements NotchRule {
     Length near = notch.height().min(edge.minus(notch.height()));
     return near.minus(least).mm() >= -1e-6
         ? Optional.empty()
-        : Optional.of(
-            c.text("rule.screw-edge", c.say().length(near, least), c.say().length(least)));
+        : Optional.of(c.text("rule.screw-edge", c.say().length(near, least), c.say().least(least)));
   }
 
   private static boolean onLeft(Piece piece, EdgeName edge) {

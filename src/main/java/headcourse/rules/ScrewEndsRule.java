@@ -45,6 +45,6 @@ final class ScrewEndsRule implements PieceRule {
                 "rule.screw-ends",
                 c.say().length(far, most),
                 c.say().length(high),
-                c.say().length(most)));
+                c.say().most(most)));
   }
 }

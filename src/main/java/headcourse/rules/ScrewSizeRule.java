@@ -25,7 +25,7 @@ final class ScrewSizeRule implements JobRule {
   public List<ParamDef> limits() {
     return Stream.of(
             Rule.length("screw-shank", "thinnest shank of a screw"),
-            Rule.length("screw-embedment", "least that a screw goes in behind the bed"))
+            Rule.length("screw-embedment", "least that a screw goes into what holds it"))
         .flatMap(List::stream)
         .toList();
   }
@@ -40,12 +40,12 @@ final class ScrewSizeRule implements JobRule {
           c.text(
               "rule.screw-size.shank",
               c.say().length(c.job().fastener().shank(), shank),
-              c.say().length(shank)));
+              c.say().least(shank)));
     }
     Length in = c.job().fastener().embedment();
     return in.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(
-            c.text("rule.screw-size.embedment", c.say().length(in, least), c.say().length(least)));
+            c.text("rule.screw-size.embedment", c.say().length(in, least), c.say().least(least)));
   }
 }

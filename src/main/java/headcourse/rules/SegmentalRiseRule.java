@@ -40,6 +40,6 @@ final class SegmentalRiseRule implements HeadRule {
                     "rule.segmental-rise",
                     c.say().length(rise, least),
                     c.say().span(c.span(head)),
-                    c.say().length(least)));
+                    c.say().least(least)));
   }
 }

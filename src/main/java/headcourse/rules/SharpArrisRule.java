@@ -9,6 +9,7 @@ import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Angle;
 import headcourse.units.LengthFormat;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,7 +46,7 @@ final class SharpArrisRule implements PieceRule {
         c.text(
             Shape.of(head) == Shape.JACK ? "rule.sharp-arris.jack" : "rule.sharp-arris",
             LengthFormat.degrees(Angle.degrees(sharpest)),
-            LengthFormat.degrees(limit)));
+            Figures.degrees(Limit.LEAST, limit)));
   }
 
   private static double sharpest(List<Edge> edges) {

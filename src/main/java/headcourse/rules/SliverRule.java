@@ -35,6 +35,6 @@ final class SliverRule implements SideRule {
     return Ends.wall(head, side)
         .map(wall -> wall.minus(bears))
         .filter(left -> left.isPositive() && left.compareTo(least) < 0)
-        .map(left -> c.text("rule.sliver", c.say().length(left, least), c.say().length(least)));
+        .map(left -> c.text("rule.sliver", c.say().length(left, least), c.say().least(least)));
   }
 }

@@ -28,6 +28,10 @@ final class SourceWords {
           "rule.source-table",
           "rule.source-circa",
           "rule.source-editions",
+          "rule.source-framing",
+          "rule.source-lintel",
+          "rule.source-height",
+          "rule.source-forum",
           "rule.source-editions-note");
 
   private static final Map<String, String> BY_ENGLISH = byEnglish();

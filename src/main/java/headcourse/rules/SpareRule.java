@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +31,6 @@ final class SpareRule implements JobRule {
     double spare = c.job().stock().spare();
     return c.stock().order().isEmpty() || spare >= least - 1e-9
         ? Optional.empty()
-        : Optional.of(c.text("rule.spare", Figures.percent(spare)));
+        : Optional.of(c.text("rule.spare", Figures.percent(Limit.MOST, spare)));
   }
 }

@@ -28,29 +28,37 @@ final class StackUpRule implements SideRule {
       return Optional.empty();
     }
     StackUp s = found.get();
+    StackUp.Printed p = s.on(c.say().step());
+    String stones = c.count("rule.stone-", s.stones());
+    String likely = c.say().length(s.drift().likely());
     Length least = head.layout().opening().head().bearing().min();
-    boolean bears = Ends.springs(c, head, side) || s.bearingLeast().compareTo(least) >= 0;
-    if (bears && s.jambStillClear()) {
+    if (s.landing().least().isPositive()) {
+      return Optional.of(
+          c.text(
+              "rule.stack-up.bearing",
+              c.say().length(p.least(), least),
+              c.say().length(least),
+              c.say().length(p.bearing()),
+              stones,
+              c.say().length(p.inward()),
+              likely,
+              c.say().length(least.minus(p.least()))));
+    }
+    Length over = s.landing().greatest();
+    if (s.jambStillClear() && over.isZero()) {
       return Optional.empty();
     }
-    String stones = c.count("rule.stone-", s.stones());
-    String worst = c.say().length(s.worst());
-    String likely = c.say().length(s.likely());
+    String inward = c.say().length(p.inward());
+    String outward = c.say().length(p.outward());
     return Optional.of(
-        bears
-            ? c.text(
+        s.jambStillClear()
+            ? c.text("rule.stack-up.over", c.say().least(over), stones, outward, likely)
+            : c.text(
                 "rule.stack-up.jamb",
                 c.say().length(head.layout().opening().head().clear()),
                 stones,
-                worst,
-                likely)
-            : c.text(
-                "rule.stack-up.bearing",
-                c.say().length(s.bearingLeast(), least),
-                c.say().length(least),
-                stones,
-                worst,
-                likely,
-                c.say().length(least.minus(s.bearingLeast()))));
+                inward,
+                outward,
+                likely));
   }
 }

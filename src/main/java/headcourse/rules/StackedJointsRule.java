@@ -37,6 +37,6 @@ final class StackedJointsRule implements SideRule {
     return Courses.heightAt(c.job().wall().courses(), Length.ZERO)
         .map(height -> Length.mm(height.mm() * share))
         .filter(lap -> bears.compareTo(lap) < 0)
-        .map(lap -> c.text("rule.stacked-joints", c.say().length(bears, lap), c.say().length(lap)));
+        .map(lap -> c.text("rule.stacked-joints", c.say().length(bears, lap), c.say().least(lap)));
   }
 }

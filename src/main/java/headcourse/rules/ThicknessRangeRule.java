@@ -42,7 +42,7 @@ final class ThicknessRangeRule implements JobRule {
         c.text(
             "rule.thickness-range",
             c.say().length(thick, thick.compareTo(least) < 0 ? least : most),
-            c.say().length(least),
-            c.say().length(most)));
+            c.say().least(least),
+            c.say().most(most)));
   }
 }

@@ -6,6 +6,7 @@ import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +33,10 @@ final class VeneerAreaRule implements PieceRule {
     double most = c.number("veneer-area", 5 * Figures.M2_PER_FT2);
     return piece.areaM2() <= most * (1 + 1e-9)
         ? Optional.empty()
-        : Optional.of(c.text("rule.veneer-area", c.say().area(piece.areaM2()), c.say().area(most)));
+        : Optional.of(
+            c.text(
+                "rule.veneer-area",
+                c.say().area(Limit.LEAST, piece.areaM2()),
+                c.say().area(Limit.MOST, most)));
   }
 }

@@ -34,6 +34,6 @@ final class VeneerFaceRule implements PieceRule {
     return longest.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            c.text("rule.veneer-face", c.say().length(longest, most), c.say().length(most)));
+            c.text("rule.veneer-face", c.say().length(longest, most), c.say().most(most)));
   }
 }

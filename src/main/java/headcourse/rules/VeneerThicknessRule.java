@@ -32,6 +32,6 @@ final class VeneerThicknessRule implements JobRule {
     return thick.compareTo(most) <= 0
         ? Optional.empty()
         : Optional.of(
-            c.text("rule.veneer-thickness", c.say().length(thick, most), c.say().length(most)));
+            c.text("rule.veneer-thickness", c.say().length(thick, most), c.say().most(most)));
   }
 }

@@ -19,6 +19,6 @@ final class WallBesideRule implements SideRule {
     Length bears = Ends.soffitBearing(head, side).max(Ends.bearing(head, side));
     return Ends.wall(head, side)
         .filter(wall -> bears.compareTo(wall) > 0)
-        .map(wall -> c.text("rule.wall-beside", c.say().length(bears, wall), c.say().length(wall)));
+        .map(wall -> c.text("rule.wall-beside", c.say().length(bears, wall), c.say().most(wall)));
   }
 }

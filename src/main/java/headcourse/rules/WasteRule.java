@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.diag.Severity;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.stock.StockPlan;
+import headcourse.units.Limit;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,6 +37,6 @@ final class WasteRule implements JobRule {
                 "rule.waste",
                 Figures.percent(left / used),
                 c.count("rule.blank-", blanks.size()),
-                Figures.percent(most)));
+                Figures.percent(Limit.MOST, most)));
   }
 }

@@ -1,7 +1,10 @@
 package headcourse.sheet;
 
 import headcourse.units.Decimals;
+import headcourse.units.Limit;
 import headcourse.units.Units;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Writes masses, areas and volumes in a job's own units.
@@ -45,9 +48,73 @@ public record Amounts(Units units) {
         : number(kgPerM3) + " kg/m³";
   }
 
-  /** A volume: {@code 1.3 ft³}, {@code 37 l}. */
+  /** A mass to a tenth, whatever it is, so that sums add up: {@code 298.1 lb}, {@code 135.2 kg}. */
+  public String massInTenths(double kg) {
+    return Decimals.fixed(inMassUnits(kg), 1) + massUnit();
+  }
+
+  /**
+   * What masses add up to as each is printed in tenths.
+   *
+   * @param kg the masses
+   * @param times how often each counts
+   */
+  public String massTogether(List<Double> kg, List<Integer> times) {
+    long tenths = 0;
+    for (int i = 0; i < kg.size(); i++) {
+      tenths += times.get(i) * Math.round(inMassUnits(kg.get(i)) * 10);
+    }
+    return Decimals.fixed(tenths / 10.0, 1) + massUnit();
+  }
+
+  private double inMassUnits(double kg) {
+    return imperial() ? kg / KG_PER_LB : kg;
+  }
+
+  private String massUnit() {
+    return imperial() ? " lb" : " kg";
+  }
+
+  /** The most that something weighs, a whole number: {@code 103 lb}, {@code 47 kg}. */
+  public String massAtMost(double kg) {
+    return Limit.LEAST.decimal(inMassUnits(kg), 0).toPlainString() + massUnit();
+  }
+
+  /** Mass along a length: {@code 35.1 lb/ft}, {@code 52.2 kg/m}. */
+  public String massPerLength(double kgPerM) {
+    return imperial()
+        ? Decimals.fixed(kgPerM / KG_PER_LB * M_PER_FT, 1) + " lb/ft"
+        : Decimals.fixed(kgPerM, 1) + " kg/m";
+  }
+
+  /** A volume: {@code 1.73 ft³}, {@code 37.2 l}. */
   public String volume(double m3) {
-    return imperial() ? number(m3 / Math.pow(M_PER_FT, 3)) + " ft³" : number(m3 * 1000) + " l";
+    return volume(Math.round(inSteps(m3)));
+  }
+
+  /** Volumes that add up as they are printed to what {@link #volume} prints of their sum. */
+  public List<String> volumes(double... m3) {
+    List<String> parts = new ArrayList<>();
+    double sum = 0;
+    long before = 0;
+    for (double part : m3) {
+      sum += part;
+      long now = Math.round(inSteps(sum));
+      parts.add(volume(now - before));
+      before = now;
+    }
+    return parts;
+  }
+
+  /** Hundredths of a cubic foot, or tenths of a litre. */
+  private double inSteps(double m3) {
+    return imperial() ? m3 / Math.pow(M_PER_FT, 3) * 100 : m3 * 10_000;
+  }
+
+  private String volume(long steps) {
+    return imperial()
+        ? Decimals.fixed(steps / 100.0, 2) + " ft³"
+        : Decimals.fixed(steps / 10.0, 1) + " l";
   }
 
   /** What one stone takes of mortar, to the cubic inch or the tenth of a litre. */

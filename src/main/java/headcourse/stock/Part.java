@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.geom.Edge;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
@@ -82,36 +83,24 @@ record Part(
     parts.add(
         new Part(
             piece.mark(),
-            corner || !hasReturn ? StockPlan.Part.WHOLE : StockPlan.Part.FACE,
+            corner || piece.soffitPieces().isEmpty() ? StockPlan.Part.WHOLE : StockPlan.Part.FACE,
             face,
             height,
             corner ? piece.returnDepth() : Length.ZERO,
             piece.thickness(),
             false));
-    if (hasReturn && !corner) {
-      boolean mitred = soffit == HeadSpec.Soffit.MITRED;
-      // Mitred, the two meet at the arris; butted, the soffit flat stands behind the face flat.
-      Length depth = mitred ? piece.returnDepth() : piece.returnDepth().minus(piece.thickness());
-      double width = widthWithin(face, piece.thickness().mm()) - piece.relief().mm();
-      if (depth.isPositive() && width > 0) {
-        parts.add(
-            new Part(
-                piece.mark(),
-                StockPlan.Part.SOFFIT,
-                Profile.rectangle(width, depth.mm()),
-                depth,
-                Length.ZERO,
-                piece.thickness(),
-                mitred));
-      }
+    for (SoffitPiece s : piece.soffitPieces()) {
+      parts.add(
+          new Part(
+              piece.mark(),
+              StockPlan.Part.SOFFIT,
+              Profile.rectangle(s.length().mm(), s.depth().mm()),
+              s.depth(),
+              Length.ZERO,
+              s.thickness(),
+              s.joint() == SoffitPiece.Joint.MITRED));
     }
     return parts;
-  }
-
-  /** The soffit flat is as thick as the stone, so raked ends make it longer than the arris. */
-  private static double widthWithin(Profile face, double thickness) {
-    double y = Math.min(thickness, face.height());
-    return Math.max(face.right(0), face.right(y)) - Math.min(face.left(0), face.left(y));
   }
 
   private static Vec soffit(Piece piece) {

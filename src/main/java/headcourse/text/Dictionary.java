@@ -30,15 +30,19 @@ final class Dictionary {
    * @throws IllegalArgumentException if the key is missing
    */
   String text(String key, Object... values) {
-    String text = texts.get(key);
-    if (text == null) {
-      read(key.substring(0, key.indexOf('.')) + "_" + language);
-      text = texts.get(key);
-      if (text == null) {
-        throw new IllegalArgumentException("no " + language + " words for " + key);
-      }
+    if (!has(key)) {
+      throw new IllegalArgumentException("no " + language + " words for " + key);
     }
+    String text = texts.get(key);
     return values.length == 0 ? text : filled(text, values);
+  }
+
+  /** Whether there is a text for a key. */
+  boolean has(String key) {
+    if (!texts.containsKey(key)) {
+      read(key.substring(0, key.indexOf('.')) + "_" + language);
+    }
+    return texts.containsKey(key);
   }
 
   private static String filled(String text, Object... values) {

@@ -3,6 +3,10 @@ package headcourse.text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
  * The two faces that sheets are lettered in, and their metrics; parsed once, safe over threads. No
@@ -24,13 +28,23 @@ public enum Face {
   public static final double ASCENT = 0.78;
 
   private final String file;
-  private volatile FontFile font;
+  private volatile Parsed parsed;
 
   /** Advances in font units, plus one; 0: not looked up yet. */
   private final int[] advances = new int[0x3000];
 
   /** The character printed for another; 0: not looked up yet. */
   private final char[] shown = new char[advances.length];
+
+  private record Parsed(TrueTypeFont font, CmapLookup map, int unitsPerEm) {
+    int advance(int codePoint) {
+      try {
+        return font.getAdvanceWidth(map.getGlyphId(codePoint));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
 
   Face(String file) {
     this.file = file;
@@ -51,27 +65,40 @@ public enum Face {
     return file.substring(0, file.length() - 4);
   }
 
-  /** The font file, read once. */
-  public FontFile font() {
-    FontFile f = font;
-    if (f == null) {
+  /** The font's file. */
+  public InputStream open() {
+    InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file);
+    if (in == null) {
+      throw new IllegalStateException("font missing from the program: " + file);
+    }
+    return in;
+  }
+
+  /** The font as the library reads it, parsed once; not to be closed. */
+  public TrueTypeFont font() {
+    return parsed().font;
+  }
+
+  private Parsed parsed() {
+    Parsed p = parsed;
+    if (p == null) {
       synchronized (this) {
-        f = font;
-        if (f == null) {
-          f = load();
-          font = f;
+        p = parsed;
+        if (p == null) {
+          p = parse();
+          parsed = p;
         }
       }
     }
-    return f;
+    return p;
   }
 
-  private FontFile load() {
-    try (InputStream in = Face.class.getResourceAsStream("/headcourse/fonts/" + file)) {
-      if (in == null) {
-        throw new IllegalStateException("font missing from the program: " + file);
-      }
-      return new FontFile(in.readAllBytes());
+  private Parsed parse() {
+    try (InputStream in = open()) {
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(in.readAllBytes()));
+      // Or "fi" would become one code point in the text.
+      font.setEnableGsub(false);
+      return new Parsed(font, font.getUnicodeCmapLookup(), font.getUnitsPerEm());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -79,7 +106,7 @@ public enum Face {
 
   /** Whether the face has a character. */
   public boolean has(int codePoint) {
-    return font().glyph(codePoint) != 0;
+    return parsed().map.getGlyphId(codePoint) != 0;
   }
 
   /** Em size in mm for a height of capitals in mm. */
@@ -105,12 +132,11 @@ public enum Face {
       }
       sum += known - 1;
     }
-    return (double) sum / font().unitsPerEm() * em(capHeight);
+    return (double) sum / parsed().unitsPerEm * em(capHeight);
   }
 
   private int lookUp(int codePoint) {
-    FontFile f = font();
-    int known = Tongue.marks(codePoint) ? 1 : f.advance(f.glyph(shown(codePoint))) + 1;
+    int known = Tongue.marks(codePoint) ? 1 : parsed().advance(shown(codePoint)) + 1;
     if (codePoint < advances.length) {
       advances[codePoint] = known;
     }
@@ -130,5 +156,12 @@ public enum Face {
       shown[codePoint] = control ? ' ' : has(codePoint) ? (char) codePoint : '?';
     }
     return shown[codePoint];
+  }
+
+  /** A text as it is printed: every character as {@link #shown(int)} has it. */
+  public String shown(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> out.appendCodePoint(shown(c)));
+    return out.toString();
   }
 }

@@ -67,6 +67,11 @@ public final class Words {
     return a.equals(b) ? List.of(a) : List.of(a, marked ? Tongue.second(b) : b);
   }
 
+  /** What to print for a key, or a text where no language has the key. */
+  public String sayOr(String key, String text) {
+    return Arrays.stream(languages).allMatch(l -> Dictionary.of(l).has(key)) ? say(key) : text;
+  }
+
   private Words first() {
     return new Words(false, languages[0]);
   }

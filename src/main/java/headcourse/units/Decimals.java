@@ -37,4 +37,14 @@ public final class Decimals {
     }
     return s.toString();
   }
+
+  /** A whole number with its thousands set apart, as {@code 9,991}. */
+  public static String grouped(int number) {
+    String digits = Integer.toString(Math.abs(number));
+    StringBuilder s = new StringBuilder(number < 0 ? "-" : "");
+    for (int i = 0; i < digits.length(); i++) {
+      s.append(i > 0 && (digits.length() - i) % 3 == 0 ? "," : "").append(digits.charAt(i));
+    }
+    return s.toString();
+  }
 }

@@ -106,17 +106,6 @@ public record Length(long picometres) implements Comparable<Length> {
     return picometres == 0;
   }
 
-  // Written out, as a record's own is put together at run time, which costs a short run dearly.
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof Length l && picometres == l.picometres;
-  }
-
-  @Override
-  public int hashCode() {
-    return Long.hashCode(picometres);
-  }
-
   @Override
   public int compareTo(Length other) {
     return Long.compare(picometres, other.picometres);

@@ -49,6 +49,21 @@ public record LengthFormat(Units units, Grid grid) {
     return plain(length) + (units == Units.INCH ? "\"" : " mm");
   }
 
+  /**
+   * A small length that nobody measures, as a tolerance is: {@code ¹⁄₉₆"} where it is a whole part
+   * of an inch, else to 1/512 in; or to a hundredth of a millimetre, as {@code 0.26 mm}.
+   */
+  public String part(Length length) {
+    if (units != Units.INCH) {
+      return new LengthFormat(units, new Grid(Length.mm(0.01))).withUnit(length);
+    }
+    long pm = length.picometres();
+    long n = pm <= 0 ? 0 : Math.round((double) Length.PM_PER_INCH / pm);
+    return n > 1 && Math.abs(n * pm - Length.PM_PER_INCH) <= n
+        ? SUPER.charAt(1) + "⁄" + digits(n, SUB) + "\""
+        : new LengthFormat(units, new Grid(Length.inches(1 / 512.0))).withUnit(length);
+  }
+
   private String inches(Length length, boolean stacked) {
     Length rounded = grid.snap(length);
     // Inch jobs print binary fractions; the denominator is the least that holds the value.

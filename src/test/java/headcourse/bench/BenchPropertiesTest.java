@@ -208,12 +208,13 @@ class BenchPropertiesTest {
   }
 
   private static void shorterDoesNotReach(Job job, Piece p, Notch n, String name) {
-    double bed = job.wall().bed().plus(p.stone().proud()).mm();
+    double idle = job.wall().bed().plus(p.stone().proud()).plus(job.wall().scratch()).mm();
+    idle += job.wall().sheathing().thickness().mm();
     double c = Math.hypot(n.mouth().mm(), n.run().mm());
     double sin = n.mouth().mm() / c;
-    assertEquals((n.screw().mm() - c) * sin - bed, n.penetration().mm(), 1e-8, name);
+    assertEquals((n.screw().mm() - c) * sin - idle, n.penetration().mm(), 1e-8, name);
     for (Length l : job.fastener().lengths()) {
-      boolean reaches = (l.mm() - c) * sin - bed >= job.fastener().embedment().mm();
+      boolean reaches = (l.mm() - c) * sin - idle >= job.fastener().embedment().mm();
       assertTrue(l.compareTo(n.screw()) >= 0 || !reaches, name);
     }
   }

@@ -13,13 +13,16 @@ import headcourse.geom.Vec;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Setting;
+import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.FaceEdge.Where;
+import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
+import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -259,7 +262,10 @@ class HeadBenchTest {
     assertEquals(ExposedEdge.Why.SOFFIT, bare.exposed().get(0).why());
   }
 
-  /** Seven with the key's half, ± 1/32, joints open 1/64: 21/64 at most, √7/32 + 7/128 likely. */
+  /**
+   * Seven cuts with the key's half at ± 1/32: 7/32 inwards. Six dry joints open by 1/64 and never
+   * close: 7/32 + 6/64 = 20/64 outwards, likely √7/32 about 6/128.
+   */
   @Test
   void stackUp() {
     JobMaker m = sixASide();
@@ -271,19 +277,52 @@ class HeadBenchTest {
     StackUp s = w.stackUp(Side.RIGHT);
     int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.RIGHT).count() + 1;
     assertEquals(n, s.stones());
-    assertEquals(in(n * 3 / 64.0), s.worst());
-    assertEquals(Math.sqrt(n) / 32 + n / 128.0, s.likely().inches(), 1e-9);
-    assertEquals(w.layout().bearingRight().minus(s.worst()), s.bearingLeast());
-    assertEquals(w.layout().bearingRight().plus(s.worst()), s.bearingGreatest());
+    assertEquals(in(n / 32.0), s.drift().inward());
+    assertEquals(in(n / 32.0 + (n - 1) / 64.0), s.drift().outward());
+    assertEquals(Math.sqrt(n) / 32, s.drift().likely().inches(), 1e-9);
+    assertEquals((n - 1) / 128.0, s.drift().mean().inches(), 1e-9);
+    assertEquals(w.layout().bearingRight().minus(s.drift().inward()), s.bearingLeast());
+    assertEquals(w.layout().bearingRight().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
     StackUp t = work(mortar.make()).stackUp(Side.LEFT);
-    assertEquals(in(7 / 32.0), t.worst());
+    assertEquals(in(7 / 32.0), t.drift().inward());
+    assertEquals(in(7 / 32.0), t.drift().outward());
     // The last joint ends at 45¾: 2¼ from the jamb. Six stones up to it leave 1½ at ± ⅛ each.
     assertTrue(t.jambStillClear());
     mortar.cutTolerance = in(1 / 8.0);
     assertTrue(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
     mortar.cutTolerance = in(9 / 64.0);
     assertFalse(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
+  }
+
+  /** Without a key nothing is cut before the first stone, and joint 0 stands on the centre line. */
+  @Test
+  void driftWithoutAKey() {
+    JobMaker m = sixASide();
+    m.first().key = null;
+    Job job = m.make();
+    HeadWork w = work(job);
+    int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.LEFT).count();
+    assertEquals(Length.ZERO, Drift.at(job, w.layout(), Side.LEFT, 0).outward());
+    assertEquals(in(2 / 32.0), Drift.at(job, w.layout(), Side.LEFT, 2).inward());
+    assertEquals(n, w.stackUp(Side.LEFT).stones());
+    assertEquals(in(n / 32.0), w.stackUp(Side.LEFT).drift().inward());
+  }
+
+  /**
+   * Rounded towards safety and adding up: 4 7/64 − 3/64 and + 5/64 on sixteenths is 4 1/16 − 1/16
+   * and + 1/8.
+   */
+  @Test
+  void printedStackUpAddsUp() {
+    Drift drift = new Drift(in(3 / 64.0), in(5 / 64.0), Length.ZERO, Length.ZERO);
+    StackUp s = new StackUp(Side.LEFT, 3, drift, in(4 + 7 / 64.0), Landing.SURE);
+    StackUp.Printed p = s.on(new Grid(in(1 / 16.0)));
+    assertEquals(in(4 + 1 / 16.0), p.bearing());
+    assertEquals(in(1 / 16.0), p.inward());
+    assertEquals(in(1 / 8.0), p.outward());
+    assertEquals(in(4), p.least());
+    assertEquals(in(4 + 3 / 16.0), p.greatest());
   }
 
   @Test

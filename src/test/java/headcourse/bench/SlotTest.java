@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 
 class SlotTest {
   /**
-   * Worked by hand on a triangle of 3, 4, 5: mouth ¾, run 1, blade 4½, bed ½. Chord 1¼, slant
-   * 36.870°; bulge 2.25 − √(2.25² − 0.625²) = 0.088548; plunge 0.6 + 0.088548; the arc falls away
-   * from the mouth. A 3½ in screw: (3.5 − 1.25) × 0.6 − 0.5 = 0.85 behind the bed.
+   * Worked by hand on a triangle of 3, 4, 5: mouth ¾, run 1, blade 4½; bed and scratch coat ½ each.
+   * Chord 1¼, slant 36.870°; bulge 2.25 − √(2.25² − 0.625²) = 0.088548; plunge 0.6 + 0.088548; the
+   * arc falls away from the mouth. A 4½ in screw: (4.5 − 1.25) × 0.6 − 1 = 0.95 into what holds.
    */
   @Test
   void workedByHand() {
@@ -25,10 +25,10 @@ class SlotTest {
     assertEquals(0.688548, slot.plunge() / 25.4, 1e-6);
     assertEquals(0.75, slot.highest() / 25.4, 1e-9);
     ScrewChooser screws = new ScrewChooser(JobMaker.one().make().fastener());
-    ScrewChooser.Screw none = screws.choose(slot, Length.inches(0.5));
+    ScrewChooser.Screw none = screws.choose(slot, Length.inches(1));
     assertNull(none.length());
-    assertEquals(0.85, none.penetration().inches(), 1e-9);
-    // Without a bed 3½ reaches 1.35; 3 reaches 1.05, which is enough, and 2½ only 0.75.
+    assertEquals(0.95, none.penetration().inches(), 1e-9);
+    // With nothing between 3½ reaches 1.35; 3 reaches 1.05, which is enough, and 2½ only 0.75.
     assertEquals(Length.inches(3), screws.choose(slot, Length.ZERO).length());
   }
 
@@ -65,24 +65,24 @@ class SlotTest {
   }
 
   /**
-   * Stone 1¼, cover ⅜, bed ½, embedment 1, screws 2 to 3½: 2½ reaches only at a steep slant. By
-   * hand, mouth 9/16 and run 3/8: c = 0.676041, sin α = 0.832050, (2.5 − 0.676041) × 0.832050 − 0.5
-   * = 1.017625; mouth 5/8 and run 3/8: c = 0.728869, sin α = 0.857493, 1.018732, as much stone
-   * before as behind.
+   * Stone 1¼, cover ⅜, bed, scratch coat and sheathing ½ each, embedment 1, screws 2 to 4½: 4 is
+   * the shortest that reaches from behind a third of the stone. By hand, mouth 5/8, as much stone
+   * before as behind: run 1/2: c = 0.800391, sin α = 0.780869, (4 − c) sin α − 1.5 = 0.998476,
+   * short; run 7/16: c = 0.762910, sin α = 0.819232, 1.151928.
    */
   @Test
   void choosesTheShortestScrewThenTheMiddle() {
     Job job = JobMaker.one().make();
     SlotChooser.Choice c =
-        new SlotChooser(job)
+        new SlotChooser(job, new AnchorFinder(job))
             .choose(
                 new SlotChooser.Bounds(
                     Length.inches(1.25), Length.ZERO, Length.inches(1.25), Length.inches(2)))
             .orElseThrow();
-    assertEquals(Length.inches(2.5), c.screw().length());
+    assertEquals(Length.inches(4), c.screw().length());
     assertEquals(Length.inches(5 / 8.0), c.slot().mouth());
-    assertEquals(Length.inches(3 / 8.0), c.slot().run());
-    assertEquals(1.018732, c.screw().penetration().inches(), 1e-6);
+    assertEquals(Length.inches(7 / 16.0), c.slot().run());
+    assertEquals(1.151928, c.screw().penetration().inches(), 1e-6);
     assertEquals(Length.inches(5 / 8.0), c.cover());
   }
 
@@ -91,7 +91,7 @@ class SlotTest {
   void saysWhenNoneReaches() {
     Job job = JobMaker.one().make();
     SlotChooser.Choice c =
-        new SlotChooser(job)
+        new SlotChooser(job, new AnchorFinder(job))
             .choose(
                 new SlotChooser.Bounds(
                     Length.inches(1.25), Length.inches(2), Length.inches(1.25), Length.inches(2)))

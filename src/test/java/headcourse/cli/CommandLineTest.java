@@ -162,6 +162,12 @@ class CommandLineTest {
     write("barn.yaml", GOOD);
     assertEquals(0, run("check", "barn.yaml"), this::err);
     assertTrue(out().contains("D1: soldier"), this::out);
+    assertTrue(
+        out()
+            .matches(
+                "(?s).*D1: lands in [0-9,]+ of 10,000 builds with the check, [0-9,]+ without"
+                    + " \\(ordinary care, assumed\\).*"),
+        this::out);
     assertFalse(Files.exists(folder.resolve("out")));
   }
 

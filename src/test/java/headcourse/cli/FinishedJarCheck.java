@@ -125,6 +125,24 @@ class FinishedJarCheck {
     assertTrue(text.split("/Subtype /Image").length > 2, "no PNG");
   }
 
+  /** Elevations in pixels where they are asked for; none is left of a head that has changed. */
+  @Test
+  void drawsElevationsAsPictures() throws Exception {
+    copy(Path.of("jobs"));
+    Run run = run("draw", "forge-arch.yaml", "--only", "png");
+    assertTrue(run.status <= Main.FINDINGS, run.err);
+    assertEquals("out/forge-arch/elevation-S1.png\n", run.out);
+    Path picture = folder.resolve("out/forge-arch/elevation-S1.png");
+    assertEquals(1600, ImageIO.read(picture.toFile()).getWidth());
+    run("draw", "forge-arch.yaml", "--only", "svg");
+    assertTrue(Files.notExists(picture), "an old picture is left");
+    Files.writeString(
+        folder.resolve("forge-arch.yaml"),
+        "pictures: true\n" + Files.readString(folder.resolve("forge-arch.yaml")));
+    run = run("draw", "forge-arch.yaml");
+    assertTrue(run.out.contains("elevation-S1.png\n"), run.out);
+  }
+
   @Test
   void saysWhatIsWrong() throws Exception {
     Files.writeString(folder.resolve("bad.yaml"), "units: in\nopenings:\n  - {mrk: D1}\n");

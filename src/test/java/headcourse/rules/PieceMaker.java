@@ -1,12 +1,17 @@
 package headcourse.rules;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitPiece;
+import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.FaceEdge;
@@ -41,6 +46,8 @@ final class PieceMaker {
   Double liftingKg;
   double density;
   double chordDeviation;
+  private double vee;
+  List<SoffitPiece> soffitPieces = new ArrayList<>();
   List<Notch> notches = new ArrayList<>();
   List<SawPass> saw = new ArrayList<>();
 
@@ -57,6 +64,36 @@ final class PieceMaker {
     this.density = job.stone().density();
     notches.add(notch(EdgeName.OUTER));
     saw.add(pass(4, 0, true));
+  }
+
+  /** A V so deep, in; with one there is no return, and a flat lies behind. */
+  void vee(double inches) {
+    if (inches > 0) {
+      vee = Length.inches(inches).mm();
+      returnDepth = Length.ZERO;
+      soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
+    }
+  }
+
+  /** A soffit piece of 6 × 3 in. */
+  SoffitPiece soffitPiece(SoffitPiece.Joint joint) {
+    SoffitPiece.End square = new SoffitPiece.End(Angle.degrees(0), Rake.LongPoint.NEITHER);
+    Length long6 = Length.inches(6);
+    return new SoffitPiece(
+        opening.mark() + "-" + mark + "-S",
+        joint,
+        Path.rect(x0, 0, long6.mm(), thickness.mm()),
+        long6,
+        long6,
+        long6,
+        Length.inches(3),
+        thickness,
+        square,
+        square,
+        relief,
+        1e-4,
+        0.2,
+        0.2);
   }
 
   /** A slot that no rule objects to. */
@@ -82,10 +119,42 @@ final class PieceMaker {
         Angle.degrees(45),
         Length.inches(cover),
         Length.inches(plunge),
-        screw,
-        Length.inches(penetration),
+        anchor(screw, Length.inches(penetration)),
         reachable,
         hiddenBy);
+  }
+
+  /** In wood all the way; without a screw one half of what is needed would be left to go. */
+  static Anchor anchor(Length screw, Length penetration) {
+    Backing wood = new Backing(null, Backing.Kind.WOOD, "", 0.41);
+    boolean none = screw == null;
+    return new Anchor(
+        wood,
+        none ? Anchor.Hold.SHORT : Anchor.Hold.HOLDS,
+        AnchorKind.WOOD_SCREW,
+        screw,
+        penetration,
+        none ? null : wood.kind(),
+        none ? Length.inches(0.5) : penetration,
+        Length.inches(5.5));
+  }
+
+  /** A slot behind which something does not hold. */
+  static Notch loose(Anchor.Hold hold, Backing behind) {
+    Notch n = notch(EdgeName.OUTER);
+    Anchor none = new Anchor(behind, hold, null, null, Length.ZERO, null, Length.ZERO, null);
+    return new Notch(
+        n.edge(),
+        n.at(),
+        n.height(),
+        n.mouth(),
+        n.run(),
+        n.slant(),
+        n.cover(),
+        n.plunge(),
+        none,
+        true,
+        "joint");
   }
 
   static SawPass pass(double depth, double tilt, boolean possible) {
@@ -107,6 +176,7 @@ final class PieceMaker {
   Piece make() {
     Point a = new Point(x0, 0);
     Point b = new Point(x1, 0);
+    Point apex = new Point((x0 + x1) / 2, vee);
     Point c = new Point(x1 + lean, h);
     Point d = new Point(x0, h);
     Length wide = bottom != null ? bottom : Length.mm(x1 - x0);
@@ -122,7 +192,8 @@ final class PieceMaker {
             side,
             index,
             List.of(
-                new FaceEdge(new Straight(a, b), FaceEdge.Where.SOFFIT),
+                new FaceEdge(new Straight(a, apex), FaceEdge.Where.SOFFIT),
+                new FaceEdge(new Straight(apex, b), FaceEdge.Where.SOFFIT),
                 new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
                 new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
                 new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT)),
@@ -158,6 +229,7 @@ final class PieceMaker {
         List.of(),
         saw,
         notches,
+        soffitPieces,
         1);
   }
 }

@@ -1,11 +1,18 @@
 package headcourse.rules;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
+import headcourse.bench.Lands;
 import headcourse.bench.StackUp;
+import headcourse.bench.builds.Tally;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
+import headcourse.job.Limits;
 import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
+import headcourse.layout.Drift;
+import headcourse.layout.Landing;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -46,8 +53,24 @@ final class RuleExamples {
     return new HeadSpec.Key(in(10), in(10), in(rise), Length.ZERO, Length.ZERO);
   }
 
-  private static StackUp stack(double least, boolean clear) {
-    return new StackUp(Side.LEFT, 6, in(0.5), in(0.25), in(least), in(7), clear);
+  private static StackUp stack(double wanting) {
+    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
+  }
+
+  /** A head that lands so often when it is checked, else breaks the clear distance of a joint. */
+  private static Lands lands(int checked) {
+    Tally.Miss none = new Tally.Miss(0, 0);
+    Tally.Miss joint = new Tally.Miss(10_000 - checked, in(0.2).mm());
+    return new Lands(
+        new Tally(10_000, checked, 8000, joint, none, none),
+        false,
+        "ordinary",
+        Lands.Mover.FENCE,
+        in(0.1),
+        6,
+        in(0.1));
   }
 
   private void ends() {
@@ -55,7 +78,8 @@ final class RuleExamples {
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
     add("wall-beside", s -> s.job.first().wallLeft = in(4.5), s -> s.job.first().wallLeft = in(5));
-    add("stack-up", s -> s.stackUp = stack(3.75, true), s -> s.stackUp = stack(4, true));
+    add("stack-up", s -> s.stackUp = stack(0.25), s -> s.stackUp = stack(0));
+    add("lands", s -> s.lands = lands(9499), s -> s.lands = lands(9500));
     add("sliver", s -> s.job.first().wallRight = in(6), s -> s.job.first().wallRight = in(7));
     add(
         "leftover",
@@ -115,6 +139,7 @@ final class RuleExamples {
         "chord-deviation",
         s -> s.change("R1", p -> p.chordDeviation = 3.3),
         s -> s.change("R1", p -> p.chordDeviation = 3.1));
+    add("key-v", s -> s.change("K", p -> p.vee(2)), s -> s.change("K", p -> p.vee(0)));
   }
 
   private static void arch(Scene s, String shape, double width, double depth) {
@@ -131,6 +156,13 @@ final class RuleExamples {
 
   private void pieces() {
     add("veneer-weight", s -> weight(s, 145), s -> weight(s, 140));
+    add(
+        "adhered-design",
+        s -> {
+          s.job.limits = new Limits(2022, Map.of());
+          s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2);
+        },
+        s -> s.change("K", p -> p.areaM2 = 361 * Figures.M2_PER_IN2));
     add("veneer-thickness", s -> s.job.thickness = in(2.75), s -> s.job.thickness = in(2.625));
     add(
         "veneer-face",
@@ -174,6 +206,25 @@ final class RuleExamples {
         "screw-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, null, 0, true, "joint"))),
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, true, "joint"))));
+    add(
+        "screw-holds",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.BOARD, "", 0)))),
+        s -> {});
+    add(
+        "screw-kind",
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
+        s -> {});
+    add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),
@@ -248,6 +299,8 @@ final class RuleExamples {
     add("scaffold", s -> s.job.first().height = in(132), s -> s.job.first().height = in(131));
     add("silica", s -> {}, s -> uncut(s));
     add("grinder-guard", s -> {}, s -> uncut(s));
+    add("dry-closing", s -> {}, s -> s.limit("dry-closing", in(12.5)));
+    add("movement-joint", s -> s.job.first().width = in(145), s -> s.job.first().width = in(144));
     add("framing-deflection", s -> {}, s -> s.worked = false);
     add("carries-nothing", s -> {}, s -> s.worked = false);
   }

@@ -208,6 +208,7 @@ class RuleWordsTest {
     TreeSet<String> sources = new TreeSet<>();
     RuleBook.cards().forEach(c -> sources.add(c.source()));
     said("veneer-weight", Language.EN, 1).forEach(f -> sources.add(f.source()));
+    said("bearing-least", Language.EN, 0).forEach(f -> sources.add(f.source()));
     for (String key : SourceWords.KEYS) {
       assertTrue(sources.contains(Words.of("en").say(key)), key);
       assertNotEquals(Words.of("en").say(key), Words.of("es").say(key), key);

@@ -1,7 +1,9 @@
 package headcourse.rules;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Lands;
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitBed;
 import headcourse.bench.StackUp;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -9,8 +11,10 @@ import headcourse.job.Job;
 import headcourse.job.Limits;
 import headcourse.job.Opening;
 import headcourse.job.Wall;
+import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
+import headcourse.layout.Landing;
 import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
@@ -41,6 +45,9 @@ final class Scene {
 
   /** Both stack-ups, or null for a quarter inch either way. */
   StackUp stackUp;
+
+  /** How often each head lands, or null where nobody asked. */
+  Lands lands;
 
   /** Rise of a curved soffit, or null for a flat one. */
   Length rise;
@@ -101,20 +108,20 @@ final class Scene {
             w.sheathing(),
             w.framing(),
             w.jambs(),
-            w.courses());
+            w.courses(),
+            w.backing());
     return new Job(
         j.name(),
         j.info(),
         j.units(),
         j.grid(),
-        j.papers(),
-        j.language(),
-        j.frame(),
+        j.printing(),
         j.stone(),
         wall,
         j.setting(),
         j.tools(),
         j.fastener(),
+        j.props(),
         j.openings(),
         j.stock(),
         j.fitted(),
@@ -183,21 +190,16 @@ final class Scene {
             new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
             List.of()),
         pieces,
-        List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)));
+        List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
+        SoffitBed.UNKNOWN,
+        lands);
   }
 
   private StackUp stack(Side side, int n, Length bears) {
     Length off = Length.inches(0.25);
     return stackUp != null
-        ? new StackUp(
-            side,
-            n,
-            stackUp.worst(),
-            stackUp.likely(),
-            stackUp.bearingLeast(),
-            stackUp.bearingGreatest(),
-            stackUp.jambStillClear())
-        : new StackUp(side, n, off, off.half(), bears.minus(off), bears.plus(off), true);
+        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.landing())
+        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Landing.SURE);
   }
 
   private static JointLine joint(

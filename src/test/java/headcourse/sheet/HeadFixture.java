@@ -1,5 +1,6 @@
 package headcourse.sheet;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
@@ -11,18 +12,23 @@ import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
+import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.revision.Changes;
 import headcourse.rules.Materials;
+import headcourse.rules.Mortar;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
 import headcourse.units.Length;
@@ -46,7 +52,7 @@ public final class HeadFixture {
             1.5,
             110,
             74,
-            0.05,
+            new Mortar(0.02, 0.015, 0.01, 0.0005, 0.0045),
             3,
             18,
             List.of(new Materials.ScrewCount(Length.inches(3), 18)),
@@ -302,11 +308,9 @@ public final class HeadFixture {
           new StackUp(
               side,
               n,
-              worst,
-              worst.half(),
-              layout.bearingLeft().minus(worst),
-              layout.bearingLeft().plus(worst),
-              true));
+              new Drift(worst, worst, Length.ZERO, worst.half()),
+              layout.bearingLeft(),
+              Landing.SURE));
     }
     return new HeadWork(layout, pieces, ups);
   }
@@ -362,8 +366,15 @@ public final class HeadFixture {
         Angle.degrees(39),
         Length.inches(0.5),
         Length.inches(5 / 8.0),
-        Length.inches(3),
-        Length.inches(1.25),
+        new Anchor(
+            new Backing(null, Backing.Kind.WOOD, "", 0.41),
+            Anchor.Hold.HOLDS,
+            AnchorKind.WOOD_SCREW,
+            Length.inches(3),
+            Length.inches(1.25),
+            Backing.Kind.WOOD,
+            Length.inches(1.25),
+            Length.inches(3)),
         true,
         s.role() == Role.END ? "wall" : s.side() == Side.CENTRE ? "R1" : "R2");
   }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headcourse.bench.Drift;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
@@ -14,6 +13,7 @@ import headcourse.drawing.Mark;
 import headcourse.job.Bundle;
 import headcourse.job.Language;
 import headcourse.job.Setting;
+import headcourse.layout.Drift;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.sheet.SheetContext.Turn;
@@ -169,8 +169,9 @@ class PaperLookTest {
         continue;
       }
       PlacedStone next = head.layout().stone(j.outer());
-      Length worst = Drift.at(work.job(), head.layout(), j.side(), j.index()).worst();
-      String cut = ": " + f.withUnit(next.bottom().minus(worst));
+      Length out = Drift.at(work.job(), head.layout(), j.side(), j.index()).outward();
+      Length taken = f.grid().ticks(f.grid().ceil(out));
+      String cut = ": " + f.withUnit(next.bottom().minus(taken));
       assertTrue(
           texts.stream().anyMatch(t -> t.endsWith(cut) && t.contains(next.mark())),
           next.mark() + cut);

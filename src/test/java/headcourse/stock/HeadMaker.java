@@ -3,8 +3,11 @@ package headcourse.stock;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
+import headcourse.bench.SoffitPiece;
+import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.HeadLayout;
@@ -79,8 +82,42 @@ final class HeadMaker {
             List.of(),
             List.of(),
             List.of(),
+            soffit(mark, ll, lr, ur, ul, h, back),
             pieces.size()));
     return this;
+  }
+
+  /** The flat behind a stone that is not cut from a corner, as thick as the stone is. */
+  private List<SoffitPiece> soffit(
+      String mark, double ll, double lr, double ur, double ul, double h, double back) {
+    HeadSpec.Soffit kind = job.openings().get(0).head().soffit();
+    double t = job.stone().thickness().mm() / 25.4;
+    boolean mitred = kind == HeadSpec.Soffit.MITRED;
+    double depth = mitred ? back : back - t;
+    if (kind == HeadSpec.Soffit.RETURNED || kind == HeadSpec.Soffit.NONE || depth <= 0) {
+      return List.of();
+    }
+    double up = Math.min(t, h) / h;
+    double right = Math.max(lr, lr + (ur - lr) * up);
+    double left = Math.min(ll, ll + (ul - ll) * up);
+    Length length = Length.inches(right - left);
+    SoffitPiece.End square = new SoffitPiece.End(Angle.ZERO, Rake.LongPoint.NEITHER);
+    return List.of(
+        new SoffitPiece(
+            "D1-" + mark + "-S",
+            mitred ? SoffitPiece.Joint.MITRED : SoffitPiece.Joint.BUTTED,
+            Path.rect(left * 25.4, 0, length.mm(), t * 25.4),
+            length,
+            length,
+            length,
+            Length.inches(depth),
+            job.stone().thickness(),
+            square,
+            square,
+            Length.ZERO,
+            0,
+            0,
+            0));
   }
 
   /** A square stone. */

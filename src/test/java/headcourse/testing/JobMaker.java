@@ -1,7 +1,10 @@
 package headcourse.testing;
 
 import headcourse.job.Accepted;
+import headcourse.job.AnchorKind;
+import headcourse.job.Backing;
 import headcourse.job.Bundle;
+import headcourse.job.Care;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
@@ -14,7 +17,10 @@ import headcourse.job.Opening;
 import headcourse.job.PaperSizes;
 import headcourse.job.Papers;
 import headcourse.job.Params;
+import headcourse.job.Printing;
+import headcourse.job.Props;
 import headcourse.job.Setting;
+import headcourse.job.Sheathing;
 import headcourse.job.Spans;
 import headcourse.job.Stock;
 import headcourse.job.Stone;
@@ -45,14 +51,28 @@ public final class JobMaker {
   public Length joint = Length.ZERO;
   public Length opens = Length.inches(1 / 64.0);
   public Length cutTolerance = Length.inches(1 / 32.0);
+  public Care care = Care.ORDINARY;
   public Wall.Jambs jambs = Wall.Jambs.RETURNED;
   public Length depthOfCut = Length.inches(4);
+  public Length grinderKerf = Length.inches(0.25);
+  public List<AnchorKind> kinds = List.of(AnchorKind.WOOD_SCREW);
+  public List<Length> lengths =
+      List.of(
+          Length.inches(2),
+          Length.inches(2.5),
+          Length.inches(3),
+          Length.inches(3.5),
+          Length.inches(4),
+          Length.inches(4.5));
+  public Sheathing sheathing = new Sheathing(Length.inches(0.5), false);
+  public List<Backing> backing = List.of(new Backing(null, Backing.Kind.WOOD, "", 0.41));
   public List<Length> courses = List.of();
   public Stock stock = Stock.UNSAID;
   public List<Fitted> fitted = new ArrayList<>();
   public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
+  public Props props = Props.DEFAULT;
   public long steps = 2_000_000;
   public Spans spans = Spans.NONE;
   public final List<OpeningMaker> openings = new ArrayList<>();
@@ -153,29 +173,30 @@ public final class JobMaker {
             ""),
         units,
         new Grid(tick),
-        new Papers(papers),
-        language,
-        "",
+        new Printing(new Papers(papers), language, "", false),
         new Stone(
             "Grey sandstone", "sandstone", density, liftingDensity, thickness, Stone.Edges.SAWN),
         new Wall(
             Length.inches(0.5),
             Length.inches(0.5),
-            Length.inches(0.5),
+            sheathing,
             Length.inches(3.5),
             jambs,
-            courses),
-        new Setting(joints, joint, opens, cutTolerance),
+            courses,
+            backing),
+        new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(
                 Length.inches(1 / 8.0), depthOfCut, Angle.degrees(45), Length.inches(1 / 8.0)),
-            new Tools.Grinder(Length.inches(4.5), Length.inches(3 / 16.0))),
+            new Tools.Grinder(Length.inches(4.5), grinderKerf)),
         new Fastener(
-            List.of(Length.inches(2), Length.inches(2.5), Length.inches(3), Length.inches(3.5)),
+            kinds,
+            lengths,
             Length.inches(3 / 16.0),
             Length.inches(3 / 8.0),
             Length.inches(1),
             Length.inches(3 / 8.0)),
+        props,
         list,
         stock,
         fitted,

@@ -9,6 +9,8 @@ import headcourse.job.Language;
 import headcourse.job.Limits;
 import headcourse.job.Opening;
 import headcourse.job.Papers;
+import headcourse.job.Printing;
+import headcourse.job.Props;
 import headcourse.job.Setting;
 import headcourse.job.ShapeDef;
 import headcourse.job.Spans;
@@ -69,16 +71,13 @@ public final class JobReader {
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
     JobInfo info = JobInfoReader.read(root.section("job"));
-    Papers papers = PaperReader.read(root);
-    String word = root.word("language", List.of("en", "es", "en+es"), "en");
-    Language language =
-        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
-    String frame = root.text("frame");
+    Printing printing = printing(root);
     Stone stone = StoneReader.read(root);
     Wall wall = WallReader.wall(root.section("wall"));
     Setting setting = WallReader.setting(root.section("setting"));
     Tools tools = ToolsReader.tools(root.section("tools"));
     Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
+    Props props = PropsReader.read(root.section("props"));
     List<Opening> openings = OpeningReader.read(root, shapes);
     Stock stock = StockReader.read(root, stone.thickness());
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
@@ -92,14 +91,13 @@ public final class JobReader {
         info,
         in.units,
         in.grid,
-        papers,
-        language,
-        frame,
+        printing,
         stone,
         wall,
         setting,
         tools,
         fastener,
+        props,
         openings,
         stock,
         fitted,
@@ -108,6 +106,14 @@ public final class JobReader {
         limits,
         steps,
         new Spans(in.spans));
+  }
+
+  private static Printing printing(Section root) {
+    Papers papers = PaperReader.read(root);
+    String word = root.word("language", List.of("en", "es", "en+es"), "en");
+    Language language =
+        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
+    return new Printing(papers, language, root.text("frame"), root.flag("pictures", false));
   }
 
   private static Units units(Section root) {

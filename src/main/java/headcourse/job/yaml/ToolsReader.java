@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.AnchorKind;
 import headcourse.job.Fastener;
 import headcourse.job.Tools;
 import headcourse.units.Angle;
@@ -25,7 +26,8 @@ final class ToolsReader {
     saw.done();
     Section grinder = s.section("grinder");
     Length blade = grinder.length("blade", Range.of(1, 24), in.or(4.5, 115));
-    Length slot = grinder.length("kerf", Range.of(0.02, 1), in.or(0.1875, 5));
+    // As wide as a blade for raking out joints: it lets a number 10 screw through.
+    Length slot = grinder.length("kerf", Range.of(0.02, 1), in.or(0.25, 6));
     grinder.done();
     s.done();
     return new Tools(new Tools.Saw(kerf, depth, tilts, clean), new Tools.Grinder(blade, slot));
@@ -44,7 +46,7 @@ final class ToolsReader {
       in.error("fastener.lengths", "no lengths; expected at least one, as [2, 2 1/2, 3]");
     }
     if (lengths.isEmpty()) {
-      for (double d : new double[] {2, 2.5, 3, 3.5, 4}) {
+      for (double d : new double[] {2, 2.5, 3, 3.5, 4, 4.5, 5}) {
         lengths.add(in.or(d, d * 25 - (d * 25) % 5));
       }
     }
@@ -61,7 +63,21 @@ final class ToolsReader {
     Length third = new Length(thickness.picometres() / 3);
     Length least = in.units == Units.INCH ? Length.inches(0.375) : Length.mm(10);
     Length cover = s.length("cover", Range.POSITIVE, third.max(least));
+    List<AnchorKind> kinds = kinds(s);
     s.done();
-    return new Fastener(lengths, shank, head, embedment, cover);
+    return new Fastener(kinds, lengths, shank, head, embedment, cover);
+  }
+
+  /** One kind, or a list of them. */
+  private static List<AnchorKind> kinds(Section s) {
+    Item item = s.item("kind");
+    List<AnchorKind> kinds = new ArrayList<>();
+    for (Item i : item == null ? List.<Item>of() : item.isList() ? item.list() : List.of(item)) {
+      String word = i.word(AnchorKind.words());
+      if (word != null) {
+        kinds.add(AnchorKind.of(word));
+      }
+    }
+    return kinds.isEmpty() ? List.of(AnchorKind.WOOD_SCREW) : kinds;
   }
 }

@@ -1,6 +1,9 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Backing;
+import headcourse.job.Care;
 import headcourse.job.Setting;
+import headcourse.job.Sheathing;
 import headcourse.job.Wall;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -14,7 +17,7 @@ final class WallReader {
     Reading in = s.in;
     Length bed = s.length("bed", Range.NOT_NEGATIVE, in.or(0.5, 12));
     Length scratch = s.length("scratch", Range.NOT_NEGATIVE, in.or(0.5, 12));
-    Length sheathing = s.length("sheathing", Range.NOT_NEGATIVE, in.or(0.5, 12));
+    Sheathing sheathing = BackingReader.sheathing(s);
     Length framing = s.length("framing", Range.NOT_NEGATIVE, in.or(3.5, 90));
     boolean plain = s.word("jambs", List.of("returned", "plain"), "returned").equals("plain");
     List<Length> courses = new ArrayList<>();
@@ -26,9 +29,16 @@ final class WallReader {
         courses.add(c);
       }
     }
+    List<Backing> backing = BackingReader.backing(s);
     s.done();
     return new Wall(
-        bed, scratch, sheathing, framing, plain ? Wall.Jambs.PLAIN : Wall.Jambs.RETURNED, courses);
+        bed,
+        scratch,
+        sheathing,
+        framing,
+        plain ? Wall.Jambs.PLAIN : Wall.Jambs.RETURNED,
+        courses,
+        backing);
   }
 
   static Setting setting(Section s) {
@@ -48,7 +58,9 @@ final class WallReader {
     }
     Length opens = s.length("opens", Range.of(0, 0.5), mortar ? Length.ZERO : in.or(1 / 64.0, 0.4));
     Length cut = s.length("cut-tolerance", Range.of(0, 0.5), in.or(1 / 32.0, 1));
+    Care care = CareReader.read(s, opens);
     s.done();
-    return new Setting(mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut);
+    return new Setting(
+        mortar ? Setting.Joints.MORTAR : Setting.Joints.DRY, joint, opens, cut, care);
   }
 }

@@ -1,9 +1,12 @@
 package headcourse.layout.curved;
 
 import headcourse.geom.Edge;
+import headcourse.geom.Point;
+import headcourse.geom.Vec;
 import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
 import headcourse.layout.PlacedStone;
+import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +21,19 @@ final class ArrisCheck {
     return ChordOffsets.of(soffit).stream().mapToDouble(ChordOffsets::greatest).max().orElse(0);
   }
 
+  /** The greatest distance of soffit edges from the straight line between their ends. */
+  static double offLine(List<Edge> soffit) {
+    Point from = soffit.get(0).from();
+    Vec along = soffit.get(soffit.size() - 1).to().minus(from).unit();
+    double most = 0;
+    for (Edge e : soffit) {
+      for (Point p : List.of(e.from(), ChordOffsets.farthest(e, along))) {
+        most = Math.max(most, Math.abs(along.cross(p.minus(from))));
+      }
+    }
+    return most;
+  }
+
   /** Says so where an arris stands off by more than the limit and is not to be worked. */
   static void remark(Given given, List<PlacedStone> stones, Divider divider, Division division) {
     double limit = ArrisLimit.of(given.job(), given.head()).mm();
@@ -25,20 +41,20 @@ final class ArrisCheck {
       return;
     }
     List<PlacedStone> over =
-        stones.stream().filter(s -> s.chordDeviation() > limit + 1e-9).toList();
+        stones.stream().filter(s -> s.arrisDeviation() > limit + 1e-9).toList();
     if (over.isEmpty()) {
       return;
     }
     PlacedStone worst = over.get(0);
     for (PlacedStone s : over) {
-      worst = s.chordDeviation() > worst.chordDeviation() + 1e-9 ? s : worst;
+      worst = s.arrisDeviation() > worst.arrisDeviation() + 1e-9 ? s : worst;
     }
     List<String> values = new ArrayList<>();
-    values.add(given.say(worst.chordDeviation()));
+    values.add(given.say(Limit.LEAST, worst.arrisDeviation()));
     values.add(worst.mark());
-    values.add(given.say(limit));
+    values.add(given.say(Limit.MOST, limit));
     values.add(Integer.toString(over.size()));
-    int each = wayOut(divider, division, worst.chordDeviation(), limit);
+    int each = wayOut(divider, division, worst.arrisDeviation(), limit);
     String narrower = "";
     if (each > 0) {
       int all = 2 * each + (division.key() ? 1 : 0);

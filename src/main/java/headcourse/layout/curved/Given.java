@@ -12,6 +12,7 @@ import headcourse.layout.Solution;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
+import headcourse.units.Limit;
 import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,8 +105,17 @@ final class Given {
     if (!(Math.abs(mm) < 10 * FARTHEST)) {
       return mm < 0 ? "less than nothing" : "more than a kilometre";
     }
-    Grid fine = new Grid(job.units() == Units.INCH ? Length.inches(1 / 64.0) : Length.mm(0.1));
-    return new LengthFormat(job.units(), fine).plainWithUnit(Length.mm(mm));
+    return fine().plainWithUnit(Length.mm(mm));
+  }
+
+  /** A limit that must not be passed, or the worst that there is, rounded to the safe side. */
+  String say(Limit limit, double mm) {
+    return limit.plainWithUnit(fine(), Length.mm(mm));
+  }
+
+  private LengthFormat fine() {
+    boolean inch = job.units() == Units.INCH;
+    return new LengthFormat(job.units(), new Grid(inch ? Length.inches(1 / 64.0) : Length.mm(0.1)));
   }
 
   /** A change to a length: rounded down to the grid. */

@@ -112,7 +112,7 @@ final class StoneComposer {
         snap(left.from().distance(right.to())),
         snap(extent(face, left.to(), right.from())),
         index == 0 ? given.head().key().proud() : Length.ZERO,
-        ArrisCheck.deviation(soffit),
+        ArrisCheck.offLine(soffit),
         false);
   }
 

@@ -136,7 +136,11 @@ final class Edits {
 
   static Job joint(Job j, Length joint) {
     Setting s = j.setting();
-    return job(j, j.grid(), new Setting(s.joints(), joint, s.opens(), s.cutTolerance()), j.stock());
+    return job(
+        j,
+        j.grid(),
+        new Setting(s.joints(), joint, s.opens(), s.cutTolerance(), s.care()),
+        j.stock());
   }
 
   static Job grid(Job j, Length tick) {
@@ -180,14 +184,13 @@ final class Edits {
         j.info(),
         j.units(),
         grid,
-        j.papers(),
-        j.language(),
-        j.frame(),
+        j.printing(),
         j.stone(),
         j.wall(),
         setting,
         j.tools(),
         j.fastener(),
+        j.props(),
         j.openings(),
         stock,
         fitted,

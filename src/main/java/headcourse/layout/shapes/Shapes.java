@@ -12,12 +12,18 @@ import headcourse.layout.flat.JackShape;
 import headcourse.layout.flat.SoldierShape;
 import java.util.List;
 import java.util.Optional;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+import java.util.stream.Stream;
 
-/** The head shapes. A new one is a file that implements {@link HeadShape}, and a line here. */
+/**
+ * The head shapes. A new one is a file that implements {@link HeadShape}, and a line here; or, in a
+ * jar of one's own on the class path, a line in its {@code META-INF/services}.
+ */
 public final class Shapes {
   private Shapes() {}
 
-  private static final List<HeadShape> ALL =
+  private static final List<HeadShape> OWN =
       List.of(
           new SoldierShape(),
           new JackShape(),
@@ -27,6 +33,10 @@ public final class Shapes {
           new EllipticalHead(),
           new PointedHead(),
           new FourCentredHead());
+
+  private static final List<HeadShape> ALL =
+      Stream.concat(OWN.stream(), ServiceLoader.load(HeadShape.class).stream().map(Provider::get))
+          .toList();
 
   /** What the job reader must know of them. */
   public static List<ShapeDef> definitions() {

@@ -20,16 +20,4 @@ enum Layer {
       case NOTES, TABLE, ROW, HEAD_CELL, CELL, TITLE, HEADING -> outer == null ? NOTES : outer;
     };
   }
-
-  private final byte[] start = Content.words("/OC /" + resource() + " BDC\n");
-
-  /** The name under which a page's resources list it. */
-  String resource() {
-    return "L" + ordinal();
-  }
-
-  /** What begins its contents. */
-  byte[] start() {
-    return start;
-  }
 }

@@ -1,9 +1,14 @@
 package headcourse.render.pdf;
 
 import headcourse.drawing.PageSet;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 
 /** What a document says about itself, in the catalogue, in Info and, the same again, in XMP. */
 final class Metadata {
@@ -25,18 +30,34 @@ final class Metadata {
 
   private Metadata() {}
 
-  static COSDictionary info(PageSet set) {
-    COSDictionary info = new COSDictionary();
-    info.setItem(COSName.TITLE, Cos.text(set.title()));
+  /** Says it all. */
+  static void write(PDDocument file, PageSet set) throws IOException {
+    PDDocumentCatalog catalogue = file.getDocumentCatalog();
+    catalogue.setLanguage(set.language());
+    file.setDocumentInformation(info(set));
+    PDMetadata xmp = new PDMetadata(file);
+    xmp.importXMPMetadata(xmp(set).getBytes(StandardCharsets.UTF_8));
+    catalogue.setMetadata(xmp);
+    PDOutputIntent screen =
+        new PDOutputIntent(file, new ByteArrayInputStream(ColourProfile.bytes()));
+    screen.setOutputConditionIdentifier("sRGB IEC61966-2.1");
+    screen.setInfo("sRGB IEC61966-2.1");
+    catalogue.addOutputIntent(screen);
+  }
+
+  private static PDDocumentInformation info(PageSet set) {
+    PDDocumentInformation info = new PDDocumentInformation();
+    info.setTitle(set.title());
     if (!set.author().isBlank()) {
-      info.setItem(COSName.AUTHOR, Cos.text(set.author()));
+      info.setAuthor(set.author());
     }
-    info.setItem(COSName.CREATOR, Cos.text(CREATOR));
-    info.setItem(COSName.PRODUCER, Cos.text(CREATOR));
+    info.setCreator(CREATOR);
+    info.setProducer(CREATOR);
     if (dated(set)) {
+      // As text: a calendar would bring the machine's zone and locale with it.
       String day = "D:" + set.date().replace("-", "") + "000000Z";
-      info.setItem(COSName.CREATION_DATE, Cos.text(day));
-      info.setItem(COSName.MOD_DATE, Cos.text(day));
+      info.setCustomMetadataValue("CreationDate", day);
+      info.setCustomMetadataValue("ModDate", day);
     }
     return info;
   }
@@ -46,7 +67,7 @@ final class Metadata {
     return set.date().length() == 10;
   }
 
-  static OctetStream xmp(PageSet set) {
+  private static String xmp(PageSet set) {
     StringBuilder x = new StringBuilder(2048);
     x.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n")
         .append("<x:xmpmeta xmlns:x=\"adobe:ns:meta/\">\n")
@@ -83,10 +104,7 @@ final class Metadata {
       x.append("<xmp:ModifyDate>").append(time).append("</xmp:ModifyDate>\n");
     }
     x.append("</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>");
-    OctetStream s = Cos.stream(x.toString().getBytes(StandardCharsets.UTF_8), false);
-    s.setItem(COSName.TYPE, COSName.METADATA);
-    s.setItem(COSName.SUBTYPE, Cos.name("XML"));
-    return s;
+    return x.toString();
   }
 
   private static void escape(StringBuilder x, String text) {
@@ -99,16 +117,5 @@ final class Metadata {
         default -> x.append(c < ' ' || c >= '\uFFFE' ? ' ' : c);
       }
     }
-  }
-
-  static COSDictionary outputIntent() {
-    OctetStream profile = Cos.stream(ColourProfile.bytes(), true);
-    profile.setInt(COSName.N, 3);
-    COSDictionary intent = Cos.dictionary("OutputIntent");
-    intent.setItem(COSName.S, Cos.name("GTS_PDFA1"));
-    intent.setItem(Cos.name("OutputConditionIdentifier"), Cos.text("sRGB IEC61966-2.1"));
-    intent.setItem(Cos.name("Info"), Cos.text("sRGB IEC61966-2.1"));
-    intent.setItem(Cos.name("DestOutputProfile"), profile);
-    return intent;
   }
 }

@@ -1,108 +1,85 @@
 package headcourse.render.pdf;
 
-import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
+import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSBase;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSNull;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDPageLabelRange;
+import org.apache.pdfbox.pdmodel.common.PDPageLabels;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDObjectReference;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
 
 /** Ways through a document: bookmarks, page labels, links. */
 final class Navigation {
   private final List<Page> pages;
-  private final List<COSDictionary> objects;
-  private final Map<String, COSArray> anchors = new HashMap<>();
+  private final List<PDPage> sheets;
+  private final Map<String, Anchor> anchors = new HashMap<>();
 
-  /** What stands at an anchor, for those who have links read out. */
-  private final Map<String, String> names = new HashMap<>();
+  /** Where a link leads, and what stands there, for those who have links read out. */
+  private record Anchor(PDPageXYZDestination place, String text) {}
 
-  Navigation(List<Page> pages, List<COSDictionary> objects) {
+  private record Open(int level, PDOutlineNode node) {}
+
+  Navigation(List<Page> pages, List<PDPage> sheets) {
     this.pages = pages;
-    this.objects = objects;
+    this.sheets = sheets;
     for (int i = 0; i < pages.size(); i++) {
       for (Page.Bookmark b : pages.get(i).bookmarks()) {
-        anchors.putIfAbsent(b.anchor(), place(i, b));
-        names.putIfAbsent(b.anchor(), b.text());
+        anchors.putIfAbsent(b.anchor(), new Anchor(place(i, b), b.text()));
       }
     }
   }
 
-  private COSArray place(int index, Page.Bookmark b) {
-    COSBase top = PaperSpace.of(pages.get(index)).y(b.y());
-    return Cos.array(objects.get(index), Cos.name("XYZ"), Cos.integer(0), top, COSNull.NULL);
+  private PDPageXYZDestination place(int index, Page.Bookmark b) {
+    PDPageXYZDestination place = new PDPageXYZDestination();
+    place.setPage(sheets.get(index));
+    place.setLeft(0);
+    place.setTop((int) Math.ceil(PaperSpace.of(pages.get(index)).y(b.y())));
+    return place;
   }
 
-  private static final class Entry {
-    final int level;
-    final COSDictionary object;
-    final List<Entry> kids = new ArrayList<>();
-
-    Entry(int level, COSDictionary object) {
-      this.level = level;
-      this.object = object;
-    }
-  }
-
-  /** The outline tree, or null where no page has a bookmark. */
-  COSDictionary outline() {
-    Entry root = new Entry(0, Cos.dictionary("Outlines"));
-    List<Entry> open = new ArrayList<>(List.of(root));
+  /** The outline tree, or null where no page has a bookmark; only its first level is unfolded. */
+  PDDocumentOutline outline() {
+    PDDocumentOutline outline = new PDDocumentOutline();
+    Deque<Open> open = new ArrayDeque<>(List.of(new Open(0, outline)));
     for (int i = 0; i < pages.size(); i++) {
       for (Page.Bookmark b : pages.get(i).bookmarks()) {
-        COSDictionary item = new COSDictionary();
-        item.setItem(COSName.TITLE, Cos.text(b.text()));
-        item.setItem(COSName.DEST, place(i, b));
-        Entry e = new Entry(b.level(), item);
-        while (open.get(open.size() - 1).level >= Math.max(1, b.level())) {
-          open.remove(open.size() - 1);
+        PDOutlineItem item = new PDOutlineItem();
+        item.setTitle(b.text());
+        item.setDestination(place(i, b));
+        int level = Math.max(1, b.level());
+        while (open.peek().level() >= level) {
+          open.pop();
         }
-        open.get(open.size() - 1).kids.add(e);
-        open.add(e);
+        open.peek().node().addLast(item);
+        open.push(new Open(level, item));
       }
     }
-    if (root.kids.isEmpty()) {
-      return null;
-    }
-    root.object.setInt(COSName.COUNT, tie(root));
-    return root.object;
+    outline.openNode();
+    return outline.hasChildren() ? outline : null;
   }
 
-  /** Links an entry with its kids; only the first level is unfolded. */
-  private static int tie(Entry parent) {
-    COSDictionary before = null;
-    for (Entry kid : parent.kids) {
-      kid.object.setItem(COSName.PARENT, parent.object);
-      if (before == null) {
-        parent.object.setItem(COSName.FIRST, kid.object);
-      } else {
-        before.setItem(COSName.NEXT, kid.object);
-        kid.object.setItem(COSName.PREV, before);
-      }
-      before = kid.object;
-      if (!kid.kids.isEmpty()) {
-        kid.object.setInt(COSName.COUNT, -tie(kid));
-      }
-    }
-    parent.object.setItem(COSName.LAST, before);
-    return parent.kids.size();
-  }
-
-  COSDictionary labels() {
-    COSArray nums = new COSArray();
+  PDPageLabels labels(PDDocument file) {
+    PDPageLabels labels = new PDPageLabels(file);
     for (int i = 0; i < pages.size(); i++) {
-      COSDictionary label = new COSDictionary();
-      label.setItem(COSName.P, Cos.text(pages.get(i).label()));
-      nums.add(Cos.integer(i));
-      nums.add(label);
+      PDPageLabelRange range = new PDPageLabelRange();
+      range.setPrefix(pages.get(i).label());
+      labels.setLabelItem(i, range);
     }
-    COSDictionary tree = new COSDictionary();
-    tree.setItem(COSName.NUMS, nums);
-    return tree;
+    return labels;
   }
 
   /** Whether an anchor is in this document. */
@@ -111,29 +88,26 @@ final class Navigation {
   }
 
   /** Makes the links of a page. */
-  void link(int index, List<PagePainter.Link> links, Structure structure) {
-    COSArray annotations = new COSArray();
-    COSDictionary page = objects.get(index);
+  void link(int index, List<PagePainter.Link> links, Structure structure) throws IOException {
+    List<PDAnnotation> annotations = new ArrayList<>();
     PaperSpace space = PaperSpace.of(pages.get(index));
     for (PagePainter.Link link : links) {
-      Mark.Link l = link.mark();
-      COSDictionary element = link.element();
-      COSDictionary a = Cos.dictionary("Annot");
-      a.setItem(COSName.SUBTYPE, Cos.name("Link"));
-      a.setItem(COSName.RECT, space.box(l.box()));
-      a.setItem(COSName.BORDER, Cos.array(Cos.integer(0), Cos.integer(0), Cos.integer(0)));
-      a.setInt(COSName.F, 4);
-      a.setItem(COSName.DEST, anchors.get(l.target()));
-      a.setItem(COSName.CONTENTS, Cos.text(names.get(l.target())));
-      COSDictionary reference = Cos.dictionary("OBJR");
-      reference.setItem(Cos.name("Obj"), a);
-      reference.setItem(COSName.PG, page);
-      Structure.add(element, reference);
-      a.setInt(COSName.STRUCT_PARENT, structure.register(element));
+      Anchor target = anchors.get(link.mark().target());
+      PDAnnotationLink a = new PDAnnotationLink();
+      a.setRectangle(space.box(link.mark().box()));
+      a.setBorder(new COSArray(List.of(COSInteger.ZERO, COSInteger.ZERO, COSInteger.ZERO)));
+      a.setPrinted(true);
+      a.setDestination(target.place());
+      a.setContents(target.text());
+      PDObjectReference reference = new PDObjectReference();
+      reference.setReferencedObject(a);
+      reference.setPage(sheets.get(index));
+      link.element().appendKid(reference);
+      a.setStructParent(structure.register(link.element()));
       annotations.add(a);
     }
-    if (annotations.size() > 0) {
-      page.setItem(COSName.ANNOTS, annotations);
+    if (!annotations.isEmpty()) {
+      sheets.get(index).setAnnotations(annotations);
     }
   }
 }

@@ -1,85 +1,64 @@
 package headcourse.render.pdf;
 
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 
 /**
  * The tree of tags of a document: a section for each page, in it headings, paragraphs, tables,
  * figures and links in the order of painting.
  */
 final class Structure {
-  private final COSDictionary root = Cos.dictionary("StructTreeRoot");
-  private final COSDictionary document;
-  private final COSArray parents = new COSArray();
-  private int nextKey;
+  private final PDStructureTreeRoot root = new PDStructureTreeRoot();
+  private final PDStructureElement document = child("Document", root);
+  private final Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
   private boolean titled;
 
-  Structure() {
-    document = element("Document", root);
-    root.setItem(COSName.K, document);
-    COSDictionary tree = new COSDictionary();
-    tree.setItem(COSName.NUMS, parents);
-    root.setItem(COSName.PARENT_TREE, tree);
-  }
-
-  COSDictionary root() {
-    return root;
-  }
-
-  COSDictionary document() {
-    return document;
+  PDStructureElement section(String title) {
+    PDStructureElement section = child("Sect", document);
+    section.setTitle(title);
+    return section;
   }
 
   /** A page's title, or a heading under it; the first of a document is a title. */
-  COSDictionary heading(boolean title, COSDictionary section) {
-    COSDictionary h = child(title || !titled ? "H1" : "H2", section);
+  PDStructureElement heading(boolean title, PDStructureElement section) {
+    PDStructureElement h = child(title || !titled ? "H1" : "H2", section);
     titled = true;
     return h;
   }
 
-  /** Enters what a page's marked contents, or an annotation, belong to; gives the key. */
-  int register(COSDictionary parentOfOne) {
-    parents.add(Cos.integer(nextKey));
-    parents.add(parentOfOne);
-    return nextKey++;
+  /** Enters what an annotation belongs to; gives the key. */
+  int register(PDStructureElement parent) {
+    parents.put(parents.size(), new PDParentTreeValue(parent.getCOSObject()));
+    return parents.size() - 1;
   }
 
   /** Enters the elements of a page's marked contents, by number; gives the key. */
-  int register(COSArray parentsByNumber) {
-    parents.add(Cos.integer(nextKey));
-    parents.add(parentsByNumber);
-    return nextKey++;
+  int register(List<PDStructureElement> byNumber) {
+    COSArray all = new COSArray();
+    byNumber.forEach(e -> all.add(e.getCOSObject()));
+    parents.put(parents.size(), new PDParentTreeValue(all));
+    return parents.size() - 1;
   }
 
-  COSDictionary finished() {
-    root.setItem(Cos.name("ParentTreeNextKey"), Cos.integer(nextKey));
+  PDStructureTreeRoot finished() {
+    PDNumberTreeNode tree = new PDNumberTreeNode(PDParentTreeValue.class);
+    tree.setNumbers(parents);
+    root.setParentTree(tree);
+    root.setParentTreeNextKey(parents.size());
     return root;
   }
 
-  /** A new element without a place among its parent's kids yet. */
-  static COSDictionary element(String type, COSDictionary parent) {
-    // Its type goes without saying, and there are many.
-    COSDictionary e = new COSDictionary();
-    e.setItem(COSName.S, Cos.name(type));
-    e.setItem(COSName.P, parent);
-    return e;
-  }
-
   /** A new element as the last kid of its parent. */
-  static COSDictionary child(String type, COSDictionary parent) {
-    COSDictionary e = element(type, parent);
-    add(parent, e);
+  static PDStructureElement child(String type, PDStructureNode parent) {
+    PDStructureElement e = new PDStructureElement(type, parent);
+    parent.appendKid(e);
     return e;
-  }
-
-  /** Adds a kid: an element, a marked content, an object reference. */
-  static void add(COSDictionary parent, org.apache.pdfbox.cos.COSBase kid) {
-    COSArray kids = parent.getCOSArray(COSName.K);
-    if (kids == null) {
-      kids = new COSArray();
-      parent.setItem(COSName.K, kids);
-    }
-    kids.add(kid);
   }
 }

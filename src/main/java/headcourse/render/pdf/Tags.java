@@ -2,45 +2,44 @@ package headcourse.render.pdf;
 
 import headcourse.drawing.Mark;
 import headcourse.geom.Box;
+import java.io.IOException;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
-import org.apache.pdfbox.cos.COSArray;
-import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSInteger;
+import java.util.List;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDLayoutAttributeObject;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.PDTableAttributeObject;
 
 /**
  * Marks content of a page as it is painted: which layer it lies in, and which element of the
  * structure it belongs to. Lines outside a figure and the whole frame are artifacts.
  */
 final class Tags {
-  private static final COSDictionary ARTIFACT = new COSDictionary();
-  private static final byte[] IS_ARTIFACT = Content.words("/Artifact BMC\n");
-  private static final byte[] NAME = Content.words("/");
-  private static final byte[] IS_CONTENT = Content.words(" <</MCID ");
-  private static final byte[] CONTENT = Content.words(" >> BDC\n");
-  private static final byte[] END = Content.words("EMC\n");
-  private static final byte[] ENDS = Content.words("EMC EMC\n");
+  private static final PDStructureElement ARTIFACT = new PDStructureElement("Artifact", null);
 
-  private final Content out;
-  private final Structure structure;
-  private final COSDictionary section;
-  private final COSDictionary page;
+  private final PDPageContentStream out;
+  private final Document document;
+  private final PDStructureElement section;
+  private final PDPage page;
   private final String title;
   private final PaperSpace space;
-  private final COSArray parents = new COSArray();
+  private final List<PDStructureElement> parents = new ArrayList<>();
   private final Deque<Context> contexts = new ArrayDeque<>();
 
   private Layer openLayer;
-  private COSDictionary openElement;
+  private PDStructureElement openElement;
 
   /** What the marks of a group become. */
   private static final class Context {
     /** Where text goes; null before the first. */
-    COSDictionary text;
+    PDStructureElement text;
 
     /** Where lines and areas go. */
-    COSDictionary vector = ARTIFACT;
+    PDStructureElement vector = ARTIFACT;
 
     /** The base line of the paragraph that is being written. */
     double baseLine = Double.NaN;
@@ -49,18 +48,18 @@ final class Tags {
     boolean lines;
 
     /** The table or the row that is being written; null outside one. */
-    COSDictionary rows;
+    PDStructureElement rows;
   }
 
   Tags(
-      Content out,
-      Structure structure,
-      COSDictionary section,
-      COSDictionary page,
+      PDPageContentStream out,
+      Document document,
+      PDStructureElement section,
+      PDPage page,
       PaperSpace space,
       String title) {
     this.out = out;
-    this.structure = structure;
+    this.document = document;
     this.title = title;
     this.section = section;
     this.page = page;
@@ -69,7 +68,8 @@ final class Tags {
     contexts.peek().lines = true;
   }
 
-  COSArray parents() {
+  /** The elements of the page's marked contents, by number. */
+  List<PDStructureElement> parents() {
     return parents;
   }
 
@@ -83,7 +83,8 @@ final class Tags {
     switch (g.role()) {
       case FRAME -> c.text = ARTIFACT;
       case FIGURE -> figure(c, g);
-      case TITLE, HEADING -> c.text = structure.heading(g.role() == Mark.Role.TITLE, section);
+      case TITLE, HEADING ->
+          c.text = document.structure().heading(g.role() == Mark.Role.TITLE, section);
       case NOTES -> {}
       case TABLE -> c.lines = true;
       case ROW -> {
@@ -94,7 +95,9 @@ final class Tags {
       }
       case HEAD_CELL -> {
         c.text = Structure.child("TH", outer.rows);
-        c.text.setItem(COSName.A, columnHead());
+        PDTableAttributeObject column = new PDTableAttributeObject();
+        column.setScope(PDTableAttributeObject.SCOPE_COLUMN);
+        c.text.addAttribute(column);
       }
       case CELL -> c.text = Structure.child("TD", outer.rows);
       default -> {
@@ -109,32 +112,18 @@ final class Tags {
   }
 
   private void figure(Context c, Mark.Group g) {
-    COSDictionary figure = Structure.child("Figure", section);
+    PDStructureElement figure = Structure.child("Figure", section);
     String alt = g.title().isBlank() ? g.id() : g.title();
-    figure.setItem(COSName.ALT, Cos.text(alt.isBlank() ? title : alt));
+    figure.setAlternateDescription(alt.isBlank() ? title : alt);
     Box box = Extent.of(g);
     if (box != null) {
-      figure.setItem(COSName.A, layout(box));
+      PDLayoutAttributeObject layout = new PDLayoutAttributeObject();
+      layout.setBBox(space.box(box));
+      layout.setPlacement(PDLayoutAttributeObject.PLACEMENT_BLOCK);
+      figure.addAttribute(layout);
     }
     c.text = figure;
     c.vector = figure;
-  }
-
-  private static COSDictionary columnHead() {
-    COSDictionary a = new COSDictionary();
-    a.setDirect(true);
-    a.setItem(COSName.O, Cos.name("Table"));
-    a.setItem(Cos.name("Scope"), Cos.name("Column"));
-    return a;
-  }
-
-  private COSDictionary layout(Box box) {
-    COSDictionary a = new COSDictionary();
-    a.setDirect(true);
-    a.setItem(COSName.O, Cos.name("Layout"));
-    a.setItem(COSName.BBOX, space.box(box));
-    a.setItem(Cos.name("Placement"), Cos.name("Block"));
-    return a;
   }
 
   void leave() {
@@ -142,12 +131,12 @@ final class Tags {
   }
 
   /** Lines, areas or pictures follow. */
-  void vector(Layer layer) {
+  void vector(Layer layer) throws IOException {
     open(layer, contexts.peek().vector);
   }
 
   /** A label follows; those on one base line, or of one group of notes, make one paragraph. */
-  void text(Layer layer, Mark.Label label) {
+  void text(Layer layer, Mark.Label label) throws IOException {
     Context c = contexts.peek();
     double line = label.degrees() == 0 ? label.at().y() : Double.NaN;
     if (c.text == null || c.lines && !(Math.abs(line - c.baseLine) < 0.01)) {
@@ -158,37 +147,39 @@ final class Tags {
   }
 
   /** A link, in the paragraph of the text that was written last. */
-  COSDictionary link() {
-    COSDictionary text = contexts.peek().text;
+  PDStructureElement link() {
+    PDStructureElement text = contexts.peek().text;
     return Structure.child("Link", text == null || text == ARTIFACT ? section : text);
   }
 
-  private void open(Layer layer, COSDictionary element) {
+  private void open(Layer layer, PDStructureElement element) throws IOException {
     if (openElement == element && openLayer == layer) {
       return;
     }
     close();
     if (layer != null) {
-      out.put(layer.start());
+      out.beginMarkedContent(COSName.OC, document.layers().get(layer));
     }
     if (element == ARTIFACT) {
-      out.put(IS_ARTIFACT);
+      out.beginMarkedContent(COSName.ARTIFACT);
     } else {
       int id = parents.size();
-      out.put(NAME).put(element.getCOSName(COSName.S).getName());
-      out.put(IS_CONTENT).count(id).put(CONTENT);
+      out.beginMarkedContent(COSName.getPDFName(element.getStructureType()), id);
       parents.add(element);
-      element.setItem(COSName.PG, page);
-      Structure.add(element, COSInteger.get(id));
+      element.setPage(page);
+      element.appendKid(id);
     }
     openLayer = layer;
     openElement = element;
   }
 
   /** Ends what is open. */
-  void close() {
+  void close() throws IOException {
     if (openElement != null) {
-      out.put(openLayer == null ? END : ENDS);
+      out.endMarkedContent();
+      if (openLayer != null) {
+        out.endMarkedContent();
+      }
       openElement = null;
       openLayer = null;
     }

@@ -64,6 +64,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     List<PageDraft> all() {
       next();
       summary();
+      fence();
       Map<String, Piece> pieces = new TreeMap<>();
       for (HeadWork h : c.work().heads()) {
         h.pieces().forEach(p -> pieces.put(p.mark(), p));
@@ -142,6 +143,11 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     private void table(String title, List<Table.Column> weighted, List<List<String>> rows) {
+      table(title, "", weighted, rows);
+    }
+
+    private void table(
+        String title, String text, List<Table.Column> weighted, List<List<String>> rows) {
       Box a = page.area();
       double sum = weighted.stream().mapToDouble(Table.Column::width).sum();
       List<Table.Column> columns =
@@ -154,8 +160,12 @@ public final class CuttingPlanSheet implements SheetComposer {
       Table table = new Table(columns, rows, CELL);
       double first = new Table(columns, rows.subList(0, 1), CELL).height();
       y += 4;
-      need(TextFlow.height(title, a.width(), new Lettering(5, true)) + first + 2);
+      double words = text.isEmpty() ? 0 : TextFlow.height(text, a.width(), Lettering.BODY);
+      need(TextFlow.height(title, a.width(), new Lettering(5, true)) + words + first + 2);
       paragraph(Role.HEADING, title, new Lettering(5, true));
+      if (!text.isEmpty()) {
+        paragraph(Role.NOTES, text, Lettering.BODY);
+      }
       y -= 1;
       int row = 0;
       while (row < rows.size()) {
@@ -170,6 +180,15 @@ public final class CuttingPlanSheet implements SheetComposer {
 
     private static Table.Column column(String heading, double weight, Align align, boolean bold) {
       return new Table.Column(heading, weight, align, bold);
+    }
+
+    private void fence() {
+      FenceRuns runs = new FenceRuns(c);
+      List<List<String>> rows = runs.rows();
+      if (!rows.isEmpty()) {
+        table(c.say("plan.fence"), c.say("plan.fence-text"), runs.columns(), rows);
+        y += 3;
+      }
     }
 
     private void order() {

@@ -26,7 +26,7 @@ record TicketArris(SheetContext c, Piece piece, TicketType type) {
 
   /** What is to be done to it; empty where it stays straight. */
   String told() {
-    Length off = Length.mm(piece.stone().chordDeviation());
+    Length off = Length.mm(piece.stone().arrisDeviation());
     HeadSpec spec =
         c.job().openings().stream()
             .filter(o -> piece.mark().startsWith(o.mark() + "-"))

@@ -24,7 +24,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 
 /** The ticket's work, step by step: notches, saw passes with how the piece lies, offsets. */
@@ -126,18 +125,7 @@ final class TicketCuts {
     return words.say("ticket.notch-edge", all, at);
   }
 
-  private record Lie(SawPass.Lay lay, SawPass.Part part) {
-    // Written out, as a record's own is put together at run time, which costs a short run dearly.
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Lie l && lay == l.lay && part == l.part;
-    }
-
-    @Override
-    public int hashCode() {
-      return Objects.hash(lay, part);
-    }
-  }
+  private record Lie(SawPass.Lay lay, SawPass.Part part) {}
 
   private double saw(Board b, double x, double top, double w) {
     Lettering head = type.body().inBold();

@@ -18,6 +18,7 @@ import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
 import headcourse.sheet.Dimensions.Size;
@@ -159,8 +160,8 @@ final class TicketFace {
     double high = beyond(view, ur, ul);
     String bottom = f.tape(piece.stone().bottom());
     String top = f.tape(piece.stone().top());
-    new Dimensions(g, panel)
-        .all(
+    List<Size> sizes =
+        new ArrayList<>(
             List.of(
                 new Size(ll, lr, -8.5 * k - low, bottom, fitting(bottom, ll, lr)),
                 new Size(ul, ur, 6 * k + high, top, fitting(top, ul, ur)),
@@ -176,6 +177,19 @@ final class TicketFace {
                     -(8 * k + beyond(view, lr, ur)),
                     f.tape(piece.rightEdge()),
                     type.edge())));
+    VSoffit.of(piece.stone())
+        .ifPresent(
+            v -> {
+              g.line(ll, lr, Pen.HIDDEN);
+              sizes.add(
+                  new Size(
+                      ll.towards(lr, 0.5),
+                      view.apply(v.apex()),
+                      0,
+                      f.tape(v.depth()),
+                      type.edge()));
+            });
+    new Dimensions(g, panel).all(sizes);
   }
 
   // How far the outline reaches outside the line from a to b, which goes round it on paper with
@@ -283,7 +297,9 @@ final class TicketFace {
     double h = Math.min(ll.distance(ul), lr.distance(ur));
     double w = Math.min(ll.distance(lr), ul.distance(ur));
     double length = Math.min(9 * type.factor(), Math.min(h, w * 1.5) * 0.25);
-    Point mid = ul.towards(ur, 0.5).towards(ll.towards(lr, 0.5), 0.22);
+    // Over a V the middle is the size's.
+    double across = VSoffit.of(piece.stone()).isPresent() ? 0.68 : 0.5;
+    Point mid = ul.towards(ur, across).towards(ll.towards(lr, across), 0.22);
     Point tip = mid.plus(up.times(length / 2));
     tail = mid.plus(up.times(-length / 2));
     double head = Math.min(2.4 * type.factor(), length / 2);

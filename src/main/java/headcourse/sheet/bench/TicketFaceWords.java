@@ -9,16 +9,19 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.text.Words;
+import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -59,6 +62,12 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       String diagonals = c.say("ticket.diagonals", String.join(" / ", loose));
       y = TextFlow.paragraph(b, x, y, w, diagonals, type.note());
     }
+    Optional<VSoffit> v = VSoffit.of(piece().stone());
+    if (v.isPresent()) {
+      String deep = c.say("ticket.v", c.format().withUnit(v.get().depth()));
+      y = TextFlow.paragraph(b, x, y, w, deep, type.body().inBold());
+      y = TextFlow.paragraph(b, x, y, w, vee(v.get()), type.note().inBold());
+    }
     String arris = new TicketArris(c, piece(), type).told();
     if (!arris.isEmpty()) {
       y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
@@ -72,6 +81,15 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y + 2, w, c.say(this::dress), type.note());
     }
     return y;
+  }
+
+  // How the V is cut, and what it leaves of a corner.
+  private String vee(VSoffit v) {
+    if (piece().returnDepth().isPositive()) {
+      Length left = piece().thickness().minus(v.depth());
+      return c.say("ticket.v-corner", c.format().withUnit(left));
+    }
+    return c.say(piece().soffitPieces().isEmpty() ? "ticket.v-cut" : "ticket.v-flat");
   }
 
   private String dress(Words words) {

@@ -18,6 +18,8 @@ final class TicketPanels {
   private final TicketSection section;
   private final TicketNotch notch;
   private final TicketCuts cuts;
+  private final TicketSoffit soffit;
+  private final double soffitHeight;
   private final double figuresHeight;
   private final double cutsHeight;
   private final double height;
@@ -34,10 +36,12 @@ final class TicketPanels {
     section = new TicketSection(c, ticket, type, workWidth - notchWidth);
     notch = new TicketNotch(c, ticket, type, notchWidth);
     cuts = new TicketCuts(c, ticket, type);
+    soffit = new TicketSoffit(c, ticket, type);
+    soffitHeight = soffit.height(width);
     figuresHeight = Math.max(notch.height(), section.height());
     cutsHeight = cuts.height(workWidth);
     double left = Math.max(side.height(sideWidth), face.height()) + boxes.height();
-    height = Math.max(left, figuresHeight + cutsHeight);
+    height = Math.max(left, figuresHeight + cutsHeight) + soffitHeight;
   }
 
   /** The least height, mm. */
@@ -45,7 +49,10 @@ final class TicketPanels {
     return height;
   }
 
-  void draw(Board board, Box box) {
+  void draw(Board board, Box whole) {
+    double foot = whole.maxY() - soffitHeight;
+    Box box = new Box(whole.minX(), whole.minY(), whole.maxX(), foot);
+    soffit.draw(board, new Box(whole.minX(), foot, whole.maxX(), whole.maxY()));
     double left = box.minX() + sideWidth;
     double right = box.maxX() - workWidth;
     double middle = box.maxX() - notchWidth;
@@ -58,7 +65,7 @@ final class TicketPanels {
         "",
         "",
         b -> {
-          b.stroke(Path.rect(box.minX(), box.minY(), box.width(), box.height()), Pen.CUT);
+          b.stroke(Path.rect(whole.minX(), whole.minY(), whole.width(), whole.height()), Pen.CUT);
           b.line(left, box.minY(), left, strip, Pen.EDGE);
           b.line(box.minX(), strip, right, strip, Pen.EDGE);
           b.line(right, box.minY(), right, box.maxY(), Pen.EDGE);

@@ -13,12 +13,15 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.HeadSpec;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The ticket's section through the L, broken off above, and where the return is cut away, a plan of
@@ -37,6 +40,7 @@ final class TicketSection {
   private final TicketType type;
   private final HeadSpec.Soffit soffit;
 
+  private final Optional<VSoffit> vee;
   private final String relief;
   private final double titleHeight;
   private final double reliefHeight;
@@ -47,9 +51,20 @@ final class TicketSection {
     this.piece = ticket.piece();
     this.type = type;
     this.soffit = ticket.head().layout().opening().head().soffit();
+    this.vee = VSoffit.of(piece.stone());
     this.relief = relief();
     this.titleHeight = noteHeight(longestTitle(), width);
     this.reliefHeight = noteHeight(relief, width);
+  }
+
+  // A V with soffit pieces behind it: the section shows the first of them.
+  private boolean flanked() {
+    return !returns() && !piece.soffitPieces().isEmpty();
+  }
+
+  /** How far the V takes the foot up on the centre line, mm. */
+  private double raised() {
+    return vee.map(v -> v.depth().mm()).orElse(0.0);
   }
 
   private boolean returns() {
@@ -75,7 +90,7 @@ final class TicketSection {
   }
 
   private double below() {
-    return returns() ? type.edge().height() * 1.4 + 5.6 : 2;
+    return returns() || flanked() ? type.edge().height() * 1.4 + 5.6 : 2;
   }
 
   private double fixed() {
@@ -88,21 +103,28 @@ final class TicketSection {
 
   void draw(Board board, Box box) {
     double t = piece.thickness().mm();
-    double s = returns() ? piece.returnDepth().mm() : t;
+    double s = deep();
     // Where the return is cut away, the plan of it stands beside the L.
     double mine = relieved() ? box.width() * SECTION : box.width();
-    double roomW = mine - (relieved() ? 4 : 12) - type.note().height() * 2;
+    double aside = vee.map(v -> LabelShape.width(tape(v.depth()), type.edge()) + 6).orElse(0.0);
+    double margin = relieved() || aside > 0 ? 4 : 12;
+    double roomW = mine - margin - type.note().height() * 2 - aside;
     double roomH = box.height() - fixed();
     // The leg is shown up to the return or so; what matters is at the corner.
-    double shown = Math.min(piece.stone().height().mm(), Math.max(2.2 * t, 1.3 * s));
+    double shown =
+        Math.min(
+            piece.stone().height().mm(),
+            vee.isPresent() ? raised() + 2.5 * t : Math.max(2.2 * t, 1.3 * s));
     Scale scale = Scale.largest(c.job().units(), s, shown, roomW, roomH);
     double k = scale.factor();
-    double right = box.minX() + mine / 2 + s * k / 2;
+    double right = box.minX() + mine / 2 + (s * k + aside) / 2;
     double top = box.minY() + 2.4 + titleHeight + above();
     double bottom = top + roomH;
     top = bottom - shown * k;
     boolean broken = shown < piece.stone().height().mm();
-    Path outline = outline(right, bottom, top, t * k, s * k, broken);
+    double rise = raised() * k;
+    double leg = returns() ? s * k : t * k;
+    Path outline = outline(right, bottom - rise, top, t * k, leg, broken, t * k - rise);
     Point foot = new Point(right, bottom);
     double up = top;
     board.group(
@@ -112,10 +134,11 @@ final class TicketSection {
         g -> {
           g.outline(outline, Shade.KEY, Pen.CUT);
           seam(g, foot, t * k);
+          vee.ifPresent(v -> vee(g, foot, v, t * k, s * k, k));
           Outer o = new Outer(g, type.edge());
           o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
-          if (returns()) {
-            o.under(foot.x() - s * k, foot.x(), foot.y(), c.format().tape(piece.returnDepth()));
+          if (returns() || flanked()) {
+            o.under(foot.x() - s * k, foot.x(), foot.y(), tape(Length.mm(s)));
           }
           String word = c.words().each("ticket.face-word").get(0);
           double down = type.note().height() + 1;
@@ -144,6 +167,30 @@ final class TicketSection {
           double y = box.maxY() - reliefHeight;
           TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
+  }
+
+  // From the outside face to the back of what covers the soffit.
+  private double deep() {
+    double t = piece.thickness().mm();
+    return flanked()
+        ? t + piece.soffitPieces().get(0).depth().mm()
+        : returns() ? piece.returnDepth().mm() : t;
+  }
+
+  private String tape(Length length) {
+    return c.format().tape(length);
+  }
+
+  // On the centre line: the corners' level, how far the apex stands above it, the piece behind.
+  private void vee(Board g, Point foot, VSoffit v, double t, double s, double k) {
+    double apex = foot.y() - v.depth().mm() * k;
+    if (flanked()) {
+      // A flat on a slope is as much higher where it is cut plumb.
+      double high = t / Math.cos(v.apex().minus(v.left()).angle());
+      g.outline(Path.rect(foot.x() - s, apex - high, s - t, high), Shade.KEY, Pen.CUT);
+    }
+    g.line(foot.x() - s, foot.y(), foot.x(), foot.y(), Pen.HIDDEN);
+    new Outer(g, type.edge()).left(foot.x() - s, apex, foot.y(), tape(v.depth()));
   }
 
   // Where the soffit of a stone made of two flats meets its face.
@@ -192,6 +239,9 @@ final class TicketSection {
   }
 
   private String relief() {
+    if (vee.isPresent() && !returns()) {
+      return c.say(flanked() ? "ticket.section-v" : "ticket.no-return");
+    }
     if (!returns()) {
       return c.say("ticket.no-return");
     }
@@ -202,7 +252,7 @@ final class TicketSection {
 
   // Seen from the left end: face to the right, back to the left, the return running back below.
   private static Path outline(
-      double right, double bottom, double top, double t, double s, boolean broken) {
+      double right, double bottom, double top, double t, double s, boolean broken, double leg) {
     List<Point> p = new ArrayList<>();
     p.add(new Point(right - s, bottom));
     p.add(new Point(right, bottom));
@@ -215,8 +265,8 @@ final class TicketSection {
     }
     p.add(new Point(right - t, top));
     if (s > t) {
-      p.add(new Point(right - t, bottom - t));
-      p.add(new Point(right - s, bottom - t));
+      p.add(new Point(right - t, bottom - leg));
+      p.add(new Point(right - s, bottom - leg));
     }
     return Path.polygon(p);
   }

@@ -1,6 +1,7 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -52,8 +53,10 @@ final class TicketView {
     double t = piece.thickness().mm();
     double s = Math.max(t, piece.returnDepth().mm());
     double foot = 3 + type.note().height();
-    double w = face.width() + RIGHT * s;
-    double h = face.height() + DOWN * s;
+    double deep =
+        piece.soffitPieces().stream().mapToDouble(p -> t + p.depth().mm()).max().orElse(s);
+    double w = face.width() + RIGHT * Math.max(s, deep);
+    double h = face.height() + DOWN * Math.max(s, deep);
     double k = Math.min((box.width() - 5) / w, (box.height() - foot - 3) / h);
     double x = box.minX() + (box.width() - w * k) / 2;
     double y = box.minY() + 1.5 + (box.height() - foot - 3 - h * k) / 2;
@@ -66,6 +69,10 @@ final class TicketView {
           if (s > t) {
             returnLeg(whole, t)
                 .ifPresent(leg -> prism(g, on, leg.transformed(turn), t, s, Shade.KEY));
+          }
+          // Those behind a V are bodies of their own.
+          for (SoffitPiece p : s > t ? List.<SoffitPiece>of() : piece.soffitPieces()) {
+            prism(g, on, p.section().transformed(turn), t, t + p.depth().mm(), Shade.KEY);
           }
           prism(g, on, outline, 0, t, Shade.STONE);
         });

@@ -28,12 +28,18 @@ import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+import java.util.stream.Stream;
 
-/** Every kind of sheet, in the order in which a bundle has them. A new one is a line here. */
+/**
+ * Every kind of sheet, in the order in which a bundle has them. A new one is a line here; or, in a
+ * jar of one's own on the class path, a line in its {@code META-INF/services}: it comes last.
+ */
 public final class SheetBook {
   private SheetBook() {}
 
-  private static final List<SheetComposer> SHEETS =
+  private static final List<SheetComposer> OWN =
       List.of(
           new IndexSheet(),
           new CuttingPlanSheet(),
@@ -51,12 +57,10 @@ public final class SheetBook {
           new OutlineSheets(),
           new StripSheets());
 
-  /** Loads the sheets, which takes a while the first time. */
-  public static void prepare() {
-    for (SheetComposer sheet : SHEETS) {
-      sheet.bundle();
-    }
-  }
+  private static final List<SheetComposer> SHEETS =
+      Stream.concat(
+              OWN.stream(), ServiceLoader.load(SheetComposer.class).stream().map(Provider::get))
+          .toList();
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {

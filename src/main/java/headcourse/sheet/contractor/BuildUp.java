@@ -17,7 +17,7 @@ record BuildUp(double stone, double bed, double scratch, double sheathing, doubl
     double stone = job.stone().thickness().mm();
     double bed = stone + job.wall().bed().mm();
     double scratch = bed + job.wall().scratch().mm();
-    double sheathing = scratch + job.wall().sheathing().mm();
+    double sheathing = scratch + job.wall().sheathing().thickness().mm();
     return new BuildUp(stone, bed, scratch, sheathing, sheathing + job.wall().framing().mm());
   }
 
@@ -27,7 +27,7 @@ record BuildUp(double stone, double bed, double scratch, double sheathing, doubl
       job.stone().thickness(),
       job.wall().bed(),
       job.wall().scratch(),
-      job.wall().sheathing(),
+      job.wall().sheathing().thickness(),
       job.wall().framing()
     };
   }

@@ -276,7 +276,7 @@ final class HeadSection {
         view,
         (layers.scratch() + layers.sheathing()) / 2,
         y,
-        context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing())));
+        context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())));
     y -= step;
     name(
         c,

@@ -132,7 +132,7 @@ final class JambSection {
       context.say("contractor.layer-stone", f.withUnit(job.stone().thickness()), stone),
       context.say("contractor.layer-bed", f.withUnit(job.wall().bed())),
       context.say("contractor.layer-scratch", f.withUnit(job.wall().scratch())),
-      context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing())),
+      context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())),
       context.say("contractor.layer-framing", f.withUnit(job.wall().framing()))
     };
     for (int i = 0; i < texts.length; i++) {

@@ -1,13 +1,17 @@
 package headcourse.sheet.contractor;
 
+import headcourse.bench.HeadWork;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.rules.Finding;
 import headcourse.rules.Materials;
+import headcourse.rules.MaterialsTakeOff;
+import headcourse.rules.Mortar;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
+import headcourse.sheet.PropNotes;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
@@ -50,6 +54,7 @@ public final class NotesSheet implements SheetComposer {
               sign = "";
             }
           }
+          PropNotes.table(flow, context, TEXT);
           cautions(flow, context);
           materials(flow, context);
           findings(flow, context);
@@ -80,13 +85,12 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "density", a.density(job.stone().density()));
     add(rows, context, "area", a.area(m.stoneM2()));
     add(rows, context, "pieces", Integer.toString(m.stones()));
-    add(rows, context, "mass", a.mass(m.stoneKg()));
+    add(rows, context, "mass", mass(context, a));
     add(rows, context, "load", a.massPerArea(m.kgPerM2()));
     if (m.arrisM() > 0) {
       add(rows, context, "arris", a.run(m.arrisM()));
     }
-    String mortar = context.say("contractor.bags", a.volume(m.mortarM3()), m.bags());
-    add(rows, context, "mortar", mortar);
+    mortar(rows, context, a, m);
     for (Materials.ScrewCount c : m.screwsByLength()) {
       String length = context.format().withUnit(c.length());
       rows.add(List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
@@ -99,6 +103,33 @@ public final class NotesSheet implements SheetComposer {
             new Column(context.say("contractor.amount"), 100, Align.START, true)),
         rows,
         TEXT);
+  }
+
+  /** As the masses that the schedule prints add up. */
+  private static String mass(SheetContext context, Amounts a) {
+    List<Double> kg = new ArrayList<>();
+    List<Integer> counts = new ArrayList<>();
+    for (HeadWork head : context.work().heads()) {
+      kg.add(MaterialsTakeOff.headKg(head));
+      counts.add(head.layout().opening().count());
+    }
+    return a.massTogether(kg, counts);
+  }
+
+  private static void mortar(
+      List<List<String>> rows, SheetContext context, Amounts a, Materials m) {
+    Mortar mortar = m.mortar();
+    List<String> parts =
+        a.volumes(mortar.bed(), mortar.scratch(), mortar.soffit(), mortar.joints(), mortar.waste());
+    double[] m3 = {mortar.bed(), mortar.scratch(), mortar.soffit(), mortar.joints(), 1};
+    List<String> keys = List.of("bed", "scratch", "soffit", "joints", "waste");
+    for (int i = 0; i < parts.size(); i++) {
+      if (m3[i] > 0) {
+        add(rows, context, "mortar-" + keys.get(i), parts.get(i));
+      }
+    }
+    String all = context.say("contractor.bags", a.volume(m.mortarM3()), m.bags());
+    add(rows, context, "mortar", all);
   }
 
   private static void add(

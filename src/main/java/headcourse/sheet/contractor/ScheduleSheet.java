@@ -1,7 +1,6 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
@@ -11,6 +10,7 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
+import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -83,14 +83,14 @@ public final class ScheduleSheet implements SheetComposer {
     HeadLayout layout = head.layout();
     Opening o = layout.opening();
     HeadSpec spec = o.head();
-    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    double kg = MaterialsTakeOff.headKg(head);
     return List.of(
         o.mark(),
         o.label(),
         Integer.toString(o.count()),
         f.building(layout.halfWidth().times(2)),
         o.height() == null ? "" : f.building(o.height()),
-        context.say("contractor.shape-" + spec.shape())
+        context.words().sayOr("contractor.shape-" + spec.shape(), spec.shape())
             + ", "
             + context.say(
                 figures.curved() ? "contractor.deep" : "contractor.high",
@@ -100,7 +100,7 @@ public final class ScheduleSheet implements SheetComposer {
         bearing(context, layout, figures),
         f.building(figures.overallAnywhere()),
         soffit(context, o),
-        new Amounts(context.job().units()).mass(kg));
+        new Amounts(context.job().units()).massInTenths(kg));
   }
 
   private static String key(SheetContext context, HeadLayout layout) {

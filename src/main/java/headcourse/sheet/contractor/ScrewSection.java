@@ -44,13 +44,18 @@ final class ScrewSection {
     double f = scale.factor();
     String deepText = context.format().withUnit(notch.penetration());
     double over = Dimensions.overshoot(deepText, SIZE, notch.penetration().mm() * f);
-    double reach = (layers.bed() + notch.penetration().mm()) * f + over;
+    double reach = (holdsFrom() + notch.penetration().mm()) * f + over;
     Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach));
     Similarity view = Similarity.toPaper(f, origin);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
     double bottom = Math.max(origin.y() + 9, top + names.height() + 2);
     return new SectionPlace(view, elbow, names, top, bottom);
+  }
+
+  /** Where what holds begins, mm from the face of an ordinary stone. */
+  private double holdsFrom() {
+    return context.job().wall().sheathing().holds() ? layers.scratch() : layers.sheathing();
   }
 
   /** Draws it. */
@@ -97,8 +102,8 @@ final class ScrewSection {
     LengthFormat f = context.format();
     Dimensions dims = new Dimensions(b);
     dims.aligned(
-        view.apply(new Point(0, layers.bed())),
-        view.apply(new Point(0, layers.bed() + notch.penetration().mm())),
+        view.apply(new Point(0, holdsFrom())),
+        view.apply(new Point(0, holdsFrom() + notch.penetration().mm())),
         9,
         f.withUnit(notch.penetration()),
         SIZE);
@@ -127,7 +132,9 @@ final class ScrewSection {
     if (d[4] > d[3]) {
       c.add(
           view.apply(new Point(LENGTH - 6, (d[3] + d[4]) / 2)),
-          context.say("contractor.layer-sheathing", f.withUnit(context.job().wall().sheathing())));
+          context.say(
+              "contractor.layer-sheathing",
+              f.withUnit(context.job().wall().sheathing().thickness())));
     }
     c.add(
         view.apply(new Point(LENGTH - 6, trueHeight() - 8)),

@@ -13,6 +13,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
+import headcourse.layout.VSoffit;
 import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
@@ -170,6 +171,9 @@ public final class OutlineSheets implements SheetComposer {
       }
     }
     place(b, size, seen, path, new double[] {3.5, 2.5}, false);
+    VSoffit.of(stone)
+        .map(v -> c.say("fullsize.v", c.format().withUnit(v.depth())))
+        .ifPresent(v -> place(b, v, seen, path, new double[] {3.5, 2.5}, true));
     Side side = stone.side();
     String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
     place(b, up, seen, path, new double[] {3.5, 2.5}, false);

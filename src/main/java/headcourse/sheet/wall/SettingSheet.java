@@ -7,8 +7,10 @@ import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.rules.Materials;
+import headcourse.rules.Mortar;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.PageDraft;
+import headcourse.sheet.PropNotes;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
@@ -57,8 +59,7 @@ public final class SettingSheet implements SheetComposer {
           order(flow, context, head);
           closers(flow, context, head);
           stackUp(flow, context, head);
-          flow.heading(context.say("wall.props"), 20);
-          flow.say("wall.props-text", TEXT);
+          PropNotes.write(flow, context, head, TEXT);
           mortar(flow, context);
           cautions(flow, context);
         });
@@ -108,10 +109,16 @@ public final class SettingSheet implements SheetComposer {
         tables.fine(job.setting().cutTolerance()),
         tables.fine(job.setting().opens()));
     flow.table(tables.endColumns(), tables.ends(), TEXT);
-    flow.say(tables.trimKey(), TEXT);
     List<List<String>> drift = tables.drift();
     if (!drift.isEmpty()) {
+      flow.paragraph(tables.trim(), TEXT);
       flow.table(tables.driftColumns(), drift, TEXT);
+    }
+    if (head.lands() != null) {
+      LandsText lands = new LandsText(context, head);
+      flow.paragraph(lands.often(), TEXT);
+      flow.paragraph(lands.mover(), TEXT);
+      flow.paragraph(lands.assumed(), TEXT);
     }
   }
 
@@ -124,7 +131,12 @@ public final class SettingSheet implements SheetComposer {
         TEXT,
         amounts.volume(m.mortarM3()),
         m.bags(),
-        amounts.trowel(m.mortarM3() / Math.max(1, m.stones())));
+        amounts.trowel((m.mortar().set() - m.mortar().scratch()) / Math.max(1, m.stones())));
+    Mortar mortar = m.mortar();
+    List<String> parts =
+        amounts.volumes(
+            mortar.bed(), mortar.scratch(), mortar.soffit(), mortar.joints(), mortar.waste());
+    flow.say("wall.mortar-parts", TEXT, parts.toArray());
     List<String> screws = new ArrayList<>();
     for (Materials.ScrewCount c : m.screwsByLength()) {
       screws.add(

@@ -1,9 +1,11 @@
 package headcourse.sheet.wall;
 
-import headcourse.bench.Drift;
 import headcourse.bench.HeadWork;
+import headcourse.bench.MarkChecks;
 import headcourse.bench.StackUp;
 import headcourse.drawing.Mark.Align;
+import headcourse.job.Setting;
+import headcourse.layout.Drift;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
@@ -14,7 +16,6 @@ import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Where the ends may land, and how far out every third stone may be on the way there. */
@@ -22,12 +23,14 @@ final class StackUpTables {
   private final SheetContext context;
   private final HeadWork head;
   private final LengthFormat fine;
+  private final MarkChecks checks;
   private final boolean curved;
   private final boolean bears;
 
   StackUpTables(SheetContext context, HeadWork head) {
     this.context = context;
     this.head = head;
+    this.checks = MarkChecks.of(context.job(), head.layout());
     this.curved = new HeadFigures(head, context.format()).curved();
     // A head that springs from the jambs has no end on the wall that could slip off it.
     this.bears =
@@ -45,26 +48,38 @@ final class StackUpTables {
 
   /** What is said above the ends. */
   String endsKey() {
-    return (context.job().setting().dry() ? "wall.stack-up-text" : "wall.stack-up-text-mortar")
-        + (curved ? "-arch" : "");
+    Setting setting = context.job().setting();
+    String joints = setting.opens().isZero() ? "-mortar" : "-mortar-joints";
+    return "wall.stack-up-text" + (setting.dry() ? "" : joints) + (curved ? "-arch" : "");
   }
 
   /** What is said above the stones on the way. */
-  String trimKey() {
-    return curved ? "wall.trim-arch" : "wall.trim";
+  String trim() {
+    String allowed = context.format().withUnit(checks.allowed());
+    String key = curved ? "wall.trim-arch" : "wall.trim";
+    // Where a stone was cut before, another than the next one is trimmed.
+    boolean skips =
+        checks.places().stream()
+            .anyMatch(p -> p.trimmed() == null || !p.trimmed().mark().equals(p.joint().outer()));
+    return context.say(
+        w -> w.say(key, allowed, MarkChecks.EVERY) + (skips ? " " + w.say("wall.trim-cut") : ""));
   }
 
   List<Column> endColumns() {
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(context.say("wall.side"), 30, Align.START, true));
-    columns.add(new Column(context.say("wall.stones"), 22, Align.END, false));
-    columns.add(new Column(context.say("wall.at-worst"), 28, Align.START, false));
+    columns.add(new Column(context.say("wall.side"), 24, Align.START, true));
+    columns.add(new Column(context.say("wall.stones"), 18, Align.END, false));
+    if (bears) {
+      columns.add(new Column(context.say("wall.as-drawn"), 24, Align.START, false));
+    }
+    columns.add(new Column(context.say("wall.in-at-most"), 24, Align.START, false));
+    columns.add(new Column(context.say("wall.out-at-most"), 24, Align.START, false));
     columns.add(new Column(context.say("wall.likely"), 32, Align.START, false));
     if (bears) {
-      columns.add(new Column(context.say("wall.on-wall-between"), 50, Align.START, true));
+      columns.add(new Column(context.say("wall.on-wall-between"), 46, Align.START, true));
     }
     if (!curved) {
-      columns.add(new Column(context.say("wall.jamb-clear"), 32, Align.START, true));
+      columns.add(new Column(context.say("wall.jamb-clear"), 26, Align.START, true));
     }
     return columns;
   }
@@ -75,10 +90,16 @@ final class StackUpTables {
       List<String> row = new ArrayList<>();
       row.add(context.say(s.side() == Side.LEFT ? "wall.left" : "wall.right"));
       row.add(Integer.toString(s.stones()));
-      row.add("± " + fine(s.worst()));
-      row.add("± " + fine(s.likely()));
+      StackUp.Printed p = s.on(fine.grid());
       if (bears) {
-        row.add(context.say("wall.between", fine(s.bearingLeast()), fine(s.bearingGreatest())));
+        row.add(fine(p.bearing()));
+      }
+      row.add("− " + fine(p.inward()));
+      // What the bearing was rounded down by is in this one too, so that it adds up.
+      row.add("+ " + fine(p.outward()));
+      row.add(likely(s.drift()));
+      if (bears) {
+        row.add(context.say("wall.between", fine(p.least()), fine(p.greatest())));
       }
       if (!curved) {
         row.add(context.say(s.jambStillClear() ? "wall.yes" : "wall.no"));
@@ -86,6 +107,13 @@ final class StackUpTables {
       rows.add(row);
     }
     return rows;
+  }
+
+  /** Where it is likely to stand, and how far about that. */
+  private String likely(Drift drift) {
+    String about = "± " + fine(drift.likely());
+    String mean = fine(drift.mean());
+    return mean.equals(fine(Length.ZERO)) ? about : "+ " + mean + " " + about;
   }
 
   List<Column> driftColumns() {
@@ -96,9 +124,10 @@ final class StackUpTables {
             40,
             Align.START,
             true),
-        new Column(context.say("wall.out-at-most"), 36, Align.START, false),
-        new Column(context.say("wall.likely-out"), 36, Align.START, false),
-        new Column(context.say("wall.trim-next"), 48, Align.START, true));
+        new Column(context.say("wall.in-at-most"), 24, Align.START, false),
+        new Column(context.say("wall.out-at-most"), 24, Align.START, false),
+        new Column(context.say("wall.likely"), 34, Align.START, false),
+        new Column(context.say("wall.trim-next"), 44, Align.START, true));
   }
 
   /** Every third stone outwards; both sides in one row where they are alike. */
@@ -132,13 +161,14 @@ final class StackUpTables {
    *
    * @param after the stone
    * @param next the one beyond it, that takes up what is out
-   * @param figures where its edge stands, how far out it may be, what the next is cut to or empty
+   * @param figures where its edge stands, how far in and out it may be and is likely to be, what
+   *     the next is cut to or empty
    */
   private record Check(String after, String next, List<String> figures) {
     List<String> row(String stones, String nexts) {
       List<String> row = new ArrayList<>(List.of(stones));
-      row.addAll(figures.subList(0, 3));
-      String cut = figures.get(3);
+      row.addAll(figures.subList(0, 4));
+      String cut = figures.get(4);
       row.add(cut.isEmpty() ? "" : nexts + ": " + cut);
       return row;
     }
@@ -156,30 +186,26 @@ final class StackUpTables {
         .orElse(j.soffitMark());
   }
 
-  /** The key, then every third stone, and what the next one is trimmed to at the worst. */
+  /** Each check of a side, and what the next stone is trimmed to at the worst. */
   private List<Check> side(Side side) {
-    List<JointLine> joints =
-        head.layout().joints().stream()
-            .filter(j -> j.side() == side && !j.inner().isEmpty() && !j.outer().isEmpty())
-            .sorted(Comparator.comparingInt(JointLine::index))
-            .toList();
     List<Check> rows = new ArrayList<>();
-    for (JointLine j : joints) {
-      if (j.index() % 3 != 0) {
-        continue;
-      }
+    for (MarkChecks.Place place : checks.on(side)) {
+      JointLine j = place.joint();
       Drift drift = Drift.at(context.job(), head.layout(), side, j.index());
-      PlacedStone next = head.layout().stone(j.outer());
-      Length trimmed = next.bottom().minus(drift.worst());
+      PlacedStone next = place.trimmed();
+      // Rounded up to what a tape shows, so that it can be taken off.
+      Grid grid = context.format().grid();
+      Length out = grid.ticks(grid.ceil(drift.outward()));
       rows.add(
           new Check(
               j.inner(),
-              j.outer(),
+              next == null ? "" : next.mark(),
               List.of(
                   context.format().tape(mark(j)),
-                  "± " + fine(drift.worst()),
-                  "± " + fine(drift.likely()),
-                  next.fitted() ? "" : context.format().withUnit(trimmed))));
+                  "− " + context.format().withUnit(grid.ticks(grid.ceil(drift.inward()))),
+                  "+ " + context.format().withUnit(out),
+                  likely(drift),
+                  next == null ? "" : context.format().withUnit(next.bottom().minus(out)))));
     }
     return rows;
   }

@@ -95,6 +95,13 @@ class JobCasesTest {
     assertEquals(4, job.stock().items().size());
     assertEquals(0.15, job.stock().spare(), 1e-12);
     assertEquals(List.of("C2#3"), job.spoiled());
+    assertEquals(Length.inches(1.75), job.props().thickness());
+    assertEquals(Length.inches(9.25), job.props().width());
+    // A pound on a square inch is 0.006894757 N/mm² (NIST SP 811).
+    assertEquals(1_400_000 * 0.006894757, job.props().stiffness(), 0.01);
+    assertEquals(Length.inches(1 / 16.0), job.props().sag());
+    assertEquals(1.5, job.props().push());
+    assertEquals(Length.inches(1), job.props().lagging());
     assertEquals(3, job.openings().get(0).measured().soffit().size());
     assertEquals(2022, job.limits().edition());
     // 12 lb/ft2 by the international pound and foot (0.45359237 kg, 0.3048 m).

@@ -17,7 +17,7 @@ class JobTwinTest {
       units: in
       stone: {name: Grey sandstone, kind: sandstone, density: 2320 kg/m3, thickness: 1 1/4}
       tools: {saw: {kerf: 1/8, depth-of-cut: 4}}
-      fastener: {lengths: [3 1/2, 2, 2 1/2, 3], cover: 3/8}
+      fastener: {lengths: [3 1/2, 2, 2 1/2, 3, 4 1/2, 4], cover: 3/8}
       openings:
         - mark: D1
           label: Door
@@ -40,9 +40,13 @@ class JobTwinTest {
       setting: {opens: 0.396875, cut-tolerance: 0.79375}
       tools:
         saw: {kerf: 3.175, depth-of-cut: 101.6, clean-cut: 3.175}
-        grinder: {blade: 114.3, kerf: 4.7625}
+        grinder: {blade: 114.3, kerf: 6.35}
       fastener:
-        {lengths: [50.8, 63.5, 76.2, 88.9], shank: 4.7625, head: 9.525, embedment: 25.4, cover: 9.525}
+        lengths: [50.8, 63.5, 76.2, 88.9, 101.6, 114.3]
+        shank: 4.7625
+        head: 9.525
+        embedment: 25.4
+        cover: 9.525
       openings:
         - mark: D1
           label: Door

@@ -1,0 +1,114 @@
+package headcourse.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import headcourse.layout.HeadShape;
+import headcourse.layout.curved.ShallowHead;
+import headcourse.rules.ChalkLineRule;
+import headcourse.sheet.NotepadSheet;
+import headcourse.sheet.SheetComposer;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A shape, a rule and a sheet that the program has never heard of, added as the contributor's guide
+ * says, each by its file and one line: a process that finds them on its class path draws with them.
+ */
+class AdditionsTest {
+  private static final String JOB =
+      """
+      units: in
+      stone: {density: 138 lb/ft3, thickness: 1 1/4}
+      openings: [{mark: A1, width: 4', head: {shape: shallow, height: 9}}]
+      """;
+
+  @TempDir Path folder;
+  private Path added;
+
+  @BeforeEach
+  void add() throws IOException {
+    added = Files.createDirectories(folder.resolve("added"));
+    service(HeadShape.class.getName(), ShallowHead.class);
+    service("headcourse.rules.Rule", ChalkLineRule.class);
+    service(SheetComposer.class.getName(), NotepadSheet.class);
+    words("en", "added.chalk-line={0} wide: chalk its outline", "added.notepad=Notes of the day");
+    words("es", "added.chalk-line={0} de ancho: trace", "added.notepad=Notas del día");
+    Files.writeString(folder.resolve("a.yaml"), JOB);
+  }
+
+  private void service(String of, Class<?> provider) throws IOException {
+    Path services = Files.createDirectories(added.resolve("META-INF/services"));
+    Files.writeString(services.resolve(of), provider.getName() + "\n");
+  }
+
+  private void words(String language, String... lines) throws IOException {
+    Path words = Files.createDirectories(added.resolve("headcourse/words"));
+    Files.write(words.resolve("added_" + language + ".properties"), List.of(lines));
+  }
+
+  private String run(int status, String... args) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp"));
+    command.add(added + File.pathSeparator + System.getProperty("java.class.path"));
+    command.add("headcourse.cli.Main");
+    command.addAll(List.of(args));
+    Path out = folder.resolve("out.txt");
+    Process p =
+        new ProcessBuilder(command)
+            .directory(folder.toFile())
+            .redirectErrorStream(true)
+            .redirectOutput(out.toFile())
+            .start();
+    assertEquals(status, p.waitFor(), () -> read(out));
+    return read(out);
+  }
+
+  private static String read(Path p) {
+    try {
+      return Files.readString(p);
+    } catch (IOException e) {
+      return e.toString();
+    }
+  }
+
+  private String text(String bundle) throws IOException {
+    Path pdf = folder.resolve("out/a/" + bundle + ".pdf");
+    try (PDDocument d = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(d);
+    }
+  }
+
+  @Test
+  void shapeRuleAndSheetAreDrawnWith() throws Exception {
+    String said = run(Main.FINDINGS, "draw", "a.yaml");
+    assertTrue(said.contains("[chalk-line] A1: 48\" wide: chalk its outline"), said);
+    assertTrue(text("contractor").contains("shallow"), text("contractor"));
+    assertTrue(text("wall").contains("Notes of the day"), text("wall"));
+    assertTrue(read(folder.resolve("out/a/layout.json")).contains("\"shape\": \"shallow\""));
+    assertTrue(run(Main.DONE, "rules").contains("chalk-line"));
+  }
+
+  @Test
+  void itsThresholdCanBeSetAndItsFindingTakenOnOneself() throws Exception {
+    Files.writeString(folder.resolve("a.yaml"), JOB + "limits: {chalk-line: 60}\nlanguage: es\n");
+    String said = run(Main.DONE, "draw", "a.yaml");
+    assertTrue(!said.contains("chalk-line"), said);
+    assertTrue(text("wall").contains("Notas del día"), text("wall"));
+    Files.writeString(
+        folder.resolve("a.yaml"),
+        JOB + "accept: [{rule: chalk-line, reason: string line is up}]\n");
+    run(Main.DONE, "check", "a.yaml");
+  }
+}
