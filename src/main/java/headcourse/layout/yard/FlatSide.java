@@ -1,5 +1,6 @@
 package headcourse.layout.yard;
 
+import headcourse.layout.Side;
 import headcourse.layout.flat.Choice;
 import headcourse.layout.flat.End;
 import headcourse.layout.flat.FittedHead;
@@ -21,11 +22,18 @@ final class FlatSide implements RowSide {
   private final End[] endAt;
   private final long target;
   private final Rule rule;
+  private final Spare spare;
 
   /** What decides where stones may stand from {@link #regularFrom} on: ends tell the jamb too. */
-  private record Rule(double striking, boolean onTop, int from, List<End> ends, long joint) {}
+  private record Rule(
+      double striking, boolean onTop, int from, List<End> ends, long joint, List<Integer> before) {}
 
-  FlatSide(FittedHead.Left left) {
+  /**
+   * @param made the head
+   * @param left what is left of the side
+   * @param s which side
+   */
+  FlatSide(FittedHead made, FittedHead.Left left, Side s) {
     lines = left.rest().lines();
     check = left.check();
     extents = left.lengths();
@@ -35,7 +43,13 @@ final class FlatSide implements RowSide {
     endAt = new End[(int) (ends.get(ends.size() - 1).foot() - first + 1)];
     ends.forEach(e -> endAt[(int) (e.foot() - first)] = e);
     target = left.terms().bearing().target().picometres();
-    rule = new Rule(lines.striking(), lines.onTop(), regularFrom(), ends, joint);
+    int known = (int) made.fitted().stream().filter(f -> on(f.stone(), s)).count();
+    boolean cut = made.fitted().stream().anyMatch(f -> f.stone().equals("K"));
+    boolean key = left.terms().head().key() != null && !cut;
+    int cuts = left.there() - known + (key ? 1 : 0);
+    spare = new Spare(left, s, cuts);
+    List<Integer> before = List.of(cuts, left.there());
+    rule = new Rule(lines.striking(), lines.onTop(), regularFrom(), ends, joint, before);
   }
 
   @Override
@@ -93,6 +107,16 @@ final class FlatSide implements RowSide {
 
   private long lean(int index) {
     return lines.top(index, start()) - lines.soffit(index, start());
+  }
+
+  private static boolean on(String stone, Side s) {
+    return stone.startsWith(s == Side.LEFT ? "L" : "R");
+  }
+
+  @Override
+  public long shortfall(int index, long foot, boolean last) {
+    End e = last ? end(foot) : null;
+    return e == null ? spare.joint(index, foot) : spare.end(index, e);
   }
 
   @Override

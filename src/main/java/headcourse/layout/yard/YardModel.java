@@ -3,6 +3,7 @@ package headcourse.layout.yard;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Side;
 import headcourse.layout.flat.Choice;
 import headcourse.layout.flat.FittedHead;
 import headcourse.layout.flat.FlatTerms;
@@ -126,8 +127,11 @@ final class YardModel {
     return of;
   }
 
-  private FlatSide side(FittedHead.Left left) {
-    return left.rest() == null ? null : sides.computeIfAbsent(left, FlatSide::new);
+  private FlatSide side(Site site, int s) {
+    Side which = s == 0 ? Side.LEFT : Side.RIGHT;
+    return site.on(s).rest() == null
+        ? null
+        : sides.computeIfAbsent(site.on(s), l -> new FlatSide(site.made(), l, which));
   }
 
   private Pile.Row row(int k, Site site, int s) {
@@ -138,7 +142,7 @@ final class YardModel {
     }
     Integer each = left.terms().stones().eachSide();
     return new Pile.Row(
-        side(left), left.whole(), each == null ? 0 : each, there, tickets(k, site, s));
+        side(site, s), left.whole(), each == null ? 0 : each, there, tickets(k, site, s));
   }
 
   private List<Pile.Ticket> tickets(int k, Site site, int s) {
@@ -183,7 +187,7 @@ final class YardModel {
       List<List<Long>> widths = new ArrayList<>();
       for (int s = 0; s < 2; s++) {
         List<Answer.Picked> row = c.side(swapped(k) ? 1 - s : s);
-        FlatSide side = row.isEmpty() ? null : side(site.on(s));
+        FlatSide side = row.isEmpty() ? null : side(site, s);
         choices.add(site.on(s).with(side == null ? null : side.choice(row)));
         widths.add(FlatSide.widths(row));
         long foot = side == null ? 0 : side.start();

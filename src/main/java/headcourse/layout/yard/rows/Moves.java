@@ -90,6 +90,11 @@ final class Moves {
     return ahead[0][0];
   }
 
+  /** What is wanting of spare in any case, pm. */
+  long leastShortfall() {
+    return ahead[0][2];
+  }
+
   /** All states one step on. */
   List<Node> from(Node n) {
     List<Node> out = new ArrayList<>();

@@ -100,14 +100,15 @@ public final class RowSolver {
   private boolean leastSawn() {
     Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, 0, Cost.LEADING);
     look(aim);
-    sets = new SetBound(pile, store, best == null ? NO_BEST : best.sawn + pile.give());
+    long most = best == null ? NO_BEST : best.sawn + pile.give();
+    sets = new SetBound(pile, store, most, best == null ? Store.NEVER : best.shortfall);
     List<SetBound.Want> wants = List.of();
     if (sets.applies()) {
       wants = sets.wants(best == null ? NO_BEST : best.sawn, false, TRIES);
       sure = wants.isEmpty() ? best == null ? 0 : best.sawn : wants.get(0).cost().sawn();
     }
     sure = Math.max(sure, moves.least());
-    Cost good = new Cost(0, 0, 0, sure, 0, 0);
+    Cost good = new Cost(0, 0, moves.leastShortfall(), sure, 0, 0);
     for (int seed = 1; seed <= SEEDS && (best == null || worse(good)); seed++) {
       look(aim.seeded(seed));
     }

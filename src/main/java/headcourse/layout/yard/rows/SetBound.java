@@ -29,6 +29,7 @@ final class SetBound {
   private final int[] pieces;
   private final boolean paired;
   private final List<Need> needs = new ArrayList<>();
+  private final long shortfall;
   private boolean applies;
   private long uneven = Store.NEVER;
   private int most;
@@ -67,7 +68,12 @@ final class SetBound {
    */
   record Want(int stones, int length, Cost cost) {}
 
-  SetBound(Pile pile, Store store, long cap) {
+  /**
+   * @param cap how much may be sawn off
+   * @param shortfall no end may be wanting more spare, pm
+   */
+  SetBound(Pile pile, Store store, long cap, long shortfall) {
+    this.shortfall = shortfall;
     this.pile = pile;
     this.store = store;
     paired = pile.heads().stream().allMatch(Pile.Head::mirror);
@@ -170,7 +176,8 @@ final class SetBound {
           e++) {
         long widths = e - side.start() - n * side.joint();
         long off = side.bearingOff(e);
-        if (off >= 0 && widths >= n * head.min() && widths <= n * widest) {
+        boolean lands = off >= 0 && side.shortfall(n, e, true) <= shortfall;
+        if (lands && widths >= n * head.min() && widths <= n * widest) {
           int c = head.copies();
           out.add(new Need(c * n, c * (widths + extras), c * off, 0));
         }
