@@ -1,7 +1,7 @@
 package headcourse.bench;
 
 import headcourse.layout.Drift;
-import headcourse.layout.Landing;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -13,9 +13,9 @@ import headcourse.units.Length;
  * @param stones how many stones lie between the centre line and the end, the key's half as one
  * @param drift how far the end may be off
  * @param bearing how far it passes the jamb as drawn
- * @param landing what is wanting of spare at the worst
+ * @param shortfall what is wanting of spare at the worst
  */
-public record StackUp(Side side, int stones, Drift drift, Length bearing, Landing landing) {
+public record StackUp(Side side, int stones, Drift drift, Length bearing, Shortfall shortfall) {
   /** Bearing at the worst. */
   public Length bearingLeast() {
     return bearing.minus(drift.inward());
@@ -28,7 +28,7 @@ public record StackUp(Side side, int stones, Drift drift, Length bearing, Landin
 
   /** Whether every joint stays clear of the jamb line at the worst. */
   public boolean jambStillClear() {
-    return landing.jamb().isZero();
+    return shortfall.jamb().isZero();
   }
 
   /**

@@ -3,8 +3,8 @@ package headcourse.bench;
 import headcourse.job.Job;
 import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.Landing;
 import headcourse.layout.Role;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 
 /** Adds up cutting tolerances and opened joints from the centre line to each end. */
@@ -20,6 +20,6 @@ final class StackUpFinder {
         own + (key ? 1 : 0),
         Drift.at(job, head, side, own),
         head.bearing(side),
-        Landing.of(job, head, side));
+        Shortfall.of(job, head, side));
   }
 }

@@ -6,10 +6,12 @@ import headcourse.diag.Outcome;
 import headcourse.job.Care;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
+import headcourse.layout.Proof;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
 import headcourse.units.Decimals;
 import headcourse.units.LengthFormat;
+import headcourse.units.Limit;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.nio.file.Path;
@@ -70,9 +72,21 @@ record CheckCommand(Path folder, Console console) {
         + " left and "
         + f.plainWithUnit(layout.bearingRight())
         + " right, "
-        + (layout.proof().status() == headcourse.layout.Proof.Status.OPTIMAL
-            ? "proved best"
-            : "best found");
+        + proof(layout, f);
+  }
+
+  /** What the proof proves. */
+  private static String proof(HeadLayout layout, LengthFormat f) {
+    Proof proof = layout.proof();
+    if (proof.shortfall() == null) {
+      return proof.status() == Proof.Status.OPTIMAL ? "proved best" : "best found";
+    }
+    if (proof.shortfall().isZero()) {
+      return "lands whatever the tolerances bring; proved the best of those that do";
+    }
+    return "at the worst "
+        + Limit.LEAST.plainWithUnit(f, proof.shortfall())
+        + " short of landing; proved the best there is";
   }
 
   /** How often a head lands. */

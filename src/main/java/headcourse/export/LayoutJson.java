@@ -129,6 +129,8 @@ public final class LayoutJson {
     json.key("status").value(layout.proof().status().word());
     json.key("cost").value(layout.proof().cost());
     json.key("bound").value(layout.proof().bound());
+    Length wanting = layout.proof().shortfall();
+    json.key("shortfallMm").nullable(wanting == null ? null : wanting.mm());
     json.end();
     PropFinder.find(job, head).ifPresent(this::props);
     if (head.lands() != null) {

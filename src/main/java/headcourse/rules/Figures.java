@@ -137,6 +137,16 @@ final class Figures {
     return units == Units.INCH ? " lb" : " kg";
   }
 
+  /** As {@link AnchorLoads#force}. */
+  String force(Limit limit, double newtons) {
+    return AnchorLoads.force(units, limit, newtons);
+  }
+
+  /** As {@link AnchorLoads#moment}. */
+  String moment(Limit limit, double newtonMm) {
+    return AnchorLoads.moment(units, limit, newtonMm);
+  }
+
   /** {@code 15.1 lb/ft²}, {@code 73.7 kg/m²}. */
   String massPerArea(double kgPerM2) {
     return decimal(inAreaUnits(kgPerM2), 1) + areaUnit();

@@ -61,6 +61,8 @@ public final class RuleBook {
           new ScrewHoldsRule(),
           new ScrewKindRule(),
           new SlotKerfRule(),
+          new ScrewBendingRule(),
+          new ScrewWithdrawalRule(),
           new NotchReachRule(),
           new NotchShowsRule(),
           new ScrewCoverRule(),

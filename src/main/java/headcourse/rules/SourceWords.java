@@ -32,6 +32,8 @@ final class SourceWords {
           "rule.source-lintel",
           "rule.source-height",
           "rule.source-forum",
+          "rule.source-withdrawal",
+          "rule.source-bending",
           "rule.source-editions-note");
 
   private static final Map<String, String> BY_ENGLISH = byEnglish();

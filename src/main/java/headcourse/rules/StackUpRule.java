@@ -32,7 +32,7 @@ final class StackUpRule implements SideRule {
     String stones = c.count("rule.stone-", s.stones());
     String likely = c.say().length(s.drift().likely());
     Length least = head.layout().opening().head().bearing().min();
-    if (s.landing().least().isPositive()) {
+    if (s.shortfall().least().isPositive()) {
       return Optional.of(
           c.text(
               "rule.stack-up.bearing",
@@ -44,7 +44,7 @@ final class StackUpRule implements SideRule {
               likely,
               c.say().length(least.minus(p.least()))));
     }
-    Length over = s.landing().greatest();
+    Length over = s.shortfall().greatest();
     if (s.jambStillClear() && over.isZero()) {
       return Optional.empty();
     }

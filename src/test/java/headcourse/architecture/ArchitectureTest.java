@@ -81,8 +81,9 @@ class ArchitectureTest {
     TABLE.put("sheet.frame", with(forSheets, "sheet"));
     TABLE.put("sheet.elevation", with(forSheets, "sheet"));
     TABLE.put("sheet.bench", with(forSheets, "sheet"));
-    TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation"));
-    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation"));
+    TABLE.put("sheet.section", with(forSheets, "sheet"));
+    TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
+    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
     TABLE.put(
         "sheet.book",

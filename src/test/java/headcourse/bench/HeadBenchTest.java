@@ -16,8 +16,8 @@ import headcourse.job.Setting;
 import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.FaceEdge.Where;
-import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
@@ -284,6 +284,7 @@ class HeadBenchTest {
     assertEquals(w.layout().bearingRight().minus(s.drift().inward()), s.bearingLeast());
     assertEquals(w.layout().bearingRight().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
+    mortar.first().bearing = new HeadSpec.Bearing(in(5.75), in(5.75), in(5.75));
     StackUp t = work(mortar.make()).stackUp(Side.LEFT);
     assertEquals(in(7 / 32.0), t.drift().inward());
     assertEquals(in(7 / 32.0), t.drift().outward());
@@ -316,7 +317,7 @@ class HeadBenchTest {
   @Test
   void printedStackUpAddsUp() {
     Drift drift = new Drift(in(3 / 64.0), in(5 / 64.0), Length.ZERO, Length.ZERO);
-    StackUp s = new StackUp(Side.LEFT, 3, drift, in(4 + 7 / 64.0), Landing.SURE);
+    StackUp s = new StackUp(Side.LEFT, 3, drift, in(4 + 7 / 64.0), Shortfall.SURE);
     StackUp.Printed p = s.on(new Grid(in(1 / 16.0)));
     assertEquals(in(4 + 1 / 16.0), p.bearing());
     assertEquals(in(1 / 16.0), p.inward());

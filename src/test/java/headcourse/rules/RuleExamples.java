@@ -12,7 +12,7 @@ import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.layout.Drift;
-import headcourse.layout.Landing;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
@@ -54,9 +54,9 @@ final class RuleExamples {
   }
 
   private static StackUp stack(double wanting) {
-    Landing landing = new Landing(Length.ZERO, in(wanting), Length.ZERO);
+    Shortfall shortfall = new Shortfall(Length.ZERO, in(wanting), Length.ZERO);
     Drift drift = new Drift(in(0.5), in(0.5), Length.ZERO, in(0.25));
-    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), landing);
+    return new StackUp(Side.LEFT, 6, drift, in(4.5 - wanting), shortfall);
   }
 
   /** A head that lands so often when it is checked, else breaks the clear distance of a joint. */
@@ -225,6 +225,16 @@ final class RuleExamples {
                             Anchor.Hold.OTHER_KIND, new Backing(null, Backing.Kind.STEEL, "", 0)))),
         s -> {});
     add("slot-kerf", s -> s.job.grinderKerf = in(3 / 16.0), s -> s.job.grinderKerf = in(0.25));
+    add("screw-bending", s -> s.each(p -> p.liftingKg = 14.0), s -> s.each(p -> p.liftingKg = 4.0));
+    add(
+        "screw-withdrawal",
+        s -> {},
+        s ->
+            s.each(
+                p ->
+                    p.only(
+                        PieceMaker.loose(
+                            Anchor.Hold.NOTHING, new Backing(null, Backing.Kind.GAP, "", 0)))));
     add(
         "notch-reach",
         s -> s.each(p -> p.only(PieceMaker.notch(out, 7, 0.5, 0.5, screw, 1, false, "L1"))),

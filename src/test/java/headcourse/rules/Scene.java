@@ -14,8 +14,8 @@ import headcourse.job.Wall;
 import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
-import headcourse.layout.Landing;
 import headcourse.layout.Proof;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
@@ -198,8 +198,8 @@ final class Scene {
   private StackUp stack(Side side, int n, Length bears) {
     Length off = Length.inches(0.25);
     return stackUp != null
-        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.landing())
-        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Landing.SURE);
+        ? new StackUp(side, n, stackUp.drift(), stackUp.bearing(), stackUp.shortfall())
+        : new StackUp(side, n, new Drift(off, off, Length.ZERO, off.half()), bears, Shortfall.SURE);
   }
 
   private static JointLine joint(

@@ -21,10 +21,10 @@ import headcourse.layout.Drift;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
-import headcourse.layout.Landing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
+import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.revision.Changes;
 import headcourse.rules.Materials;
@@ -310,7 +310,7 @@ public final class HeadFixture {
               n,
               new Drift(worst, worst, Length.ZERO, worst.half()),
               layout.bearingLeft(),
-              Landing.SURE));
+              Shortfall.SURE));
     }
     return new HeadWork(layout, pieces, ups);
   }

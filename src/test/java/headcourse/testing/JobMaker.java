@@ -64,6 +64,9 @@ public final class JobMaker {
           Length.inches(3.5),
           Length.inches(4),
           Length.inches(4.5));
+  public Length shank = Length.inches(3 / 16.0);
+  public Length embedment = Length.inches(1);
+  public Length scratch = Length.inches(0.5);
   public Sheathing sheathing = new Sheathing(Length.inches(0.5), false);
   public List<Backing> backing = List.of(new Backing(null, Backing.Kind.WOOD, "", 0.41));
   public List<Length> courses = List.of();
@@ -177,25 +180,14 @@ public final class JobMaker {
         new Stone(
             "Grey sandstone", "sandstone", density, liftingDensity, thickness, Stone.Edges.SAWN),
         new Wall(
-            Length.inches(0.5),
-            Length.inches(0.5),
-            sheathing,
-            Length.inches(3.5),
-            jambs,
-            courses,
-            backing),
+            Length.inches(0.5), scratch, sheathing, Length.inches(3.5), jambs, courses, backing),
         new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(
                 Length.inches(1 / 8.0), depthOfCut, Angle.degrees(45), Length.inches(1 / 8.0)),
             new Tools.Grinder(Length.inches(4.5), grinderKerf)),
         new Fastener(
-            kinds,
-            lengths,
-            Length.inches(3 / 16.0),
-            Length.inches(3 / 8.0),
-            Length.inches(1),
-            Length.inches(3 / 8.0)),
+            kinds, lengths, shank, Length.inches(3 / 8.0), embedment, Length.inches(3 / 8.0)),
         props,
         list,
         stock,

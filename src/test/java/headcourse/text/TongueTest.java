@@ -19,8 +19,8 @@ class TongueTest {
         "SET IN THIS ORDER / COLOCAR EN ESTE ORDEN: 1, 2, 3 …", BOTH.say("wall.set-in-order"));
     // Figures amid the words stay where they are in each language.
     assertEquals(
-        "screw 2\", holds 1\" in the wall / tornillo 2\", agarra 1\"",
-        BOTH.say("ticket.screw", "2\"", "1\""));
+        "Bed 1\" under every return. / Mezcla (mortero) de 1\" bajo cada vuelta.",
+        BOTH.say("wall.bed-level", "1\""));
     assertEquals("Rev.", BOTH.say("frame.revision"));
   }
 
@@ -34,9 +34,9 @@ class TongueTest {
 
   @Test
   void theSecondLanguageIsMarkedWhereverLinesBreak() {
-    String said = BOTH.withTongues().say("wall.props-text");
-    assertEquals(BOTH.say("wall.props-text"), Tongue.plain(said));
-    String spanish = Words.of("es").say("wall.props-text");
+    String said = BOTH.withTongues().say("wall.closing");
+    assertEquals(BOTH.say("wall.closing"), Tongue.plain(said));
+    String spanish = Words.of("es").say("wall.closing");
     for (double width : new double[] {30, 55, 90, 400}) {
       List<String> lines = Wrap.lines(said, Face.REGULAR, 3.5, width);
       StringBuilder second = new StringBuilder();
@@ -55,7 +55,7 @@ class TongueTest {
 
   @Test
   void oneLanguageHasNoMarks() {
-    String said = Words.of("es").withTongues().say("wall.props-text");
+    String said = Words.of("es").withTongues().say("wall.closing");
     assertEquals(List.of(new Tongue.Run(said, false)), Tongue.runs(said));
     assertEquals("", Words.of("es").secondTag());
     assertEquals("es", BOTH.secondTag());

@@ -26,6 +26,12 @@ record CutStones(Stone key, List<Stone> stones, long[] soffits, long[] tops) {
     return stones.size();
   }
 
+  /** Of how many of them, and the key, the width is known. */
+  int measured() {
+    int known = key == null ? 0 : 1;
+    return known + (int) stones.stream().filter(s -> s.measured() != null).count();
+  }
+
   /** Foot of a joint on the soffit line, pm. */
   long soffit(int index) {
     return soffits[index];

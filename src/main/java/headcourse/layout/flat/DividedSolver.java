@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * The rhythms {@code even} and {@code graded}: looks at every end with every number of stones, and
- * keeps the least by |mean − target|, then |bearing − target|, then fewest stones.
+ * keeps the one that lands with most certainty, then with fewest stones that fit no blank, then the
+ * least by |mean − target|, then |bearing − target|, then fewest stones.
  */
 final class DividedSolver implements SideSolver {
   private final FlatTerms terms;
@@ -25,24 +26,50 @@ final class DividedSolver implements SideSolver {
     long steps = 0;
     for (SideCase c : cases) {
       SideCheck check = new SideCheck(terms, c.lines(), geometry.fanned());
+      Blanks blanks = new Blanks(terms, geometry, c.lines());
+      long start = check.spare().start();
       for (End end : c.ends()) {
         CountRange counts = CountRange.of(terms, c.lines(), end);
         for (int n = counts.least(); n <= counts.most(); n++) {
           steps++;
-          SideCost cost = SideCost.of(terms, c.lines(), end, n);
-          if (best != null && cost.compareDivided(best) >= 0) {
+          long least = Math.max(start, check.spare().end(n, end));
+          if (best != null && least > best.shortfall()) {
+            continue;
+          }
+          long lacking = blanks.matter() ? blanks.lacking(n, end) : 0;
+          SideCost cost = SideCost.of(terms, c.lines(), end, n, least, lacking);
+          if (best != null && cost.compareDivided(best) >= 0
+              || !geometry.divides(c.lines(), end, n, step)) {
             continue;
           }
           Choice choice = check(c.lines(), end, n, check);
-          if (choice != null) {
-            best = cost;
+          SideCost whole = choice == null ? null : cost(choice, check, blanks, cost);
+          if (whole != null && (best == null || whole.compareDivided(best) < 0)) {
+            best = whole;
             found = choice;
           }
         }
       }
     }
     effort += steps;
-    return new SideResult(found, best == null ? 0 : best.meanMm(), steps);
+    return best == null
+        ? SideResult.none(steps)
+        : new SideResult(found, best.shortfall(), best.unfit(), best.meanMm(), steps);
+  }
+
+  /** With what its joints want, and its stones that are too long. */
+  private SideCost cost(Choice choice, SideCheck check, Blanks blanks, SideCost cost) {
+    long shortfall = cost.shortfall();
+    long tooLong = 0;
+    long inner = choice.lines().start();
+    for (int i = 1; i < cost.count(); i++) {
+      long foot = choice.feet()[i - 1];
+      shortfall = Math.max(shortfall, check.spare().joint(i, foot));
+      tooLong += blanks.tooLong(i, inner, foot) ? 1 : 0;
+      inner = foot;
+    }
+    tooLong += blanks.tooLong(cost.count(), inner, choice.end()) ? 1 : 0;
+    return cost.with(shortfall, blanks.unfit(tooLong, cost.unfit()));
   }
 
   @Override
@@ -52,9 +79,6 @@ final class DividedSolver implements SideSolver {
 
   /** From the end inwards, because what fails does so at the jamb first. */
   private Choice check(Lines lines, End end, int count, SideCheck check) {
-    if (!geometry.divides(lines, end, count, step)) {
-      return null;
-    }
     long[] feet = new long[count - 1];
     long outer = end.foot();
     for (int i = count - 1; i >= 0; i--) {

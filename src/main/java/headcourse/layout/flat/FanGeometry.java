@@ -45,7 +45,8 @@ record FanGeometry(FlatTerms terms, Fan fan, double camber) implements FlatGeome
       boolean springs = terms.pastFar(e) >= 0 && terms.pastNear(e) < terms.tick();
       long top = FanLines.nearest(e * lines.growth());
       if ((springs || e >= check.after()) && terms.pastNear(top) <= side.wall()) {
-        ends.add(new End(e, top, lines.onTop() ? top : e, terms.past(e)));
+        long foot = lines.onTop() ? top : e;
+        ends.add(springs ? End.springing(terms, e, top, foot) : End.of(terms, side, e, top, foot));
       }
     }
     return ends;

@@ -201,7 +201,7 @@ public final class FittedHead {
       previous = (double) run / terms.tick() - terms.joint();
     }
     return new RestLines(
-        lines, n, terms.tick(), cut.soffit(n), cut.top(n), lines.onTop(), previous);
+        lines, n, terms.tick(), cut.soffit(n), cut.top(n), lines.onTop(), previous, cut.measured());
   }
 
   /** Whether the joint lines up to one keep clear of the jamb line. */

@@ -5,7 +5,9 @@ import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
 import headcourse.layout.Side;
 import headcourse.layout.flat.CutStonesComposer.Drawn;
+import headcourse.layout.flat.SidesSolver.Pair;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -42,13 +44,17 @@ final class FittedSolver {
 
   /** The head, or null where there is none. */
   HeadLayout solve() {
+    Pair best = null;
     for (double striking : strikings()) {
-      HeadLayout solved = solve(striking);
-      if (solved != null) {
-        return solved;
+      Pair solved = solve(striking);
+      if (solved != null && (best == null || solved.sounder(best))) {
+        best = solved;
+      }
+      if (best != null && best.sound()) {
+        break;
       }
     }
-    return null;
+    return best == null ? null : built(best);
   }
 
   /** Depths of the striking point that may serve both sides; the drawing's where there is one. */
@@ -67,21 +73,28 @@ final class FittedSolver {
         .toList();
   }
 
-  private HeadLayout solve(double striking) {
+  private Pair solve(double striking) {
+    Pair alike = null;
     if (alike(striking)) {
       Way both = new Way(head, terms.both(), Side.LEFT, striking);
       SideResult left = side(both);
-      if (left != null) {
-        return built(left, twin(left));
+      alike = left == null ? null : new Pair(left, twin(left));
+      if (alike != null && (!terms.lopsided() || alike.sound())) {
+        return alike;
       }
     }
+    Pair apart = apart(striking);
+    return alike == null || apart != null && apart.sounder(alike) ? apart : alike;
+  }
+
+  private Pair apart(double striking) {
     SideResult left = side(new Way(head.alone(terms.left()), terms.left(), Side.LEFT, striking));
     if (left == null) {
       return null;
     }
     SideResult right =
         side(new Way(head.alone(terms.right()), terms.right(), Side.RIGHT, striking));
-    return right == null ? null : built(left, right);
+    return right == null ? null : new Pair(left, right);
   }
 
   /**
@@ -117,7 +130,7 @@ final class FittedSolver {
     Choice c = left.choice();
     Lines all = c.lines() instanceof RestLines r ? r.all() : c.lines();
     CutStones own = composer.compose(Side.RIGHT, all, c.end() == null);
-    return new SideResult(c.after(own), left.cost(), 0);
+    return new SideResult(c.after(own), left.shortfall(), left.unfit(), left.cost(), 0);
   }
 
   private SideResult side(Way way) {
@@ -126,7 +139,19 @@ final class FittedSolver {
     if (drawn != null) {
       CutStones cut = composer.compose(side, drawn.on(side).lines(), false);
       if (cut != null && cut.asDrawn() && n <= drawn.on(side).count()) {
-        return new SideResult(made.asDrawn(drawn.on(side), cut), drawn.head().proof().cost(), 0);
+        Choice choice = drawn.on(side);
+        long wanting =
+            n == choice.count()
+                ? 0
+                : Spare.of(
+                    way.own().terms(),
+                    way.own().fanned(),
+                    new Choice(
+                        made.rest(choice.lines(), cut),
+                        choice.end(),
+                        Arrays.copyOfRange(choice.feet(), n, choice.feet().length)));
+        double cost = drawn.head().proof().cost();
+        return new SideResult(made.asDrawn(choice, cut), wanting, 0, cost, 0);
       }
     }
     boolean wholeFirst = n > 0 && (drawn == null || drawn.on(side).count() <= n);
@@ -161,24 +186,35 @@ final class FittedSolver {
         cuts.add(cut);
       }
     }
-    for (int i = 0; i < cases.size(); i++) {
+    SideResult shifted = null;
+    for (int i = 0; i < cases.size() && shifted == null; i++) {
       Choice moved = ShiftedSide.of(own, cases.get(i), drawn == null ? null : drawn.on(side), n);
       if (moved != null) {
-        double cost = SideCost.of(own.terms(), moved.lines(), moved.end(), moved.count()).meanMm();
-        return new SideResult(moved.after(cuts.get(i)), cost, 1);
+        long wanting = Spare.of(own.terms(), own.fanned(), moved);
+        SideCost cost =
+            SideCost.of(own.terms(), moved.lines(), moved.end(), moved.count(), wanting, 0);
+        shifted = new SideResult(moved.after(cuts.get(i)), wanting, 0, cost.meanMm(), 1);
       }
+    }
+    if (shifted != null && shifted.shortfall() == 0) {
+      return shifted;
     }
     SideSolver solver = SidesSolver.solverOf(own.over(own.terms().after(n)));
     SideResult found = solver.solve(cases, way.terms().seed());
     effort += solver.effort();
-    if (found.choice() == null) {
-      return null;
+    if (found.choice() == null || shifted != null && shifted.shortfall() <= found.shortfall()) {
+      return shifted;
     }
     int at = 0;
     while (cases.get(at).lines() != found.choice().lines()) {
       at++;
     }
-    return new SideResult(found.choice().after(cuts.get(at)), found.cost(), found.steps());
+    return new SideResult(
+        found.choice().after(cuts.get(at)),
+        found.shortfall(),
+        found.unfit(),
+        found.cost(),
+        found.steps());
   }
 
   /** The side made up of fitted stones alone, or null where they don't end as they must. */
@@ -195,18 +231,16 @@ final class FittedSolver {
       if (cut != null
           && made.stand(own, c.lines(), cut, n - 1)
           && made.ends(own.terms(), way.terms(), cut)) {
-        return new SideResult(Choice.whole(c.lines(), cut), 0, 1);
+        return new SideResult(Choice.whole(c.lines(), cut), 0, 0, 0, 1);
       }
     }
     return null;
   }
 
-  private HeadLayout built(SideResult left, SideResult right) {
-    double cost = Math.max(left.cost(), right.cost());
-    Proof proof = new Proof(Proof.Status.OPTIMAL, cost, cost, left.steps() + right.steps());
-    if (left.steps() + right.steps() == 0) {
-      proof = drawn.head().proof();
-    }
+  private HeadLayout built(Pair pair) {
+    SideResult left = pair.left();
+    SideResult right = pair.right();
+    Proof proof = left.steps() + right.steps() == 0 ? drawn.head().proof() : pair.proof();
     return made.build(left.choice(), right.choice(), proof);
   }
 }

@@ -35,6 +35,16 @@ public interface Lines {
     return false;
   }
 
+  /** How many stones of the side are there already, before the first. */
+  default int there() {
+    return 0;
+  }
+
+  /** Of how many of these, and the key, the width was measured. */
+  default int measured() {
+    return 0;
+  }
+
   /** Width of the stone before the first, ticks; NaN where it is the key. */
   default double previous() {
     return Double.NaN;

@@ -23,11 +23,11 @@ final class Reach {
     long before = (long) Math.ceil(lines.dividing(check.before() - terms.joint())) + 1;
     long after = (long) Math.floor(lines.dividing(check.after())) - 1;
     if (lines.regularFrom() == 1) {
-      // Every joint keeps the same rule, so the first foot that does bounds them all.
-      while (before > lines.start() && !check.jointStands(1, before)) {
+      // No joint keeps clear of more than those farther out, so the first foot bounds them all.
+      while (before > lines.start() && !check.inside(1, before)) {
         before--;
       }
-      while (after < end.foot() && !check.jointStands(1, after)) {
+      while (after < end.foot() && !check.beyond(1, after)) {
         after++;
       }
     }

@@ -12,12 +12,25 @@ package headcourse.layout.flat;
  * @param top where they end on the top line, pm
  * @param onTop whether widths are counted on the top line
  * @param previous width of the last of them on the dividing line, ticks; NaN for none
+ * @param measured how many of them, and of the key, were measured
  */
 record RestLines(
-    Lines all, int count, long tick, long soffit, long top, boolean onTop, double previous)
+    Lines all,
+    int count,
+    long tick,
+    long soffit,
+    long top,
+    boolean onTop,
+    double previous,
+    int measured)
     implements Lines {
   private long nearest(long pm) {
     return Math.floorDiv(2 * pm + tick, 2 * tick);
+  }
+
+  @Override
+  public int there() {
+    return count;
   }
 
   @Override

@@ -10,6 +10,7 @@ import java.util.Set;
  */
 final class SequenceSearch {
   private final SideCheck check;
+  private final Blanks blanks;
   private final Lines lines;
   private final End end;
   private final int count;
@@ -23,8 +24,9 @@ final class SequenceSearch {
   private long nodes;
 
   SequenceSearch(
-      FlatTerms terms, SideCase sides, End end, int count, boolean fan, long seed, long limit) {
-    this.check = new SideCheck(terms, sides.lines(), fan);
+      FlatTerms terms, SideCase sides, End end, int count, Asked asked, long seed, long limit) {
+    this.check = asked.check();
+    this.blanks = asked.tooLong() == 0 ? asked.blanks() : null;
     this.lines = sides.lines();
     this.end = end;
     this.count = count;
@@ -58,7 +60,9 @@ final class SequenceSearch {
     long rest = end.foot() - foot - left * joint;
     if (left == 1) {
       nodes++;
-      return (placed == 0 || rule.follow(previous, run, rest)) && check.endFits(count, foot, end);
+      return (placed == 0 || rule.follow(previous, run, rest))
+          && check.endFits(count, foot, end)
+          && (blanks == null || !blanks.tooLong(count, foot, end));
     }
     long low = Math.max(rule.min(), rest - rule.most(left - 1));
     long high = Math.min(rule.max(), rest - rule.least(left - 1));
@@ -76,6 +80,9 @@ final class SequenceSearch {
         continue;
       }
       if (!check.jointStands(placed + 1, next) || !check.stoneFits(placed + 1, foot, next)) {
+        continue;
+      }
+      if (blanks != null && blanks.tooLong(placed + 1, foot, next)) {
         continue;
       }
       long state = (((next << 20) | width) << 11 | (placed + 1)) << 1 | (nextRun - 1);

@@ -7,14 +7,26 @@ public final class SideCheck {
   /** What arithmetic leaves of nothing, ticks. */
   private static final double NOTHING = 1e-9;
 
+  /** Whatever a joint wants of spare. */
+  static final long ANY = Long.MAX_VALUE;
+
   private final FlatTerms terms;
   private final Lines lines;
   private final boolean fan;
   private final double before;
   private final double beyond;
   private final long after;
+  private final Spare spare;
+  private final long most;
 
   SideCheck(FlatTerms terms, Lines lines, boolean fan) {
+    this(terms, lines, fan, ANY);
+  }
+
+  /** With joints that may want no more than so much spare, pm. */
+  SideCheck(FlatTerms terms, Lines lines, boolean fan, long most) {
+    this.spare = new Spare(terms, lines, fan);
+    this.most = most;
     this.terms = terms;
     this.lines = lines;
     this.fan = fan;
@@ -48,11 +60,43 @@ public final class SideCheck {
 
   /** Whether joint {@code index} may stand at a foot: clear of the jamb line at both its ends. */
   public boolean jointStands(int index, long foot) {
+    return inside(index, foot) || beyond(index, foot);
+  }
+
+  /** Whether it may stand there on this side of the jamb line. */
+  boolean inside(int index, long foot) {
     long s = lines.soffit(index, foot);
     long t = lines.top(index, foot);
-    double extra = extra(s, t);
-    return outerEdge(fan ? s : Math.max(s, t), extra) <= before
-        || (fan ? s : Math.min(s, t)) - extra >= beyond;
+    return outerEdge(fan ? s : Math.max(s, t), extra(s, t)) <= before && spared(index, foot);
+  }
+
+  /** Whether it may stand there beyond the jamb line. */
+  boolean beyond(int index, long foot) {
+    long s = lines.soffit(index, foot);
+    long t = lines.top(index, foot);
+    return (fan ? s : Math.min(s, t)) - extra(s, t) >= beyond && spared(index, foot);
+  }
+
+  private boolean spared(int index, long foot) {
+    return most == ANY || spare.joint(index, foot) <= most;
+  }
+
+  /**
+   * Whether inside ends, and beyond begins, at one foot: what a raked mortar joint takes along x
+   * may differ from foot to foot where several share a place on the soffit line.
+   */
+  boolean orderly() {
+    return terms.joint() == 0 || !lines.onTop();
+  }
+
+  /** Whether a joint keeps the same rule whatever its number. */
+  boolean alike() {
+    return most == ANY;
+  }
+
+  /** What joints and ends want of spare. */
+  Spare spare() {
+    return spare;
   }
 
   /** Whether a joint that lies off the grid may stand where it does; feet in ticks. */
@@ -72,6 +116,11 @@ public final class SideCheck {
   }
 
   private double slant(double soffit, double top) {
+    return slant(terms, soffit, top);
+  }
+
+  /** What half a raked joint takes more along x than half a plumb one, ticks. */
+  static double slant(FlatTerms terms, double soffit, double top) {
     if (terms.joint() == 0 || soffit == top) {
       return 0;
     }

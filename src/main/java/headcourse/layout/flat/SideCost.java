@@ -3,26 +3,42 @@ package headcourse.layout.flat;
 /**
  * What a side costs, exactly.
  *
+ * @param shortfall what it wants of spare to land at the worst, pm
+ * @param unfit how many stones fit no blank, over all openings of its kind
  * @param mean |mean width − target| times the number of stones, pm
  * @param bearing |bearing − target|, pm
  * @param count how many stones
  */
-record SideCost(long mean, long bearing, int count) {
-  static SideCost of(FlatTerms terms, Lines lines, End end, int count) {
+record SideCost(long shortfall, long unfit, long mean, long bearing, int count) {
+  static SideCost of(FlatTerms terms, Lines lines, End end, int count, long shortfall, long unfit) {
     long widths = (end.foot() - lines.start() - count * terms.joint()) * terms.tick();
     return new SideCost(
+        shortfall,
+        unfit,
         Math.abs(widths - count * terms.target()),
         Math.abs(end.bearing() - terms.bearing().target().picometres()),
         count);
+  }
+
+  /** The same, wanting more. */
+  SideCost with(long other, long unfitting) {
+    return new SideCost(other, unfitting, mean, bearing, count);
   }
 
   int compareMean(SideCost o) {
     return Long.compare(Math.multiplyExact(mean, o.count), Math.multiplyExact(o.mean, count));
   }
 
+  /** Whether it lands, then whether it can be cut. */
+  int compareSound(SideCost o) {
+    int c = Long.compare(shortfall, o.shortfall);
+    return c != 0 ? c : Long.compare(unfit, o.unfit);
+  }
+
   /** The order of {@code even} and {@code graded}. */
   int compareDivided(SideCost o) {
-    int c = compareMean(o);
+    int c = compareSound(o);
+    c = c != 0 ? c : compareMean(o);
     c = c != 0 ? c : Long.compare(bearing, o.bearing);
     return c != 0 ? c : Integer.compare(count, o.count);
   }

@@ -4,7 +4,19 @@ package headcourse.layout.flat;
  * What one side came to.
  *
  * @param choice the best, or null where there is none
- * @param cost what was minimised first, mm
+ * @param shortfall what it wants of spare to land at the worst, pm
+ * @param unfit how many stones fit no blank, over all openings of its kind
+ * @param cost what its rhythm minimises, mm
  * @param steps how many candidates were looked at
  */
-record SideResult(Choice choice, double cost, long steps) {}
+record SideResult(Choice choice, long shortfall, long unfit, double cost, long steps) {
+  /** There is none. */
+  static SideResult none(long steps) {
+    return new SideResult(null, 0, 0, 0, steps);
+  }
+
+  /** Whether nothing better can be had for the soundness of a side. */
+  boolean sound() {
+    return shortfall == 0 && unfit == 0;
+  }
+}

@@ -2,6 +2,7 @@ package headcourse.layout.flat;
 
 import headcourse.job.HeadSpec;
 import headcourse.layout.Proof;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -38,7 +39,26 @@ final class SidesSolver {
     Proof proof() {
       double cost = Math.max(left.cost(), right.cost());
       long steps = left.steps() + (left == right ? 0 : right.steps());
-      return new Proof(Proof.Status.OPTIMAL, cost, cost, steps);
+      return new Proof(Proof.Status.OPTIMAL, cost, cost, steps, new Length(shortfall()));
+    }
+
+    long shortfall() {
+      return Math.max(left.shortfall(), right.shortfall());
+    }
+
+    private long unfit() {
+      return Math.max(left.unfit(), right.unfit());
+    }
+
+    /** Whether both land and can be cut. */
+    boolean sound() {
+      return left.sound() && right.sound();
+    }
+
+    /** Whether it lands with more certainty than another, or can better be cut. */
+    boolean sounder(Pair o) {
+      int by = Long.compare(shortfall(), o.shortfall());
+      return by < 0 || by == 0 && unfit() < o.unfit();
     }
   }
 
@@ -48,9 +68,12 @@ final class SidesSolver {
       // The sides differ by their walls alone, so what the shorter allows serves both, and where
       // it allows nothing there is no head, but where one jamb stands nearer than the other.
       SideResult both = middle.side(terms.both(), Double.NaN);
-      if (both.choice() != null || !terms.lopsided()) {
-        return both.choice() == null ? null : new Pair(both, both);
+      Pair alike = both.choice() == null ? null : new Pair(both, both);
+      if (!terms.lopsided() || alike != null && alike.sound()) {
+        return alike;
       }
+      Pair apart = apart();
+      return alike == null || apart != null && apart.sounder(alike) ? apart : alike;
     }
     return apart();
   }
@@ -62,7 +85,8 @@ final class SidesSolver {
 
   /**
    * Each side by itself. One striking point serves both; the side with the shorter wall settles it,
-   * by its best choice, or by the best with which the other side can live.
+   * by its best choice, or where the other can't live or doesn't land with that, by the one with
+   * which both land best.
    */
   private Pair apart() {
     boolean leftFirst = terms.left().wall() <= terms.right().wall();
@@ -71,19 +95,22 @@ final class SidesSolver {
     FlatTerms.SideTerms second = leftFirst ? terms.right() : terms.left();
     List<SideCase> cases = one.head().cases(first, Double.NaN);
     Pair pair = pair(one.solver().solve(cases, first.seed()), second, leftFirst);
-    if (pair != null || cases.size() < 2) {
+    if (pair != null && pair.sound() || cases.size() < 2) {
       return pair;
     }
     long target = terms.bearing().target().picometres();
     List<SideCase> nearest = new ArrayList<>(cases);
     nearest.sort(Comparator.comparingLong(c -> Math.abs(c.ends().get(0).bearing() - target)));
     for (SideCase c : nearest) {
-      pair = pair(one.solver().solve(List.of(c), first.seed()), second, leftFirst);
-      if (pair != null) {
+      Pair other = pair(one.solver().solve(List.of(c), first.seed()), second, leftFirst);
+      if (other != null && (pair == null || other.sounder(pair))) {
+        pair = other;
+      }
+      if (pair != null && pair.sound()) {
         return pair;
       }
     }
-    return null;
+    return pair;
   }
 
   private Pair pair(SideResult one, FlatTerms.SideTerms second, boolean leftFirst) {

@@ -12,7 +12,7 @@ record SoldierGeometry(FlatTerms terms, KeySize key, int ease) implements FlatGe
     List<End> ends = new ArrayList<>();
     EndRange range = EndRange.of(terms, side);
     for (long e = Math.max(range.first(), check.after()); e <= range.last(); e++) {
-      ends.add(new End(e, e, e, terms.past(e)));
+      ends.add(End.of(terms, side, e, e, e));
     }
     return check.keyStands() ? List.of(new SideCase(lines, ends)) : List.of();
   }

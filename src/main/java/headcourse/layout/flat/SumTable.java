@@ -19,7 +19,7 @@ final class SumTable {
    * @param once where the last width stands for the first time running
    * @param twice where it stands for the second; null where neighbours always differ
    */
-  private record Level(int from, long[][] once, long[][] twice) {
+  private record Rows(int from, long[][] once, long[][] twice) {
     /** Whether a row has the bit of a foot. */
     boolean has(long[][] rows, int w, long at) {
       int k = (int) (at >> 6) - from;
@@ -27,7 +27,15 @@ final class SumTable {
     }
   }
 
+  /**
+   * The same by how many of the stones may be too long for every blank, from none up.
+   *
+   * @param layers one for each number
+   */
+  private record Level(Rows[] layers) {}
+
   private final FlatTerms terms;
+  private final Asked asked;
   private final SideCheck check;
   private final Lines lines;
   private final Neighbours rule;
@@ -35,15 +43,18 @@ final class SumTable {
   private final int widths;
   private final int words;
   private final long joint;
+  private final int layers;
   private final List<Level> levels = new ArrayList<>();
   private StoneMasks masks;
   private boolean full;
   private long effort;
-  private final Map<Integer, long[][]> before = new HashMap<>();
+  private final Map<List<Integer>, long[][]> before = new HashMap<>();
 
-  SumTable(FlatTerms terms, SideCase sides, boolean fan) {
+  SumTable(FlatTerms terms, SideCase sides, Asked asked) {
     this.terms = terms;
-    this.check = new SideCheck(terms, sides.lines(), fan);
+    this.asked = asked;
+    this.check = asked.check();
+    this.layers = asked.counts() ? asked.tooLong() + 1 : 1;
     this.lines = sides.lines();
     this.rule = Neighbours.of(terms);
     this.start = sides.lines().start();
@@ -57,8 +68,9 @@ final class SumTable {
   private void fill(int most) {
     while (levels.size() < most && !full) {
       int index = levels.size() + 1;
-      if (index <= lines.regularFrom() + 1) {
-        masks = new StoneMasks(terms, check, start, words, index);
+      boolean own = index <= lines.regularFrom() + 1;
+      if (own || !check.alike()) {
+        masks = new StoneMasks(terms, asked, start, words, index, own ? null : masks);
       }
       Level next = index == 1 ? after(origin(), 1) : after(levels.get(index - 2), index);
       if (next == null) {
@@ -78,7 +90,9 @@ final class SumTable {
   private Level origin() {
     long[][] rows = new long[widths][];
     Arrays.fill(rows, new long[] {1});
-    return new Level(0, rows, null);
+    Rows[] all = new Rows[layers];
+    Arrays.fill(all, new Rows(0, rows, null));
+    return new Level(all);
   }
 
   private Level after(Level last, int index) {
@@ -87,21 +101,37 @@ final class SumTable {
     if (from > to) {
       return null;
     }
-    effort += (long) widths * (to - from + 1);
-    boolean twin = rule.step() <= 0;
+    Rows[] next = new Rows[layers];
+    boolean any = false;
+    for (int k = 0; k < layers; k++) {
+      effort += (long) widths * (to - from + 1);
+      boolean twin = rule.step() <= 0;
+      next[k] =
+          new Rows(
+              from, new long[widths][to - from + 1], twin ? new long[widths][to - from + 1] : null);
+      any |= add(last.layers[k], index, false, next[k]);
+      if (k > 0) {
+        any |= add(last.layers[k - 1], index, true, next[k]);
+      }
+    }
+    return any ? new Level(next) : null;
+  }
+
+  /** Adds a stone to what was reached, too long for its blanks or not. */
+  private boolean add(Rows last, int index, boolean tooLong, Rows to) {
     long[][] leads = index == 1 ? last.once : leads(last);
-    long[][] next = new long[widths][to - from + 1];
-    long[][] again = twin ? new long[widths][to - from + 1] : null;
     boolean any = false;
     for (int w = 0; w < widths; w++) {
-      any |= masks.place(leads[w], last.from, w, next[w], from);
-      any |= twin && index > 1 && masks.place(last.once[w], last.from, w, again[w], from);
+      any |= masks.place(leads[w], last.from, w, tooLong, to.once[w], to.from);
+      if (to.twice != null && index > 1) {
+        any |= masks.place(last.once[w], last.from, w, tooLong, to.twice[w], to.from);
+      }
     }
-    return any ? new Level(from, next, again) : null;
+    return any;
   }
 
   /** By width, the feet where a stone of another width may begin after a level. */
-  private long[][] leads(Level level) {
+  private long[][] leads(Rows level) {
     long[][] all = level.twice == null ? level.once : union(level.once, level.twice);
     return SlidingOr.around(all, Math.max(1, rule.step()), rule.jump());
   }
@@ -119,7 +149,8 @@ final class SumTable {
   /** Widths that lead to an end with so many stones, the seed deciding which; or null. */
   Choice trace(int count, End end, long seed) {
     if (count == 1) {
-      return check.endFits(1, start, end) ? new Choice(lines, end, new long[0]) : null;
+      boolean fits = check.endFits(1, start, end) && !(layers == 1 && tooLong(1, start, end));
+      return fits ? new Choice(lines, end, new long[0]) : null;
     }
     fill(count - 1);
     if (count - 1 > levels.size()) {
@@ -131,12 +162,15 @@ final class SumTable {
     long outer = end.foot();
     long after = -1;
     int runAfter = 0;
+    int layer = layers - 1;
     for (int i = count; i >= 1; i--) {
-      Step step = step(i, count, end, outer, after, runAfter, mean, random);
+      Step step = step(i, count, end, outer, after, runAfter, layer, mean, random);
       if (step == null) {
         return null;
       }
-      outer = outer - joint - step.width;
+      long inner = outer - joint - step.width;
+      layer -= (i == count ? tooLong(i, inner, end) : tooLong(i, inner, outer)) ? 1 : 0;
+      outer = inner;
       if (i > 1) {
         feet[i - 2] = outer;
       }
@@ -146,20 +180,38 @@ final class SumTable {
     return new Choice(lines, end, feet);
   }
 
+  private boolean tooLong(int index, long inner, End end) {
+    return asked.counts() && asked.blanks().tooLong(index, inner, end);
+  }
+
+  private boolean tooLong(int index, long inner, long outer) {
+    return asked.counts() && asked.blanks().tooLong(index, inner, outer);
+  }
+
   private record Step(long width, int run) {}
 
   /**
    * The width of stone {@code i} that ends at {@code outer}, when the next is {@code after} wide
    * and has to stand for the {@code runAfter}-th time running.
+   *
+   * @param layer how many stones up to it may be too long for every blank
    */
   private Step step(
-      int i, int count, End end, long outer, long after, int runAfter, long mean, SplitMix random) {
+      int i,
+      int count,
+      End end,
+      long outer,
+      long after,
+      int runAfter,
+      int layer,
+      long mean,
+      SplitMix random) {
     Step found = null;
     long best = 0;
     for (int w = 0; w < widths; w++) {
       long width = terms.min() + w;
       for (int run = 1; run <= 2; run++) {
-        if (i == count ? !last(count, end, width, run) : !reached(i, outer, w, run)) {
+        if (i == count ? !last(count, end, width, run, layer) : !reached(i, outer, w, run, layer)) {
           continue;
         }
         boolean same = width == after;
@@ -181,25 +233,27 @@ final class SumTable {
     return runAfter == 1 && rule.follow(width, 1, after);
   }
 
-  private boolean reached(int count, long foot, int w, int run) {
+  private boolean reached(int count, long foot, int w, int run, int layer) {
     long at = foot - start;
-    Level level = levels.get(count - 1);
+    Rows level = levels.get(count - 1).layers[layer];
     long[][] rows = run == 1 ? level.once : level.twice;
     return rows != null && level.has(rows, w, at);
   }
 
   /** Whether the last stone may be so wide, for the first or second time running. */
-  private boolean last(int count, End end, long width, int run) {
+  private boolean last(int count, End end, long width, int run, int most) {
     long inner = end.foot() - joint - width;
-    if (!check.endFits(count, inner, end)) {
+    int layer = most - (tooLong(count, inner, end) ? 1 : 0);
+    if (layer < 0 || !check.endFits(count, inner, end)) {
       return false;
     }
     int w = (int) (width - terms.min());
     if (run == 2) {
-      return rule.step() <= 0 && reached(count - 1, inner, w, 1);
+      return rule.step() <= 0 && reached(count - 1, inner, w, 1, layer);
     }
     long at = inner - start;
-    long[][] leads = before.computeIfAbsent(count, c -> leads(levels.get(c - 2)));
-    return levels.get(count - 2).has(leads, w, at);
+    Rows rows = levels.get(count - 2).layers[layer];
+    long[][] leads = before.computeIfAbsent(List.of(count, layer), c -> leads(rows));
+    return rows.has(leads, w, at);
   }
 }

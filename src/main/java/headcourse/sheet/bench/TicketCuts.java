@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
@@ -11,6 +12,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.sheet.Board;
+import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
 import headcourse.text.Tongue;
@@ -80,10 +82,7 @@ final class TicketCuts {
               LengthFormat.degrees(n.slant()),
               f.tape(n.plunge()),
               f.tape(n.cover()));
-      String screw =
-          n.screw() == null
-              ? c.say("ticket.no-screw")
-              : c.say("ticket.screw", f.withUnit(n.screw()), f.withUnit(n.penetration()));
+      String screw = c.say(words -> screw(words, n.anchor()));
       if (!told.contains(cut + screw)) {
         told.add(cut + screw);
         y = TextFlow.paragraph(b, x, y, w, cut, type.note());
@@ -95,6 +94,12 @@ final class TicketCuts {
       y += 2;
     }
     return y;
+  }
+
+  private String screw(Words words, Anchor a) {
+    return a.screw() == null
+        ? Holds.none(words, a)
+        : words.say("ticket.screw", Holds.screw(c, words, a), Holds.hold(c, words, a));
   }
 
   // Edges with slots at the same heights are told of together; all on one line where they fit.

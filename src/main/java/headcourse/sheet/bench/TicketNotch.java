@@ -23,21 +23,22 @@ import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The ticket's notch: the slot at 1:1 as seen from above, the screw in place, the bed behind. */
+/**
+ * The ticket's notch: the slot at 1:1 as seen from above with the bed behind; beyond the bed, not
+ * to scale, every layer that the screw passes and what it ends in, grey where it holds.
+ */
 final class TicketNotch {
   private static final double PAD = 2;
 
-  /** How much of the wall behind the bed is shown, mm. */
-  private static final double WALL = 3;
-
   /** A thicker bed than this is broken off, mm. */
-  private static final double BED = 13;
+  private static final double BED = 6.5;
 
   private final SheetContext c;
   private final Piece piece;
   private final TicketType type;
 
   private final String title;
+  private final TicketStrips strips;
 
   /** How far below the panel's upper edge the figure begins, mm. */
   private final double top;
@@ -47,6 +48,8 @@ final class TicketNotch {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
+    this.strips =
+        piece.notches().isEmpty() ? null : TicketStrips.of(c, piece.notches().get(0), type);
     this.title = c.say(piece.notches().isEmpty() ? "ticket.no-notch" : "ticket.notch");
     this.top = 2.4 + TextFlow.height(title, width - 2 * PAD, type.note());
   }
@@ -64,7 +67,7 @@ final class TicketNotch {
     if (piece.notches().isEmpty()) {
       return top;
     }
-    double figure = WALL + shown() + piece.thickness().mm();
+    double figure = strips.height() + shown() + piece.thickness().mm();
     return top + figure + type.edge().height() * 1.4 + 5.6;
   }
 
@@ -91,7 +94,7 @@ final class TicketNotch {
     double t = piece.thickness().mm();
     double mouthWide = LabelShape.width(c.format().tape(n.mouth()), type.edge());
     double x0 = box.minX() + Math.max(13, mouthWide + 7.5);
-    double wall = box.minY() + top + WALL;
+    double wall = box.minY() + top + strips.height();
     double back = wall + shown();
     double wide = box.maxX() - 3 - x0;
     List<Point> body =
@@ -109,7 +112,8 @@ final class TicketNotch {
     Point mouth = new Point(x0, back + n.mouth().mm());
     Point far = new Point(x0 + n.run().mm(), back);
     g.outline(slot(mouth, far), Shade.WHITE, Pen.EDGE);
-    screw(g, n, mouth, far, new Box(x0 - 5, wall - WALL, x0 + wide, back + t));
+    screw(g, n, mouth, far, new Box(x0 - 5, wall, x0 + wide, back + t));
+    strips.draw(g, n, new Box(x0 - 5, wall - strips.height(), x0 + wide, wall));
     var sizes = new TicketSection.Outer(g, type.edge());
     sizes.left(x0, back, mouth.y(), c.format().tape(n.mouth()));
     sizes.under(x0, far.x(), back + t, c.format().tape(n.run()));

@@ -19,6 +19,7 @@ import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
+import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
@@ -55,6 +56,7 @@ public final class SheetBook {
           new NotesSheet(),
           new CoverSheet(),
           new OutlineSheets(),
+          new RibSheets(),
           new StripSheets());
 
   private static final List<SheetComposer> SHEETS =

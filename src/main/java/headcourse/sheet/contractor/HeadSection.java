@@ -12,15 +12,24 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.job.Backing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.FaceEdge;
 import headcourse.layout.Role;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
+import headcourse.sheet.Holds;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.sheet.elevation.LayerChain;
+import headcourse.sheet.section.BackingBands;
+import headcourse.sheet.section.BuildUp;
+import headcourse.sheet.section.Callouts;
+import headcourse.sheet.section.Hatch;
+import headcourse.sheet.section.SectionPlace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -117,14 +126,19 @@ final class HeadSection {
     double t = layers.stone();
     double top = height + ABOVE;
     double rough = rough();
-    Box framing = box(view, layers.sheathing(), rough, layers.framing(), top);
-    double lintel = Math.min(rough + 140, top - 10);
-    b.outline(rect(framing), Shade.WHITE, Pen.EDGE);
-    Box beam = box(view, layers.sheathing(), rough, layers.framing(), lintel);
-    b.outline(rect(beam), Shade.STONE, Pen.EDGE);
-    Hatch.crossed(b, beam);
+    if (BackingBands.said(job.wall())) {
+      for (BackingBands.Band band : bands()) {
+        Box box = box(view, layers.sheathing(), band.from(), layers.framing(), band.to());
+        Hatch.backing(b, box, band.what().kind());
+      }
+    } else {
+      framing(b, view, rough, top);
+    }
     Box sheathing = box(view, layers.scratch(), rough, layers.sheathing(), top);
-    b.outline(rect(sheathing), Shade.WHITE, Pen.EDGE);
+    if (sheathing.width() > 0.05) {
+      boolean holds = job.wall().sheathing().holds();
+      b.outline(rect(sheathing), holds ? Shade.STONE : Shade.WHITE, Pen.EDGE);
+    }
     Box scratch = box(view, layers.bed(), rough, layers.scratch(), top);
     b.outline(rect(scratch), Shade.WHITE, Pen.FINE);
     Hatch.dots(b, scratch, 1.3);
@@ -133,6 +147,32 @@ final class HeadSection {
     Hatch.dots(b, bed, 1.7);
     barrier(b, view, rough, top);
     stone(b, view, t, top);
+  }
+
+  // Where the job says nothing: a lintel, and framing on it.
+  private void framing(Board b, Similarity view, double rough, double top) {
+    Box framing = box(view, layers.sheathing(), rough, layers.framing(), top);
+    double lintel = Math.min(rough + 140, top - 10);
+    b.outline(rect(framing), Shade.WHITE, Pen.EDGE);
+    Hatch.backing(
+        b, box(view, layers.sheathing(), rough, layers.framing(), lintel), Backing.Kind.WOOD);
+  }
+
+  private List<BackingBands.Band> bands() {
+    return BackingBands.of(job.wall(), soffit(), rough(), height + ABOVE);
+  }
+
+  /** Height of the soffit on the centre line above the soffit line, mm; nothing in flat heads. */
+  private double soffit() {
+    return !new HeadFigures(head, context.format()).curved()
+        ? 0
+        : head.pieces().stream()
+            .filter(p -> p.stone().outline().bounds().minX() <= 1e-6)
+            .filter(p -> p.stone().outline().bounds().maxX() >= -1e-6)
+            .flatMap(p -> p.stone().edges(FaceEdge.Where.SOFFIT).stream())
+            .mapToDouble(e -> e.at(0.5).y())
+            .max()
+            .orElse(0);
   }
 
   // The barrier lies on the sheathing; the flashing comes from behind it, over the lintel and out.
@@ -216,14 +256,22 @@ final class HeadSection {
   // Foreshortened: the screw slants along the wall, so only its depth shows here.
   private void screwLine(Board b, Similarity view, Notch n) {
     double from = layers.stone() - n.mouth().mm();
-    double to = layers.bed() + n.penetration().mm();
     double y = screwHeight(n);
+    double to = screwTip(n);
     b.line(view.apply(new Point(from, y)), view.apply(new Point(to, y)), Pen.OUTLINE);
     b.fill(Path.circle(view.apply(new Point(from, y)), 0.9), Shade.BLACK);
   }
 
+  private double screwTip(Notch n) {
+    double from = layers.stone() - n.mouth().mm();
+    return from + n.screw().mm() * Math.sin(n.slant().radians());
+  }
+
+  // In a curved head the stone at the crown stands for all, and so does its slot's height.
   private double screwHeight(Notch n) {
-    return Math.max(layers.stone() * 1.5, Math.min(n.height().mm(), height - 15));
+    return new HeadFigures(head, context.format()).curved()
+        ? Math.max(layers.stone() * 1.5, Math.min(n.height().mm(), height - 15))
+        : n.at().y();
   }
 
   private void sizes(Board b, Similarity view) {
@@ -264,19 +312,29 @@ final class HeadSection {
     double y = top - 8;
     name(c, view, layers.stone() / 2, y, context.say("contractor.layer-above"));
     y -= step;
-    name(
-        c,
-        view,
-        layers.framing() - 6,
-        y,
-        context.say("contractor.layer-framing", f.withUnit(job.wall().framing())));
+    if (BackingBands.said(job.wall())) {
+      for (BackingBands.Band band : bands()) {
+        String text = context.say(w -> Holds.layer(w, band.what()));
+        name(c, view, layers.framing() - 6, band.middle(), text);
+      }
+    } else {
+      name(
+          c,
+          view,
+          layers.framing() - 6,
+          y,
+          context.say("contractor.layer-framing", f.withUnit(job.wall().framing())));
+    }
     y -= step;
-    name(
-        c,
-        view,
-        (layers.scratch() + layers.sheathing()) / 2,
-        y,
-        context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())));
+    if (job.wall().sheathing().thickness().isPositive()) {
+      name(
+          c,
+          view,
+          (layers.scratch() + layers.sheathing()) / 2,
+          y,
+          context.say(
+              "contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())));
+    }
     y -= step;
     name(
         c,
@@ -303,13 +361,15 @@ final class HeadSection {
                 name(
                     c,
                     view,
-                    layers.bed() + n.penetration().mm(),
+                    screwTip(n) - 2,
                     screwHeight(n),
                     context.say(
-                        "contractor.layer-screw",
-                        f.withUnit(n.screw()),
-                        headcourse.units.LengthFormat.degrees(n.slant()),
-                        f.withUnit(n.penetration()))),
+                        w ->
+                            w.say(
+                                "contractor.layer-screw",
+                                Holds.screw(context, w, n.anchor()),
+                                headcourse.units.LengthFormat.degrees(n.slant()),
+                                Holds.hold(context, w, n.anchor())))),
             () ->
                 name(
                     c,

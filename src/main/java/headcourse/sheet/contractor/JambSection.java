@@ -14,6 +14,10 @@ import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.section.BuildUp;
+import headcourse.sheet.section.Callouts;
+import headcourse.sheet.section.Hatch;
+import headcourse.sheet.section.SectionPlace;
 import headcourse.units.Length;
 import java.util.List;
 

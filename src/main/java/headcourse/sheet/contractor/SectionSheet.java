@@ -1,46 +1,32 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Notch;
-import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Role;
 import headcourse.job.Bundle;
 import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
-import headcourse.sheet.Board;
+import headcourse.sheet.Marks;
 import headcourse.sheet.PageDraft;
-import headcourse.sheet.Scale;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
+import headcourse.sheet.section.AnchorSample;
+import headcourse.sheet.section.ScrewSection;
+import headcourse.sheet.section.SectionFigure;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.BiConsumer;
 
 /** Sections through head and jamb, drawn from the job's own build-up. */
 public final class SectionSheet implements SheetComposer {
-  private static final Lettering TEXT = new Lettering(3.5, false);
-
-  /** Least width of the column of names, mm. */
-  private static final double NAMES = 62;
-
-  private static final double LEFT = 24;
-
   /** The sections of a contractor's set. */
   public SectionSheet() {}
 
   @Override
   public Bundle bundle() {
     return Bundle.CONTRACTOR;
-  }
-
-  private interface Placing {
-    SectionPlace place(Scale scale, double x, double y, double width);
   }
 
   @Override
@@ -64,67 +50,32 @@ public final class SectionSheet implements SheetComposer {
       String marks =
           String.join(", ", heads.stream().map(h -> h.layout().opening().mark()).toList());
       HeadSection s = new HeadSection(context, heads.get(0));
-      put(
-          flow,
-          context,
-          context.say("contractor.section-head", marks),
-          s.trueWidth(),
-          s.trueHeight(),
-          HeadSection.margins(),
-          230,
-          s::place,
-          s::draw);
+      new SectionFigure(
+              context.say("contractor.section-head", marks),
+              s.trueWidth(),
+              s.trueHeight(),
+              HeadSection.margins(),
+              230,
+              s::place,
+              s::draw)
+          .put(flow, context);
     }
     List<Length> reveals =
         context.job().openings().stream().map(Opening::reveal).distinct().toList();
     for (Length reveal : reveals) {
       JambSection j = new JambSection(context, reveal);
       String name = context.say("contractor.section-jamb");
-      put(flow, context, name, j.trueWidth(), j.trueHeight(), 10, 120, j::place, j::draw);
+      new SectionFigure(name, j.trueWidth(), j.trueHeight(), 10, 120, j::place, j::draw)
+          .put(flow, context);
     }
-    Optional<Notch> notch =
-        context.work().heads().stream()
-            .flatMap(h -> h.pieces().stream())
-            .flatMap(p -> p.notches().stream())
-            .filter(n -> n.screw() != null)
-            .findFirst();
-    if (notch.isPresent()) {
-      ScrewSection s = new ScrewSection(context, notch.get());
-      String name = context.say("contractor.section-screw");
-      put(flow, context, name, s.trueWidth(), s.trueHeight(), 12, 75, s::place, s::draw);
+    for (AnchorSample a : AnchorSample.of(context.work().heads())) {
+      if (a.notch().screw() != null) {
+        ScrewSection s = new ScrewSection(context, a.piece(), a.notch());
+        String name = context.say("contractor.section-screw", Marks.of(a.pieces(), true));
+        SectionFigure.of(name, s, 75).put(flow, context);
+      }
     }
+    AnchorTable.put(flow, context);
     return flow.pages();
-  }
-
-  // The largest scale that leaves room for the names.
-  private static void put(
-      SheetFlow flow,
-      SheetContext context,
-      String name,
-      double trueWidth,
-      double trueHeight,
-      double margins,
-      double tallest,
-      Placing section,
-      BiConsumer<Board, SectionPlace> drawing) {
-    double words = 24;
-    Scale scale =
-        Scale.largest(
-            context.job().units(),
-            trueWidth,
-            trueHeight,
-            flow.width() - NAMES - LEFT,
-            Math.min(flow.tallest() - words, tallest) - margins);
-    double height = section.place(scale, 0, 0, flow.width()).bottom();
-    flow.heading(name, height + 9);
-    flow.paragraph(scale.name(), TEXT);
-    flow.figure(
-        height + 2,
-        (b, x, y) ->
-            b.group(
-                Role.FIGURE,
-                "",
-                name,
-                f -> drawing.accept(f, section.place(scale, x, y, flow.width()))));
   }
 }

@@ -2,6 +2,7 @@ package headcourse.sheet.wall;
 
 import static java.util.stream.Collectors.joining;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.BedUnder;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
@@ -15,6 +16,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.HeadFigures;
 import headcourse.text.Words;
@@ -76,10 +78,12 @@ final class SettingRows {
   }
 
   /** Slots of an edge that are alike but for their heights. */
-  private record Slots(EdgeName edge, boolean reachable, Length screw, List<Length> heights) {
+  private record Slots(
+      EdgeName edge, boolean reachable, Length screw, Anchor anchor, List<Length> heights) {
     boolean alike(Slots o) {
       return reachable == o.reachable
           && Objects.equals(screw, o.screw)
+          && (screw != null || anchor.hold() == o.anchor.hold())
           && (screw == null || !reachable || heights.equals(o.heights));
     }
   }
@@ -92,10 +96,11 @@ final class SettingRows {
           slots.stream()
               .filter(s -> s.edge == n.edge() && s.reachable == n.reachable())
               .filter(s -> Objects.equals(s.screw, n.screw()))
+              .filter(s -> s.screw != null || s.anchor.hold() == n.anchor().hold())
               .findFirst()
               .orElse(null);
       if (there == null) {
-        there = new Slots(n.edge(), n.reachable(), n.screw(), new ArrayList<>());
+        there = new Slots(n.edge(), n.reachable(), n.screw(), n.anchor(), new ArrayList<>());
         slots.add(there);
       }
       there.heights.add(n.height());
@@ -122,7 +127,9 @@ final class SettingRows {
         line.stream().map(s -> words.say("wall.edge-" + s.edge.word())).collect(joining(" + "));
     Slots s = line.get(0);
     if (!s.reachable || s.screw == null) {
-      return edges + ": " + words.say(s.reachable ? "wall.no-screw" : "wall.not-reachable");
+      return edges
+          + ": "
+          + (s.reachable ? Holds.none(words, s.anchor) : words.say("wall.not-reachable"));
     }
     String heights = s.heights.stream().map(format::tape).collect(joining(" · "));
     return edges + ": " + words.say("wall.screw-at", format.tape(s.screw), heights);

@@ -57,6 +57,7 @@ public final class SettingSheet implements SheetComposer {
           flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
           AsBuiltNotes.write(flow, context, head, TEXT);
           order(flow, context, head);
+          AnchorList.put(flow, context, head, TEXT);
           closers(flow, context, head);
           stackUp(flow, context, head);
           PropNotes.write(flow, context, head, TEXT);

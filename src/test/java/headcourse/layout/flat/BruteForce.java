@@ -4,11 +4,17 @@ import headcourse.job.HeadSpec;
 import headcourse.job.HeadSpec.Rhythm;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.job.Stock;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.JointLine;
+import headcourse.layout.Side;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.DoubleConsumer;
 
 /**
  * The best flat head by trying everything, one side, in ticks as doubles: written apart from the
@@ -19,6 +25,12 @@ final class BruteForce {
   private final boolean jack;
   private final double tick;
   private final double half;
+  private final double near;
+  private final double far;
+  private final Job job;
+  private final double tau;
+  private final double opens;
+  private final boolean keyed;
   private final double height;
   private final double joint;
   private final double wall;
@@ -31,18 +43,29 @@ final class BruteForce {
   private double[] best;
 
   BruteForce(Job job) {
+    this(job, job.openings().get(0).width().half(), job.openings().get(0).width().half(), null);
+  }
+
+  /** Between jamb lines at two distances, with a wall or the shorter of the job's. */
+  BruteForce(Job job, Length left, Length right, Length beside) {
     Opening o = job.openings().get(0);
+    this.job = job;
     head = o.head();
     jack = head.shape().equals("jack");
     tick = job.grid().tick().picometres();
-    half = ticks(o.width()) / 2;
+    near = Math.min(ticks(left), ticks(right));
+    far = Math.max(ticks(left), ticks(right));
+    half = (near + far) / 2;
+    tau = ticks(job.setting().cutTolerance());
+    opens = ticks(job.setting().opens());
+    keyed = head.key() != null;
     height = Math.round(ticks(head.height()));
     joint = ticks(job.setting().joint());
     min = Math.ceil(ticks(head.stones().min()) - 1e-9);
     max = Math.floor(ticks(head.stones().max()) + 1e-9);
-    double left = o.wallLeft() == null ? 1e12 : ticks(o.wallLeft());
-    double right = o.wallRight() == null ? 1e12 : ticks(o.wallRight());
-    wall = Math.min(left, right);
+    double leftWall = o.wallLeft() == null ? 1e12 : ticks(o.wallLeft());
+    double rightWall = o.wallRight() == null ? 1e12 : ticks(o.wallRight());
+    wall = beside == null ? Math.min(leftWall, rightWall) : ticks(beside);
     usable =
         job.stock().items().stream()
             .mapToDouble(
@@ -59,32 +82,175 @@ final class BruteForce {
     return Math.floor(x + 0.5 + 1e-9);
   }
 
-  /** The least cost, or null: three numbers to be compared in turn. */
+  /**
+   * The least cost, or null: what is wanting of spare, how many stones fit no blank, and three
+   * numbers of the rhythm's own, to be compared in turn.
+   */
   double[] best() {
+    if (head.stones().rhythm() == Rhythm.MIXED) {
+      // What is greatest and what adds up can't be made least in one go.
+      double[] least = {Double.POSITIVE_INFINITY};
+      ends(end -> mixed(end, 1e12, false, (n, s) -> least[0] = Math.min(least[0], s)));
+      double most = least[0] + 1e-3;
+      ends(
+          end -> mixed(end, most, true, (n, much) -> offer(end, n, least[0], unfit(end, n, much))));
+      return best;
+    }
+    ends(
+        end -> {
+          for (int n = 1; n < 200; n++) {
+            divided(end, n);
+          }
+        });
+    return best;
+  }
+
+  private void ends(DoubleConsumer at) {
     for (double end = Math.ceil(half - 1e-9); end <= half + ticks(head.bearing().max()); end++) {
-      double b = end - half;
-      if (b < ticks(head.bearing().min()) - 1e-9
-          || b > ticks(head.bearing().max()) + 1e-9
-          || b > wall + 1e-9) {
+      if (end - far < ticks(head.bearing().min()) - 1e-9
+          || end - near > ticks(head.bearing().max()) + 1e-9
+          || end - near > wall + 1e-9) {
         continue;
       }
-      boolean springs = jack && b < 1 - 1e-9;
-      if (!springs && b < ticks(head.clear()) - 1e-9) {
+      if (!springs(end) && end - far < ticks(head.clear()) - 1e-9) {
         continue;
       }
       key(end);
-      if (jack && topEnd(end) - half > wall + 1e-9) {
+      if (jack && topEnd(end) - near > wall + 1e-9) {
         continue;
       }
-      if (head.stones().rhythm() == Rhythm.MIXED) {
-        mixed(end);
-      } else {
-        for (int n = 1; n < 200; n++) {
-          divided(end, n);
+      at.accept(end);
+    }
+  }
+
+  private boolean springs(double end) {
+    return jack && end - far > -1e-9 && end - near < 1 - 1e-9;
+  }
+
+  /** What joint i, or with an end the end after i stones, wants of spare at the worst. */
+  private double wants(int i, double[] f, boolean end) {
+    int cuts = i + (keyed ? 1 : 0);
+    boolean dry = job.setting().dry();
+    double in = cuts * tau + (dry ? 0 : i * opens);
+    double out = cuts * tau + i * opens;
+    double c = ticks(head.clear());
+    if (end) {
+      double room = Math.min(f[0] - far - c, f[0] - far - ticks(head.bearing().min()));
+      double most =
+          Math.min(
+              ticks(head.bearing().max()) - (f[0] - near), wall - (Math.max(f[0], f[1]) - near));
+      return springs(f[0]) ? 0 : Math.max(0, Math.max(in - room, out - most));
+    }
+    double x = jack ? f[0] : Math.max(f[0], f[1]);
+    double inside = near - c - (x + joint + more(f));
+    if (inside > -1e-6) {
+      return Math.max(0, out - inside);
+    }
+    double y = jack ? f[0] : Math.min(f[0], f[1]);
+    return Math.max(0, in - (y - more(f) - far - c));
+  }
+
+  private List<Stock.Item> high() {
+    return job.stock().items().stream()
+        .filter(i -> i.thickness().equals(job.stone().thickness()))
+        .filter(i -> ticks(i.face()) >= height - 1e-9)
+        .toList();
+  }
+
+  private boolean deep(Stock.Item i) {
+    return i.kind() == Stock.Kind.CORNER
+        && i.returnLeg().compareTo(job.openings().get(0).reveal()) >= 0;
+  }
+
+  private double usable(Stock.Item i) {
+    return Math.floor(ticks(i.length()) - 2 * ticks(job.tools().saw().cleanCut()) + 1e-9);
+  }
+
+  /** Whether a stone is too long for each of the blanks that are otherwise good for it. */
+  private boolean tooLong(double[] in, double[] out, boolean last) {
+    boolean returned =
+        head.soffit() == HeadSpec.Soffit.RETURNED
+            && in[0] + joint < far + ticks(head.seat()) - 1e-6;
+    List<Stock.Item> good = high().stream().filter(i -> !returned || deep(i)).toList();
+    double to = Math.max(out[0], out[1]) - (last ? 0 : more(out));
+    double extent = to - (Math.min(in[0], in[1]) + joint + more(in));
+    double ceiling = Math.ceil(extent - 1e-5);
+    return !good.isEmpty() && good.stream().allMatch(i -> usable(i) < ceiling);
+  }
+
+  private double unfit(double end, int n, double tooLong) {
+    int count = job.openings().get(0).count();
+    return Math.max(tooLong * 2 * count, lacking(end, n, count));
+  }
+
+  private double lacking(double end, int n, int count) {
+    boolean returned = head.soffit() == HeadSpec.Soffit.RETURNED;
+    List<Stock.Item> good = high().stream().filter(i -> !returned || deep(i)).toList();
+    if (good.isEmpty() || good.stream().anyMatch(Stock.Item::toOrder)) {
+      return 0;
+    }
+    double width = (end - keyBottom + topEnd(end) - keyTop) / 2 / n - joint;
+    double lean = jack ? Math.abs(topEnd(end) - end + keyTop - keyBottom) / 2 : 0;
+    double kerf = ticks(job.tools().saw().kerf());
+    List<Stock.Item> lying = new ArrayList<>();
+    good.forEach(i -> lying.addAll(Collections.nCopies(i.count(), i)));
+    double given = 0;
+    for (Stock.Item i : lying) {
+      given += row(usable(i) - lean, width, kerf);
+    }
+    double key = 2 * Math.max(keyBottom, keyTop);
+    for (int k = 0; keyed && k < count; k++) {
+      Stock.Item best = null;
+      double cost = 1e12;
+      for (Stock.Item i : lying) {
+        double all =
+            height + Math.round(ticks(head.key().rise())) + Math.round(ticks(head.key().drop()));
+        Length back = job.openings().get(0).reveal().plus(head.key().proud());
+        boolean takes =
+            usable(i) >= key
+                && ticks(i.face()) >= all - 1e-9
+                && (!returned || i.returnLeg().compareTo(back) >= 0);
+        double loss =
+            row(usable(i) - lean, width, kerf) - row(usable(i) - key - kerf - lean, width, kerf);
+        if (takes && loss < cost) {
+          cost = loss;
+          best = i;
         }
       }
+      given -= best == null ? 0 : cost;
+      lying.remove(best);
     }
-    return best;
+    return Math.max(0, 2.0 * n * count - given);
+  }
+
+  private static double row(double length, double width, double kerf) {
+    return Math.max(0, Math.floor((length + kerf) / (width + kerf) + 1e-9));
+  }
+
+  /** What a head costs, by its right side. */
+  double[] cost(HeadLayout h) {
+    List<double[]> feet = new ArrayList<>();
+    double mm = job.grid().tick().mm();
+    for (JointLine j : h.joints()) {
+      if (j.side() == Side.RIGHT) {
+        boolean last = j.outer().isEmpty();
+        double slope = (j.head().x() - j.foot().x()) / (j.head().y() - j.foot().y());
+        double s = (j.foot().x() - slope * j.foot().y()) / mm - (last ? 0 : joint / 2);
+        double t = j.head().x() / mm - (last ? 0 : joint / 2);
+        feet.add(new double[] {Math.round(2 * s) / 2.0, Math.round(2 * t) / 2.0});
+      }
+    }
+    int n = feet.size() - 1;
+    double end = feet.get(n)[0];
+    key(end);
+    double wants = 0;
+    double tooLong = 0;
+    for (int i = 0; i <= n; i++) {
+      wants = Math.max(wants, wants(i, feet.get(i), i == n));
+      tooLong += i > 0 && tooLong(feet.get(i - 1), feet.get(i), i == n) ? 1 : 0;
+    }
+    double[] own = cost(end - half, n);
+    return new double[] {wants, unfit(end, n, tooLong), own[0], own[1], own[2]};
   }
 
   /** What an end and a number of stones cost. */
@@ -173,8 +339,8 @@ final class BruteForce {
     boolean in = true;
     boolean out = true;
     for (double x : xs) {
-      in &= half - (x + joint + more) >= c;
-      out &= x - more - half >= c;
+      in &= near - (x + joint + more) >= c;
+      out &= x - more - far >= c;
     }
     return in || out;
   }
@@ -190,16 +356,18 @@ final class BruteForce {
         && Math.max(out[0], out[1]) - Math.min(in[0], in[1]) - joint <= usable;
   }
 
-  private void offer(double end, int n) {
-    double[] cost = cost(end - half, n);
+  private void offer(double end, int n, double wants, double unfit) {
+    double[] own = cost(end - half, n);
+    double[] cost = {wants, unfit, own[0], own[1], own[2]};
     if (best == null || compare(cost, best) < 0) {
       best = cost;
     }
   }
 
   static int compare(double[] a, double[] b) {
-    for (int i = 0; i < 3; i++) {
-      if (Math.abs(a[i] - b[i]) > 1e-7) {
+    for (int i = 0; i < a.length; i++) {
+      // What is wanting is told apart no finer than a micrometre, or two thousandths of a tick.
+      if (Math.abs(a[i] - b[i]) > (i == 0 ? 2e-3 : 1e-7)) {
         return a[i] < b[i] ? -1 : 1;
       }
     }
@@ -228,8 +396,10 @@ final class BruteForce {
       return;
     }
     double inner = place0();
+    double wants = wants(0, new double[] {keyBottom, keyTop}, false);
+    double tooLong = 0;
     double[] in = {keyBottom, keyTop};
-    if (!clear(in) || Math.max(in[0], jack ? 0 : in[1]) > half) {
+    if (!clear(in) || Math.max(in[0], jack ? 0 : in[1]) > near) {
       return;
     }
     for (int i = 1; i <= n; i++) {
@@ -242,10 +412,12 @@ final class BruteForce {
       if (!stone(inner, outer, in, out, i == n) || i < n && !clear(out)) {
         return;
       }
+      wants = Math.max(wants, wants(i, out, i == n));
+      tooLong += tooLong(in, out, i == n) ? 1 : 0;
       inner = outer;
       in = out;
     }
-    offer(end, n);
+    offer(end, n, wants, unfit(end, n, tooLong));
   }
 
   private double byAngle(double exact, double end, int i, int n, double step) {
@@ -257,27 +429,38 @@ final class BruteForce {
     return strike * Math.tan(a + (b - a) * i / n) - joint / 2;
   }
 
-  /** Level by level: which foot, with which last width, once or twice running. */
-  private void mixed(double end) {
+  private interface Ended {
+    void at(int n, double least);
+  }
+
+  /**
+   * Level by level: which foot, with which last width, once or twice running; the least that joints
+   * want on the way there, or the fewest stones too long of those that want no more than so much.
+   */
+  private void mixed(double end, double most, boolean count, Ended ended) {
     double[] in = {keyBottom, keyTop};
-    if (!clear(in) || Math.max(in[0], jack ? 0 : in[1]) > half) {
+    if (!clear(in) || Math.max(in[0], jack ? 0 : in[1]) > near) {
       return;
     }
     int base = (int) place0();
-    int far = (int) place(end) - base;
+    int run = (int) place(end) - base;
     int kinds = (int) (max - min + 1);
     double step = Math.ceil(ticks(head.stones().step()) - 1e-9);
     double jump =
         head.stones().jump() == null ? 1e12 : Math.floor(ticks(head.stones().jump()) + 1e-9);
-    boolean[][][] now = new boolean[far + 1][kinds + 1][2];
-    now[0][kinds][0] = true;
-    boolean[] some = new boolean[far + 1];
+    double start = wants(0, in, false);
+    if (start > most) {
+      return;
+    }
+    double[][][] now = never(run, kinds);
+    now[0][kinds][0] = count ? 0 : start;
+    boolean[] some = new boolean[run + 1];
     some[0] = true;
-    for (int n = 1; n * (min + joint) <= far; n++) {
-      boolean[][][] next = new boolean[far + 1][kinds + 1][2];
-      boolean[] more = new boolean[far + 1];
-      boolean ends = false;
-      for (int at = 0; at <= far; at++) {
+    for (int n = 1; n * (min + joint) <= run; n++) {
+      double[][][] next = never(run, kinds);
+      boolean[] more = new boolean[run + 1];
+      double ends = Double.POSITIVE_INFINITY;
+      for (int at = 0; at <= run; at++) {
         if (!some[at]) {
           continue;
         }
@@ -285,44 +468,61 @@ final class BruteForce {
         for (int w = 0; w < kinds; w++) {
           double outer = base + at + joint + min + w;
           int to = (int) outer - base;
-          if (to > far) {
+          if (to > run) {
             continue;
           }
-          boolean[] ok = follows(now[at], w, kinds, step, jump);
-          if (!ok[0] && !ok[1]) {
+          double[] ok = follows(now[at], w, kinds, step, jump);
+          if (Math.min(ok[0], ok[1]) == Double.POSITIVE_INFINITY) {
             continue;
           }
-          double[] out = feet(n, outer);
-          if (to == far && stone(base + at, outer, from, new double[] {end, topEnd(end)}, true)) {
-            ends = true;
+          double[] last = {end, topEnd(end)};
+          double[] out = to == run ? last : feet(n, outer);
+          double wants = wants(n, out, to == run);
+          if (wants > most
+              || to < run && !clear(out)
+              || !stone(base + at, outer, from, out, to == run)) {
+            continue;
           }
-          if (to < far && clear(out) && stone(base + at, outer, from, out, false)) {
-            next[to][w][0] |= ok[0];
-            next[to][w][1] |= ok[1];
-            more[to] = true;
+          double much = count && tooLong(from, out, to == run) ? 1 : 0;
+          for (int r = 0; r < 2; r++) {
+            double value = count ? ok[r] + much : Math.max(ok[r], wants);
+            if (to == run) {
+              ends = Math.min(ends, value);
+            } else {
+              next[to][w][r] = Math.min(next[to][w][r], value);
+              more[to] = true;
+            }
           }
         }
       }
-      if (ends && (head.stones().eachSide() == null || head.stones().eachSide() == n)) {
-        offer(end, n);
+      if (ends < Double.POSITIVE_INFINITY
+          && (head.stones().eachSide() == null || head.stones().eachSide() == n)) {
+        ended.at(n, ends);
       }
       now = next;
       some = more;
     }
   }
 
-  private static boolean[] follows(boolean[][] at, int w, int kinds, double step, double jump) {
-    boolean[] ok = new boolean[2];
-    if (at[kinds][0]) {
-      ok[0] = true;
+  private static double[][][] never(int far, int kinds) {
+    double[][][] all = new double[far + 1][kinds + 1][2];
+    for (double[][] at : all) {
+      for (double[] w : at) {
+        Arrays.fill(w, Double.POSITIVE_INFINITY);
+      }
     }
+    return all;
+  }
+
+  private static double[] follows(double[][] at, int w, int kinds, double step, double jump) {
+    double[] ok = {at[kinds][0], Double.POSITIVE_INFINITY};
     for (int v = 0; v < kinds; v++) {
       double d = Math.abs(v - w);
-      if (v != w && d >= step && d <= jump && (at[v][0] || at[v][1])) {
-        ok[0] = true;
+      if (v != w && d >= step && d <= jump) {
+        ok[0] = Math.min(ok[0], Math.min(at[v][0], at[v][1]));
       }
-      if (v == w && step == 0 && at[v][0]) {
-        ok[1] = true;
+      if (v == w && step == 0) {
+        ok[1] = at[v][0];
       }
     }
     return ok;

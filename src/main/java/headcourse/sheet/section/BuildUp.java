@@ -1,4 +1,4 @@
-package headcourse.sheet.contractor;
+package headcourse.sheet.section;
 
 import headcourse.job.Job;
 import headcourse.units.Length;
@@ -12,17 +12,23 @@ import headcourse.units.Length;
  * @param sheathing back of the sheathing
  * @param framing back of the framing
  */
-record BuildUp(double stone, double bed, double scratch, double sheathing, double framing) {
-  static BuildUp of(Job job) {
+public record BuildUp(double stone, double bed, double scratch, double sheathing, double framing) {
+  /** The layers behind an ordinary stone. */
+  public static BuildUp of(Job job) {
+    return of(job, Length.ZERO);
+  }
+
+  /** The layers behind a stone that stands out so far, and has as much thicker a bed. */
+  public static BuildUp of(Job job, Length proud) {
     double stone = job.stone().thickness().mm();
-    double bed = stone + job.wall().bed().mm();
+    double bed = stone + job.wall().bed().plus(proud).mm();
     double scratch = bed + job.wall().scratch().mm();
     double sheathing = scratch + job.wall().sheathing().thickness().mm();
     return new BuildUp(stone, bed, scratch, sheathing, sheathing + job.wall().framing().mm());
   }
 
   /** The thicknesses from the face inwards. */
-  static Length[] thicknesses(Job job) {
+  public static Length[] thicknesses(Job job) {
     return new Length[] {
       job.stone().thickness(),
       job.wall().bed(),
@@ -33,7 +39,7 @@ record BuildUp(double stone, double bed, double scratch, double sheathing, doubl
   }
 
   /** The depths of all layers' boundaries from the face inwards. */
-  double[] depths() {
+  public double[] depths() {
     return new double[] {0, stone, bed, scratch, sheathing, framing};
   }
 }

@@ -5,21 +5,21 @@ import headcourse.job.Job;
 import headcourse.units.Length;
 
 /**
- * Whether one side of a flat head lands: what is wanting of spare when small errors add up to their
- * worst. Spare is the distance of a joint, or of the end, to the nearest thing that it must keep
- * to, less the {@link Drift} towards it. None is negative; where all are zero the side lands
- * whatever happens within the job's tolerances.
+ * What one side of a flat head wants of spare to land when small errors add up to their worst.
+ * Spare is the distance of a joint, or of the end, to the nearest thing that it must keep to, less
+ * the {@link Drift} towards it. None is negative; where all are zero the side lands whatever
+ * happens within the job's tolerances.
  *
  * @param jamb wanting to keep every joint, and the end, clear of the jamb line
  * @param least wanting to bear the least that is asked
  * @param greatest wanting to bear no more than is allowed, or than the wall gives
  */
-public record Landing(Length jamb, Length least, Length greatest) {
+public record Shortfall(Length jamb, Length least, Length greatest) {
   /** Nothing is wanting. */
-  public static final Landing SURE = new Landing(Length.ZERO, Length.ZERO, Length.ZERO);
+  public static final Shortfall SURE = new Shortfall(Length.ZERO, Length.ZERO, Length.ZERO);
 
   /** The greatest of them. */
-  public Length shortfall() {
+  public Length most() {
     return jamb.max(least).max(greatest);
   }
 
@@ -27,7 +27,7 @@ public record Landing(Length jamb, Length least, Length greatest) {
    * That of a side; nothing is wanting on curved heads, whose ends are fixed. A skewback that
    * springs from the jamb itself is cut to it, so only joints count there.
    */
-  public static Landing of(Job job, HeadLayout head, Side side) {
+  public static Shortfall of(Job job, HeadLayout head, Side side) {
     boolean fan = head.curve() != null;
     if (fan && head.curve().striking() == null) {
       return SURE;
@@ -42,7 +42,7 @@ public record Landing(Length jamb, Length least, Length greatest) {
     }
     Length bearing = head.bearing(side);
     if (fan && bearing.abs().compareTo(job.grid().tick()) < 0) {
-      return new Landing(jamb, Length.ZERO, Length.ZERO);
+      return new Shortfall(jamb, Length.ZERO, Length.ZERO);
     }
     Drift drift = Drift.at(job, head, side, last);
     HeadSpec.Bearing asked = head.opening().head().bearing();
@@ -52,7 +52,7 @@ public record Landing(Length jamb, Length least, Length greatest) {
     Length wall = side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();
     Length over = bearing.minus(asked.max());
     Length off = wall == null ? over : over.max(bearing.max(top).minus(wall));
-    return new Landing(
+    return new Shortfall(
         jamb.max(clear.minus(inmost).plus(drift.inward())),
         Length.ZERO.max(asked.min().minus(bearing).plus(drift.inward())),
         Length.ZERO.max(off.plus(drift.outward())));

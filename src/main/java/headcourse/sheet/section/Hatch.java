@@ -1,18 +1,19 @@
-package headcourse.sheet.contractor;
+package headcourse.sheet.section;
 
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.job.Backing;
 import headcourse.sheet.Board;
 
 /** Fills of cut material: lines for stone, dots for mortar, crossed corners for framing. */
-final class Hatch {
+public final class Hatch {
   private Hatch() {}
 
   /** Lines at 45°, rising to the right. */
-  static void lines(Board board, Box box, double spacing) {
+  public static void lines(Board board, Box box, double spacing) {
     double from = box.minX() + box.minY();
     double to = box.maxX() + box.maxY();
     double step = spacing * Math.sqrt(2);
@@ -27,7 +28,7 @@ final class Hatch {
   }
 
   /** Dots, in rows that are set off from each other. */
-  static void dots(Board board, Box box, double spacing) {
+  public static void dots(Board board, Box box, double spacing) {
     int row = 0;
     for (double y = box.minY() + spacing * 0.4; y < box.maxY() - 0.2; y += spacing * 0.8) {
       double shift = row++ % 2 == 0 ? 0.3 : 0.8;
@@ -40,8 +41,24 @@ final class Hatch {
   }
 
   /** Both diagonals, as cut timber is shown. */
-  static void crossed(Board board, Box box) {
+  public static void crossed(Board board, Box box) {
     board.line(box.minX(), box.minY(), box.maxX(), box.maxY(), Pen.FINE);
     board.line(box.minX(), box.maxY(), box.maxX(), box.minY(), Pen.FINE);
+  }
+
+  /** Fills what stands behind a wall's face: grey where an anchor holds in it. */
+  public static void backing(Board board, Box box, Backing.Kind kind) {
+    if (box.width() < 0.05 || box.height() < 0.05) {
+      return;
+    }
+    Path area = Path.rect(box.minX(), box.minY(), box.width(), box.height());
+    board.outline(area, kind.holds() ? Shade.STONE : Shade.WHITE, Pen.EDGE);
+    switch (kind) {
+      case WOOD -> crossed(board, box);
+      case CONCRETE -> dots(board, box, 3.4);
+      case BLOCK -> lines(board, box, 4);
+      case STEEL -> lines(board, box, 1.2);
+      default -> {}
+    }
   }
 }

@@ -1,4 +1,4 @@
-package headcourse.sheet.contractor;
+package headcourse.sheet.section;
 
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Pen;
@@ -15,7 +15,7 @@ import java.util.List;
  * Names beside a section, each led to its place. Names stand in one column in the order of their
  * places from the top, so leaders never cross.
  */
-final class Callouts {
+public final class Callouts {
   private static final double AIR = 1.6;
 
   private record Name(Point at, List<String> lines) {}
@@ -25,18 +25,18 @@ final class Callouts {
   private final Lettering lettering;
 
   /** Names in a column of so much width, mm. */
-  Callouts(double width) {
+  public Callouts(double width) {
     this.width = width;
     this.lettering = new Lettering(width >= 105 ? 3.5 : 2.5, false);
   }
 
   /** Names a place on paper. */
-  void add(Point at, String text) {
+  public void add(Point at, String text) {
     names.add(new Name(at, TextFlow.lines(text, width, lettering)));
   }
 
   /** Height of all names. */
-  double height() {
+  public double height() {
     return names.stream().mapToDouble(this::block).sum();
   }
 

@@ -1,4 +1,4 @@
-package headcourse.sheet.contractor;
+package headcourse.sheet.section;
 
 import headcourse.geom.Similarity;
 import headcourse.sheet.Board;
@@ -12,11 +12,13 @@ import headcourse.sheet.Board;
  * @param top upper end
  * @param bottom lower end
  */
-record SectionPlace(Similarity view, double elbow, Callouts names, double top, double bottom) {
+public record SectionPlace(
+    Similarity view, double elbow, Callouts names, double top, double bottom) {
   /** Between a section's leaders and the names, mm. */
-  static final double LEAD = 10;
+  public static final double LEAD = 10;
 
-  void drawNames(Board board) {
+  /** Draws the names. */
+  public void drawNames(Board board) {
     names.draw(board, elbow, elbow + LEAD, top, bottom);
   }
 }

@@ -1,0 +1,143 @@
+package headcourse.sheet.fullsize;
+
+import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.drawing.Pen;
+import headcourse.geom.Box;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.geom.Similarity;
+import headcourse.job.Bundle;
+import headcourse.sheet.Board;
+import headcourse.sheet.FitLine;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The ribs of centrings at 1:1, right half, over as many tiles as the curve passes through. */
+public final class RibSheets implements SheetComposer {
+  private static final Lettering TITLE = new Lettering(3.5, true);
+  private static final Lettering MARK = new Lettering(3.5, false);
+  private static final double ENDLESS = 1e6;
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.FULL_SIZE;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext c) {
+    List<PageDraft> pages = new ArrayList<>();
+    for (HeadWork head : c.work().heads()) {
+      Optional<Rib> rib = Rib.of(head, c.job().props().lagging().mm());
+      rib.ifPresent(r -> pages.addAll(pages(c, head.layout().opening().mark(), r)));
+    }
+    return pages;
+  }
+
+  private static List<PageDraft> pages(SheetContext c, String mark, Rib rib) {
+    Box box = rib.box();
+    Tiling tiling = upright(c, box);
+    String title = c.say("fullsize.rib", mark, c.format().withUnit(c.job().props().lagging()));
+    List<PageDraft> pages = new ArrayList<>();
+    for (int row = 0; row < tiling.rows(); row++) {
+      for (int column = 0; column < tiling.columns(); column++) {
+        String name = Tiling.name(row, column);
+        String label = mark + "-rib-" + name;
+        PageDraft page =
+            c.paper().roll()
+                ? TilePage.offRoll(c, box.height(), label)
+                : c.page(tiling.turn(), label, c.say("fullsize.ribs"));
+        Box w = TilePage.window(page);
+        double x = w.minX() - column * (w.width() - Tiling.OVERLAP) - box.minX();
+        double y = w.minY() - row * (w.height() - Tiling.OVERLAP) + box.maxY();
+        Similarity view = new Similarity(1, 0, true, x, y);
+        List<Path> runs = TileClip.inside(rib.curve().transformed(view), w);
+        if (runs.isEmpty()) {
+          continue;
+        }
+        boolean right = column < tiling.columns() - 1;
+        boolean below = row < tiling.rows() - 1;
+        boolean left = column > 0;
+        boolean above = row > 0;
+        Board b = page.board();
+        b.group(Role.LINES, "", "", g -> TilePage.cutMarks(g, w, left, right, above, below));
+        b.group(Role.LINES, "", title, g -> runs.forEach(r -> g.stroke(r, Pen.CUT)));
+        ticks(c, b, rib, view, w);
+        if (pages.isEmpty()) {
+          page.bookmark(1, c.say("fullsize.rib-short", mark), "rib-" + mark, w.minY());
+        }
+        foot(c, page, c.say("fullsize.tile", name, tiling.tiles()) + "   " + title);
+        pages.add(page);
+      }
+    }
+    return pages;
+  }
+
+  /** A rib is not turned, so that level and plumb stay what they are. */
+  private static Tiling upright(SheetContext c, Box box) {
+    Tiling best = null;
+    for (Turn turn : Turn.values()) {
+      Tiling.Room room = TilePage.room(c, turn);
+      double high = c.paper().roll() ? ENDLESS : room.height();
+      Tiling t =
+          new Tiling(
+              turn,
+              false,
+              Tiling.count(box.width(), room.width()),
+              Tiling.count(box.height(), high));
+      best = best == null || t.tiles() < best.tiles() ? t : best;
+    }
+    return best;
+  }
+
+  private static void ticks(SheetContext c, Board board, Rib rib, Similarity view, Box w) {
+    for (Rib.Tick t : rib.ticks()) {
+      Point from = view.apply(t.from());
+      Point to = view.apply(t.to());
+      List<Path> runs = TileClip.inside(Path.through(from, to), w);
+      if (runs.isEmpty()) {
+        continue;
+      }
+      board.group(
+          Role.LINES,
+          "",
+          "",
+          g -> runs.forEach(r -> g.stroke(r, t.word() ? Pen.CENTRE : Pen.EDGE)));
+      String text = t.word() ? c.say(t.text()) : t.text();
+      List<Mark.Label> tries = new ArrayList<>();
+      for (Align align : List.of(Align.START, Align.END, Align.MIDDLE)) {
+        double side = align == Align.START ? 2 : align == Align.END ? -2 : 0;
+        for (double down : new double[] {3.5, 8, 12, 0}) {
+          tries.add(new Mark.Label(new Point(to.x() + side, to.y() + down), text, MARK, align, 0));
+        }
+      }
+      tries.removeIf(l -> !inside(l, w));
+      board.group(Role.DIMENSIONS, "", "", g -> g.firstFree(tries, 0.8));
+    }
+  }
+
+  private static boolean inside(Mark.Label l, Box w) {
+    double wide = headcourse.drawing.LabelShape.width(l.text(), l.lettering());
+    double left =
+        l.at().x() - (l.align() == Align.START ? 0 : l.align() == Align.END ? wide : wide / 2);
+    return left > w.minX() + 1
+        && left + wide < w.maxX() - 1
+        && l.at().y() < w.maxY() - 1
+        && l.at().y() - l.lettering().height() > w.minY() + 1;
+  }
+
+  private static void foot(SheetContext c, PageDraft page, String text) {
+    TilePage.bars(c, page);
+    Box a = page.area();
+    double x = a.minX() + 13.5;
+    FitLine.draw(page.board(), x, a.maxY() - 11, a.maxX() - x - 4, text, TITLE);
+  }
+}
