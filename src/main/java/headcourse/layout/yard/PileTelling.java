@@ -179,14 +179,17 @@ final class PileTelling {
     return List.of();
   }
 
+  private boolean works(List<Fitted> then, long steps, PilePlan first) {
+    return new Replacement(job, openings, read, then, steps).run(first).plan() != null;
+  }
+
   /** Adds the least change of a stone's width with which there is a choice. */
   private void recut(Fitted f, List<Fitted> all, PilePlan first, List<Change> changes) {
     Recut recut = new Recut(job, f);
     for (Fitted other : recut.others()) {
       List<Fitted> then = new ArrayList<>(all);
       then.replaceAll(x -> x == f ? other : x);
-      if (new Replacement(job, openings, read, then, Math.min(TRY, job.steps())).run(first).plan()
-          != null) {
+      if (works(then, Math.min(TRY, job.steps()), first) && works(then, job.steps(), first)) {
         changes.add(
             new Change(f.path(), recut.text(other), "recut " + f.stone() + ", or cut another"));
         return;

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** Keys whose width is left open, in one head or two, against every key and choice there is. */
 class OpenKeysTest {
-  private static final int JOBS = Seeds.of(20);
+  private static final int JOBS = Seeds.of(12);
 
   private static Length in(double v) {
     return Length.inches(v);

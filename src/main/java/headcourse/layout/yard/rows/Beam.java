@@ -36,6 +36,7 @@ final class Beam {
   private int seed;
   private Node best;
   private boolean complete;
+  private boolean finished;
 
   /**
    * @param limit how many steps may be taken in all
@@ -102,6 +103,11 @@ final class Beam {
     return complete;
   }
 
+  /** The same of what the run was confined to. */
+  boolean finished() {
+    return finished;
+  }
+
   long steps() {
     return moves.steps();
   }
@@ -122,6 +128,7 @@ final class Beam {
     most = aim.most();
     moves.widths(aim.widths());
     moves.cap(aim.cap());
+    moves.room(room(aim, known));
     best = null;
     bar = known == null ? null : known.parts(aim.cap());
     complete = !wholes;
@@ -138,7 +145,52 @@ final class Beam {
     for (int h = 0; h < pile.heads().size() && !pool.isEmpty(); h++) {
       pool = head(h, pool, aim.cap());
     }
-    complete &= !over() && !part;
+    finished = complete && !over();
+    complete = finished && !part;
+  }
+
+  /** The state in which both sides of each head have stones so wide, from the shortest pieces. */
+  Node walk(List<List<Long>> widths, long cap) {
+    moves.draft(null);
+    moves.widths(Moves.Widths.ALL);
+    moves.cap(cap);
+    moves.room(Store.NEVER);
+    Node n = new Node(words);
+    for (List<Long> row : widths) {
+      List<Node> next = new ArrayList<>();
+      moves.start(n, 0, next);
+      n = next.isEmpty() ? null : next.get(0);
+      for (int i = 0; i < 2 * row.size() && n != null; i++) {
+        long w = row.get(i / 2);
+        boolean last = i / 2 == row.size() - 1;
+        int side = i % 2;
+        n =
+            moves.from(n).stream()
+                .filter(x -> x.width == w && x.ended[side] == last)
+                .findFirst()
+                .orElse(null);
+      }
+      if (n == null) {
+        return null;
+      }
+    }
+    return n;
+  }
+
+  /** How much may be sawn off in all by what costs less than what is known. */
+  private long room(Aim aim, Cost known) {
+    boolean others =
+        known == null
+            || known.changes() > moves.forced()
+            || known.moved() > 0
+            || known.shortfall() > moves.leastShortfall();
+    if (others) {
+      return Store.NEVER;
+    }
+    if (known.sawn() > aim.cap() || known.imbalance() == 0) {
+      return known.sawn();
+    }
+    return aim.parts() == Cost.LEADING ? known.sawn() : aim.cap();
   }
 
   private boolean beaten(Node n) {

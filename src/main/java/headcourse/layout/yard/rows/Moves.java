@@ -28,6 +28,7 @@ final class Moves {
   private final int[] forced;
   private Widths widths = Widths.ALL;
   private long cap;
+  private long room = Store.NEVER;
   private Draft draft;
   private long steps;
 
@@ -69,6 +70,11 @@ final class Moves {
   /** Stones that stay, or null. */
   void draft(Draft known) {
     draft = known;
+  }
+
+  /** No more than this may be sawn off in all, so that no choice beyond it is looked at. */
+  void room(long most) {
+    room = most;
   }
 
   /** Length sawn off that counts as none. */
@@ -215,6 +221,9 @@ final class Moves {
       boolean close = widths == Widths.CLOSE && head.jump() <= CLOSE;
       boolean all = widths == Widths.ALL || fixed != null || close;
       long[] tried = all ? null : whole(n, side, i, foot, last, least, most);
+      if (all && fixed == null && !side.fanned()) {
+        tried = every(n, side, i, foot, last, least, most);
+      }
       int count = tried == null ? (int) (most - least + 1) : tried.length;
       for (int t = 0; t < count; t++) {
         long w = tried == null ? most - t : tried[t];
@@ -232,6 +241,37 @@ final class Moves {
     boolean on =
         last ? side.bearingOff(outer) >= 0 : !reaches.of(n.head, n.way, n.turn).dead(i + 1, outer);
     return on && side.stands(i, foot, outer, last);
+  }
+
+  /** Every width of an upright stone for which some piece leaves room enough, greatest first. */
+  private long[] every(
+      Node n, RowSide side, int i, long foot, boolean last, long least, long most) {
+    if (most < least) {
+      return new long[0];
+    }
+    int[] of = store.of(n.head, false);
+    long extra = side.extent(i, foot, foot + side.joint() + least, last) - least;
+    long left = (room - n.sawn) / pile.heads().get(n.head).copies();
+    long[] out = new long[(int) (most - least + 1)];
+    int count = 0;
+    long from = most + 1;
+    for (int k = of.length - 1; k >= 0 && from > least; k--) {
+      if (Store.has(n.used, of[k])) {
+        continue;
+      }
+      long usable = store.usable(of[k]);
+      int lower = k - 1;
+      while (lower >= 0 && Store.has(n.used, of[lower])) {
+        lower--;
+      }
+      long to = Math.max(least, usable - extra - Math.max(-1, left));
+      to = lower < 0 ? to : Math.max(to, store.usable(of[lower]) - extra + 1);
+      for (long w = Math.min(from - 1, usable - extra); w >= to; w--) {
+        out[count++] = w;
+        from = w;
+      }
+    }
+    return java.util.Arrays.copyOf(out, count);
   }
 
   /** The widths that pieces give, greatest first; the partner's; and where the row is to end. */

@@ -37,6 +37,7 @@ public final class RowSolver {
   private boolean proved;
   private SetBound sets;
   private long sure;
+  private long splitting;
   private int most = Integer.MAX_VALUE;
   private Cost bound;
 
@@ -93,7 +94,7 @@ public final class RowSolver {
   }
 
   private long steps() {
-    return moves.steps() + (sets == null ? 0 : sets.steps());
+    return moves.steps() + (sets == null ? 0 : sets.steps()) + splitting;
   }
 
   /** Finds the least that is sawn off; whether that is sure. */
@@ -101,7 +102,7 @@ public final class RowSolver {
     Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, 0, Cost.LEADING);
     look(aim);
     long most = best == null ? NO_BEST : best.sawn + pile.give();
-    sets = new SetBound(pile, store, most, best == null ? Store.NEVER : best.shortfall);
+    sets = new SetBound(pile, store, most, best == null ? Store.NEVER : best.shortfall, limit);
     List<SetBound.Want> wants = List.of();
     if (sets.applies()) {
       wants = sets.wants(best == null ? NO_BEST : best.sawn, false, TRIES);
@@ -114,7 +115,7 @@ public final class RowSolver {
     }
     for (SetBound.Want w : wants) {
       if (best == null || best.sawn > w.cost().sawn()) {
-        look(new Beam.Aim(first, Moves.Widths.ALL, 0, Cost.LEADING).but(sets.others(w)));
+        look(aim.but(sets.others(w)));
       }
     }
     better(aim, good);
@@ -138,7 +139,9 @@ public final class RowSolver {
 
   /** Looks at more and more; whether at all in the end. */
   private boolean wider(long cap, int parts) {
-    for (int width = 8 * first; width <= WIDEST && !beam.over(); width *= 16) {
+    // What changes few tickets has few ways to go.
+    int from = pile.ticketed() ? WIDEST : 8 * first;
+    for (int width = from; width <= WIDEST && !beam.over(); width *= 16) {
       look(new Beam.Aim(width, Moves.Widths.ALL, cap, parts).changing(most));
       if (beam.complete()) {
         return true;
@@ -158,14 +161,63 @@ public final class RowSolver {
       bound = wants.isEmpty() ? Cost.NONE : wants.get(0).cost();
       for (SetBound.Want w : wants) {
         if (best.cost().compare(w.cost(), cap) > 0) {
-          look(new Beam.Aim(first, Moves.Widths.ALL, cap, Cost.PARTS).but(sets.others(w)));
+          look(aim.but(sets.others(w)));
         }
       }
+    }
+    if (best.cost().compare(bound, cap) <= 0 || splits(cap)) {
+      return true;
     }
     if (!pile.ticketed()) {
       better(aim, bound);
     }
     return best.cost().compare(bound, cap) <= 0 || wider(cap, Cost.PARTS);
+  }
+
+  /**
+   * Where the sides come out just alike: tries all sets of pieces that would make them so with less
+   * sawn off, or with as much and better bearings. Whether the best is the best then for sure.
+   */
+  private boolean splits(long cap) {
+    SetSplit split = sets == null || best.imbalance > 0 ? null : sets.split();
+    if (split == null || best.shortfall > moves.leastShortfall()) {
+      return false;
+    }
+    List<SetBound.Want> all = sets.wants(cap, true, Integer.MAX_VALUE / 64);
+    for (long sawn = bound.sawn(); sawn <= best.sawn; sawn++) {
+      long now = sawn;
+      List<SetBound.Want> wants =
+          all.stream().filter(w -> w.cost().sawn() == now && w.cost().imbalance() == 0).toList();
+      List<SetSplit.Split> of = split.all(sawn - sets.keys(), wants, limit - beam.steps());
+      splitting += split.steps();
+      if (of == null) {
+        return false;
+      }
+      for (SetSplit.Split s : of) {
+        if (sawn == best.sawn && s.bearing() >= best.bearing) {
+          break;
+        }
+        Node n = placed(split, s, cap);
+        if (n != null) {
+          best = n;
+          return true;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The state in which the pairs of a split stand in some order, or null where there is none. */
+  private Node placed(SetSplit split, SetSplit.Split s, long cap) {
+    List<List<Long>> orders = new ArrayList<>();
+    for (int h = 0; h < pile.heads().size(); h++) {
+      List<Long> order = split.order(h, s);
+      if (order == null) {
+        return null;
+      }
+      orders.add(order);
+    }
+    return beam.walk(orders, cap);
   }
 
   private boolean fewest() {
@@ -185,7 +237,11 @@ public final class RowSolver {
   }
 
   private void look(Beam.Aim aim) {
-    beam.run(aim, best == null ? null : best.cost());
+    look(aim, best == null ? null : best.cost());
+  }
+
+  private void look(Beam.Aim aim, Cost known) {
+    beam.run(aim, known);
     if (beam.best() != null) {
       best = beam.best();
     }

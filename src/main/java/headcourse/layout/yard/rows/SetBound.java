@@ -21,6 +21,10 @@ final class SetBound {
   private static final int MOST_WAYS = 64;
 
   private static final long MOST_CELLS = 40_000_000;
+
+  /** How many cells are a step. */
+  private static final int STEP = 64;
+
   private static final int FAR = Integer.MAX_VALUE / 4;
 
   private final Pile pile;
@@ -71,8 +75,9 @@ final class SetBound {
   /**
    * @param cap how much may be sawn off
    * @param shortfall no end may be wanting more spare, pm
+   * @param limit how many steps all of the search may take
    */
-  SetBound(Pile pile, Store store, long cap, long shortfall) {
+  SetBound(Pile pile, Store store, long cap, long shortfall, long limit) {
     this.shortfall = shortfall;
     this.pile = pile;
     this.store = store;
@@ -96,7 +101,8 @@ final class SetBound {
         most = Math.max(most, n.stones());
         longest = (int) Math.max(longest, n.length() + Math.min(cap, Arrays.stream(usable).sum()));
       }
-      applies &= (long) most * longest * Math.max(1, pieces.length) <= MOST_CELLS;
+      long cells = (long) most * longest * Math.max(1, pieces.length);
+      applies &= cells <= Math.min(MOST_CELLS, limit * STEP / 4);
     }
     if (applies) {
       fill();
@@ -117,7 +123,7 @@ final class SetBound {
   }
 
   long steps() {
-    return steps / 64;
+    return steps / STEP;
   }
 
   private Map<Long, Need> together(Map<Long, Need> a, Map<Long, Need> b) {
@@ -255,25 +261,44 @@ final class SetBound {
         Store.clear(used, pieces[k]);
       }
     }
+    return freed(used);
+  }
+
+  /** The same, but that keys may still take theirs. */
+  private long[] freed(long[] used) {
     for (int h = 0; h < pile.heads().size(); h++) {
-      long key = pile.heads().get(h).ways().stream().mapToLong(Pile.Way::key).max().orElse(-1);
-      int[] of = key < 0 ? null : store.shortest(without(used), h, true, key, 1);
-      for (int c = 0; of != null && c < pile.heads().get(h).copies(); c++) {
-        of = store.shortest(without(used), h, true, key, 1);
-        if (of != null) {
-          Store.clear(used, of[0]);
+      for (Pile.Way way : pile.heads().get(h).ways()) {
+        int[] of = store.of(h, true);
+        for (int i = way.key() < 0 ? of.length : store.from(of, way.key()); i < of.length; i++) {
+          Store.clear(used, of[i]);
         }
       }
     }
     return used;
   }
 
-  /** What is not used up, as used. */
-  private static long[] without(long[] used) {
-    long[] out = used.clone();
-    for (int i = 0; i < out.length; i++) {
-      out[i] = ~out[i];
+  /** All pieces but these as used, and but for those that keys may take. */
+  long[] others(int[] of) {
+    long[] used = new long[store.words()];
+    for (int k = 0; k < store.size(); k++) {
+      Store.set(used, k);
     }
-    return out;
+    for (int k : of) {
+      Store.clear(used, k);
+    }
+    return freed(used);
+  }
+
+  /** Pieces shared among the heads, where sides just alike are a matter of that; else null. */
+  SetSplit split() {
+    boolean small = (long) most * longest * pieces.length <= MOST_CELLS / 2;
+    return applies && small && SetSplit.applies(pile, store)
+        ? new SetSplit(pile, store, pieces, most, longest, shortfall)
+        : null;
+  }
+
+  /** What keys saw off at least. */
+  long keys() {
+    return needs.stream().mapToLong(Need::keys).min().orElse(0);
   }
 }

@@ -86,10 +86,6 @@ final class Store {
     return (ticketed[p] ? "t" + p : "") + piece.fits() + piece.fitsKey();
   }
 
-  private static String bits(Pile.Piece p) {
-    return p.fits().toString() + p.fitsKey();
-  }
-
   private boolean fits(int k, int head, boolean key) {
     return pile.pieces().get(place[k]).fits(head, key);
   }
@@ -284,10 +280,14 @@ final class Store {
     return true;
   }
 
-  /** Whether all pieces are good for the same stones. */
+  /** Whether the ordinary stones of all heads may be of the same pieces. */
   boolean alike() {
-    String first = usable.length == 0 ? "" : bits(pile.pieces().get(0));
-    return pile.pieces().stream().allMatch(p -> bits(p).equals(first));
+    for (int h = 1; h < pile.heads().size(); h++) {
+      if (!Arrays.equals(of(h, false), of(0, false))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override

@@ -24,14 +24,14 @@ class RowSolverTest {
 
   @Test
   void uprightHeadsCostWhatTheLeastOfAllChoicesDoes() {
-    int runs = Seeds.of(60);
+    int runs = Seeds.of(24);
     int found = agree(RandomPile::small, runs);
     assertTrue(found > runs / 3, "too few piles come out: " + found);
   }
 
   @Test
   void fansCostWhatTheLeastOfAllChoicesDoes() {
-    int runs = Seeds.of(60);
+    int runs = Seeds.of(40);
     int found = agree(RandomFan::small, runs);
     assertTrue(found > runs / 4, "too few piles come out: " + found);
   }
@@ -39,7 +39,7 @@ class RowSolverTest {
   /** Pieces lost, first stones cut otherwise, some that must stay. */
   @Test
   void fewestStonesChangeOfAllChoices() {
-    int runs = Seeds.of(50);
+    int runs = Seeds.of(30);
     int compared = 0;
     int several = 0;
     for (long seed = 0; seed < runs; seed++) {
@@ -60,7 +60,7 @@ class RowSolverTest {
   @Test
   void costEqualsThatOfAGeneralSolver() {
     int solved = 0;
-    int runs = Seeds.of(60);
+    int runs = Seeds.of(24);
     for (long seed = 1_000; seed < 1_000 + runs; seed++) {
       Pile pile = seed % 8 == 0 ? AwkwardPile.small(seed) : RandomPile.small(seed);
       Answer ours = RowSolver.solve(pile, STEPS);
@@ -75,7 +75,7 @@ class RowSolverTest {
   @Test
   void neverWorseThanAGreedyHand() {
     int compared = 0;
-    int runs = Seeds.of(300);
+    int runs = Seeds.of(80);
     for (long seed = 0; seed < runs; seed++) {
       Pile pile = seed % 20 == 0 ? RandomPile.large(seed, 60, 12, true) : RandomPile.small(seed);
       long hand = new GreedyHand(pile).sawn();
@@ -91,9 +91,9 @@ class RowSolverTest {
   /** A pile cut from known heads, shuffled, pieces added that are of no use: it is found again. */
   @Test
   void aPlantedHeadIsFound() {
-    for (long seed = 0; seed < Seeds.of(40); seed++) {
+    for (long seed = 0; seed < Seeds.of(12); seed++) {
       Pile pile = PlantedPile.of(seed);
-      Answer a = RowSolver.solve(pile, STEPS);
+      Answer a = RowSolver.solve(pile, STEPS / 4);
       RowChecker.check(pile, a, "seed " + seed);
       assertTrue(a.found(), "seed " + seed);
     }
@@ -143,7 +143,7 @@ class RowSolverTest {
       RowChecker.check(pile, full, "seed " + seed);
       Answer few = RowSolver.solve(pile, 40_000);
       RowChecker.check(pile, few, "seed " + seed);
-      assertTrue(few.steps() <= 44_000 && full.steps() <= 440_000, few.steps() + "");
+      assertTrue(few.steps() <= 55_000 && full.steps() <= 550_000, few.steps() + "");
     }
   }
 
