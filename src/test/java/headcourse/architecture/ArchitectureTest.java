@@ -37,7 +37,8 @@ class ArchitectureTest {
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.yard.rows", Set.of());
     TABLE.put(
-        "layout.yard", Set.of("units", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
+        "layout.yard",
+        Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "bench.builds"));

@@ -4,14 +4,40 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
 import headcourse.units.Length;
 
-/** An opening whose key has got its width. */
+/** An opening whose key has got its width, or whose stones their number. */
 final class KeyWidths {
   private KeyWidths() {}
 
   /** The opening with a key of such widths; null where one is left to the other. */
   static Opening of(Opening o, Length bottom, Length top) {
     HeadSpec h = o.head();
-    HeadSpec.Key k = new HeadSpec.Key(bottom, top, h.key().rise(), h.key().drop(), h.key().proud());
+    return with(
+        o,
+        new HeadSpec.Key(bottom, top, h.key().rise(), h.key().drop(), h.key().proud()),
+        h.stones());
+  }
+
+  /** The opening with so many stones a side, all alike. */
+  static Opening divided(Opening o, int each) {
+    HeadSpec.Stones s = o.head().stones();
+    return with(
+        o,
+        o.head().key(),
+        new HeadSpec.Stones(
+            s.min(),
+            s.max(),
+            s.target(),
+            s.step(),
+            s.jump(),
+            each,
+            HeadSpec.Rhythm.EVEN,
+            s.mirror(),
+            s.seed(),
+            s.give()));
+  }
+
+  private static Opening with(Opening o, HeadSpec.Key k, HeadSpec.Stones stones) {
+    HeadSpec h = o.head();
     return new Opening(
         o.path(),
         o.mark(),
@@ -27,7 +53,7 @@ final class KeyWidths {
             h.shape(),
             h.height(),
             k,
-            h.stones(),
+            stones,
             h.bearing(),
             h.clear(),
             h.soffit(),

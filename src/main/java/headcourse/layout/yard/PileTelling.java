@@ -33,13 +33,16 @@ final class PileTelling {
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final LengthFormat format;
+  private final Set<String> held;
   private final Function<String, Optional<HeadShape>> shapes;
 
   PileTelling(
       Job job,
       List<Opening> openings,
       Function<Opening, FlatReading> read,
-      Function<String, Optional<HeadShape>> shapes) {
+      Function<String, Optional<HeadShape>> shapes,
+      Set<String> held) {
+    this.held = held;
     this.shapes = shapes;
     this.job = job;
     this.openings = openings;
@@ -134,7 +137,7 @@ final class PileTelling {
     boolean fans = first != null && first.heads().stream().anyMatch(h -> h.made().head().fanned());
     if (changes.isEmpty() && (fitted.isEmpty() || !fans)) {
       int tries = TRIES / openings.size();
-      changes.addAll(new PileTries(shapes, openings, tries).of(job, opening));
+      changes.addAll(new PileTries(shapes, openings, held, tries).of(job, opening));
     }
     List<String> hints = new ArrayList<>();
     changes.forEach(c -> hints.add(c.path() + ": " + c.value() + " (" + c.reason() + ")"));
@@ -180,7 +183,7 @@ final class PileTelling {
   }
 
   private boolean works(List<Fitted> then, long steps, PilePlan first) {
-    return new Replacement(job, openings, read, then, steps).run(first).plan() != null;
+    return new Replacement(job, openings, read, then, held, steps).run(first).plan() != null;
   }
 
   /** Adds the least change of a stone's width with which there is a choice. */

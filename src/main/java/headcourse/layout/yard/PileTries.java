@@ -13,6 +13,7 @@ import headcourse.layout.flat.Turns;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Tries values of an opening set from the pile otherwise until the whole pile comes out. */
@@ -23,13 +24,20 @@ final class PileTries {
 
   private final Function<String, Optional<HeadShape>> shapes;
   private final List<Opening> openings;
+  private final Set<String> held;
   private int left;
 
   /**
    * @param openings all that are set from the pile
+   * @param held pieces that heads set before have taken
    * @param tries how many trials it may take
    */
-  PileTries(Function<String, Optional<HeadShape>> shapes, List<Opening> openings, int tries) {
+  PileTries(
+      Function<String, Optional<HeadShape>> shapes,
+      List<Opening> openings,
+      Set<String> held,
+      int tries) {
+    this.held = held;
     this.shapes = shapes;
     this.openings = openings;
     this.left = tries;
@@ -78,8 +86,10 @@ final class PileTries {
       }
     }
     Function<Opening, FlatReading> read = o -> read(job, o);
-    Replacement.Outcome out = new Replacement(job, pile, read, job.fitted(), steps).first(soon);
-    PilePlan plan = new Replacement(job, pile, read, job.fitted(), steps).run(out.plan()).plan();
+    Replacement.Outcome out =
+        new Replacement(job, pile, read, job.fitted(), held, steps).first(soon);
+    PilePlan plan =
+        new Replacement(job, pile, read, job.fitted(), held, steps).run(out.plan()).plan();
     return plan == null ? null : own != null ? own : plan.heads().get(0).layout();
   }
 }

@@ -27,6 +27,7 @@ final class Replacement {
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final List<Fitted> fitted;
+  private final Set<String> held;
   private final long limit;
   private final List<Moved> changes = new ArrayList<>();
   private int changed;
@@ -37,6 +38,7 @@ final class Replacement {
   /**
    * @param openings those that are set from the pile
    * @param fitted the stones that are cut
+   * @param held pieces that heads set before have taken
    * @param limit how many steps each search may take
    */
   Replacement(
@@ -44,7 +46,9 @@ final class Replacement {
       List<Opening> openings,
       Function<Opening, FlatReading> read,
       List<Fitted> fitted,
+      Set<String> held,
       long limit) {
+    this.held = held;
     this.job = job;
     this.openings = openings;
     this.read = read;
@@ -79,7 +83,7 @@ final class Replacement {
    * @param soon whether any is good enough
    */
   Outcome first(boolean soon) {
-    PilePlan plan = anew(Set.of(), soon);
+    PilePlan plan = anew(held, soon);
     return new Outcome(plan, ruledOut, List.of(), 0, 0, steps);
   }
 
@@ -113,7 +117,7 @@ final class Replacement {
 
   /** Pieces of stones cut for heads that are not set from the pile. */
   private Set<String> elsewhere() {
-    Set<String> gone = new LinkedHashSet<>();
+    Set<String> gone = new LinkedHashSet<>(held);
     for (Fitted f : job.fitted()) {
       if (openings.stream().noneMatch(o -> o.mark().equals(f.opening()))) {
         gone.add(f.piece());

@@ -136,9 +136,9 @@ class FromStockSpoiledTest {
     other.mark = "D2";
     m.openings.add(other);
     for (JobMaker.OpeningMaker o : m.openings) {
-      o.width = Length.inches(o == other ? 27 : 32);
+      o.width = Length.inches(o == other ? 28 : 32);
       o.rhythm = HeadSpec.Rhythm.FROM_STOCK;
-      o.bearing = new HeadSpec.Bearing(Length.inches(3), Length.inches(8), Length.inches(5));
+      o.bearing = new HeadSpec.Bearing(Length.inches(2), Length.inches(8), Length.inches(5));
       o.key = new HeadSpec.Key(null, null, Length.inches(2), Length.ZERO, Length.ZERO);
     }
     FromStockTest.Worked before = FromStockTest.work(m);

@@ -200,13 +200,42 @@ class FromStockTest {
     assertFalse(refused.changes().isEmpty());
   }
 
-  @Test
-  void whatIsNotUprightIsRefused() {
-    JobMaker m = maker(5, 30, 8.5);
+  private static JobMaker segmental() {
+    JobMaker m = maker(5, 0, 8.5);
+    List<Stock.Item> items = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      items.add(corner("A" + i, 6 + i / 8 * 0.75, 18, 5, 1));
+    }
+    m.stock = new Stock(items, 0.1);
     m.first().shape = "segmental";
     m.first().params.put("rise", in(12));
-    Solution s = PileChooser.setOut(m.make(), Shapes::named).solutions().get(0);
-    assertTrue(s instanceof Solution.Refused);
+    m.first().key = new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO);
+    m.first().max = in(9);
+    return m;
+  }
+
+  /** A curved head is divided evenly; each of its stones takes the shortest piece that holds it. */
+  @Test
+  void aCurvedHeadTakesItsStonesFromThePile() {
+    Worked w = work(segmental());
+    HeadLayout head = w.heads.get(0).layout();
+    assertEquals(head.stones().size(), w.chosen.taken().size());
+    assertTrue(w.plan.unfit().isEmpty());
+    Set<String> pieces = new HashSet<>();
+    w.chosen.taken().forEach(t -> assertTrue(pieces.add(t.piece())));
+    for (StockPlan.CutBlank b : w.plan.blanks()) {
+      StockPlan.Cut c = b.cuts().get(0);
+      assertTrue(
+          c.extent().plus(w.job.tools().saw().cleanCut().times(2)).compareTo(b.length()) <= 0);
+    }
+    String lost = w.plan.blankOf("D1-L2").orElseThrow().id();
+    JobMaker m = segmental();
+    m.spoiled.add(lost);
+    Worked after = work(m);
+    assertEquals(
+        List.of("D1-L2"), after.plan.changes().stream().map(StockPlan.Moved::stone).toList());
+    assertTrue(after.plan.blanks().stream().noneMatch(b -> b.id().equals(lost)));
+    assertEquals(head.joints(), after.heads.get(0).layout().joints());
   }
 
   @Test

