@@ -35,28 +35,24 @@ final class CurvedHeadSolver {
     checkKeyTop(stones);
     ArrisCheck.remark(given, stones, Divider.of(given, intrados, half), division);
     List<JointLine> joints = joints(division, extrados);
-    Length bearing =
-        Length.mm(extrados.head(division.lines().get(division.each())).x()).minus(given.half());
-    checkWalls(division, bearing);
-    return new HeadLayout(
-        given.opening(),
-        given.half(),
-        stones,
-        joints,
-        Length.ZERO,
-        Length.ZERO,
-        bearing,
-        bearing,
-        new HeadLayout.Curve(
-            struck.whole(),
-            Struck.mirroredWhole(extrados.half()),
-            struck.centres(),
-            struck.radius(),
-            null,
-            struck.places(),
-            around(division)),
-        best.proof(),
-        given.remarks());
+    HeadLayout head =
+        new HeadLayout(
+            given.opening(),
+            given.half(),
+            stones,
+            joints,
+            new HeadLayout.Curve(
+                struck.whole(),
+                Struck.mirroredWhole(extrados.half()),
+                struck.centres(),
+                struck.radius(),
+                null,
+                struck.places(),
+                around(division)),
+            best.proof(),
+            given.remarks());
+    checkWalls(division, head.bearing(Side.RIGHT).onWall());
+    return head;
   }
 
   private void refuseWhatIsForFlatHeads() throws NoHead {

@@ -108,7 +108,7 @@ final class Blanks {
 
   private StoneExtents extents() {
     if (extents == null) {
-      extents = new StoneExtents(terms, geometry, lines);
+      extents = new StoneExtents(terms, geometry, lines, terms.own());
     }
     return extents;
   }

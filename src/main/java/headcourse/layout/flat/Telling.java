@@ -66,7 +66,7 @@ final class Telling {
     }
     return stones(h)
         + " bear "
-        + size(h.bearingRight())
+        + size(h.bearing(Side.RIGHT).onWall())
         + ", but "
         + best
         + (least.isZero() ? " stands in line with the jamb" : " stands " + size(least))
@@ -78,7 +78,7 @@ final class Telling {
   }
 
   String shortBearing(HeadLayout h) {
-    Length b = h.bearingLeft().min(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().min(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -89,7 +89,7 @@ final class Telling {
   }
 
   String longBearing(HeadLayout h) {
-    Length b = h.bearingLeft().max(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().max(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -139,6 +139,6 @@ final class Telling {
         + " is given, but "
         + stones(h)
         + " would do, bearing "
-        + size(h.bearingRight());
+        + size(h.bearing(Side.RIGHT).onWall());
   }
 }

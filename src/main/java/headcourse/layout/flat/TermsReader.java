@@ -50,9 +50,9 @@ final class TermsReader {
         halfWidth(opening).picometres(),
         Math.min(left, right),
         Math.max(left, right),
-        Math.max(1, snapped("head.height", "height of the head", head.height())),
-        key == null ? 0 : snapped("head.key.rise", "rise of the key", key.rise()),
-        key == null ? 0 : snapped("head.key.drop", "drop of the key", key.drop()),
+        Math.max(1, snapped("head.height", head.height())),
+        key == null ? 0 : snapped("head.key.rise", key.rise()),
+        key == null ? 0 : snapped("head.key.drop", key.drop()),
         joint(key == null),
         Math.max(1, grid.ceil(stones.min())),
         grid.floor(stones.max()),
@@ -90,7 +90,8 @@ final class TermsReader {
       remarks.add(
           new Remark(
               "key-open",
-              "the key's width is left open; it is made " + format.plainWithUnit(one) + " wide"));
+              "the key's width is left open; it is made " + format.plainWithUnit(one) + " wide",
+              List.of(format.plainWithUnit(one))));
     }
     return new HeadSpec.Key(
         key.bottom() == null ? one : key.bottom(),
@@ -111,26 +112,21 @@ final class TermsReader {
 
   private long step(HeadSpec.Stones stones) {
     return stones.rhythm() == HeadSpec.Rhythm.GRADED
-        ? snapped("head.stones.step", "step of the stones", stones.step())
+        ? snapped("head.stones.step", stones.step())
         : 0;
   }
 
-  private long snapped(String path, String what, Length given) {
+  private long snapped(String path, Length given) {
+    long nearest = grid.nearest(given);
     if (!grid.holds(given)) {
+      String made = format.plainWithUnit(grid.ticks(nearest));
       remarks.add(
           new Remark(
               "rounded",
-              "the "
-                  + what
-                  + " is taken as "
-                  + format.plainWithUnit(given)
-                  + ", the nearest on the grid ("
-                  + opening.path()
-                  + "."
-                  + path
-                  + ")"));
+              path + " is made " + made + ", the nearest on the grid",
+              List.of(path, made)));
     }
-    return grid.nearest(given);
+    return nearest;
   }
 
   private long joint(boolean keyless) {

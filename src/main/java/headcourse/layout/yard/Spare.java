@@ -12,7 +12,7 @@ import java.util.List;
 
 /**
  * What is wanting of spare at a joint or an end when small errors add up to their worst, as {@link
- * headcourse.layout.Landing} has it of a head that is set out; lengths in pm.
+ * headcourse.layout.Shortfall} has it of a head that is set out; lengths in pm.
  */
 final class Spare {
   private final FlatTerms terms;

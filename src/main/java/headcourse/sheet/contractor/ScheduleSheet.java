@@ -10,8 +10,10 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
+import headcourse.layout.Side;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.AsMadeNotes;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -67,6 +69,7 @@ public final class ScheduleSheet implements SheetComposer {
             rows.add(row(context, head));
           }
           flow.table(columns, rows, text);
+          context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
           revisions(flow, context);
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
@@ -143,9 +146,16 @@ public final class ScheduleSheet implements SheetComposer {
 
   private static String bearing(SheetContext context, HeadLayout layout, HeadFigures figures) {
     LengthFormat f = context.format();
-    Length left = figures.curved() ? layout.bearingTopLeft() : layout.bearingLeft();
-    Length right = figures.curved() ? layout.bearingTopRight() : layout.bearingRight();
-    return f.withUnit(left) + " · " + f.withUnit(right);
+    String ends =
+        f.withUnit(figures.bearing(Side.LEFT)) + " · " + f.withUnit(figures.bearing(Side.RIGHT));
+    return layout.fanned()
+        ? context.say(
+            "contractor.bearing-top",
+            ends,
+            f.withUnit(figures.bearingOnTop(Side.LEFT))
+                + " · "
+                + f.withUnit(figures.bearingOnTop(Side.RIGHT)))
+        : ends;
   }
 
   private static String soffit(SheetContext context, Opening o) {

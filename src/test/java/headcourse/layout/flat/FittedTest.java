@@ -81,8 +81,8 @@ class FittedTest {
           assertEquals(is, now.stones().get(i).fitted(), at + " " + mark);
         }
         assertEquals(before.joints(), now.joints(), at);
-        assertEquals(before.bearingLeft(), now.bearingLeft(), at);
-        assertEquals(before.bearingTopRight(), now.bearingTopRight(), at);
+        assertEquals(before.bearing(Side.LEFT).onWall(), now.bearing(Side.LEFT).onWall(), at);
+        assertEquals(before.bearing(Side.RIGHT).onTop(), now.bearing(Side.RIGHT).onTop(), at);
         assertEquals(List.of(), now.asBuilt().changes(), at);
       }
     }
@@ -230,8 +230,8 @@ class FittedTest {
   @Test
   void restMovesOut() {
     HeadLayout h = head(door("L3", 8.25));
-    assertEquals(Length.inches(5.25), h.bearingLeft());
-    assertEquals(Length.inches(5), h.bearingRight());
+    assertEquals(Length.inches(5.25), h.bearing(Side.LEFT).onWall());
+    assertEquals(Length.inches(5), h.bearing(Side.RIGHT).onWall());
     assertEquals(
         List.of("L6", "L5", "L4"), h.asBuilt().changes().stream().map(c -> c.mark()).toList());
     assertEquals(Length.inches(8), h.stone("L4").bottom());
@@ -254,7 +254,7 @@ class FittedTest {
   void namesWhatToRecut() {
     JobMaker m = door("L6", 7);
     // Five of 8 in end 45 in out; 7 in more bear 4 in, and 6 1/2 in only 3 1/2 in.
-    assertEquals(Length.inches(4), head(m).bearingLeft());
+    assertEquals(Length.inches(4), head(m).bearing(Side.LEFT).onWall());
     JobMaker shorter = door("L6", 6.5);
     shorter.first().eachSide = 6;
     Solution s = solve(shorter);

@@ -123,7 +123,7 @@ class FromStockFittedTest {
             same(a.stones().get(i), b.stones().get(i), at);
           }
           assertEquals(a.joints(), b.joints(), at);
-          assertEquals(a.bearingLeft(), b.bearingLeft(), at);
+          assertEquals(a.bearing(Side.LEFT).onWall(), b.bearing(Side.LEFT).onWall(), at);
           assertEquals(a.proof().status(), b.proof().status(), at);
           assertEquals(a.proof().cost(), b.proof().cost(), at);
           assertEquals(a.proof().bound(), b.proof().bound(), at);
@@ -218,8 +218,8 @@ class FromStockFittedTest {
       }
       HeadSpec spec = h.opening().head();
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-        assertTrue(h.bearing(side).compareTo(spec.bearing().min()) >= 0, at);
-        assertTrue(h.bearing(side).compareTo(spec.bearing().max()) <= 0, at);
+        assertTrue(h.bearing(side).onWall().compareTo(spec.bearing().min()) >= 0, at);
+        assertTrue(h.bearing(side).onWall().compareTo(spec.bearing().max()) <= 0, at);
         Length last = null;
         for (PlacedStone s : outwards(h, side)) {
           Length w = width(s);
@@ -314,7 +314,7 @@ class FromStockFittedTest {
       ChangeWriter.write(m, c);
       FromStock then = choose(m);
       assertTrue(!heads(then).isEmpty(), c.toString());
-      assertEquals(Length.inches(8), heads(then).get(0).bearingLeft());
+      assertEquals(Length.inches(8), heads(then).get(0).bearing(Side.LEFT).onWall());
     }
   }
 

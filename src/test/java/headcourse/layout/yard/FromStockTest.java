@@ -15,6 +15,7 @@ import headcourse.job.Stock;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
 import headcourse.layout.Role;
+import headcourse.layout.Side;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
 import headcourse.stock.StockPlan;
@@ -77,8 +78,8 @@ class FromStockTest {
       for (Piece p : h.pieces()) {
         assertTrue(stones.contains(p.mark()), p.mark());
       }
-      assertTrue(h.layout().bearingLeft().compareTo(in(4)) >= 0);
-      assertTrue(h.layout().bearingRight().compareTo(in(8)) <= 0);
+      assertTrue(h.layout().bearing(Side.LEFT).onWall().compareTo(in(4)) >= 0);
+      assertTrue(h.layout().bearing(Side.RIGHT).onWall().compareTo(in(8)) <= 0);
     }
     assertTrue(w.plan.unfit().isEmpty());
   }
