@@ -125,6 +125,14 @@ public final class LayoutJson {
     json.object();
     json.key("mark").value(opening.mark());
     json.key("count").value(opening.count());
+    if (!opening.at().isEmpty()) {
+      json.key("atMm").array();
+      opening.at().forEach(at -> json.value(at.mm()));
+      json.end();
+    }
+    if (opening.level() != null) {
+      length("levelMm", opening.level());
+    }
     length("widthMm", layout.halfWidth().times(2));
     json.key("head").object();
     json.key("shape").value(opening.head().shape());

@@ -40,6 +40,7 @@ class ArchitectureTest {
         "layout.yard",
         Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
+    TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "bench.builds"));
     TABLE.put("stock.cutting", Set.of("geom"));
@@ -58,6 +59,7 @@ class ArchitectureTest {
             "layout",
             "layout.shapes",
             "layout.yard",
+            "cure",
             "bench",
             "stock",
             "rules",

@@ -82,6 +82,8 @@ class LandingsTest {
             o.mark(),
             o.label(),
             o.count(),
+            List.of(),
+            null,
             o.width(),
             o.height(),
             o.reveal(),

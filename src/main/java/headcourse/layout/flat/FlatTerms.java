@@ -105,7 +105,8 @@ public record FlatTerms(
       return this;
     }
     Integer each = stones().eachSide();
-    Opening rest = each == null ? opening : Edits.rhythm(opening, stones().rhythm(), each - stones);
+    Opening rest =
+        each == null ? opening : opening.with(head().with(stones().withEachSide(each - stones)));
     boolean graded = stones().rhythm() == HeadSpec.Rhythm.GRADED;
     long aim = graded ? target - step * tick * stones / 2 : target;
     return new FlatTerms(

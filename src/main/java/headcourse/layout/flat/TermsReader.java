@@ -1,11 +1,11 @@
 package headcourse.layout.flat;
 
 import headcourse.diag.Diagnostic;
+import headcourse.job.Change;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.Stock;
-import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
@@ -68,6 +68,59 @@ final class TermsReader {
   /** Adds a problem at a place of the opening. */
   void problem(String path, String message, String... hints) {
     problems.add(Diagnostic.error(job.spans().of(opening.path() + "." + path), message, hints));
+  }
+
+  /** Refuses a key that leaves no joint beside it clear of the jambs, whatever the stones are. */
+  void keyStands(FlatTerms terms, Lines lines, boolean fan) {
+    HeadSpec.Key key = opening.head().key();
+    boolean cut = FittedReading.of(job, opening).stream().anyMatch(f -> f.stone().equals("K"));
+    SideCheck check = new SideCheck(terms, lines, fan);
+    if (key == null || cut || check.keyStands()) {
+      return;
+    }
+    long half = fan ? lines.startSoffit() : Math.max(lines.startSoffit(), lines.startTop());
+    boolean lean = half > lines.startSoffit() && job.spans().given(at("head.key.top"));
+    String path = lean || key.bottom() == null ? "head.key.top" : "head.key.bottom";
+    long most = 2 * (check.before() - terms.joint());
+    problem(
+        path,
+        opening.mark()
+            + ": the key is "
+            + format.plainWithUnit(terms.length(2 * half))
+            + " wide, the opening "
+            + format.plainWithUnit(new Length(2 * terms.half()))
+            + ": no joint beside it stands "
+            + format.plainWithUnit(opening.head().clear())
+            + " clear of the jambs");
+    if (most > 0) {
+      changes.add(
+          new Change(
+              at(path),
+              format.plain(terms.length(most)),
+              "leaves the joints beside it clear of the jambs"));
+    }
+  }
+
+  /** Refuses a key that tapers the wrong way. */
+  void keyTapers(HeadSpec.Key key) {
+    if (key == null || key.top().compareTo(key.bottom()) >= 0) {
+      return;
+    }
+    problem(
+        "head.key.top",
+        opening.mark()
+            + ": the key is "
+            + format.plainWithUnit(key.top())
+            + " wide at the top and "
+            + format.plainWithUnit(key.bottom())
+            + " at the foot: it would slide down between its neighbours");
+    String path = opening.path() + ".head.key.";
+    changes.add(new Change(path + "top", format.plain(key.bottom()), "no narrower at the top"));
+    changes.add(new Change(path + "bottom", format.plain(key.top()), "no wider at the foot"));
+  }
+
+  private String at(String path) {
+    return opening.path() + "." + path;
   }
 
   FlatReading refused() {
@@ -144,9 +197,7 @@ final class TermsReader {
             : "the joint is not a whole number of grid steps, so that the stones can't be either";
     String low = format.plain(grid.ticks(below));
     String high = format.plain(grid.ticks(below + unit));
-    problems.add(
-        Diagnostic.error(
-            job.spans().of("setting.joint"), why, "write joint: " + low + " or joint: " + high));
+    problems.add(Diagnostic.error(job.spans().of("setting.joint"), why));
     for (String value : List.of(low, high)) {
       changes.add(new Change("setting.joint", value, "puts every stone's edges on the grid"));
     }

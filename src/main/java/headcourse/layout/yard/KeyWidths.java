@@ -36,28 +36,7 @@ final class KeyWidths {
             s.give()));
   }
 
-  private static Opening with(Opening o, HeadSpec.Key k, HeadSpec.Stones stones) {
-    HeadSpec h = o.head();
-    return new Opening(
-        o.path(),
-        o.mark(),
-        o.label(),
-        o.count(),
-        o.width(),
-        o.height(),
-        o.reveal(),
-        o.wallLeft(),
-        o.wallRight(),
-        o.measured(),
-        new HeadSpec(
-            h.shape(),
-            h.height(),
-            k,
-            stones,
-            h.bearing(),
-            h.clear(),
-            h.soffit(),
-            h.seat(),
-            h.params()));
+  private static Opening with(Opening o, HeadSpec.Key key, HeadSpec.Stones stones) {
+    return o.with(o.head().with(key).with(stones));
   }
 }

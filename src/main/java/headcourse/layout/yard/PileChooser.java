@@ -79,7 +79,7 @@ public final class PileChooser {
     Replacement.Outcome start = replacement(openings).first(false);
     PilePlan first = start.plan();
     Replacement.Outcome out = replacement(openings).run(first);
-    PileTelling telling = new PileTelling(job, openings, this::read, shapes, held);
+    PileTelling telling = new PileTelling(job, openings, this::read);
     for (int k = 0; k < open.size(); k++) {
       solutions[open.get(k)] =
           out.plan() == null

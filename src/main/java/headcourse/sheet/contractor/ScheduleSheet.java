@@ -29,6 +29,9 @@ import java.util.List;
 
 /** The opening schedule, what changed, and the box for review and signature. */
 public final class ScheduleSheet implements SheetComposer {
+  /** The column that tells where an opening stands. */
+  private static final int PLACE = 3;
+
   /** The first sheet of a contractor's set. */
   public ScheduleSheet() {}
 
@@ -50,11 +53,16 @@ public final class ScheduleSheet implements SheetComposer {
         flow -> {
           flow.page().bookmark(1, title, "schedule", flow.page().area().minY());
           Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
-          List<Column> columns =
+          List<Column> columns = new ArrayList<>();
+          columns.add(column(context, "mark", 17, true));
+          columns.add(column(context, "opening", 34, false));
+          columns.add(new Column(context.say("contractor.count"), 14, Align.END, true));
+          boolean placed = context.job().openings().stream().anyMatch(o -> !o.at().isEmpty());
+          if (placed) {
+            columns.add(column(context, "place", 26, true));
+          }
+          columns.addAll(
               List.of(
-                  column(context, "mark", 17, true),
-                  column(context, "opening", 34, false),
-                  new Column(context.say("contractor.count"), 14, Align.END, true),
                   column(context, "clear", 24, true),
                   column(context, "height", 20, false),
                   column(context, "head", 30, false),
@@ -63,10 +71,14 @@ public final class ScheduleSheet implements SheetComposer {
                   column(context, "bearing", 26, true),
                   column(context, "overall", 24, false),
                   column(context, "soffit", 24, false),
-                  column(context, "mass", 20, false));
+                  column(context, "mass", 20, false)));
           List<List<String>> rows = new ArrayList<>();
           for (HeadWork head : context.work().heads()) {
-            rows.add(row(context, head));
+            List<String> row = new ArrayList<>(row(context, head));
+            if (placed) {
+              row.add(PLACE, place(context, head.layout().opening()));
+            }
+            rows.add(row);
           }
           flow.table(columns, rows, text);
           context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
@@ -74,6 +86,15 @@ public final class ScheduleSheet implements SheetComposer {
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
         });
+  }
+
+  /** Where it stands along the wall, and how high where that is given. */
+  private static String place(SheetContext context, Opening o) {
+    LengthFormat f = context.format();
+    String at = String.join("; ", o.at().stream().map(f::building).toList());
+    return o.level() == null
+        ? at
+        : at + " " + context.say("contractor.place-level", f.building(o.level()));
   }
 
   private static Column column(SheetContext context, String key, double width, boolean bold) {
