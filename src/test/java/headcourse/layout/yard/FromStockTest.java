@@ -255,13 +255,11 @@ class FromStockTest {
     assertEquals(before.heads.get(0).layout().joints(), after.heads.get(0).layout().joints());
   }
 
-  /** Tapers either way, mortar, an easing of several stones: each piece still holds its stone. */
+  /** Tapers, mortar, an easing of several stones: each piece still holds its stone. */
   @ParameterizedTest
   @CsvSource({
     "8, 11, 0, 1",
     "8, 11, 0.25, 1",
-    "11, 8, 0, 1",
-    "11, 8, 0.25, 3",
     "8, 11, 0, 3",
     "8, 11, 0.25, 2"
   })
