@@ -155,7 +155,7 @@ final class Yard {
     for (CutBlank b : open) {
       before = before.plus(cost(item(b.id())));
     }
-    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().loads(), open);
+    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().patterns(), open);
     return new Assignment(
         List.copyOf(kept.values()),
         home,

@@ -8,13 +8,13 @@ import java.util.List;
  * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more; and no
  * blank takes two parts that are each over half of the longest.
  */
-final class LeastCost {
+final class LowerBound {
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final int[] byCapacity;
   private final long longest;
 
-  LeastCost(CuttingProblem problem) {
+  LowerBound(CuttingProblem problem) {
     this.problem = problem;
     this.nesting = problem.nesting();
     List<Bin> bins = problem.bins();
@@ -52,7 +52,7 @@ final class LeastCost {
     }
     long total = 0;
     long missing = 0;
-    for (int h = 0; h < nesting.heights(); h++) {
+    for (int h = 0; h < nesting.slices.heights(); h++) {
       long need = need(rest, h);
       total = Math.max(total, need);
       if (need > capacity) {
@@ -74,7 +74,7 @@ final class LeastCost {
   /** No fewer blanks hold the parts. */
   long blanks(int[] rest, int[] left) {
     long blanks = 0;
-    for (int h = 0; h < nesting.heights(); h++) {
+    for (int h = 0; h < nesting.slices.heights(); h++) {
       blanks = Math.max(blanks, blanks(need(rest, h), left));
       for (int eighths = 1; eighths <= 4; eighths++) {
         blanks = Math.max(blanks, dual(rest, h, eighths));
@@ -86,7 +86,7 @@ final class LeastCost {
   private long need(int[] rest, int h) {
     long need = 0;
     for (int t = 0; t < rest.length; t++) {
-      need += rest[t] * nesting.weight[t][h];
+      need += rest[t] * nesting.slices.width()[t][h];
     }
     return need;
   }
@@ -110,7 +110,7 @@ final class LeastCost {
     while (over > 0) {
       int widest = -1;
       for (int t = 0; t < open.length; t++) {
-        if (open[t] > 0 && (widest < 0 || nesting.weight[t][h] > nesting.weight[widest][h])) {
+        if (open[t] > 0 && (widest < 0 || nesting.slices.width()[t][h] > nesting.slices.width()[widest][h])) {
           widest = t;
         }
       }
@@ -118,7 +118,7 @@ final class LeastCost {
         return n;
       }
       open[widest]--;
-      over -= nesting.weight[widest][h];
+      over -= nesting.slices.width()[widest][h];
       n++;
     }
     return n;
@@ -152,7 +152,7 @@ final class LeastCost {
     long half = 0;
     long sum = 0;
     for (int t = 0; t < rest.length; t++) {
-      long w = nesting.weight[t][h];
+      long w = nesting.slices.width()[t][h];
       if (w > c - alpha) {
         whole += rest[t];
       } else if (2 * w > c) {

@@ -7,18 +7,18 @@ import headcourse.stock.cutting.CuttingProblem.Bin;
  * see {@link LeanBound}): each part an inner width, and all together the difference between the
  * greatest and the least lean among them.
  */
-final class Widths {
+final class InnerWidths {
   private final Nesting nesting;
   private final long[][] inner;
 
-  Widths(Nesting nesting) {
+  InnerWidths(Nesting nesting) {
     this.nesting = nesting;
     inner = new long[Math.max(1, nesting.leans.size())][nesting.types];
     for (int k = 0; k < inner.length; k++) {
       for (int t = 0; t < nesting.types; t++) {
         inner[k][t] =
             nesting.leans.isEmpty()
-                ? nesting.weight[t][nesting.heights() - 1]
+                ? nesting.slices.mean(t)
                 : Math.max(1, nesting.leans.get(k).inner(t) - 1);
       }
     }

@@ -3,21 +3,21 @@ package headcourse.stock.cutting;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What rules add to, or take from, the value of fillings of one kind of blank. */
-final class Ruling {
+/** What pattern rows add to, or take from, the value of patterns on one kind of blank. */
+final class RowDuals {
   private final int kind;
-  private final Rule[] rules;
+  private final PatternRow[] rows;
   private final long[] duals;
-  private final Rule[] forbidding;
-  private final Rule[] joining;
+  private final PatternRow[] forbidding;
+  private final PatternRow[] joining;
   private long always;
 
   /**
-   * @param duals by rule, not negative where it asks for so many at least, else not positive
+   * @param duals by row, not negative where it asks for so many at least, else not positive
    */
-  Ruling(int kind, List<Rule> all, long[] duals) {
+  RowDuals(int kind, List<PatternRow> all, long[] duals) {
     this.kind = kind;
-    List<Rule> with = new ArrayList<>();
+    List<PatternRow> with = new ArrayList<>();
     List<Long> of = new ArrayList<>();
     for (int i = 0; i < duals.length; i++) {
       if (all.get(i).counts(kind)) {
@@ -27,10 +27,10 @@ final class Ruling {
         of.add(duals[i]);
       }
     }
-    this.rules = with.toArray(Rule[]::new);
+    this.rows = with.toArray(PatternRow[]::new);
     this.duals = of.stream().mapToLong(d -> d).toArray();
-    this.forbidding = all.stream().filter(Rule::mayForbid).toArray(Rule[]::new);
-    this.joining = all.stream().filter(Rule::joins).toArray(Rule[]::new);
+    this.forbidding = all.stream().filter(PatternRow::mayForbid).toArray(PatternRow[]::new);
+    this.joining = all.stream().filter(PatternRow::joins).toArray(PatternRow[]::new);
   }
 
   /** What is added for every blank, whatever lies on it. */
@@ -41,22 +41,22 @@ final class Ruling {
   /** What a part of a type may bring in of all that is added, shared among the parts it takes. */
   long share(int type) {
     long sum = 0;
-    for (int r = 0; r < rules.length; r++) {
-      if (duals[r] > 0 && rules[r].has(type)) {
-        sum += duals[r] / rules[r].size() + 1;
+    for (int r = 0; r < rows.length; r++) {
+      if (duals[r] > 0 && rows[r].has(type)) {
+        sum += duals[r] / rows[r].size() + 1;
       }
     }
     return sum;
   }
 
-  /** Whether a type of no value may help to a rule's. */
+  /** Whether a type of no value may help to a row's. */
   boolean helps(int type) {
-    for (int r = 0; r < rules.length; r++) {
-      if (duals[r] > 0 && rules[r].has(type)) {
+    for (int r = 0; r < rows.length; r++) {
+      if (duals[r] > 0 && rows[r].has(type)) {
         return true;
       }
     }
-    for (Rule r : joining) {
+    for (PatternRow r : joining) {
       if (r.has(type)) {
         return true;
       }
@@ -64,11 +64,11 @@ final class Ruling {
     return false;
   }
 
-  /** What is added for a filling. */
+  /** What is added for a pattern. */
   long of(int[] counts) {
     long sum = 0;
-    for (int r = 0; r < rules.length; r++) {
-      sum += duals[r] * rules[r].of(kind, counts);
+    for (int r = 0; r < rows.length; r++) {
+      sum += duals[r] * rows[r].of(kind, counts);
     }
     return sum;
   }
@@ -78,11 +78,11 @@ final class Ruling {
    */
   long hope(int[] counts, int[] place, int from) {
     long sum = 0;
-    for (int r = 0; r < rules.length; r++) {
+    for (int r = 0; r < rows.length; r++) {
       if (duals[r] < 0) {
-        sum += duals[r] * rules[r].of(kind, counts);
-      } else if (rules[r].within(kind, counts, place, from)) {
-        sum += (duals[r] / rules[r].size() + 1) * rules[r].present(counts);
+        sum += duals[r] * rows[r].of(kind, counts);
+      } else if (rows[r].within(kind, counts, place, from)) {
+        sum += (duals[r] / rows[r].size() + 1) * rows[r].present(counts);
       }
     }
     return sum;
@@ -90,7 +90,7 @@ final class Ruling {
 
   /** Whether no blank filled like this, nor one with more on it, is of use. */
   boolean forbids(int[] counts) {
-    for (Rule r : forbidding) {
+    for (PatternRow r : forbidding) {
       if (r.forbids(kind, counts)) {
         return true;
       }
@@ -100,7 +100,7 @@ final class Ruling {
 
   /** Whether only part of what belongs together lies there. */
   boolean splits(int[] counts) {
-    for (Rule r : joining) {
+    for (PatternRow r : joining) {
       if (r.splits(counts)) {
         return true;
       }
@@ -110,7 +110,7 @@ final class Ruling {
 
   /** The same, and types from a place on can't make up for it. */
   boolean splits(int[] counts, int[] place, int from) {
-    for (Rule r : joining) {
+    for (PatternRow r : joining) {
       if (r.splits(counts) && !r.joined(counts, place, from)) {
         return true;
       }

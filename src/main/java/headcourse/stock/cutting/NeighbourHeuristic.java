@@ -5,59 +5,59 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Another careful hand: on each blank it lays beside the last part whichever lies closest to it,
- * turned or not, so that what leans alike comes together; of all parts to begin with, and of all
- * kinds of blank, it takes what fills best.
+ * Nearest-neighbour heuristic: on each blank it lays beside the last part whichever lies closest to
+ * it, turned or not, so that what leans alike comes together; of all parts to begin with, and of all
+ * kinds of blank, it takes the pattern that fills best.
  */
-final class ChainHand {
-  /** With more parts and turned parts than this it would take too long. */
-  private static final int MOST = 400;
+final class NeighbourHeuristic {
+  /** It ends with the budget's share; large problems would take too long. */
+  private static final double SHARE = 0.1;
 
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final Sequencer sequencer;
+  private final StepBudget share;
   private final double[] mean;
 
-  ChainHand(CuttingProblem problem, Sequencer sequencer) {
+  NeighbourHeuristic(CuttingProblem problem, Sequencer sequencer) {
     this.problem = problem;
     this.nesting = problem.nesting();
     this.sequencer = sequencer;
+    this.share = sequencer.budget().share(SHARE);
     mean = new double[nesting.types];
     for (int t = 0; t < mean.length; t++) {
-      mean[t] = nesting.weight[t][nesting.heights() / 2];
+      mean[t] = nesting.slices.width()[t][nesting.slices.heights() / 2];
     }
   }
 
-  /** The better of filling lengths and of filling what they cost, or the other hand's if better. */
+  /** The better of filling lengths and of filling what they cost, or the other if better. */
   Packing better(Packing other) {
     Packing best = other;
-    if (nesting.typeOf.length <= MOST) {
-      for (int way = 0; way < 2; way++) {
-        Packing p = hand(way == 1);
-        best = p.cost().compareTo(best.cost()) < 0 ? p : best;
-      }
+    for (int way = 0; way < 2 && !share.out(); way++) {
+      Packing p = pack(way == 1);
+      best = p.cost().compareTo(best.cost()) < 0 ? p : best;
     }
     return best;
   }
 
-  private Packing hand(boolean byCost) {
+  private Packing pack(boolean byCost) {
     int[] rest = problem.demand().clone();
     int[] left = problem.counts();
-    List<Packing.Load> loads = new ArrayList<>();
-    Packing.Load load = fullest(rest, left, byCost);
-    while (load != null) {
-      left[load.bin()]--;
+    List<Packing.Pattern> patterns = new ArrayList<>();
+    Packing.Pattern pattern = fullest(rest, left, byCost);
+    while (pattern != null && !share.out()) {
+      left[pattern.bin()]--;
       for (int t = 0; t < rest.length; t++) {
-        rest[t] -= load.counts()[t];
+        rest[t] -= pattern.counts()[t];
       }
-      loads.add(load);
-      load = fullest(rest, left, byCost);
+      patterns.add(pattern);
+      pattern = fullest(rest, left, byCost);
     }
-    return Packing.of(problem, loads, rest);
+    return Packing.of(problem, patterns, rest);
   }
 
-  /** The best filling of one blank, or null. */
-  private Packing.Load fullest(int[] rest, int[] left, boolean byCost) {
+  /** The best pattern of one blank, or null. */
+  private Packing.Pattern fullest(int[] rest, int[] left, boolean byCost) {
     int[] best = null;
     int kind = -1;
     double most = 0;
@@ -84,7 +84,7 @@ final class ChainHand {
     for (int i : best) {
       counts[nesting.typeOf[i]]++;
     }
-    return new Packing.Load(kind, counts);
+    return new Packing.Pattern(kind, counts);
   }
 
   private double fill(int[] order) {
@@ -104,6 +104,7 @@ final class ChainHand {
     counts[nesting.typeOf[first]]++;
     while (true) {
       int next = -1;
+      share.spend(10L * nesting.typeOf.length);
       double least = Double.MAX_VALUE;
       long at = 0;
       for (int j = 0; j < nesting.typeOf.length; j++) {
