@@ -168,7 +168,7 @@ final class BranchAndPrice {
 
   private Node child(
       Node of, BranchingRule.Branch branch, boolean more, long least, List<Packing.Pattern> seeds) {
-    PatternRow row = branch.row(problem.demand(), more);
+    PatternRow row = branch.row(more);
     List<PatternRow> rows = new ArrayList<>(of.rows);
     rows.add(row);
     int[] low = of.low.clone();

@@ -30,9 +30,9 @@ final class BranchingRule {
    */
   record Branch(int bin, int[] load, double amount) {
     /** So many of them or fewer, or more. */
-    PatternRow row(int[] demand, boolean more) {
+    PatternRow row(boolean more) {
       int floor = (int) Math.floor(amount);
-      return PatternRow.holding(bin, load, demand, more, more ? floor + 1 : floor);
+      return PatternRow.holding(bin, load, more, more ? floor + 1 : floor);
     }
   }
 

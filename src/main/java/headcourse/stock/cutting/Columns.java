@@ -115,7 +115,7 @@ final class Columns {
     }
     for (int i = 0; i < patternRows.size(); i++) {
       PatternRow row = patternRows.get(i);
-      if (row.splits(counts) || row.forbids(pattern.bin(), counts)) {
+      if (row.forbids(pattern.bin(), counts)) {
         return false;
       }
       column[firstPatternRow() + i] = row.of(pattern.bin(), counts);

@@ -27,13 +27,13 @@ final class PatternSearch {
   /** From so many nodes at one start on, an exact knapsack pays. */
   private static final int LONG = 400;
 
-  /** So many good ones are enough of a hasty search. */
-  private static final int SOME = 8;
+  /** So many good ones are enough of a hasty search; more of a large problem. */
+  private static final int[] SOME = {8, 24};
 
   /** So many are told, and no more of them with the same type, so that columns differ. */
-  private static final int KEPT = 40;
+  private static final int[] KEPT = {40, 100};
 
-  private static final int ALIKE = 4;
+  private static final int[] ALIKE = {4, 10};
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -44,6 +44,7 @@ final class PatternSearch {
   private final long enough;
   private final long early;
   private final long limit;
+  private final int large;
   private final int[] counts;
   private final List<Found> found = new ArrayList<>();
   private final List<int[]> lists = new ArrayList<>();
@@ -83,6 +84,7 @@ final class PatternSearch {
     this.limit = limit;
     this.enough = enough;
     best = enough;
+    large = problem.large() ? 1 : 0;
     counts = new int[values.length];
     if (!bin.single()) {
       measure();
@@ -120,8 +122,8 @@ final class PatternSearch {
     int[] used = new int[counts.length];
     for (Found f : found) {
       int[] present = Nesting.present(f.counts);
-      if (out.size() < KEPT
-          && Arrays.stream(present).allMatch(t -> used[t] < ALIKE)) {
+      if (out.size() < KEPT[large]
+          && Arrays.stream(present).allMatch(t -> used[t] < ALIKE[large])) {
         out.add(f.counts);
         Arrays.stream(present).forEach(t -> used[t]++);
       }
@@ -135,7 +137,7 @@ final class PatternSearch {
   }
 
   boolean stopped() {
-    return nodes > early && found.size() >= SOME;
+    return nodes > early && found.size() >= SOME[large];
   }
 
   /** Whether the search must end; what was not looked at may be worth so much. */
@@ -273,7 +275,7 @@ final class PatternSearch {
       int at = knapsack.place()[t];
       nodes++;
       budget.spend(NODE / 4 + (n - i) / 2);
-      if (stopped() || rows.splits(counts, knapsack.place(), at)) {
+      if (stopped()) {
         return;
       }
       long hope = value + rows.hope(counts, knapsack.place(), at);
@@ -355,7 +357,7 @@ final class PatternSearch {
   }
 
   private void look(long value) {
-    if (value <= enough || rows.splits(counts) || rows.forbids(counts)) {
+    if (value <= enough || rows.forbids(counts)) {
       return;
     }
     if (bin.single() || sequencer.fits(counts, bin.usable())) {

@@ -20,8 +20,10 @@ final class Pricing {
 
   private static final int HASTY = 20_000;
 
-  /** A hasty search ends after so many nodes once it has found enough. */
+  /** A hasty search ends after so many nodes once it has found enough; later in large problems. */
   private static final int EARLY = 1_500;
+
+  private static final int LATER = 6_000;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
@@ -60,6 +62,7 @@ final class Pricing {
     Bin bin = problem.bins().get(b);
     RowDuals rowDuals = new RowDuals(b, rows, duals);
     long enough = Math.max(0, threshold - rowDuals.always());
+    long early = problem.large() ? LATER : EARLY;
     PatternSearch search =
         new PatternSearch(
             problem,
@@ -69,7 +72,7 @@ final class Pricing {
             rowDuals,
             worth,
             enough,
-            hasty ? EARLY : Long.MAX_VALUE,
+            hasty ? early : Long.MAX_VALUE,
             hasty ? HASTY : NODES);
     if (bin.single()) {
       search.singles();

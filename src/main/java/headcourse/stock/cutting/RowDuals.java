@@ -9,7 +9,6 @@ final class RowDuals {
   private final PatternRow[] rows;
   private final long[] duals;
   private final PatternRow[] forbidding;
-  private final PatternRow[] joining;
   private long always;
 
   /**
@@ -30,7 +29,6 @@ final class RowDuals {
     this.rows = with.toArray(PatternRow[]::new);
     this.duals = of.stream().mapToLong(d -> d).toArray();
     this.forbidding = all.stream().filter(PatternRow::mayForbid).toArray(PatternRow[]::new);
-    this.joining = all.stream().filter(PatternRow::joins).toArray(PatternRow[]::new);
   }
 
   /** What is added for every blank, whatever lies on it. */
@@ -53,11 +51,6 @@ final class RowDuals {
   boolean helps(int type) {
     for (int r = 0; r < rows.length; r++) {
       if (duals[r] > 0 && rows[r].has(type)) {
-        return true;
-      }
-    }
-    for (PatternRow r : joining) {
-      if (r.has(type)) {
         return true;
       }
     }
@@ -92,26 +85,6 @@ final class RowDuals {
   boolean forbids(int[] counts) {
     for (PatternRow r : forbidding) {
       if (r.forbids(kind, counts)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether only part of what belongs together lies there. */
-  boolean splits(int[] counts) {
-    for (PatternRow r : joining) {
-      if (r.splits(counts)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** The same, and types from a place on can't make up for it. */
-  boolean splits(int[] counts, int[] place, int from) {
-    for (PatternRow r : joining) {
-      if (r.splits(counts) && !r.joined(counts, place, from)) {
         return true;
       }
     }

@@ -98,7 +98,7 @@ class PatternBoundsTest {
         load[r.nextInt(n)]++;
         load[r.nextInt(n)]++;
         boolean least = r.nextBoolean();
-        rows.add(PatternRow.holding(-1, load, p.demand(), least, r.nextInt(2)));
+        rows.add(PatternRow.holding(-1, load, least, r.nextInt(2)));
         duals.add((least ? 1L : -1L) * r.nextInt(3000));
       }
       long[] of = duals.stream().mapToLong(d -> d).toArray();
@@ -135,7 +135,7 @@ class PatternBoundsTest {
         useful &= counts[t] == 0 || p.bins().get(b).takes()[t];
       }
       for (PatternRow row : rows) {
-        useful &= !row.splits(counts) && !row.forbids(b, counts);
+        useful &= !row.forbids(b, counts);
       }
       if (useful) {
         long value = value(b, counts, worth, rows, duals);
