@@ -44,6 +44,7 @@ final class AlikeGroups {
         && (a.relief().isZero() || fa.outer() == fb.outer())
         && sameOutline(fa, fb)
         && sameNotches(a, b, fa, fb)
+        && sameSoffit(a, b)
         && sameExposed(a, b, fa, fb);
   }
 
@@ -90,6 +91,18 @@ final class AlikeGroups {
       }
     }
     return true;
+  }
+
+  /** Outlines and reliefs that are alike leave only the screws to differ. */
+  private static boolean sameSoffit(Piece a, Piece b) {
+    return a.soffitPieces().size() == b.soffitPieces().size() && screws(a).equals(screws(b));
+  }
+
+  private static List<String> screws(Piece p) {
+    return p.soffitPieces().stream()
+        .flatMap(s -> s.notches().stream())
+        .map(n -> n.edge() + " " + n.place() + " " + n.anchor().screw())
+        .toList();
   }
 
   private static boolean sameExposed(Piece a, Piece b, StoneFrame fa, StoneFrame fb) {

@@ -66,6 +66,30 @@ final class AnchorFinder {
   }
 
   /**
+   * What a screw driven up through a soffit piece holds in: what stands behind the head's foot
+   * carries the opening, and nothing but mortar lies under it.
+   *
+   * @param slot the slot
+   * @param from height above the soffit line at which what carries begins
+   * @param idle mortar between the piece and that
+   */
+  Anchor overhead(Slot slot, Length from, Length idle) {
+    Backing over = wall.behind(from);
+    AnchorKind kind = over.kind().holds() ? kind(over) : null;
+    Hold why = !over.kind().holds() ? Hold.NOTHING : kind == null ? Hold.OTHER_KIND : Hold.HOLDS;
+    ScrewChooser.Screw s = screws.choose(slot, idle);
+    Length room = over.to() == null ? s.penetration() : over.to().minus(from);
+    Length deep = s.penetration().min(room);
+    if (why == Hold.HOLDS && s.length() != null && deep.compareTo(fastener.embedment()) >= 0) {
+      return new Anchor(over, why, kind, s.length(), deep, over.kind(), deep, needed(slot, idle));
+    }
+    boolean tooShort = why == Hold.HOLDS && s.length() == null;
+    Hold hold = why != Hold.HOLDS ? why : tooShort ? Hold.SHORT : Hold.THIN;
+    Length needed = tooShort ? needed(slot, idle) : null;
+    return new Anchor(over, hold, kind, null, Length.ZERO, null, deep, needed);
+  }
+
+  /**
    * How well a screw would hold at a height: 0 well within something that suits, 1 near its edge, 2
    * not at all.
    */

@@ -109,7 +109,7 @@ public final class HeadBench {
         ExposedEdges.find(frame, left, right, thickness, leg, soffit),
         SawPlanner.plan(frame, job.tools().saw(), thickness, leg, soffit),
         notches.plan(frame, left, right, solid),
-        SoffitPieces.find(job, head, frame, leg),
+        SoffitPieces.find(job, head, frame, leg, notches.openJoints()),
         0);
   }
 

@@ -8,6 +8,7 @@ import headcourse.job.Care;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Measured;
+import headcourse.layout.Bearing;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
@@ -131,7 +132,7 @@ public final class Landings {
                         p.trimmed() == null ? 0 : p.trimmed().index(),
                         p.opened()))
             .toList(),
-        curved() ? end : head.jamb(side).mm(),
+        head.curved() ? end : head.jamb(side).mm(),
         closes ? -gap() : bearing.min().mm(),
         Math.min(bearing.max().mm(), wall(side)),
         closes);
@@ -140,8 +141,8 @@ public final class Landings {
   /** What the wall beside the opening gives, counted where the head runs out farthest. */
   private double wall(Side side) {
     Length wall = side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();
-    Length top = side == Side.LEFT ? head.bearingTopLeft() : head.bearingTopRight();
-    Length over = top.minus(head.bearing(side)).max(Length.ZERO);
+    Bearing bearing = head.bearing(side);
+    Length over = bearing.onTop().minus(bearing.onWall()).max(Length.ZERO);
     return wall == null ? Double.POSITIVE_INFINITY : wall.minus(over).mm();
   }
 
@@ -155,12 +156,8 @@ public final class Landings {
   }
 
   private boolean closes(Side side) {
-    boolean fans = head.curve() != null && head.curve().striking() != null;
-    return curved() || fans && head.bearing(side).abs().compareTo(job.grid().tick()) < 0;
-  }
-
-  private boolean curved() {
-    return head.curve() != null && head.curve().striking() == null;
+    return head.curved()
+        || head.fanned() && head.bearing(side).onWall().abs().compareTo(job.grid().tick()) < 0;
   }
 
   private List<PlacedStone> stones(Side side) {
@@ -183,12 +180,12 @@ public final class Landings {
       boolean end = j.outer().isEmpty();
       boolean middle = j.inner().isEmpty();
       double edge =
-          curved()
+          head.curved()
               ? around(side, j.index()) - (end || middle ? 0 : joint / 2)
               : j.soffitMark().mm();
       edges.add(middle ? 0 : edge);
       if (!end) {
-        edges.add(curved() && middle ? joint / 2 : middle ? edge : edge + joint);
+        edges.add(head.curved() && middle ? joint / 2 : middle ? edge : edge + joint);
       }
     }
     return edges;

@@ -28,7 +28,7 @@ final class NotchPlanner {
     this.job = job;
     this.order = order;
     this.anchors = new AnchorFinder(job);
-    this.slots = new SlotChooser(job, anchors);
+    this.slots = new SlotChooser(job);
   }
 
   /** The slots of a stone, left edge first. */
@@ -44,7 +44,7 @@ final class NotchPlanner {
     return found;
   }
 
-  private boolean openJoints() {
+  boolean openJoints() {
     return !job.setting().dry() && job.setting().joint().compareTo(job.fastener().shank()) >= 0;
   }
 
@@ -60,15 +60,15 @@ final class NotchPlanner {
   /** A slot that the neighbour covers; where no screw reaches from there, one that shows. */
   private Optional<SlotChooser.Choice> slot(StoneFrame frame, Contact contact) {
     Length t = job.stone().thickness();
-    Length proud = proud(frame);
+    Length idle = anchors.idle(proud(frame));
     // A run of a third of the width leaves a sound middle.
     Length run = Length.mm(frame.lowerRight().distance(frame.lowerLeft()) / 3).max(t);
     Optional<SlotChooser.Choice> hidden =
-        slots.choose(new SlotChooser.Bounds(t, proud, covered(contact), run));
+        slots.choose(new SlotChooser.Bounds(t, idle, covered(contact), run));
     if (hidden.isPresent() && hidden.get().screw().length() != null) {
       return hidden;
     }
-    Optional<SlotChooser.Choice> open = slots.choose(new SlotChooser.Bounds(t, proud, t, run));
+    Optional<SlotChooser.Choice> open = slots.choose(new SlotChooser.Bounds(t, idle, t, run));
     boolean better = open.isPresent() && open.get().screw().length() != null;
     return better || hidden.isEmpty() ? open : hidden;
   }

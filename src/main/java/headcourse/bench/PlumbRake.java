@@ -27,12 +27,14 @@ public record PlumbRake(Angle inner, Angle outer) {
     if (edges.isEmpty()) {
       return Angle.ZERO;
     }
-    Point a = edges.get(0).from();
-    Point b = edges.get(edges.size() - 1).to();
-    Point low = a.y() <= b.y() ? a : b;
-    Point high = low == a ? b : a;
-    double lean = high.x() - low.x();
+    Point first = edges.get(0).from();
+    Point last = edges.get(edges.size() - 1).to();
+    // From the soffit up, which a bed at the springing tells by the order of edges alone: it is
+    // level, and so leans 90° outwards.
+    Point foot = leftEdge ? last : first;
+    Point head = leftEdge ? first : last;
+    double lean = head.x() - foot.x();
     boolean leftwards = stone.side() == Side.LEFT || stone.side() == Side.CENTRE && leftEdge;
-    return Angle.ofRate(leftwards ? -lean : lean, high.y() - low.y());
+    return Angle.ofRate(leftwards ? -lean : lean, head.y() - foot.y());
   }
 }

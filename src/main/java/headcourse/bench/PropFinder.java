@@ -32,7 +32,8 @@ public final class PropFinder {
     }
     Props props = job.props();
     Length wide = layout.jamb(Side.LEFT).plus(layout.jamb(Side.RIGHT));
-    Length over = wide.plus(layout.bearingLeft()).plus(layout.bearingRight());
+    Length over =
+        curved(layout) ? wide : wide.plus(bears(layout, Side.LEFT)).plus(bears(layout, Side.RIGHT));
     double load = props.push() * kg / over.mm() * MM_PER_M;
     HeadSpec.Key key = layout.opening().head().key();
     Length drop = key == null ? Length.ZERO : key.drop();
@@ -45,6 +46,10 @@ public final class PropFinder {
     int bays = (int) Math.ceil(wide.mm() / printed.mm() - 1e-9);
     double post = load * printed.mm() / MM_PER_M;
     return Optional.of(new PropPlan(false, kg, over, load, printed, bays + 1, post, drop));
+  }
+
+  private static Length bears(HeadLayout layout, Side side) {
+    return layout.bearing(side).onWall();
   }
 
   /** Whether the soffit is struck, and not level or cambered. */

@@ -21,12 +21,10 @@ final class SlotChooser {
 
   private final Job job;
   private final ScrewChooser screws;
-  private final AnchorFinder anchors;
   private final Map<Bounds, Optional<Choice>> known = new HashMap<>();
 
-  SlotChooser(Job job, AnchorFinder anchors) {
+  SlotChooser(Job job) {
     this.job = job;
-    this.anchors = anchors;
     this.screws = new ScrewChooser(job.fastener());
   }
 
@@ -49,24 +47,24 @@ final class SlotChooser {
    * What an edge sets.
    *
    * @param thickness of the stone
-   * @param proud how far the stone stands out, and so how much thicker its bed is
+   * @param idle what a screw passes behind the stone before anything holds it
    * @param mouthMost farthest from the back that the neighbour still covers the mouth
    * @param runMost longest run that leaves the stone sound
    */
-  record Bounds(Length thickness, Length proud, Length mouthMost, Length runMost) {
+  record Bounds(Length thickness, Length idle, Length mouthMost, Length runMost) {
     // Written out, as a record's own is put together at run time, which costs a short run dearly.
     @Override
     public boolean equals(Object other) {
       return other instanceof Bounds b
           && thickness.equals(b.thickness)
-          && proud.equals(b.proud)
+          && idle.equals(b.idle)
           && mouthMost.equals(b.mouthMost)
           && runMost.equals(b.runMost);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(thickness, proud, mouthMost, runMost);
+      return Objects.hash(thickness, idle, mouthMost, runMost);
     }
   }
 
@@ -130,9 +128,7 @@ final class SlotChooser {
       return null;
     }
     Length cover = bounds.thickness().minus(Length.mm(slot.highest()));
-    return cover.isPositive()
-        ? new Choice(slot, screws.choose(slot, anchors.idle(bounds.proud())), cover)
-        : null;
+    return cover.isPositive() ? new Choice(slot, screws.choose(slot, bounds.idle()), cover) : null;
   }
 
   private Length shortfall(Choice c) {

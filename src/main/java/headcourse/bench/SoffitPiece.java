@@ -3,6 +3,7 @@ package headcourse.bench;
 import headcourse.geom.Path;
 import headcourse.units.Angle;
 import headcourse.units.Length;
+import java.util.List;
 
 /**
  * A flat that covers the soffit behind a stone whose face is a flat too. It lies with its long side
@@ -20,6 +21,8 @@ import headcourse.units.Length;
  * @param left how its left end runs
  * @param right how its right end runs
  * @param relief how much shorter it is than the stone above, at the end past the jamb
+ * @param seated whether its outer end lies on the jamb's seat
+ * @param notches the slots for its own screws; empty where nothing it reaches under would hold one
  * @param volumeM3 volume, m³
  * @param massKg mass by the stone's density
  * @param liftingKg mass by the heaviest plausible density
@@ -36,9 +39,21 @@ public record SoffitPiece(
     End left,
     End right,
     Length relief,
+    boolean seated,
+    List<SoffitNotch> notches,
     double volumeM3,
     double massKg,
     double liftingKg) {
+  /** Copies the list. */
+  public SoffitPiece {
+    notches = List.copyOf(notches);
+  }
+
+  /** Whether a screw of its own holds it. */
+  public boolean held() {
+    return notches.stream().anyMatch(n -> n.anchor().screw() != null);
+  }
+
   /** How soffit and face meet. */
   public enum Joint {
     /** At 45° along the arris. */

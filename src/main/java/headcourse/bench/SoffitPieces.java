@@ -1,5 +1,6 @@
 package headcourse.bench;
 
+import headcourse.bench.SoffitNotch.Edge;
 import headcourse.geom.Extent;
 import headcourse.geom.HalfPlane;
 import headcourse.geom.Path;
@@ -15,8 +16,10 @@ import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
 import headcourse.units.Angle;
 import headcourse.units.Length;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -25,14 +28,17 @@ import java.util.stream.Stream;
  */
 final class SoffitPieces {
   private static final double MM3_PER_M3 = 1e9;
+  private static final Set<Edge> BOTH = EnumSet.of(Edge.LEFT, Edge.RIGHT);
   private static final Vec RIGHTWARDS = new Vec(1, 0);
 
   private final Job job;
   private final StoneFrame frame;
   private final Length deep;
   private final String mark;
+  private final SoffitAnchors anchors;
 
-  private SoffitPieces(Job job, HeadLayout head, StoneFrame frame) {
+  private SoffitPieces(Job job, HeadLayout head, StoneFrame frame, boolean bothEnds) {
+    this.anchors = new SoffitAnchors(job, bothEnds);
     this.job = job;
     this.frame = frame;
     this.deep = head.opening().reveal().plus(frame.stone().proud());
@@ -43,10 +49,12 @@ final class SoffitPieces {
    * The soffit pieces of a stone, from left to right; none where its return does it.
    *
    * @param leg what its return is
+   * @param bothEnds whether joints are wide enough for a screw at both ends
    */
-  static List<SoffitPiece> find(Job job, HeadLayout head, StoneFrame frame, ReturnLeg leg) {
+  static List<SoffitPiece> find(
+      Job job, HeadLayout head, StoneFrame frame, ReturnLeg leg, boolean bothEnds) {
     Soffit soffit = head.opening().head().soffit();
-    SoffitPieces p = new SoffitPieces(job, head, frame);
+    SoffitPieces p = new SoffitPieces(job, head, frame, bothEnds);
     Optional<VSoffit> v = VSoffit.of(frame.stone());
     if (soffit == Soffit.NONE || v.isEmpty() && soffit == Soffit.RETURNED) {
       return List.of();
@@ -69,23 +77,31 @@ final class SoffitPieces {
     SoffitPiece.Joint joint = mitred ? SoffitPiece.Joint.MITRED : SoffitPiece.Joint.BUTTED;
     return strip.isEmpty()
         ? Optional.empty()
-        : piece(mark + "-S", joint, strip.get(), chord, leg.relief());
+        : piece(mark + "-S", joint, strip.get(), chord, leg.relief(), BOTH);
   }
 
   private List<SoffitPiece> flanks(VSoffit v) {
     HalfPlane left = new HalfPlane(v.apex(), RIGHTWARDS.times(-1));
     HalfPlane right = new HalfPlane(v.apex(), RIGHTWARDS);
     return Stream.of(
-            flank("-SL", Chord.between(v.left(), v.apex()), left),
-            flank("-SR", Chord.between(v.apex(), v.right()), right))
+            flank("-SL", Chord.between(v.left(), v.apex()), left, Edge.LEFT),
+            flank("-SR", Chord.between(v.apex(), v.right()), right, Edge.RIGHT))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private Optional<SoffitPiece> flank(String suffix, Chord chord, HalfPlane half) {
+  private Optional<SoffitPiece> flank(String suffix, Chord chord, HalfPlane half, Edge open) {
     return lowest(chord)
         .flatMap(half::clip)
-        .flatMap(s -> piece(mark + suffix, SoffitPiece.Joint.BUTTED, s, chord, Length.ZERO));
+        .flatMap(
+            s ->
+                piece(
+                    mark + suffix,
+                    SoffitPiece.Joint.BUTTED,
+                    s,
+                    chord,
+                    Length.ZERO,
+                    EnumSet.of(open)));
   }
 
   /** What of the face lies within a thickness of a chord. */
@@ -96,7 +112,12 @@ final class SoffitPieces {
   }
 
   private Optional<SoffitPiece> piece(
-      String name, SoffitPiece.Joint joint, Path section, Chord chord, Length relief) {
+      String name,
+      SoffitPiece.Joint joint,
+      Path section,
+      Chord chord,
+      Length relief,
+      Set<Edge> open) {
     Stone stone = job.stone();
     double t = stone.thickness().mm();
     boolean mitred = joint == SoffitPiece.Joint.MITRED;
@@ -123,6 +144,17 @@ final class SoffitPieces {
             end(low.from() - high.from(), t),
             end(high.to() - low.to(), t),
             relief,
+            relief.isPositive(),
+            anchors.of(
+                new SoffitAnchors.Piece(
+                    frame,
+                    chord.origin().plus(chord.along().times((chord.from() + chord.to()) / 2)),
+                    chord.along().normal(),
+                    Length.mm(Math.min(low.length(), high.length())),
+                    depth,
+                    mitred ? Length.ZERO : stone.thickness(),
+                    open,
+                    relief.isPositive())),
             volume,
             volume * stone.density(),
             volume * stone.liftingDensity()));

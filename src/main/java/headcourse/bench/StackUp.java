@@ -1,5 +1,6 @@
 package headcourse.bench;
 
+import headcourse.layout.Bearing;
 import headcourse.layout.Drift;
 import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
@@ -32,8 +33,8 @@ public record StackUp(Side side, int stones, Drift drift, Length bearing, Shortf
   }
 
   /**
-   * As printed: rounded towards safety, so that the least is never less than it says and the
-   * greatest never more, and the parts make up the sums.
+   * As printed: the bearing as everywhere, the rest rounded towards safety, so that the least is
+   * never less than it says and the greatest never more, and the parts make up the sums.
    *
    * @param bearing as drawn
    * @param inward may be short of it by so much
@@ -53,10 +54,10 @@ public record StackUp(Side side, int stones, Drift drift, Length bearing, Shortf
 
   /** The figures on a grid. */
   public Printed on(Grid grid) {
-    Length drawn = grid.ticks(grid.floor(bearing));
+    Length drawn = Bearing.printed(bearing, grid);
     return new Printed(
         drawn,
-        grid.ticks(grid.ceil(drift.inward())),
-        grid.ticks(grid.ceil(bearingGreatest().minus(drawn))));
+        drawn.minus(grid.ticks(grid.floor(bearingLeast()))),
+        grid.ticks(grid.ceil(bearingGreatest())).minus(drawn));
   }
 }

@@ -19,7 +19,7 @@ final class StackUpFinder {
         side,
         own + (key ? 1 : 0),
         Drift.at(job, head, side, own),
-        head.bearing(side),
+        head.bearing(side).onWall(),
         Shortfall.of(job, head, side));
   }
 }

@@ -7,6 +7,7 @@ import headcourse.job.Care;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
+import headcourse.layout.Side;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
 import headcourse.units.Decimals;
@@ -68,10 +69,12 @@ record CheckCommand(Path folder, Console console) {
         + ", "
         + layout.stones().size()
         + " stones, bears "
-        + f.plainWithUnit(layout.bearingLeft())
+        + f.plainWithUnit(layout.bearing(Side.LEFT).onWall(f.grid()))
         + " left and "
-        + f.plainWithUnit(layout.bearingRight())
-        + " right, "
+        + f.plainWithUnit(layout.bearing(Side.RIGHT).onWall(f.grid()))
+        + " right"
+        + onTop(layout, f)
+        + ", "
         + proof(layout, f);
   }
 
@@ -87,6 +90,16 @@ record CheckCommand(Path folder, Console console) {
     return "at the worst "
         + Limit.LEAST.plainWithUnit(f, proof.shortfall())
         + " short of landing; proved the best there is";
+  }
+
+  private static String onTop(HeadLayout layout, LengthFormat f) {
+    return layout.fanned()
+        ? " on the soffit line, "
+            + f.plainWithUnit(layout.bearing(Side.LEFT).onTop(f.grid()))
+            + " and "
+            + f.plainWithUnit(layout.bearing(Side.RIGHT).onTop(f.grid()))
+            + " on the top line"
+        : "";
   }
 
   /** How often a head lands. */

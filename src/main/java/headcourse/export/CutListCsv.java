@@ -87,7 +87,32 @@ public final class CutListCsv {
     c.add(
         new Column<>(
             "blank", r -> String.join(" ", blanks.getOrDefault(r.piece.mark(), Set.of()))));
+    c.add(new Column<>("soffit-pieces", r -> soffits(r, format)));
+    c.add(new Column<>("soffit-screws", r -> soffitScrews(r, format)));
     return c;
+  }
+
+  private static String soffits(Row row, LengthFormat format) {
+    return row.piece.soffitPieces().stream()
+        .map(
+            s ->
+                String.join(
+                    " x ",
+                    s.mark() + " " + format.plain(s.length()),
+                    format.plain(s.depth()),
+                    format.plain(s.thickness())))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String soffitScrews(Row row, LengthFormat format) {
+    return row.piece.soffitPieces().stream()
+        .flatMap(s -> s.notches().stream())
+        .map(n -> n.edge().word() + " " + screw(n.anchor().screw(), format))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String screw(Length screw, LengthFormat format) {
+    return screw == null ? "none that holds" : format.plain(screw);
   }
 
   private static String degrees(double angle) {

@@ -79,12 +79,15 @@ final class JsonWriter {
     return this;
   }
 
-  JsonWriter nullable(Double number) {
-    return number == null ? value((String) null) : value(number.doubleValue());
+  /** A number with the decimals that it has, without trailing zeros. */
+  JsonWriter value(BigDecimal number) {
+    separate();
+    decimal(out, number);
+    return this;
   }
 
   /** A point on one line. */
-  JsonWriter pair(double x, double y) {
+  JsonWriter pair(BigDecimal x, BigDecimal y) {
     separate();
     out.append('[');
     decimal(out, x);
@@ -108,12 +111,15 @@ final class JsonWriter {
       return;
     }
     // Huge, or so near the middle of two that the exact digits decide.
-    BigDecimal d = new BigDecimal(number).setScale(4, RoundingMode.HALF_EVEN);
-    if (d.signum() == 0) {
+    decimal(s, new BigDecimal(number).setScale(4, RoundingMode.HALF_EVEN));
+  }
+
+  private static void decimal(StringBuilder s, BigDecimal number) {
+    if (number.signum() == 0) {
       s.append("0.0");
       return;
     }
-    d = d.stripTrailingZeros();
+    BigDecimal d = number.stripTrailingZeros();
     s.append((d.scale() < 1 ? d.setScale(1) : d).toPlainString());
   }
 

@@ -7,6 +7,7 @@ import headcourse.bench.PlumbRake;
 import headcourse.bench.PropFinder;
 import headcourse.bench.PropPlan;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Point;
 import headcourse.geom.Tolerance;
@@ -14,6 +15,7 @@ import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
+import headcourse.layout.StoneSize;
 import headcourse.layout.VSoffit;
 import headcourse.revision.Changes;
 import headcourse.revision.Value;
@@ -21,26 +23,35 @@ import headcourse.rules.Finding;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.stock.StockPlan;
 import headcourse.units.Angle;
+import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
  * Everything computed, for other programs: {@code layout.json}. Fields may be added; none is
- * renamed. Lengths in millimetres to four decimals, angles in degrees.
+ * renamed. Lengths in millimetres, exact where they lie on the grid or an even part of it, else to
+ * four decimals; angles in degrees.
  */
 public final class LayoutJson {
   private static final int FORMAT = 1;
   private final JsonWriter json = new JsonWriter();
   private final Map<String, String> blankOf = new TreeMap<>();
 
-  private LayoutJson() {}
+  // A sixteenth of a step, pm: jambs and what hangs on them may stand between two steps.
+  private final long part;
+
+  private LayoutJson(Grid grid) {
+    part = Math.max(1, grid.tick().picometres() / 16);
+  }
 
   /** The file's text. */
   public static String write(ShopWork work) {
-    LayoutJson w = new LayoutJson();
+    LayoutJson w = new LayoutJson(work.job().grid());
     w.all(work);
     return w.json.toString();
   }
@@ -87,6 +98,7 @@ public final class LayoutJson {
     json.key("mortarM3").value(m.mortarM3());
     json.key("mortarBags").value(m.bags());
     json.key("screws").value(m.screws());
+    json.key("soffitScrews").value(MaterialsTakeOff.soffitScrews(work.heads()));
     json.key("mortarBedM3").value(m.mortar().bed());
     json.key("mortarScratchM3").value(m.mortar().scratch());
     json.key("mortarSoffitM3").value(m.mortar().soffit());
@@ -113,24 +125,34 @@ public final class LayoutJson {
     json.object();
     json.key("mark").value(opening.mark());
     json.key("count").value(opening.count());
+    if (!opening.at().isEmpty()) {
+      json.key("atMm").array();
+      opening.at().forEach(at -> json.value(at.mm()));
+      json.end();
+    }
+    if (opening.level() != null) {
+      length("levelMm", opening.level());
+    }
     length("widthMm", layout.halfWidth().times(2));
     json.key("head").object();
     json.key("shape").value(opening.head().shape());
     length("heightMm", opening.head().height());
     json.key("rhythm").value(opening.head().stones().rhythm().word());
-    json.key("radiusMm").nullable(layout.curve() == null ? null : layout.curve().radius());
-    json.key("strikingMm").nullable(layout.curve() == null ? null : layout.curve().striking());
+    nullable("radiusMm", layout.curve() == null ? null : layout.curve().radius());
+    nullable("strikingMm", layout.curve() == null ? null : layout.curve().striking());
     json.end();
     length("jambLeftMm", layout.jamb(Side.LEFT));
     length("jambRightMm", layout.jamb(Side.RIGHT));
-    length("bearingLeftMm", layout.bearingLeft());
-    length("bearingRightMm", layout.bearingRight());
+    length("bearingLeftMm", layout.bearing(Side.LEFT).onWall());
+    length("bearingRightMm", layout.bearing(Side.RIGHT).onWall());
+    length("bearingTopLeftMm", layout.bearing(Side.LEFT).onTop());
+    length("bearingTopRightMm", layout.bearing(Side.RIGHT).onTop());
     json.key("proof").object();
     json.key("status").value(layout.proof().status().word());
     json.key("cost").value(layout.proof().cost());
     json.key("bound").value(layout.proof().bound());
     Length wanting = layout.proof().shortfall();
-    json.key("shortfallMm").nullable(wanting == null ? null : wanting.mm());
+    nullable("shortfallMm", wanting == null ? null : wanting.mm());
     json.end();
     PropFinder.find(job, head).ifPresent(this::props);
     if (head.lands() != null) {
@@ -143,7 +165,7 @@ public final class LayoutJson {
     }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
-      piece(each);
+      piece(layout, each);
     }
     json.endArray();
     json.end();
@@ -153,15 +175,16 @@ public final class LayoutJson {
     json.key("props").object();
     json.key("kind").value(p.curved() ? "centring" : "plank");
     json.key("loadKgPerM").value(p.loadKgPerM());
-    json.key("spacingMm").nullable(p.spacing() == null ? null : p.spacing().mm());
+    nullable("spacingMm", p.spacing() == null ? null : p.spacing().mm());
     json.key("posts").value(p.posts());
     json.key("postKg").value(p.postKg());
     length("keyDropMm", p.keyDrop());
     json.end();
   }
 
-  private void piece(Piece p) {
+  private void piece(HeadLayout layout, Piece p) {
     PlacedStone s = p.stone();
+    StoneSize size = StoneSize.of(layout, s);
     json.object();
     json.key("mark").value(p.mark());
     json.key("role").value(s.role().word());
@@ -170,15 +193,15 @@ public final class LayoutJson {
     json.key("setOrder").value(p.setOrder());
     json.key("outlineMm").flatArray();
     for (Point v : s.outline().vertices(Tolerance.VERTEX)) {
-      json.pair(v.x(), v.y());
+      json.pair(mm(v.x()), mm(v.y()));
     }
     json.endFlat();
-    length("bottomMm", s.bottom());
-    length("topMm", s.top());
-    length("heightMm", s.height());
+    length("bottomMm", size.bottom());
+    length("topMm", size.top());
+    length("heightMm", size.height());
     json.key("diagonalsMm").flatArray();
-    json.value(p.diagonalRising().mm());
-    json.value(p.diagonalFalling().mm());
+    json.value(mm(p.diagonalRising()));
+    json.value(mm(p.diagonalFalling()));
     json.endFlat();
     PlumbRake rake = PlumbRake.of(s);
     angle("rakeInnerDeg", rake.inner());
@@ -189,7 +212,7 @@ public final class LayoutJson {
     length("reliefMm", p.relief());
     json.key("areaM2").value(p.areaM2());
     json.key("massKg").value(p.massKg());
-    json.key("chordDeviationMm").value(s.chordDeviation());
+    json.key("chordDeviationMm").value(mm(s.chordDeviation()));
     length("vDepthMm", VSoffit.of(s).map(VSoffit::depth).orElse(Length.ZERO));
     json.key("soffitPieces").array();
     p.soffitPieces().forEach(this::soffitPiece);
@@ -227,6 +250,27 @@ public final class LayoutJson {
     json.key("rightLongPoint").value(s.right().longPoint().word());
     length("reliefMm", s.relief());
     json.key("massKg").value(s.massKg());
+    json.key("seated").value(s.seated());
+    json.key("held").value(s.held());
+    json.key("notches").array();
+    s.notches().forEach(this::soffitNotch);
+    json.endArray();
+    json.end();
+  }
+
+  private void soffitNotch(SoffitNotch n) {
+    json.object();
+    json.key("edge").value(n.edge().word());
+    length("placeMm", n.place());
+    length("mouthMm", n.mouth());
+    length("runMm", n.run());
+    angle("slantDeg", n.slant());
+    length("coverMm", n.cover());
+    length("plungeMm", n.plunge());
+    Length screw = n.anchor().screw();
+    nullable("screwMm", screw == null ? null : screw.mm());
+    length("penetrationMm", n.anchor().penetration());
+    json.key("holdsIn").value(screw == null ? null : n.anchor().holdsIn().word());
     json.end();
   }
 
@@ -239,7 +283,7 @@ public final class LayoutJson {
     angle("slantDeg", n.slant());
     length("coverMm", n.cover());
     length("plungeMm", n.plunge());
-    json.key("screwMm").nullable(n.screw() == null ? null : n.screw().mm());
+    nullable("screwMm", n.screw() == null ? null : n.screw().mm());
     length("penetrationMm", n.penetration());
     json.key("holdsIn").value(n.anchor().holdsIn() == null ? null : n.anchor().holdsIn().word());
     json.end();
@@ -315,7 +359,26 @@ public final class LayoutJson {
   }
 
   private void length(String key, Length length) {
-    json.key(key).value(length.mm());
+    json.key(key).value(mm(length));
+  }
+
+  private void nullable(String key, Double mm) {
+    json.key(key);
+    if (mm == null) {
+      json.value((String) null);
+    } else {
+      json.value(mm(mm));
+    }
+  }
+
+  private BigDecimal mm(double mm) {
+    return mm(Length.mm(mm));
+  }
+
+  /** All decimals of what lies on a part of the grid, four of anything else. */
+  private BigDecimal mm(Length length) {
+    BigDecimal exact = BigDecimal.valueOf(length.picometres(), 9);
+    return length.picometres() % part == 0 ? exact : exact.setScale(4, RoundingMode.HALF_EVEN);
   }
 
   private void angle(String key, Angle angle) {

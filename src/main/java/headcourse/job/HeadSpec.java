@@ -26,6 +26,16 @@ public record HeadSpec(
     Length seat,
     Params params) {
 
+  /** The same with another key. */
+  public HeadSpec with(Key other) {
+    return new HeadSpec(shape, height, other, stones, bearing, clear, soffit, seat, params);
+  }
+
+  /** The same with other stones. */
+  public HeadSpec with(Stones others) {
+    return new HeadSpec(shape, height, key, others, bearing, clear, soffit, seat, params);
+  }
+
   /**
    * The stone on the centre line.
    *
@@ -60,7 +70,12 @@ public record HeadSpec(
       Integer eachSide,
       Rhythm rhythm,
       boolean mirror,
-      long seed) {}
+      long seed) {
+    /** The same with a number a side. */
+    public Stones withEachSide(Integer number) {
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed);
+    }
+  }
 
   /**
    * How far the end stones pass the jambs.

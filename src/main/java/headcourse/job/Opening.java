@@ -1,6 +1,7 @@
 package headcourse.job;
 
 import headcourse.units.Length;
+import java.util.List;
 
 /**
  * An opening and the head over it.
@@ -9,6 +10,10 @@ import headcourse.units.Length;
  * @param mark its mark, as in D1
  * @param label what it is called; may be empty
  * @param count how many are identical
+ * @param at its centre line along the wall, seen from outside from left to right; one for each that
+ *     is identical, or none where the job gives no places
+ * @param level level of the line its head stands on (soffit line, or springing line of a curved
+ *     head), from a mark that all openings share; null where not given
  * @param width finished clear width between the jambs
  * @param height finished height, or null
  * @param reveal depth of the soffit that is covered, from the face of the stone
@@ -22,10 +27,24 @@ public record Opening(
     String mark,
     String label,
     int count,
+    List<Length> at,
+    Length level,
     Length width,
     Length height,
     Length reveal,
     Length wallLeft,
     Length wallRight,
     Measured measured,
-    HeadSpec head) {}
+    HeadSpec head) {
+  /** Copies the places. */
+  public Opening {
+    at = List.copyOf(at);
+  }
+
+  /** The same with another head. */
+  public Opening with(HeadSpec other) {
+    return new Opening(
+        path, mark, label, count, at, level, width, height, reveal, wallLeft, wallRight, measured,
+        other);
+  }
+}

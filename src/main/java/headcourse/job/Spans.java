@@ -8,10 +8,16 @@ import java.util.Map;
  * in brackets, as in {@code openings[0].head.stones.max}.
  *
  * @param byPath the places that the file names
+ * @param rewriting reads the file again with other values in it; null for a job that has no file
  */
-public record Spans(Map<String, Span> byPath) {
+public record Spans(Map<String, Span> byPath, Rewriting rewriting) {
   /** No places; for jobs made by a program. */
   public static final Spans NONE = new Spans(Map.of());
+
+  /** Places of a job that can't be read again. */
+  public Spans(Map<String, Span> byPath) {
+    this(byPath, null);
+  }
 
   /** Copies the map. */
   public Spans {

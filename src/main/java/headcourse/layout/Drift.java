@@ -24,18 +24,25 @@ public record Drift(Length inward, Length outward, Length mean, Length likely) {
    * @param joints joints between the centre line and the joint
    */
   public static Drift of(Setting setting, int cuts, int joints) {
-    Length cut = setting.cutTolerance().times(cuts);
-    Length opens = setting.opens().times(joints);
+    Length inward = inward(setting, cuts, joints);
+    Length outward = outward(setting, cuts, joints);
     double tau = setting.cutTolerance().mm();
     double f = setting.opens().mm();
     return setting.dry()
-        ? new Drift(
-            cut, cut.plus(opens), Length.mm(joints * f / 2), Length.mm(Math.sqrt(cuts) * tau))
+        ? new Drift(inward, outward, Length.mm(joints * f / 2), Length.mm(Math.sqrt(cuts) * tau))
         : new Drift(
-            cut.plus(opens),
-            cut.plus(opens),
-            Length.ZERO,
-            Length.mm(Math.sqrt(cuts * tau * tau + joints * f * f)));
+            inward, outward, Length.ZERO, Length.mm(Math.sqrt(cuts * tau * tau + joints * f * f)));
+  }
+
+  /** The most that cuts and joints come to towards the centre line. */
+  public static Length inward(Setting setting, int cuts, int joints) {
+    Length cut = setting.cutTolerance().times(cuts);
+    return setting.dry() ? cut : cut.plus(setting.opens().times(joints));
+  }
+
+  /** The most that they come to away from it. */
+  public static Length outward(Setting setting, int cuts, int joints) {
+    return setting.cutTolerance().times(cuts).plus(setting.opens().times(joints));
   }
 
   /**

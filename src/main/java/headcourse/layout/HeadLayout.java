@@ -4,6 +4,7 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Opening;
 import headcourse.units.Length;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,10 +14,6 @@ import java.util.List;
  * @param halfWidth half the clear width that it was set out on
  * @param stones from left to right
  * @param joints left side outwards, then right side outwards
- * @param bearingLeft how far the left end passes its jamb on the soffit line
- * @param bearingRight the same on the right
- * @param bearingTopLeft the same on the top line (the extrados in curved heads)
- * @param bearingTopRight the same on the right
  * @param curve what only curved or fanned heads have
  * @param proof how good it is known to be
  * @param remarks what the solver did on its own account, for the sheets: roundings, sides that
@@ -28,10 +25,6 @@ public record HeadLayout(
     Length halfWidth,
     List<PlacedStone> stones,
     List<JointLine> joints,
-    Length bearingLeft,
-    Length bearingRight,
-    Length bearingTopLeft,
-    Length bearingTopRight,
     Curve curve,
     Proof proof,
     List<Remark> remarks,
@@ -49,10 +42,6 @@ public record HeadLayout(
       Length halfWidth,
       List<PlacedStone> stones,
       List<JointLine> joints,
-      Length bearingLeft,
-      Length bearingRight,
-      Length bearingTopLeft,
-      Length bearingTopRight,
       Curve curve,
       Proof proof,
       List<Remark> remarks) {
@@ -61,10 +50,6 @@ public record HeadLayout(
         halfWidth,
         stones,
         joints,
-        bearingLeft,
-        bearingRight,
-        bearingTopLeft,
-        bearingTopRight,
         curve,
         proof,
         remarks,
@@ -90,9 +75,27 @@ public record HeadLayout(
     return asBuilt.jambs().on(side);
   }
 
-  /** How far the end of a side passes its jamb on the soffit line. */
-  public Length bearing(Side side) {
-    return side == Side.LEFT ? bearingLeft : bearingRight;
+  /** Whether the soffit is a curve, rather than a line or a slight camber. */
+  public boolean curved() {
+    return curve != null && curve.striking() == null;
+  }
+
+  /** Whether the head is flat with joints that fan out: a jack arch. */
+  public boolean fanned() {
+    return curve != null && curve.striking() != null;
+  }
+
+  /** The outermost stone of a side; the key where it has no other. */
+  public PlacedStone end(Side side) {
+    return stones.stream()
+        .filter(s -> s.side() == side || s.role() == Role.KEY)
+        .max(Comparator.comparingInt(PlacedStone::index))
+        .orElseThrow();
+  }
+
+  /** How far the end of a side bears on the wall. */
+  public Bearing bearing(Side side) {
+    return Bearing.of(this, side);
   }
 
   /**

@@ -40,13 +40,13 @@ public record Shortfall(Length jamb, Length least, Length greatest) {
       }
       last = j.side() == side ? Math.max(last, j.index()) : last;
     }
-    Length bearing = head.bearing(side);
+    Length bearing = head.bearing(side).onWall();
     if (fan && bearing.abs().compareTo(job.grid().tick()) < 0) {
       return new Shortfall(jamb, Length.ZERO, Length.ZERO);
     }
     Drift drift = Drift.at(job, head, side, last);
     HeadSpec.Bearing asked = head.opening().head().bearing();
-    Length top = side == Side.LEFT ? head.bearingTopLeft() : head.bearingTopRight();
+    Length top = head.bearing(side).onTop();
     Length inmost = fan ? bearing : bearing.min(top);
     Length clear = head.opening().head().clear();
     Length wall = side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();

@@ -1,37 +1,45 @@
 package headcourse.layout;
 
 import headcourse.diag.Diagnostic;
+import headcourse.job.Change;
 import java.util.List;
 
 /** What setting out one opening gives. */
 public sealed interface Solution {
+  /** What it took, in steps. */
+  long effort();
+
   /**
    * It can be done.
    *
    * @param head the head
+   * @param effort what it took, in steps
    */
-  record Solved(HeadLayout head) implements Solution {}
+  record Solved(HeadLayout head, long effort) implements Solution {
+    /** A head whose proof says what it took. */
+    public Solved(HeadLayout head) {
+      this(head, head.proof().steps());
+    }
+  }
 
   /**
    * It can't be done as asked.
    *
    * @param problems which constraints collide and by how much; each with its place in the job file
-   * @param changes the smallest changes, each of which alone makes it possible
-   * @param together where none does, sets of changes each of which makes it possible when all of it
-   *     is written
+   * @param proposals what might be written instead, each to be tried
+   * @param effort what it took to find out, in steps
    */
-  record Refused(List<Diagnostic> problems, List<Change> changes, List<List<Change>> together)
+  record Refused(List<Diagnostic> problems, List<List<Change>> proposals, long effort)
       implements Solution {
     /** Copies the lists. */
     public Refused {
       problems = List.copyOf(problems);
-      changes = List.copyOf(changes);
-      together = together.stream().map(List::copyOf).toList();
+      proposals = proposals.stream().map(List::copyOf).toList();
     }
 
-    /** A refusal with changes that help alone, or none. */
-    public Refused(List<Diagnostic> problems, List<Change> changes) {
-      this(problems, changes, List.of());
+    /** A refusal that was seen at once. */
+    public Refused(List<Diagnostic> problems, List<Change> proposals) {
+      this(problems, proposals.stream().map(List::of).toList(), 1);
     }
   }
 }

@@ -2,6 +2,9 @@ package headcourse.overview;
 
 import headcourse.bench.HeadWork;
 import headcourse.job.JobInfo;
+import headcourse.layout.Bearing;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.Side;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
 import headcourse.text.Words;
@@ -109,7 +112,6 @@ public final class Overview {
   }
 
   private void openings() {
-    LengthFormat format = new LengthFormat(work.job().units(), work.job().grid());
     html.raw("<section>\n").element("h2", words.say("overview.openings"));
     html.raw("<div class=\"wrap\"><table>\n<thead><tr>");
     for (String column : List.of("opening", "count", "head", "width", "stones", "bearing")) {
@@ -122,12 +124,24 @@ public final class Overview {
       html.raw("<tr><th scope=\"row\">").text(opening.mark()).raw("</th>");
       cell(Integer.toString(opening.count()));
       cell(words.sayOr("contractor.shape-" + opening.head().shape(), opening.head().shape()));
-      cell(format.building(layout.halfWidth().times(2)));
+      cell(format().building(layout.halfWidth().times(2)));
       cell(Integer.toString(head.pieces().size()));
-      cell(format.withUnit(layout.bearingLeft()) + ", " + format.withUnit(layout.bearingRight()));
+      cell(bearing(layout, Side.LEFT) + ", " + bearing(layout, Side.RIGHT));
       html.raw("</tr>\n");
     }
     html.raw("</tbody>\n</table></div>\n</section>\n");
+  }
+
+  private String bearing(HeadLayout layout, Side side) {
+    Bearing bearing = layout.bearing(side);
+    String on = format().withUnit(bearing.onWall(work.job().grid()));
+    return layout.fanned()
+        ? words.say("overview.bearing-top", on, format().withUnit(bearing.onTop(work.job().grid())))
+        : on;
+  }
+
+  private LengthFormat format() {
+    return new LengthFormat(work.job().units(), work.job().grid());
   }
 
   private void cell(String text) {

@@ -6,6 +6,8 @@ import headcourse.bench.Piece;
 import headcourse.bench.PlumbRake;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
+import headcourse.layout.Side;
+import headcourse.layout.StoneSize;
 import headcourse.stock.StockPlan;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -44,7 +46,7 @@ public record Edition(String revision, List<Opening> openings) {
     for (HeadWork head : heads) {
       List<Stone> stones = new ArrayList<>();
       for (Piece p : head.pieces()) {
-        stones.add(new Stone(p.mark(), values(p, stockOf.get(p.mark()))));
+        stones.add(new Stone(p.mark(), values(head.layout(), p, stockOf.get(p.mark()))));
       }
       openings.add(new Opening(head.layout().opening().mark(), values(head.layout()), stones));
     }
@@ -59,8 +61,8 @@ public record Edition(String revision, List<Opening> openings) {
     v.put(Property.SHAPE, Value.of(opening.head().shape()));
     v.put(Property.WIDTH, Value.of(layout.halfWidth().times(2).mm()));
     v.put(Property.HEIGHT, Value.of(opening.head().height().mm()));
-    v.put(Property.BEARING_LEFT, Value.of(layout.bearingLeft().mm()));
-    v.put(Property.BEARING_RIGHT, Value.of(layout.bearingRight().mm()));
+    v.put(Property.BEARING_LEFT, Value.of(layout.bearing(Side.LEFT).onWall().mm()));
+    v.put(Property.BEARING_RIGHT, Value.of(layout.bearing(Side.RIGHT).onWall().mm()));
     if (curve != null && curve.radius() != null) {
       v.put(Property.RADIUS, Value.of(curve.radius()));
     }
@@ -70,12 +72,13 @@ public record Edition(String revision, List<Opening> openings) {
     return v;
   }
 
-  private static Map<Property, Value> values(Piece p, String stock) {
+  private static Map<Property, Value> values(HeadLayout layout, Piece p, String stock) {
+    StoneSize size = StoneSize.of(layout, p.stone());
     PlumbRake rake = PlumbRake.of(p.stone());
     Map<Property, Value> v = new EnumMap<>(Property.class);
-    v.put(Property.BOTTOM, Value.of(p.stone().bottom().mm()));
-    v.put(Property.TOP, Value.of(p.stone().top().mm()));
-    v.put(Property.HEIGHT, Value.of(p.stone().height().mm()));
+    v.put(Property.BOTTOM, Value.of(size.bottom().mm()));
+    v.put(Property.TOP, Value.of(size.top().mm()));
+    v.put(Property.HEIGHT, Value.of(size.height().mm()));
     v.put(Property.RAKE_INNER, Value.of(rake.inner().degrees()));
     v.put(Property.RAKE_OUTER, Value.of(rake.outer().degrees()));
     v.put(Property.THICKNESS, Value.of(p.thickness().mm()));

@@ -17,7 +17,7 @@ final class BearingAskedRule implements SideRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Side side) {
     Length least = head.layout().opening().head().bearing().min();
-    Length bears = Ends.soffitBearing(head, side);
+    Length bears = Ends.bearing(head, side);
     if (Ends.springs(c, head, side) || bears.compareTo(least) >= 0) {
       return Optional.empty();
     }

@@ -42,13 +42,13 @@ final class BearingLeastRule implements SideRule {
     boolean narrow = wide.compareTo(Length.mm(1200)) <= 0;
     Length own = !c.metric() ? Length.inches(4) : narrow ? Length.mm(100) : Length.mm(150);
     Length least = c.length("bearing-least", own);
-    Length bears = Ends.bearing(head, side);
+    Length bears = Ends.reach(head, side);
     if (bears.compareTo(least) >= 0) {
       return Optional.empty();
     }
     return Optional.of(
         c.text(
-            "rule.bearing-least",
+            Shape.of(head) == Shape.JACK ? "rule.bearing-least.top" : "rule.bearing-least",
             c.say().length(bears, least),
             c.say().span(wide),
             c.say().least(least)));

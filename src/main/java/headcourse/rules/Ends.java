@@ -2,6 +2,7 @@ package headcourse.rules;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.layout.Bearing;
 import headcourse.layout.Side;
 import headcourse.units.Length;
 import java.util.Optional;
@@ -21,26 +22,24 @@ final class Ends {
     return Optional.ofNullable(end);
   }
 
-  /** How far the end passes its jamb on the soffit line. */
-  static Length soffitBearing(HeadWork head, Side side) {
-    return side == Side.LEFT ? head.layout().bearingLeft() : head.layout().bearingRight();
+  /** How far the end bears on the wall. */
+  static Length bearing(HeadWork head, Side side) {
+    return head.layout().bearing(side).onWall();
   }
 
   /** Whether an end springs from the jamb itself, as a fan or a ring may; within a tick. */
   static boolean springs(RuleContext c, HeadWork head, Side side) {
     return switch (Shape.of(head)) {
       case SOLDIER -> false;
-      case JACK -> soffitBearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
+      case JACK -> bearing(head, side).abs().compareTo(c.job().grid().tick()) < 0;
       case CURVED -> true;
     };
   }
 
-  /** How much wall the end rests over: on the soffit line where plumb, else on the top line. */
-  static Length bearing(HeadWork head, Side side) {
-    if (Shape.of(head) == Shape.SOLDIER) {
-      return soffitBearing(head, side);
-    }
-    return side == Side.LEFT ? head.layout().bearingTopLeft() : head.layout().bearingTopRight();
+  /** How much wall the end rests over: a jack arch leans on it up to its top line. */
+  static Length reach(HeadWork head, Side side) {
+    Bearing bearing = head.layout().bearing(side);
+    return head.layout().fanned() ? bearing.onTop() : bearing.onWall();
   }
 
   /** The wall beside the opening that the head may run onto; empty where it is ample. */

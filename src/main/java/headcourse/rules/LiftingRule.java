@@ -36,10 +36,10 @@ final class LiftingRule implements PieceRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
     double from = limit(c);
-    return piece.liftingKg() < from * (1 - 1e-9)
+    return piece.hangingKg() < from * (1 - 1e-9)
         ? Optional.empty()
         : Optional.of(
             c.text(
-                "rule.lifting", c.say().mass(piece.liftingKg()), c.say().mass(Limit.MOST, from)));
+                "rule.lifting", c.say().mass(piece.hangingKg()), c.say().mass(Limit.MOST, from)));
   }
 }

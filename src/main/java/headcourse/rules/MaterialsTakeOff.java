@@ -8,8 +8,10 @@ import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Job;
 import headcourse.units.Length;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Counts what the whole job takes. */
 public final class MaterialsTakeOff {
@@ -21,7 +23,10 @@ public final class MaterialsTakeOff {
 
   private MaterialsTakeOff() {}
 
-  /** What the job takes, identical openings counted. */
+  /**
+   * What the job takes, identical openings counted. The screws by length hold those through soffit
+   * pieces as well, their number does not.
+   */
   public static Materials of(Job job, List<HeadWork> heads) {
     int stones = 0;
     double faceM2 = 0;
@@ -38,6 +43,7 @@ public final class MaterialsTakeOff {
         if (corners && p.returnDepth().isPositive()) {
           arrisMm += count * p.stone().bottom().mm();
         }
+        soffitScrews(p).forEach(l -> screws.merge(l, count, Integer::sum));
         for (Notch n : p.notches()) {
           if (n.screw() != null) {
             screws.merge(n.screw(), count, Integer::sum);
@@ -53,11 +59,29 @@ public final class MaterialsTakeOff {
         faceM2 > 0 ? (stoneKg + apartKg(heads) + mortar.set() * WET_MORTAR) / faceM2 : 0,
         mortar,
         (int) Math.ceil(mortar.mixed() / BAG_M3 - 1e-9),
-        screws.values().stream().mapToInt(Integer::intValue).sum(),
+        screws.values().stream().mapToInt(Integer::intValue).sum() - soffitScrews(heads),
         screws.entrySet().stream()
             .map(e -> new Materials.ScrewCount(e.getKey(), e.getValue()))
             .toList(),
         arrisMm / 1000);
+  }
+
+  /** How many screws go up through soffit pieces, beside those through the stones' edges. */
+  public static int soffitScrews(List<HeadWork> heads) {
+    int screws = 0;
+    for (HeadWork head : heads) {
+      for (Piece p : head.pieces()) {
+        screws += head.layout().opening().count() * (int) soffitScrews(p).count();
+      }
+    }
+    return screws;
+  }
+
+  private static Stream<Length> soffitScrews(Piece p) {
+    return p.soffitPieces().stream()
+        .flatMap(s -> s.notches().stream())
+        .map(n -> n.anchor().screw())
+        .filter(Objects::nonNull);
   }
 
   /** Mass of the soffit pieces that their stones' masses leave out: those under a V, kg. */

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 public final class RuleBook {
   private static final List<Rule> OWN =
       List.of(
+          new AsMadeRule(),
           new BearingAskedRule(),
           new BearingLeastRule(),
           new JointAtJambRule(),
@@ -44,6 +45,7 @@ public final class RuleBook {
           new SharpArrisRule(),
           new ChordDeviationRule(),
           new KeyVRule(),
+          new SoffitHoldRule(),
           new VeneerWeightRule(),
           new AdheredDesignRule(),
           new VeneerThicknessRule(),

@@ -30,7 +30,7 @@ final class SliverRule implements SideRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Side side) {
-    Length bears = Ends.soffitBearing(head, side).max(Ends.bearing(head, side));
+    Length bears = Ends.bearing(head, side).max(Ends.reach(head, side));
     Length least = width(c);
     return Ends.wall(head, side)
         .map(wall -> wall.minus(bears))

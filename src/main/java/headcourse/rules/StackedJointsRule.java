@@ -33,7 +33,7 @@ final class StackedJointsRule implements SideRule {
       return Optional.empty();
     }
     double share = c.number("stacked-joints", 1);
-    Length bears = Ends.bearing(head, side);
+    Length bears = Ends.reach(head, side);
     return Courses.heightAt(c.job().wall().courses(), Length.ZERO)
         .map(height -> Length.mm(height.mm() * share))
         .filter(lap -> bears.compareTo(lap) < 0)

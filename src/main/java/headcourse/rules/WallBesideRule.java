@@ -16,7 +16,7 @@ final class WallBesideRule implements SideRule {
 
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Side side) {
-    Length bears = Ends.soffitBearing(head, side).max(Ends.bearing(head, side));
+    Length bears = Ends.bearing(head, side).max(Ends.reach(head, side));
     return Ends.wall(head, side)
         .filter(wall -> bears.compareTo(wall) > 0)
         .map(wall -> c.text("rule.wall-beside", c.say().length(bears, wall), c.say().most(wall)));

@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Side;
 import headcourse.layout.flat.FlatHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.layout.flat.FlatTerms;
@@ -271,9 +272,12 @@ final class FanKeys {
   }
 
   private static Stand stand(FlatHead head, SideCase left, SideCase right) {
-    StoneExtents extents = head.fanned() ? head.extents(left.lines()) : null;
+    StoneExtents one = head.fanned() ? head.extents(left.lines(), Side.LEFT) : null;
+    // Under a camber that is struck off the centre line the sides differ.
+    StoneExtents other =
+        head.fanned() && head.terms().lopsided() ? head.extents(right.lines(), Side.RIGHT) : one;
     return new Stand(
-        head, side(head, left, extents), side(head, right, extents), head.keyExtent(left.lines()));
+        head, side(head, left, one), side(head, right, other), head.keyExtent(left.lines()));
   }
 
   private static FlatSide side(FlatHead head, SideCase one, StoneExtents extents) {

@@ -12,26 +12,6 @@ final class KeyWidths {
   static Opening of(Opening o, Length bottom, Length top) {
     HeadSpec h = o.head();
     HeadSpec.Key k = new HeadSpec.Key(bottom, top, h.key().rise(), h.key().drop(), h.key().proud());
-    return new Opening(
-        o.path(),
-        o.mark(),
-        o.label(),
-        o.count(),
-        o.width(),
-        o.height(),
-        o.reveal(),
-        o.wallLeft(),
-        o.wallRight(),
-        o.measured(),
-        new HeadSpec(
-            h.shape(),
-            h.height(),
-            k,
-            h.stones(),
-            h.bearing(),
-            h.clear(),
-            h.soffit(),
-            h.seat(),
-            h.params()));
+    return o.with(h.with(k));
   }
 }

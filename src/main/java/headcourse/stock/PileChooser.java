@@ -56,7 +56,7 @@ public final class PileChooser {
     PilePlan first = search.best(Set.of()).map(PilePlan::of).orElse(null);
     PileReplacement.Outcome out =
         new PileReplacement(job, openings, this::read, job.fitted(), job.steps()).run(first);
-    PileTelling telling = new PileTelling(job, openings, this::read, shapes);
+    PileTelling telling = new PileTelling(job, openings, this::read);
     boolean ruledOut = first == null ? search.ruledOut() : out.ruledOut();
     for (int k = 0; k < open.size(); k++) {
       solutions[open.get(k)] =

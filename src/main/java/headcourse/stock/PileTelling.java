@@ -4,43 +4,26 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
 import headcourse.job.Opening;
-import headcourse.layout.Change;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
-import headcourse.layout.HeadShape;
 import headcourse.layout.Proof;
 import headcourse.layout.Solution;
 import headcourse.layout.flat.FittedHead;
 import headcourse.layout.flat.FlatReading;
-import headcourse.layout.flat.Recut;
 import headcourse.units.LengthFormat;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 /** Says what came of a choice from the pile: the head, or why there is none. */
 final class PileTelling {
-  /** What trying to recut one stone may take, in steps. */
-  private static final long TRY = 20_000;
-
-  /** How often other values are tried, for all openings. */
-  private static final int TRIES = 36;
-
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final LengthFormat format;
-  private final Function<String, Optional<HeadShape>> shapes;
 
-  PileTelling(
-      Job job,
-      List<Opening> openings,
-      Function<Opening, FlatReading> read,
-      Function<String, Optional<HeadShape>> shapes) {
-    this.shapes = shapes;
+  PileTelling(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
     this.job = job;
     this.openings = openings;
     this.read = read;
@@ -117,23 +100,8 @@ final class PileTelling {
     if (!gaps.isEmpty()) {
       return new Solution.Refused(gaps, List.of());
     }
-    List<Change> changes = new ArrayList<>();
-    for (Fitted f : fitted) {
-      if (f.opening().equals(opening.mark()) && changes.size() < 2) {
-        recut(f, fitted, first, changes);
-      }
-    }
-    // In a fan what was not measured hangs on a drawing that a short trial need not come to.
-    boolean fans = first != null && first.heads().stream().anyMatch(h -> h.made().head().fanned());
-    if (changes.isEmpty() && (fitted.isEmpty() || !fans)) {
-      int tries = TRIES / openings.size();
-      changes.addAll(new PileTries(shapes, openings, tries).of(job, opening));
-    }
     String hint =
         "add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones";
-    List<String> hints = new ArrayList<>();
-    changes.forEach(c -> hints.add(c.path() + ": " + c.value() + " (" + c.reason() + ")"));
-    hints.add(hint);
     String around = fitted.isEmpty() ? "" : " around the stones that are cut";
     String message =
         (ruledOut
@@ -145,8 +113,7 @@ final class PileTelling {
                     + " steps; ")
             + large(opening)
             + " of them are large enough for a stone of it";
-    return new Solution.Refused(
-        List.of(error(opening, message, hints.toArray(String[]::new))), changes);
+    return new Solution.Refused(List.of(error(opening, message, hint)), List.of());
   }
 
   private long large(Opening opening) {
@@ -169,19 +136,5 @@ final class PileTelling {
       }
     }
     return List.of();
-  }
-
-  /** Adds the least change of a stone's width with which there is a choice. */
-  private void recut(Fitted f, List<Fitted> all, PilePlan first, List<Change> changes) {
-    Recut recut = new Recut(job, f);
-    for (Fitted other : recut.others()) {
-      List<Fitted> then = new ArrayList<>(all);
-      then.replaceAll(x -> x == f ? other : x);
-      if (new PileReplacement(job, openings, read, then, TRY).run(first).plan() != null) {
-        changes.add(
-            new Change(f.path(), recut.text(other), "recut " + f.stone() + ", or cut another"));
-        return;
-      }
-    }
   }
 }

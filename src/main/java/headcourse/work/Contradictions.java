@@ -13,7 +13,7 @@ final class Contradictions {
   private Contradictions() {}
 
   static List<Diagnostic> in(Job job) {
-    List<Diagnostic> said = new ArrayList<>();
+    List<Diagnostic> said = new ArrayList<>(new Piers(job).contradictions());
     for (Opening o : job.openings()) {
       boolean flat = Shapes.named(o.head().shape()).orElseThrow().flat();
       if (!flat && !Jambs.of(o).even()) {

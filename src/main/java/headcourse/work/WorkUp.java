@@ -2,23 +2,20 @@ package headcourse.work;
 
 import headcourse.bench.HeadBench;
 import headcourse.bench.HeadWork;
+import headcourse.cure.Adviser;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.diag.Severity;
 import headcourse.diag.Span;
 import headcourse.job.Job;
-import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.HeadShape;
 import headcourse.layout.Solution;
-import headcourse.layout.shapes.Shapes;
 import headcourse.revision.Changes;
 import headcourse.revision.Edition;
 import headcourse.revision.EditionReader;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.rules.RuleBook;
 import headcourse.stock.FromStock;
-import headcourse.stock.PileChooser;
 import headcourse.stock.StockPlan;
 import headcourse.stock.StockPlanner;
 import java.util.ArrayList;
@@ -48,18 +45,17 @@ public final class WorkUp {
     List<HeadLayout> layouts = new ArrayList<>();
     FromStock chosen = FromStock.NONE;
     if (!failed(said)) {
-      // Openings whose stones come from the pile share it, so they are set out together.
-      chosen = PileChooser.setOut(job, Shapes::named);
+      Heads heads = Heads.of(job);
+      chosen = heads.chosen();
       for (int i = 0; i < job.openings().size(); i++) {
-        Opening opening = job.openings().get(i);
-        HeadShape shape = Shapes.named(opening.head().shape()).orElseThrow();
-        Solution picked = chosen.solutions().isEmpty() ? null : chosen.solutions().get(i);
-        Solution solution = picked == null ? shape.setOut(job, opening) : picked;
-        if (solution instanceof Solution.Solved solved) {
+        if (heads.solutions().get(i) instanceof Solution.Solved solved) {
           layouts.add(solved.head());
-        } else if (solution instanceof Solution.Refused refused) {
-          said.addAll(refused.problems());
+        } else if (heads.solutions().get(i) instanceof Solution.Refused refused) {
+          said.addAll(Adviser.on(job, i, refused, heads.trying()).problems());
         }
+      }
+      if (!failed(said)) {
+        said.addAll(overlapping(job, heads));
       }
     }
     if (failed(said)) {
@@ -78,6 +74,16 @@ public final class WorkUp {
                 .map(b -> Changes.between(b, Edition.of(job, heads, stock)))
                 .orElse(Changes.NONE)),
         said);
+  }
+
+  private static List<Diagnostic> overlapping(Job job, Heads heads) {
+    List<Diagnostic> said = new ArrayList<>();
+    for (Piers.Clash c : new Piers(job).clashes(heads.layouts())) {
+      said.addAll(
+          Adviser.between(job, c.one(), c.other(), c.refused(), heads.trying(c.other()))
+              .problems());
+    }
+    return said;
   }
 
   private static Optional<Edition> before(

@@ -36,6 +36,7 @@ class ArchitectureTest {
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
+    TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "bench.builds"));
     TABLE.put("stock.cutting", Set.of("geom"));
@@ -65,6 +66,7 @@ class ArchitectureTest {
             "job",
             "layout",
             "layout.shapes",
+            "cure",
             "bench",
             "stock",
             "rules",

@@ -281,8 +281,10 @@ class HeadBenchTest {
     assertEquals(in(n / 32.0 + (n - 1) / 64.0), s.drift().outward());
     assertEquals(Math.sqrt(n) / 32, s.drift().likely().inches(), 1e-9);
     assertEquals((n - 1) / 128.0, s.drift().mean().inches(), 1e-9);
-    assertEquals(w.layout().bearingRight().minus(s.drift().inward()), s.bearingLeast());
-    assertEquals(w.layout().bearingRight().plus(s.drift().outward()), s.bearingGreatest());
+    assertEquals(
+        w.layout().bearing(Side.RIGHT).onWall().minus(s.drift().inward()), s.bearingLeast());
+    assertEquals(
+        w.layout().bearing(Side.RIGHT).onWall().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
     mortar.first().bearing = new HeadSpec.Bearing(in(5.75), in(5.75), in(5.75));
     StackUp t = work(mortar.make()).stackUp(Side.LEFT);
@@ -311,18 +313,18 @@ class HeadBenchTest {
   }
 
   /**
-   * Rounded towards safety and adding up: 4 7/64 − 3/64 and + 5/64 on sixteenths is 4 1/16 − 1/16
-   * and + 1/8.
+   * Adding up, and the ends rounded towards safety: 4 7/64 − 3/64 and + 5/64 on sixteenths is 4 1/8
+   * − 1/16 and + 1/16.
    */
   @Test
   void printedStackUpAddsUp() {
     Drift drift = new Drift(in(3 / 64.0), in(5 / 64.0), Length.ZERO, Length.ZERO);
     StackUp s = new StackUp(Side.LEFT, 3, drift, in(4 + 7 / 64.0), Shortfall.SURE);
     StackUp.Printed p = s.on(new Grid(in(1 / 16.0)));
-    assertEquals(in(4 + 1 / 16.0), p.bearing());
+    assertEquals(in(4 + 1 / 8.0), p.bearing());
     assertEquals(in(1 / 16.0), p.inward());
-    assertEquals(in(1 / 8.0), p.outward());
-    assertEquals(in(4), p.least());
+    assertEquals(in(1 / 16.0), p.outward());
+    assertEquals(in(4 + 1 / 16.0), p.least());
     assertEquals(in(4 + 3 / 16.0), p.greatest());
   }
 

@@ -82,6 +82,8 @@ class LandingsTest {
             o.mark(),
             o.label(),
             o.count(),
+            List.of(),
+            null,
             o.width(),
             o.height(),
             o.reveal(),
@@ -90,17 +92,7 @@ class LandingsTest {
             o.measured(),
             o.head());
     return new HeadLayout(
-        swapped,
-        m.halfWidth(),
-        m.stones(),
-        m.joints(),
-        m.bearingLeft(),
-        m.bearingRight(),
-        m.bearingTopLeft(),
-        m.bearingTopRight(),
-        m.curve(),
-        m.proof(),
-        m.remarks());
+        swapped, m.halfWidth(), m.stones(), m.joints(), m.curve(), m.proof(), m.remarks());
   }
 
   /** What each error alone spreads the end by, worked out and built. */

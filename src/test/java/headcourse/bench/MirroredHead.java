@@ -21,17 +21,7 @@ final class MirroredHead {
     List<JointLine> joints = new ArrayList<>();
     h.joints().forEach(j -> joints.add(joint(j)));
     return new HeadLayout(
-        h.opening(),
-        h.halfWidth(),
-        stones,
-        joints,
-        h.bearingRight(),
-        h.bearingLeft(),
-        h.bearingTopRight(),
-        h.bearingTopLeft(),
-        h.curve(),
-        h.proof(),
-        h.remarks());
+        h.opening(), h.halfWidth(), stones, joints, h.curve(), h.proof(), h.remarks());
   }
 
   static String mark(String mark) {
@@ -56,6 +46,14 @@ final class MirroredHead {
         mark(j.outer()));
   }
 
+  private static PlacedStone.Feet feet(PlacedStone.Feet f) {
+    return new PlacedStone.Feet(
+        f.rightSoffit().negated(),
+        f.leftSoffit().negated(),
+        f.rightTop().negated(),
+        f.leftTop().negated());
+  }
+
   private static PlacedStone stone(PlacedStone s) {
     List<FaceEdge> face = new ArrayList<>();
     for (FaceEdge e : s.face()) {
@@ -71,7 +69,7 @@ final class MirroredHead {
         side(s.side()),
         s.index(),
         face,
-        s.feet(),
+        feet(s.feet()),
         s.bottom(),
         s.top(),
         s.height(),

@@ -194,15 +194,15 @@ final class PlainBuilds {
     end = off;
     double bears = mark(joints.get(n)) + off - jamb;
     boolean fan = head.curve() != null && head.curve().striking() != null;
-    if (curved || fan && head.bearing(side).abs().mm() < job.grid().tick().mm()) {
+    if (curved || fan && head.bearing(side).onWall().abs().mm() < job.grid().tick().mm()) {
       double gap = job.setting().dry() ? EIGHTH : Math.max(EIGHTH, 19.05 - nominal);
       return clears && off - site >= -gap - 1e-6;
     }
     Length wall = side == Side.LEFT ? head.opening().wallLeft() : head.opening().wallRight();
-    Length top = side == Side.LEFT ? head.bearingTopLeft() : head.bearingTopRight();
+    Length top = head.bearing(side).onTop();
     double most = head.opening().head().bearing().max().mm();
     if (wall != null) {
-      most = Math.min(most, wall.mm() - Math.max(0, top.minus(head.bearing(side)).mm()));
+      most = Math.min(most, wall.mm() - Math.max(0, top.minus(head.bearing(side).onWall()).mm()));
     }
     return clears
         && bears >= head.opening().head().bearing().min().mm() - 1e-6

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.job.Job;
 import headcourse.job.Props;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
@@ -72,7 +73,12 @@ class PropFinderTest {
         PropPlan p = PropFinder.find(job, head).orElseThrow();
         double kg = head.pieces().stream().mapToDouble(Piece::hangingKg).sum();
         double wide = head.layout().jamb(Side.LEFT).mm() + head.layout().jamb(Side.RIGHT).mm();
-        double ends = head.layout().bearingLeft().mm() + head.layout().bearingRight().mm();
+        HeadLayout layout = head.layout();
+        double ends =
+            layout.curved()
+                ? 0
+                : layout.bearing(Side.LEFT).onWall().mm()
+                    + layout.bearing(Side.RIGHT).onWall().mm();
         assertEquals(2 * kg / (wide + ends) * 1000, p.loadKgPerM(), 1e-9, "seed " + seed);
         double s = p.spacing().mm();
         Props props = job.props();

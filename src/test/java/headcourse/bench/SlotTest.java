@@ -74,10 +74,13 @@ class SlotTest {
   void choosesTheShortestScrewThenTheMiddle() {
     Job job = JobMaker.one().make();
     SlotChooser.Choice c =
-        new SlotChooser(job, new AnchorFinder(job))
+        new SlotChooser(job)
             .choose(
                 new SlotChooser.Bounds(
-                    Length.inches(1.25), Length.ZERO, Length.inches(1.25), Length.inches(2)))
+                    Length.inches(1.25),
+                    new AnchorFinder(job).idle(Length.ZERO),
+                    Length.inches(1.25),
+                    Length.inches(2)))
             .orElseThrow();
     assertEquals(Length.inches(4), c.screw().length());
     assertEquals(Length.inches(5 / 8.0), c.slot().mouth());
@@ -91,10 +94,13 @@ class SlotTest {
   void saysWhenNoneReaches() {
     Job job = JobMaker.one().make();
     SlotChooser.Choice c =
-        new SlotChooser(job, new AnchorFinder(job))
+        new SlotChooser(job)
             .choose(
                 new SlotChooser.Bounds(
-                    Length.inches(1.25), Length.inches(2), Length.inches(1.25), Length.inches(2)))
+                    Length.inches(1.25),
+                    new AnchorFinder(job).idle(Length.inches(2)),
+                    Length.inches(1.25),
+                    Length.inches(2)))
             .orElseThrow();
     assertNull(c.screw().length());
     assertTrue(c.screw().penetration().compareTo(job.fastener().embedment()) < 0);

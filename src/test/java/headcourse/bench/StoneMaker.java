@@ -64,10 +64,6 @@ final class StoneMaker {
         job.openings().get(0).width().half(),
         List.of(stones),
         List.of(),
-        Length.ZERO,
-        Length.ZERO,
-        Length.ZERO,
-        Length.ZERO,
         null,
         new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
         List.of());

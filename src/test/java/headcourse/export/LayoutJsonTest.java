@@ -4,16 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headcourse.job.HeadSpec;
+import headcourse.job.Setting;
+import headcourse.layout.FaceEdge;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
+import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -159,5 +167,98 @@ class LayoutJsonTest {
     assertEquals("12345678.9", JsonWriter.decimal(12345678.9));
     assertEquals("0.0001", JsonWriter.decimal(0.0001));
     assertEquals("5.0", JsonWriter.decimal(5));
+  }
+
+  /**
+   * 1/32 in is 0.79375 mm, which four decimals don't hold: every length on the grid, or on half of
+   * one of its steps as jambs and bearings may be, is written in full. 1 in = 25.4 mm, exact.
+   */
+  @Test
+  void lengthsOnAGridOfThirtySecondsAreExact() {
+    Pattern size =
+        Pattern.compile(
+            "\"((?:grid|width|jambLeft|jambRight|bearing\\w+|bottom|top|thickness)Mm)\":"
+                + " (-?[0-9.]+)");
+    int read = 0;
+    int fine = 0;
+    for (int i = 0; i < 12; i++) {
+      JobMaker m = JobMaker.one();
+      m.tick = Length.inches(1 / 32.0);
+      m.first().width = Length.inches(80 + (2 * i + 1) / 32.0);
+      m.first().key =
+          new HeadSpec.Key(
+              Length.inches(8 + i / 32.0),
+              Length.inches(9 + 3 * i / 32.0),
+              Length.ZERO,
+              Length.ZERO,
+              Length.ZERO);
+      String json = LayoutJson.write(WorkUp.of(m.make()).value().orElseThrow());
+      Matcher found = size.matcher(json);
+      while (found.find()) {
+        BigDecimal halves =
+            new BigDecimal(found.group(2))
+                .multiply(BigDecimal.valueOf(64))
+                .divide(new BigDecimal("25.4"), 20, RoundingMode.HALF_EVEN);
+        assertEquals(0, halves.remainder(BigDecimal.ONE).signum(), found.group());
+        fine += halves.remainder(BigDecimal.valueOf(4)).signum() == 0 ? 0 : 1;
+        read++;
+      }
+      assertTrue(json.contains("\"gridMm\": 0.79375,"));
+      // Feet of a dry head are ticks, in the outline too.
+      Matcher outline = Pattern.compile("\\[(-?[0-9.]+), (-?[0-9.]+)\\]").matcher(json);
+      while (outline.find() && !json.substring(0, outline.start()).endsWith("diagonalsMm\": ")) {
+        BigDecimal ticks =
+            new BigDecimal(outline.group(1))
+                .multiply(BigDecimal.valueOf(32))
+                .divide(new BigDecimal("25.4"), 20, RoundingMode.HALF_EVEN);
+        assertEquals(0, ticks.remainder(BigDecimal.ONE).signum(), outline.group());
+      }
+    }
+    assertTrue(read > 200 && fine > 50, read + " lengths, " + fine + " finer than 1/16");
+  }
+
+  /** A stone's sizes are its outline's own, though print rounds them; its rakes too. */
+  @Test
+  @SuppressWarnings("unchecked")
+  void sizesAndRakesAreThoseOfTheOutline() {
+    for (String shape : List.of("segmental", "semicircular", "pointed", "jack")) {
+      JobMaker m = JobMaker.one();
+      m.joints = Setting.Joints.MORTAR;
+      m.joint = Length.inches(0.25);
+      m.first().shape = shape;
+      m.first().width = Length.inches(61);
+      m.first().min = Length.inches(2);
+      m.first().max = Length.inches(24);
+      m.first().key =
+          new HeadSpec.Key(
+              shape.equals("jack") ? Length.inches(6) : null,
+              null,
+              Length.ZERO,
+              Length.ZERO,
+              Length.ZERO);
+      if (shape.equals("segmental")) {
+        m.first().params.put("rise", Length.inches(7));
+      }
+      ShopWork work = WorkUp.of(m.make()).value().orElseThrow();
+      Map<String, Object> opening = list(read(LayoutJson.write(work)).get("openings")).get(0);
+      for (Map<String, Object> s : list(opening.get("stones"))) {
+        String which = shape + " " + s.get("mark");
+        List<List<Number>> outline = (List<List<Number>>) s.get("outlineMm");
+        var stone = work.heads().get(0).layout().stone(String.valueOf(s.get("mark")).substring(3));
+        List<headcourse.geom.Edge> soffit = stone.edges(FaceEdge.Where.SOFFIT);
+        var from = soffit.get(0).from();
+        var to = soffit.get(soffit.size() - 1).to();
+        assertEquals(from.x(), outline.get(0).get(0).doubleValue(), 1e-4, which);
+        assertEquals(from.distance(to), number(s, "bottomMm"), 1e-4, which);
+        if ("centre".equals(s.get("side"))) {
+          continue;
+        }
+        double outer = number(s, "rakeOuterDeg");
+        assertTrue(outer > 0 && outer <= 90, which + " leans " + outer);
+        if (!shape.equals("jack") && !shape.equals("segmental") && "end".equals(s.get("role"))) {
+          assertEquals(90, outer, 1e-9, which);
+        }
+      }
+    }
   }
 }

@@ -6,6 +6,7 @@ import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
 import headcourse.bench.SawPass;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -37,6 +38,10 @@ final class PieceMaker {
   double lean;
 
   boolean last;
+
+  /** How far its outer end stands from the centre line, or null as it comes out. */
+  Length end;
+
   Length bottom;
   Length top;
   Length thickness;
@@ -47,6 +52,7 @@ final class PieceMaker {
   double density;
   double chordDeviation;
   private double vee;
+  List<SoffitNotch> soffitNotches = new ArrayList<>();
   List<SoffitPiece> soffitPieces = new ArrayList<>();
   List<Notch> notches = new ArrayList<>();
   List<SawPass> saw = new ArrayList<>();
@@ -71,8 +77,25 @@ final class PieceMaker {
     if (inches > 0) {
       vee = Length.inches(inches).mm();
       returnDepth = Length.ZERO;
-      soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
+      soffit(true);
     }
+  }
+
+  /** A soffit piece behind its face, with a screw of its own or without. */
+  void soffit(boolean held) {
+    if (held) {
+      soffitNotches.add(
+          new SoffitNotch(
+              SoffitNotch.Edge.LEFT,
+              Length.inches(1.5),
+              Length.inches(0.5),
+              Length.inches(0.5),
+              Angle.degrees(45),
+              Length.inches(0.5),
+              Length.inches(0.5),
+              notch(EdgeName.OUTER).anchor()));
+    }
+    soffitPieces.add(soffitPiece(SoffitPiece.Joint.BUTTED));
   }
 
   /** A soffit piece of 6 × 3 in. */
@@ -91,6 +114,8 @@ final class PieceMaker {
         square,
         square,
         relief,
+        false,
+        soffitNotches,
         1e-4,
         0.2,
         0.2);
@@ -173,6 +198,17 @@ final class PieceMaker {
     notches = List.of(notch);
   }
 
+  private PlacedStone.Feet feet() {
+    Length right = Length.mm(x1);
+    Length left = Length.mm(x0);
+    if (end == null) {
+      return new PlacedStone.Feet(left, right, left, Length.mm(x1 + lean));
+    }
+    return side == Side.LEFT
+        ? new PlacedStone.Feet(end.negated(), right, end.negated(), right)
+        : new PlacedStone.Feet(left, end, left, end);
+  }
+
   Piece make() {
     Point a = new Point(x0, 0);
     Point b = new Point(x1, 0);
@@ -197,7 +233,7 @@ final class PieceMaker {
                 new FaceEdge(new Straight(b, c), FaceEdge.Where.RIGHT),
                 new FaceEdge(new Straight(c, d), FaceEdge.Where.TOP),
                 new FaceEdge(new Straight(d, a), FaceEdge.Where.LEFT)),
-            new PlacedStone.Feet(Length.mm(x0), Length.mm(x1), Length.mm(x0), Length.mm(x1 + lean)),
+            feet(),
             wide,
             high,
             Length.mm(h),

@@ -12,6 +12,7 @@ import headcourse.job.Measured;
 import headcourse.job.Setting;
 import headcourse.job.Stock;
 import headcourse.layout.Drift;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
 import headcourse.stock.StockPlan;
@@ -73,7 +74,23 @@ final class RuleExamples {
         in(0.1));
   }
 
+  private static HeadLayout.Remark remark(String key, String... values) {
+    return new HeadLayout.Remark(key, "said in English", List.of(values));
+  }
+
+  /** Every kind of remark that the rule passes on. */
+  private static void remarked(Scene s) {
+    s.remarks.add(remark("rounded", "head.height", "12\""));
+    s.remarks.add(remark("key-bottom", "8 1/16\""));
+    s.remarks.add(remark("key-top", "6 1/8\""));
+    s.remarks.add(remark("key-open", "8\""));
+    s.remarks.add(remark("rise", "9\"", "1/8"));
+    s.remarks.add(remark("shoulder", "4\""));
+    s.remarks.add(remark("as-drawn", "L1, R2"));
+  }
+
   private void ends() {
+    add("as-made", RuleExamples::remarked, s -> s.remarks.add(remark("string")));
     add("bearing-asked", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("bearing-least", s -> s.bearing = in(3.9), s -> s.bearing = in(4));
     add("joint-at-jamb", s -> s.job.first().clear = in(3.25), s -> s.job.first().clear = in(3));
@@ -139,6 +156,10 @@ final class RuleExamples {
         "chord-deviation",
         s -> s.change("R1", p -> p.chordDeviation = 3.3),
         s -> s.change("R1", p -> p.chordDeviation = 3.1));
+    add(
+        "soffit-hold",
+        s -> s.change("K", p -> p.soffit(false)),
+        s -> s.change("K", p -> p.soffit(true)));
     add("key-v", s -> s.change("K", p -> p.vee(2)), s -> s.change("K", p -> p.vee(0)));
   }
 

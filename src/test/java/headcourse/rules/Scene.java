@@ -40,9 +40,6 @@ final class Scene {
   /** Both bearings, or null as they come out. */
   Length bearing;
 
-  /** Both bearings on the top line, or null as on the soffit line. */
-  Length bearingTop;
-
   /** Both stack-ups, or null for a quarter inch either way. */
   StackUp stackUp;
 
@@ -57,6 +54,10 @@ final class Scene {
 
   Length scratch;
   boolean worked = true;
+
+  /** What whoever set the heads out has to say. */
+  final List<HeadLayout.Remark> remarks = new ArrayList<>();
+
   final List<StockPlan.CutBlank> blanks = new ArrayList<>();
   final List<StockPlan.OrderLine> order = new ArrayList<>();
   final List<StockPlan.Unfit> unfit = new ArrayList<>();
@@ -173,6 +174,11 @@ final class Scene {
       changes.forEach(c -> c.accept(p));
     }
     makers.sort(java.util.Comparator.comparingDouble(p -> p.x0));
+    if (bearing != null) {
+      makers.stream()
+          .filter(p -> p.last)
+          .forEach(p -> p.end = opening.width().half().plus(bearing));
+    }
     List<Piece> pieces = makers.stream().map(PieceMaker::make).toList();
     Length bl = bearing != null ? bearing : ends[0];
     Length br = bearing != null ? bearing : ends[1];
@@ -182,13 +188,9 @@ final class Scene {
             opening.width().half(),
             pieces.stream().map(Piece::stone).toList(),
             joints,
-            bl,
-            br,
-            bearingTop != null ? bearingTop : bl,
-            bearingTop != null ? bearingTop : br,
             rise == null ? null : curve(opening.width().mm() / 2, rise.mm(), h),
             new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
-            List.of()),
+            remarks),
         pieces,
         List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
         SoffitBed.UNKNOWN,

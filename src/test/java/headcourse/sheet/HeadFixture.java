@@ -132,18 +132,12 @@ public final class HeadFixture {
         }
       }
       stones.sort(Comparator.comparingDouble(s -> s.outline().bounds().centre().x()));
-      Length b = Length.mm(foot[n]).minus(opening.width().half());
-      Length bt = Length.mm(head[n]).minus(opening.width().half());
       HeadLayout layout =
           new HeadLayout(
               opening,
               opening.width().half(),
               stones,
               joints,
-              b,
-              b,
-              bt,
-              bt,
               null,
               new Proof(Proof.Status.OPTIMAL, 0, 0, 1),
               List.of());
@@ -270,17 +264,12 @@ public final class HeadFixture {
     double a0 = Math.PI / 2 + phi;
     Edge in = new Arc(centre, r, a0, -2 * phi);
     Edge out = new Arc(centre, r + depth, a0, -2 * phi);
-    Length top = Length.mm(out.to().x()).minus(opening.width().half());
     HeadLayout layout =
         new HeadLayout(
             opening,
             opening.width().half(),
             stones,
             joints,
-            Length.ZERO,
-            Length.ZERO,
-            top,
-            top,
             new HeadLayout.Curve(
                 new Path(List.of(in), false),
                 new Path(List.of(out), false),
@@ -309,7 +298,7 @@ public final class HeadFixture {
               side,
               n,
               new Drift(worst, worst, Length.ZERO, worst.half()),
-              layout.bearingLeft(),
+              layout.bearing(side).onWall(),
               Shortfall.SURE));
     }
     return new HeadWork(layout, pieces, ups);

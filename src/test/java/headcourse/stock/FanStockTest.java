@@ -194,7 +194,7 @@ class FanStockTest {
           end ? past >= -1e-6 : past + joint <= 1e-6 - clear || past >= clear - 1e-6,
           at + " " + past);
     }
-    for (Length b : List.of(head.bearingLeft(), head.bearingRight())) {
+    for (Length b : List.of(head.bearing(Side.LEFT).onWall(), head.bearing(Side.RIGHT).onWall())) {
       assertTrue(b.compareTo(spec.bearing().min()) >= 0, at);
       assertTrue(b.compareTo(spec.bearing().max()) <= 0, at);
     }
@@ -289,7 +289,7 @@ class FanStockTest {
     HeadLayout head = w.heads.get(0).layout();
     assertEquals(headcourse.layout.Proof.Status.OPTIMAL, head.proof().status());
     assertEquals(widths(head, Side.LEFT), widths(head, Side.RIGHT));
-    assertEquals(head.bearingLeft(), head.bearingRight());
+    assertEquals(head.bearing(Side.LEFT).onWall(), head.bearing(Side.RIGHT).onWall());
     StockPlan.CutBlank key = w.plan.blankOf("D1-K").orElseThrow();
     Length usable = key.length().minus(w.job.tools().saw().cleanCut().times(2));
     double left = usable.minus(key.cuts().get(0).extent()).mm();

@@ -8,6 +8,7 @@ import headcourse.job.Stock;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
+import headcourse.layout.Side;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -79,7 +80,9 @@ class FromStockSpoiledTest {
           s.bottom(),
           s.mark());
     }
-    assertEquals(before.bearingLeft().minus(Length.inches(1 / 8.0)), now.bearingLeft());
+    assertEquals(
+        before.bearing(Side.LEFT).onWall().minus(Length.inches(1 / 8.0)),
+        now.bearing(Side.LEFT).onWall());
     assertTrue(
         now.remarks().stream()
             .anyMatch(r -> r.message().contains("1 stone otherwise than ticketed first, fewer")));

@@ -115,6 +115,8 @@ final class HeadMaker {
             square,
             square,
             Length.ZERO,
+            false,
+            List.of(),
             0,
             0,
             0));
@@ -137,10 +139,6 @@ final class HeadMaker {
             z,
             pieces.stream().map(Piece::stone).toList(),
             List.of(),
-            z,
-            z,
-            z,
-            z,
             null,
             new Proof(Proof.Status.OPTIMAL, 0, 0, 0),
             List.of());

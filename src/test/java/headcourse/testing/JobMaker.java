@@ -85,6 +85,8 @@ public final class JobMaker {
     public String mark = "D1";
     public String label = "Door";
     public int count = 1;
+    public List<Length> at = List.of();
+    public Length level;
     public Length width = Length.inches(96);
     public Length height = Length.inches(96);
     public Length reveal = Length.inches(4);
@@ -118,6 +120,8 @@ public final class JobMaker {
           mark,
           label,
           count,
+          at,
+          level,
           width,
           height,
           reveal,

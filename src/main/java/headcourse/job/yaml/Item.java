@@ -135,6 +135,12 @@ record Item(Reading in, String path, Node node) {
     return items;
   }
 
+  /** An item of a list that has so many. */
+  Item at(int number) {
+    String at = path + "[" + number + "]";
+    return new Item(in, at, ((SequenceNode) node).getValue().get(number));
+  }
+
   /** The keys of a mapping; none where it is something else. */
   Section section() {
     if (node instanceof MappingNode m) {

@@ -49,23 +49,27 @@ public final class JobReader {
       List<ShapeDef.ParamDef> limits,
       SideFiles files) {
     Problems problems = new Problems();
-    Job job = null;
     Optional<JobText> text = JobText.decode(fileName, bytes, problems);
     if (text.isPresent()) {
       Optional<MappingNode> root = YamlGraph.of(text.get(), problems);
       if (root.isPresent()) {
-        Reading in = new Reading(text.get(), problems, files);
-        in.spans.put("", text.get().start());
-        job = job(fileName, new Section(in, "", root.get()), shapes, limits);
+        return read(
+            new JobSource(fileName, text.get(), shapes, limits, files), root.get(), problems);
       }
     }
-    return problems.any() || job == null
-        ? Outcome.failed(problems.inOrder(fileName))
-        : Outcome.of(job, problems.inOrder(fileName));
+    return Outcome.failed(problems.inOrder(fileName));
   }
 
-  private static Job job(
-      String fileName, Section root, List<ShapeDef> shapes, List<ShapeDef.ParamDef> limitDefs) {
+  static Outcome<Job> read(JobSource source, MappingNode root, Problems problems) {
+    Reading in = new Reading(source.text(), problems, source.files());
+    in.spans.put("", source.text().start());
+    Job job = job(source, new Section(in, "", root), root);
+    return problems.any()
+        ? Outcome.failed(problems.inOrder(source.name()))
+        : Outcome.of(job, problems.inOrder(source.name()));
+  }
+
+  private static Job job(JobSource source, Section root, MappingNode nodes) {
     Reading in = root.in;
     in.units = units(root);
     in.grid = new Grid(in.or(1 / 16.0, 1));
@@ -78,16 +82,16 @@ public final class JobReader {
     Tools tools = ToolsReader.tools(root.section("tools"));
     Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
     Props props = PropsReader.read(root.section("props"));
-    List<Opening> openings = OpeningReader.read(root, shapes);
+    List<Opening> openings = OpeningReader.read(root, source.shapes());
     Stock stock = StockReader.read(root, stone.thickness());
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
     List<String> spoiled = FittedReader.spoiled(root, stock, fitted);
     var accepted = FittedReader.accepted(root, openings);
-    Limits limits = LimitsReader.read(root.section("limits"), limitDefs);
+    Limits limits = LimitsReader.read(root.section("limits"), source.limits());
     long steps = root.whole("steps", 1, 1_000_000_000L, STEPS);
     root.done();
     return new Job(
-        name(fileName),
+        name(source.name()),
         info,
         in.units,
         in.grid,
@@ -105,7 +109,7 @@ public final class JobReader {
         accepted,
         limits,
         steps,
-        new Spans(in.spans));
+        new Spans(in.spans, new Rereading(source, nodes)));
   }
 
   private static Printing printing(Section root) {

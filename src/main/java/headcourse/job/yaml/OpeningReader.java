@@ -43,12 +43,14 @@ final class OpeningReader {
     return openings;
   }
 
-  private static Opening opening(Item item, int number, List<ShapeDef> shapes) {
+  static Opening opening(Item item, int number, List<ShapeDef> shapes) {
     Reading in = item.in();
     Section s = item.section();
     String mark = s.get("mark", "D" + number, OpeningReader::mark);
     String label = s.text("label");
     int count = (int) s.whole("count", 1, 1000, 1);
+    List<Length> at = places(s, count);
+    Length level = s.length("level", Range.SIGNED, null);
     Measured measured = MeasuredReader.read(s);
     Length width = s.length("width", WIDTH, null);
     if (width == null && !s.has("width")) {
@@ -66,7 +68,29 @@ final class OpeningReader {
     HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);
     s.done();
     return new Opening(
-        s.path, mark, label, count, width, height, reveal, left, right, measured, head);
+        s.path, mark, label, count, at, level, width, height, reveal, left, right, measured, head);
+  }
+
+  /** Where it stands along the wall: one place, or one for each of several that are identical. */
+  private static List<Length> places(Section s, int count) {
+    Item item = s.item("at");
+    if (item == null) {
+      return List.of();
+    }
+    List<Length> places = new ArrayList<>();
+    for (Item i : item.isList() ? item.list() : List.of(item)) {
+      Length at = i.length(Range.ALONG);
+      if (at != null) {
+        places.add(at);
+      }
+    }
+    if (item.in().sound(s.at("count")) && (item.isList() ? item.list().size() : 1) != count) {
+      item.error(
+          count == 1
+              ? "more than one place for one opening; expected one length, or count: with how many"
+              : "count is " + count + "; expected as many places, as at: [4', 9' 6\", ...]");
+    }
+    return places;
   }
 
   private static String mark(Item item) {

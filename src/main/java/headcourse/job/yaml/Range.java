@@ -22,6 +22,9 @@ record Range(Length min, Length max, boolean onGrid) {
   /** Either way from a line. */
   static final Range SIGNED = new Range(MOST.negated(), MOST, false);
 
+  /** Along a wall: more than a wall is long. */
+  static final Range ALONG = of(-12_000, 12_000);
+
   Range cut() {
     return new Range(min, max, true);
   }

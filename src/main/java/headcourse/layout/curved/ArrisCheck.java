@@ -9,6 +9,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /** Whether straight arrises stand too far off a curved soffit, and how many stones would do. */
 final class ArrisCheck {
@@ -34,8 +35,17 @@ final class ArrisCheck {
     return most;
   }
 
-  /** Says so where an arris stands off by more than the limit and is not to be worked. */
-  static void remark(Given given, List<PlacedStone> stones, Divider divider, Division division) {
+  /**
+   * Says so where an arris stands off by more than the limit and is not to be worked.
+   *
+   * @param others the stones of the head set out with another number a side; none where it can't be
+   */
+  static void remark(
+      Given given,
+      List<PlacedStone> stones,
+      Divider divider,
+      Division division,
+      IntFunction<List<PlacedStone>> others) {
     double limit = ArrisLimit.of(given.job(), given.head()).mm();
     if (ArrisLimit.worked(given.head())) {
       return;
@@ -55,6 +65,12 @@ final class ArrisCheck {
     values.add(given.say(Limit.MOST, limit));
     values.add(Integer.toString(over.size()));
     int each = wayOut(divider, division, worst.arrisDeviation(), limit);
+    double least = given.head().stones().min().mm();
+    // What the soffit allows need not be what clear, the widths and the wall allow.
+    while (each > 0 && !serves(others.apply(each), limit)) {
+      Division next = each < MOST ? divider.divide(each + 1) : null;
+      each = next == null || Trial.of(next, false).mean() < least ? 0 : each + 1;
+    }
     String narrower = "";
     if (each > 0) {
       int all = 2 * each + (division.key() ? 1 : 0);
@@ -101,6 +117,10 @@ final class ArrisCheck {
       return 0;
     }
     return n;
+  }
+
+  private static boolean serves(List<PlacedStone> stones, double limit) {
+    return !stones.isEmpty() && stones.stream().allMatch(s -> s.arrisDeviation() <= limit + 1e-9);
   }
 
   private static boolean within(Divider divider, int n, double limit) {

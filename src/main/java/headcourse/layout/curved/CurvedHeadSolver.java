@@ -16,11 +16,29 @@ final class CurvedHeadSolver {
   private final Given given;
   private final Struck struck;
   private final Intrados intrados;
+  private final boolean trial;
 
   CurvedHeadSolver(Given given, Struck struck) {
+    this(given, struck, false);
+  }
+
+  private CurvedHeadSolver(Given given, Struck struck, boolean trial) {
+    this.trial = trial;
     this.given = given;
     this.struck = struck;
     this.intrados = struck.intrados();
+  }
+
+  /** The stones of the same head with another number a side; none where it can't be. */
+  private List<PlacedStone> others(int each) {
+    HeadSpec head = given.head();
+    Given other =
+        new Given(given.job(), given.opening().with(head.with(head.stones().withEachSide(each))));
+    try {
+      return new CurvedHeadSolver(other, struck, true).solve().stones();
+    } catch (NoHead e) {
+      return List.of();
+    }
   }
 
   HeadLayout solve() throws NoHead {
@@ -33,30 +51,29 @@ final class CurvedHeadSolver {
     Extrados extrados = plan.over(given, division);
     List<PlacedStone> stones = new StoneComposer(given, division, extrados).stones();
     checkKeyTop(stones);
-    ArrisCheck.remark(given, stones, Divider.of(given, intrados, half), division);
     List<JointLine> joints = joints(division, extrados);
-    Length bearing =
-        Length.mm(extrados.head(division.lines().get(division.each())).x()).minus(given.half());
-    checkWalls(division, bearing);
-    return new HeadLayout(
-        given.opening(),
-        given.half(),
-        stones,
-        joints,
-        Length.ZERO,
-        Length.ZERO,
-        bearing,
-        bearing,
-        new HeadLayout.Curve(
-            struck.whole(),
-            Struck.mirroredWhole(extrados.half()),
-            struck.centres(),
-            struck.radius(),
-            null,
-            struck.places(),
-            around(division)),
-        best.proof(),
-        given.remarks());
+    if (!trial) {
+      Divider divider = Divider.of(given, intrados, half);
+      ArrisCheck.remark(given, stones, divider, division, this::others);
+    }
+    HeadLayout head =
+        new HeadLayout(
+            given.opening(),
+            given.half(),
+            stones,
+            joints,
+            new HeadLayout.Curve(
+                struck.whole(),
+                Struck.mirroredWhole(extrados.half()),
+                struck.centres(),
+                struck.radius(),
+                null,
+                struck.places(),
+                around(division)),
+            best.proof(),
+            given.remarks());
+    checkWalls(division, head.bearing(Side.RIGHT).onWall());
+    return head;
   }
 
   private void refuseWhatIsForFlatHeads() throws NoHead {

@@ -5,6 +5,7 @@ import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
+import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadShape;
 import headcourse.layout.Solution;
 import java.util.ArrayList;
@@ -66,7 +67,8 @@ abstract class CurvedShape implements HeadShape {
     Given given = new Given(job, opening);
     try {
       given.checkLengths(definition.params());
-      return new Solution.Solved(new CurvedHeadSolver(given, strike(given)).solve());
+      HeadLayout head = new CurvedHeadSolver(given, strike(given)).solve();
+      return new Solution.Solved(head, given.effort());
     } catch (NoHead e) {
       return e.refused();
     }

@@ -1,6 +1,7 @@
 package headcourse.layout.curved;
 
-import headcourse.layout.Change;
+import headcourse.job.Change;
+import headcourse.job.HeadSpec;
 import headcourse.layout.Proof;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +17,9 @@ import java.util.stream.Stream;
 final class DivisionSolver {
   /** No side has more stones than this. */
   private static final int MOST = 600;
+
+  /** Steps that striking a joint counts for. */
+  private static final long JOINT = 10;
 
   /** A width given on the grid is not broken by less, mm. */
   private static final double SLACK = 1e-6;
@@ -61,8 +65,13 @@ final class DivisionSolver {
 
   private Trial trial(int n) {
     tried++;
-    Division d = divider.divide(n);
+    Division d = divide(n);
     return d == null ? null : Trial.of(d, Double.isNaN(divider.keyHalf()));
+  }
+
+  private Division divide(int n) {
+    given.took(JOINT * n);
+    return divider.divide(n);
   }
 
   private boolean tooNarrow(Trial t) {
@@ -101,7 +110,7 @@ final class DivisionSolver {
     Integer asked = given.head().stones().eachSide();
     List<Trial> trials = new ArrayList<>();
     for (int n = 1; n <= MOST; n++) {
-      Division d = divider.divide(n);
+      Division d = divide(n);
       if (d == null) {
         continue;
       }
@@ -132,35 +141,24 @@ final class DivisionSolver {
       return given.refuse(
           List.of("stones.each-side"), n + " stones a side leave nothing of them", changes);
     }
-    List<Limit> broken = broken(asked);
-    if (broken.size() == 1) {
-      changes.add(broken.get(0).change(given, asked));
-    }
-    ungraded(changes);
     List<String> keys = new ArrayList<>(List.of("stones.each-side"));
-    broken.forEach(l -> keys.add(l.key()));
+    broken(asked).forEach(l -> keys.add(l.key()));
     return given.refuse(keys, complaint(asked), changes);
   }
 
   private NoHead refuseAny(List<Trial> trials) {
     List<Trial> real = trials.stream().filter(t -> t.least() > 0).toList();
     if (real.isEmpty()) {
-      return given.refuse("key", "the key and the joints leave no room for stones beside them");
+      return given.refuse(keyAt(), "the key and the joints leave no room for stones beside them");
     }
     // For each limit the number of stones that breaks it least, and no other.
     List<Trial> near = new ArrayList<>();
-    List<Change> changes = new ArrayList<>();
     for (Limit limit : Limit.values()) {
       real.stream()
           .filter(t -> broken(t).equals(List.of(limit)))
           .min(Comparator.comparingDouble(t -> limit.excess(given, t)))
-          .ifPresent(
-              t -> {
-                near.add(t);
-                changes.add(limit.change(given, t));
-              });
+          .ifPresent(near::add);
     }
-    ungraded(changes);
     if (near.isEmpty()) {
       real.stream().min(Comparator.comparingDouble(this::off)).ifPresent(near::add);
     }
@@ -168,21 +166,14 @@ final class DivisionSolver {
     List<String> keys =
         near.stream().flatMap(t -> broken(t).stream()).map(l -> l.key()).distinct().toList();
     return given.refuse(
-        keys, String.join("; ", near.stream().map(this::complaint).toList()), changes);
+        keys, String.join("; ", near.stream().map(this::complaint).toList()), List.of());
   }
 
-  /** Offers equal stones where grading alone is too much. */
-  private void ungraded(List<Change> changes) {
-    if (divider.step() != 0) {
-      Integer asked = given.head().stones().eachSide();
-      DivisionSolver even =
-          new DivisionSolver(
-              given, new Divider(divider.intrados(), divider.joint(), divider.keyHalf(), 0));
-      Trial t = asked == null ? even.nearest() : even.trial(asked);
-      if (t != null && fits(t)) {
-        changes.add(given.change("stones.rhythm", "even", "all stones alike"));
-      }
-    }
+  private String keyAt() {
+    HeadSpec.Key key = given.head().key();
+    return key == null || key.bottom() == null && key.top() == null
+        ? "key"
+        : key.bottom() != null ? "key.bottom" : "key.top";
   }
 
   private String complaint(Trial t) {

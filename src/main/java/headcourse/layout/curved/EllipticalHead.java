@@ -23,7 +23,10 @@ public final class EllipticalHead extends CurvedShape {
     Double rise = given.length("rise");
     if (rise == null) {
       rise = given.job().grid().snapMm(a / 2).mm();
-      given.remark("default", "rise taken as a quarter of the span: " + given.say(rise));
+      given.remark(
+          "rise",
+          "rise taken as a quarter of the span: " + given.say(rise),
+          List.of(given.say(rise), "1/4"));
     }
     double b = rise;
     if (!(b >= a / SLIMMEST) || b > a * SLIMMEST) {

@@ -95,7 +95,8 @@ record ExtradosPlan(
               "shoulder",
               "the plumb ends stand "
                   + given.say(x - given.halfSpan())
-                  + " past the jambs, so that no joint runs into a corner");
+                  + " past the jambs, so that no joint runs into a corner",
+              List.of(given.say(x - given.halfSpan())));
         }
         return e;
       }

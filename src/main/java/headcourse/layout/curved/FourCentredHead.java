@@ -2,7 +2,7 @@ package headcourse.layout.curved;
 
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
-import headcourse.layout.Change;
+import headcourse.job.Change;
 import java.util.List;
 
 /**

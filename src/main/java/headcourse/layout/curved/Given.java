@@ -1,11 +1,11 @@
 package headcourse.layout.curved;
 
 import headcourse.diag.Diagnostic;
+import headcourse.job.Change;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef.ParamDef;
-import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
@@ -25,10 +25,20 @@ final class Given {
   private final Job job;
   private final Opening opening;
   private final List<Remark> remarks = new ArrayList<>();
+  private long effort = 1;
 
   Given(Job job, Opening opening) {
     this.job = job;
     this.opening = opening;
+  }
+
+  /** Counts steps of work. */
+  void took(long steps) {
+    effort += steps;
+  }
+
+  long effort() {
+    return effort;
   }
 
   Job job() {
@@ -150,22 +160,9 @@ final class Given {
 
   /** Says no, pointing at every value that has a part in it. */
   NoHead refuse(List<String> keys, String message, List<Change> changes) {
-    String[] hints =
-        changes.stream()
-            .map(
-                c ->
-                    "write "
-                        + c.path().substring(path("").length())
-                        + ": "
-                        + c.value()
-                        + " ("
-                        + c.reason()
-                        + ")")
-            .toArray(String[]::new);
     List<Diagnostic> problems = new ArrayList<>();
     problems.add(
-        Diagnostic.error(
-            job.spans().of(path(keys.get(0))), opening.mark() + ": " + message, hints));
+        Diagnostic.error(job.spans().of(path(keys.get(0))), opening.mark() + ": " + message));
     for (String other : keys.subList(1, keys.size())) {
       if (job.spans().given(path(other))) {
         problems.add(
@@ -173,7 +170,8 @@ final class Given {
                 job.spans().of(path(other)), opening.mark() + ": " + other + " has a part in it"));
       }
     }
-    return new NoHead(new Solution.Refused(problems, changes));
+    return new NoHead(
+        new Solution.Refused(problems, changes.stream().map(List::of).toList(), effort));
   }
 
   /**

@@ -1,7 +1,5 @@
 package headcourse.layout.curved;
 
-import headcourse.layout.Change;
-
 /** A limit of the job that a number of stones may break. */
 enum Limit {
   /** Stones too wide. */
@@ -51,16 +49,6 @@ enum Limit {
               + given.say(t.division().clear())
               + " from the jamb's corner, nearer than "
               + given.say(given.head().clear().mm());
-    };
-  }
-
-  /** The change that lets the trial keep it. */
-  Change change(Given given, Trial t) {
-    String reason = "lets " + t.division().each() + " a side stand as they come";
-    return switch (this) {
-      case MAX -> given.higher(key, t.most(), reason);
-      case MIN -> given.lower(key, t.least(), reason);
-      case CLEAR -> given.lower(key, t.division().clear(), reason);
     };
   }
 }

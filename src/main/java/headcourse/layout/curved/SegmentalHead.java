@@ -43,7 +43,10 @@ public final class SegmentalHead extends CurvedShape {
     }
     if (rise == null && radius == null) {
       rise = given.job().grid().snapMm(span / 8).mm();
-      given.remark("default", "rise taken as one eighth of the span: " + given.say(rise));
+      given.remark(
+          "rise",
+          "rise taken as one eighth of the span: " + given.say(rise),
+          List.of(given.say(rise), "1/8"));
     }
     Double follows = radius == null ? null : CircleSegment.ofChordAndRadius(span, radius).height();
     if (rise != null && follows != null && Math.abs(follows - rise) > given.tick()) {

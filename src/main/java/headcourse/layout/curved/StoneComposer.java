@@ -3,14 +3,13 @@ package headcourse.layout.curved;
 import headcourse.geom.Edge;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
-import headcourse.geom.Vec;
 import headcourse.job.HeadSpec;
-import headcourse.layout.ChordOffsets;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
 import headcourse.layout.Side;
+import headcourse.layout.StoneSize;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,7 +109,7 @@ final class StoneComposer {
             Length.mm(right.to().x())),
         snap(left.to().distance(right.from())),
         snap(left.from().distance(right.to())),
-        snap(extent(face, left.to(), right.from())),
+        snap(StoneSize.above(edges(face, Where.TOP), left.to(), right.from())),
         index == 0 ? given.head().key().proud() : Length.ZERO,
         ArrisCheck.offLine(soffit),
         false);
@@ -122,17 +121,5 @@ final class StoneComposer {
 
   private Length snap(double mm) {
     return given.job().grid().snapMm(mm);
-  }
-
-  /** How far the face reaches above the chord of its soffit, square to it. */
-  private static double extent(List<FaceEdge> face, Point from, Point to) {
-    Vec along = to.minus(from).unit();
-    double most = 0;
-    for (Edge e : edges(face, Where.TOP)) {
-      for (Point p : List.of(e.from(), ChordOffsets.farthest(e, along), e.to())) {
-        most = Math.max(most, along.cross(p.minus(from)));
-      }
-    }
-    return most;
   }
 }

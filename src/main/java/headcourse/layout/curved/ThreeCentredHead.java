@@ -2,7 +2,7 @@ package headcourse.layout.curved;
 
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
-import headcourse.layout.Change;
+import headcourse.job.Change;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,7 +43,10 @@ public final class ThreeCentredHead extends CurvedShape {
     double f;
     if (rise == null && haunch == null && crown == null) {
       rise = given.job().grid().snapMm(2 * h / 3).mm();
-      given.remark("default", "rise taken as a third of the span: " + given.say(rise));
+      given.remark(
+          "rise",
+          "rise taken as a third of the span: " + given.say(rise),
+          List.of(given.say(rise), "1/3"));
     }
     if (rise != null) {
       f = rise;

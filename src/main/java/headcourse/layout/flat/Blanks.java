@@ -29,6 +29,13 @@ final class Blanks {
     this.lines = lines;
     this.stones = 2L * terms.opening().count();
     Length height = terms.length(terms.height());
+    if (!matter()) {
+      this.corners = List.of();
+      this.flats = List.of();
+      this.corner = Long.MAX_VALUE;
+      this.flat = Long.MAX_VALUE;
+      return;
+    }
     List<Stock.Item> high =
         terms.job().stock().items().stream()
             .filter(i -> i.thickness().equals(terms.job().stone().thickness()))
@@ -101,7 +108,7 @@ final class Blanks {
 
   private StoneExtents extents() {
     if (extents == null) {
-      extents = new StoneExtents(terms, geometry, lines);
+      extents = new StoneExtents(terms, geometry, lines, terms.own());
     }
     return extents;
   }

@@ -19,7 +19,7 @@ import java.util.Optional;
 final class CutStonesComposer {
   private final FlatTerms terms;
   private final HeadBuilder builder;
-  private final SoffitLine soffit;
+  private final SoffitLine underside;
   private final List<Fitted> fitted;
   private final Drawn drawn;
   private final boolean fan;
@@ -41,7 +41,7 @@ final class CutStonesComposer {
   CutStonesComposer(FlatHead head, List<Fitted> fitted, Drawn drawn) {
     this.terms = head.terms();
     this.builder = new HeadBuilder(terms, head.geometry());
-    this.soffit = builder.soffit();
+    this.underside = builder.soffit();
     this.fan = head.geometry().fanned();
     this.fitted = fitted;
     this.drawn = drawn;
@@ -99,7 +99,7 @@ final class CutStonesComposer {
       return new CutStones.Stone(f, true, 0);
     }
     double half = f.bottom().mm() / 2;
-    double lower = terms.drop() == 0 ? soffit.y(half) : 0 - terms.mm(terms.drop());
+    double lower = terms.drop() == 0 ? underside.y(half) : 0 - terms.mm(terms.drop());
     double upper =
         f.height() == null ? terms.mm(terms.height() + terms.rise()) : lower + f.height().mm();
     Length top = f.top() == null ? f.bottom().plus(asDrawn.top().minus(asDrawn.bottom())) : f.top();
@@ -133,9 +133,10 @@ final class CutStonesComposer {
       return new CutStones.Stone(f, true, 0);
     }
     EdgeLine near = EdgeLine.outer(terms, s[i - 1], t[i - 1]);
+    SoffitLine soffit = underside.outwards(side);
     Point inner = soffit.meets(near);
     double bottom = (f == null ? asDrawn.bottom() : f.bottom()).mm();
-    Point outer = across(inner, bottom);
+    Point outer = across(soffit, inner, bottom);
     double upper = terms.mm(terms.height());
     if (f != null && f.height() != null) {
       upper = Math.min(inner.y(), outer.y()) + f.height().mm();
@@ -155,7 +156,7 @@ final class CutStonesComposer {
   }
 
   /** The point of the soffit at a distance from another. */
-  private Point across(Point from, double width) {
+  private static Point across(SoffitLine soffit, Point from, double width) {
     double x = from.x() + width;
     for (int i = 0; i < 30 && !soffit.level(); i++) {
       double rise = soffit.y(x) - from.y();

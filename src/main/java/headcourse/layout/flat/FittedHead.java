@@ -165,7 +165,7 @@ public final class FittedHead {
         ended,
         c.lines(),
         cut != null && flush(side, cut),
-        head.geometry().fanned() ? head.extents(from) : null);
+        head.geometry().fanned() ? head.extents(from, side) : null);
   }
 
   private boolean flush(Side side, CutStones cut) {
@@ -271,6 +271,7 @@ public final class FittedHead {
                 "as-drawn",
                 all
                     + (passed.size() == 1 ? " was" : " were")
-                    + " not measured, but a stone beyond was; taken as drawn"));
+                    + " not measured, but a stone beyond was; taken as drawn",
+                List.of(all)));
   }
 }

@@ -28,6 +28,15 @@ final class FittedReading {
     List<Diagnostic> all = new ArrayList<>();
     for (Fitted f : of(job, opening)) {
       boolean key = f.stone().equals("K");
+      if (key && f.top() != null && f.top().compareTo(f.bottom()) < 0) {
+        all.add(
+            Diagnostic.error(
+                job.spans().of(f.path()),
+                opening.mark()
+                    + ": the key as it was cut is narrower at the top than at the foot; it would"
+                    + " slide down between its neighbours",
+                "cut another, or correct bottom: and top:"));
+      }
       if (key && opening.head().key() == null) {
         all.add(
             Diagnostic.error(

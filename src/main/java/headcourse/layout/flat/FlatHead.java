@@ -7,6 +7,7 @@ import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Proof;
+import headcourse.layout.Side;
 import headcourse.layout.StoneChange;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -62,9 +63,9 @@ public final class FlatHead {
     return new SideCheck(terms, lines, geometry.fanned());
   }
 
-  /** How long the stones of a set of joint lines are along their blanks. */
-  public StoneExtents extents(Lines lines) {
-    return new StoneExtents(terms, geometry, lines);
+  /** How long the stones of a side's joint lines are along their blanks. */
+  public StoneExtents extents(Lines lines, Side side) {
+    return new StoneExtents(terms, geometry, lines, side);
   }
 
   /** How long the key is along its blank, ticks rounded up; 0 where there is none. */
@@ -91,9 +92,9 @@ public final class FlatHead {
    */
   public Length moreHeight(End end) {
     double rise = geometry.camber();
-    double half = new Length(terms.half()).mm();
-    double radius = rise == 0 ? Double.POSITIVE_INFINITY : new SoffitLine(half, rise).radius();
-    return Length.mm(Math.max(0, terms.mm(end.top() - end.soffit())) * half / radius);
+    SoffitLine soffit = SoffitLine.of(terms, rise);
+    double slope = soffit.level() ? 0 : soffit.half() / soffit.radius();
+    return Length.mm(Math.max(0, terms.mm(end.top() - end.soffit())) * slope);
   }
 
   /** Whether the joints fan out from a striking point. */
@@ -119,8 +120,8 @@ public final class FlatHead {
     HeadSpec.Key asked = terms.head().key();
     if (asked != null && (left.cut() == null || left.cut().key() == null)) {
       PlacedStone key = builder.key(left);
-      rounded("lower", asked.bottom(), key.bottom(), all);
-      rounded("upper", asked.top(), key.top(), all);
+      rounded("bottom", asked.bottom(), key.bottom(), all);
+      rounded("top", asked.top(), key.top(), all);
     }
     return builder.build(left, right, proof, all, changes);
   }
@@ -129,14 +130,16 @@ public final class FlatHead {
   private void rounded(String end, Length asked, Length made, List<Remark> all) {
     if (asked != null && !asked.equals(made)) {
       LengthFormat format = new LengthFormat(terms.job().units(), terms.job().grid());
+      String is = format.plainWithUnit(made);
       all.add(
           new Remark(
-              "rounded",
-              "the "
+              "key-" + end,
+              "the key's "
                   + end
-                  + " end of the key measures "
-                  + format.plainWithUnit(made)
-                  + ", so that its sides cross the soffit line and the top line on the grid"));
+                  + " is made "
+                  + is
+                  + ", so that its sides cross the lines on the grid",
+              List.of(is)));
     }
   }
 }

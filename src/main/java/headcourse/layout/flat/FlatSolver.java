@@ -34,12 +34,12 @@ final class FlatSolver {
     HeadSolver solver = new HeadSolver(reading.head());
     HeadLayout head = solver.solve();
     if (head != null) {
-      return new Solution.Solved(head);
+      return new Solution.Solved(head, solver.effort());
     }
     List<Diagnostic> gaps = fitted.gaps(solver.drawn());
     if (!gaps.isEmpty()) {
       return new Solution.Refused(gaps, List.of());
     }
-    return new Explainer(shape, reading.head().terms()).explain();
+    return new Solution.Refused(FlatRefusal.of(reading.head()), List.of(), solver.effort());
   }
 }

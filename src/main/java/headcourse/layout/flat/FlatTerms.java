@@ -3,6 +3,7 @@ package headcourse.layout.flat;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.layout.Side;
 import headcourse.units.Length;
 
 /**
@@ -79,8 +80,13 @@ public record FlatTerms(
   }
 
   /** Whether the jamb lines stand at different distances. */
-  boolean lopsided() {
+  public boolean lopsided() {
     return near != far;
+  }
+
+  /** The side that these terms are for; where both share them, either. */
+  Side own() {
+    return half == left.jamb ? Side.LEFT : Side.RIGHT;
   }
 
   /** The terms for one side by itself: its own jamb line alone counts. */
@@ -99,7 +105,8 @@ public record FlatTerms(
       return this;
     }
     Integer each = stones().eachSide();
-    Opening rest = each == null ? opening : Edits.rhythm(opening, stones().rhythm(), each - stones);
+    Opening rest =
+        each == null ? opening : opening.with(head().with(stones().withEachSide(each - stones)));
     boolean graded = stones().rhythm() == HeadSpec.Rhythm.GRADED;
     long aim = graded ? target - step * tick * stones / 2 : target;
     return new FlatTerms(

@@ -30,7 +30,7 @@ final class HeadBuilder {
   HeadBuilder(FlatTerms terms, FlatGeometry geometry) {
     this.terms = terms;
     this.grid = terms.job().grid();
-    this.soffit = new SoffitLine(new Length(terms.half()).mm(), geometry.camber());
+    this.soffit = SoffitLine.of(terms, geometry.camber());
     this.fan = geometry.fanned();
     this.tick = terms.tick();
     this.height = terms.mm(terms.height());
@@ -60,10 +60,6 @@ final class HeadBuilder {
         new Length(terms.half()),
         stones,
         joints,
-        new Length(left.soffit(left.count(), tick) - terms.left().jamb()),
-        new Length(right.soffit(right.count(), tick) - terms.right().jamb()),
-        new Length(left.top(left.count(), tick) - terms.left().jamb()),
-        new Length(right.top(right.count(), tick) - terms.right().jamb()),
         fan ? curve(left, right) : null,
         proof,
         remarks,
@@ -209,8 +205,8 @@ final class HeadBuilder {
               "camber",
               c,
               radius,
-              new Point(soffit.half(), 0).minus(c).angle(),
-              new Point(-soffit.half(), 0).minus(c).angle()));
+              new Point(soffit.middle() + soffit.half(), 0).minus(c).angle(),
+              new Point(soffit.middle() - soffit.half(), 0).minus(c).angle()));
     }
     return new HeadLayout.Curve(
         new Path(soffit.between(soffit.meets(leftEnd), soffit.meets(rightEnd)), false),

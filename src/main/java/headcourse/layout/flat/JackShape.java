@@ -1,6 +1,7 @@
 package headcourse.layout.flat;
 
 import headcourse.diag.Diagnostic;
+import headcourse.job.Change;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
@@ -8,7 +9,6 @@ import headcourse.job.Params;
 import headcourse.job.ShapeDef;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
-import headcourse.layout.Change;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -62,6 +62,10 @@ public final class JackShape implements FlatShape {
     double camber = camber(opening);
     if (reader.problems.isEmpty()) {
       keyAgrees(reader, terms, fan);
+    }
+    if (reader.problems.isEmpty()) {
+      double striking = fan.striking(terms, targetEnd(terms));
+      reader.keyStands(terms, fan.lines(terms, striking), true);
     }
     if (reader.problems.isEmpty() && camber >= terms.mm(terms.height())) {
       reader.problem("head.camber", "the camber is as high as the head");
@@ -138,15 +142,17 @@ public final class JackShape implements FlatShape {
     return key == null || key.top() == null ? Double.NaN : key.top().mm();
   }
 
+  /** A fan that follows its end strikes deepest where it ends farthest out; this stands for all. */
+  private static long targetEnd(FlatTerms terms) {
+    return Math.floorDiv(terms.half() + terms.bearing().target().picometres(), terms.tick());
+  }
+
   /** Where both widths of the key are given they must be those of one fan, within a tick. */
   private static void keyAgrees(TermsReader reader, FlatTerms terms, Fan fan) {
     if (Double.isNaN(fan.bottom()) || Double.isNaN(fan.top())) {
       return;
     }
-    // A fan that follows its end strikes deepest where it ends farthest out; the target stands for
-    // all.
-    long end = Math.floorDiv(terms.half() + terms.bearing().target().picometres(), terms.tick());
-    double striking = fan.striking(terms, end);
+    double striking = fan.striking(terms, targetEnd(terms));
     double implied = fan.impliedTop(terms, striking);
     if (Math.abs(implied - fan.top()) <= terms.mm(1) + 1e-9) {
       return;
@@ -165,11 +171,9 @@ public final class JackShape implements FlatShape {
                 + " at the bottom makes "
                 + format.plainWithUnit(Length.mm(implied))
                 + " at the top, not "
-                + format.plainWithUnit(terms.head().key().top()),
-            "write top: " + top,
-            "or bottom: " + bottom,
-            "or give one of the two alone"));
+                + format.plainWithUnit(terms.head().key().top())));
     reader.changes.add(new Change(path + ".top", top, "what the fan makes of the bottom width"));
     reader.changes.add(new Change(path + ".bottom", bottom, "what the fan makes of the top width"));
+    reader.changes.add(new Change(path + ".top", null, "the fan says how wide it is"));
   }
 }

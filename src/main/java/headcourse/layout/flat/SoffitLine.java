@@ -5,17 +5,32 @@ import headcourse.geom.Edge;
 import headcourse.geom.Point;
 import headcourse.geom.Straight;
 import headcourse.geom.Vec;
+import headcourse.layout.Side;
+import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The underside: level, or a shallow arc from jamb to jamb that rises {@code camber} in the middle
- * and is level where it bears. R = (H² + c²) / 2c.
+ * The underside: level, or a shallow arc from jamb to jamb that rises {@code camber} midway between
+ * them and is level where it bears. R = (H² + c²) / 2c.
  *
+ * @param middle where the middle between the jambs lies, right of the centre line, mm
  * @param half half the clear width, mm
  * @param camber rise in the middle, mm; zero for a level one
  */
-record SoffitLine(double half, double camber) {
+record SoffitLine(double middle, double half, double camber) {
+  /** That of a head, whose centre line may lie off the middle between the jambs. */
+  static SoffitLine of(FlatTerms terms, double camber) {
+    double left = new Length(terms.left().jamb()).mm();
+    double right = new Length(terms.right().jamb()).mm();
+    return new SoffitLine((right - left) / 2, (right + left) / 2, camber);
+  }
+
+  /** The same as a side has it whose places are counted outwards from the centre line. */
+  SoffitLine outwards(Side side) {
+    return side == Side.LEFT ? new SoffitLine(0 - middle, half, camber) : this;
+  }
+
   boolean level() {
     return camber == 0;
   }
@@ -25,7 +40,7 @@ record SoffitLine(double half, double camber) {
   }
 
   Point centre() {
-    return new Point(0, camber - radius());
+    return new Point(middle, camber - radius());
   }
 
   /** Its height at a place. */
@@ -34,7 +49,8 @@ record SoffitLine(double half, double camber) {
       return 0;
     }
     double r = radius();
-    return Math.abs(x) >= half ? 0 : Math.max(0, Math.sqrt(r * r - x * x) - (r - camber));
+    double off = x - middle;
+    return Math.abs(off) >= half ? 0 : Math.max(0, Math.sqrt(r * r - off * off) - (r - camber));
   }
 
   /** Where an edge meets it. */
@@ -57,15 +73,15 @@ record SoffitLine(double half, double camber) {
     }
     List<Edge> edges = new ArrayList<>();
     Point at = from;
-    Point left = new Point(-half, 0);
-    Point right = new Point(half, 0);
-    if (at.x() < -half) {
-      Point stop = to.x() <= -half ? to : left;
+    Point left = new Point(middle - half, 0);
+    Point right = new Point(middle + half, 0);
+    if (at.x() < left.x()) {
+      Point stop = to.x() <= left.x() ? to : left;
       edges.add(new Straight(at, stop));
       at = stop;
     }
-    if (at.x() < to.x() && at.x() < half) {
-      Point stop = to.x() >= half ? right : to;
+    if (at.x() < to.x() && at.x() < right.x()) {
+      Point stop = to.x() >= right.x() ? right : to;
       double a = direction(at);
       edges.add(new Arc(centre(), radius(), a, direction(stop) - a));
       at = stop;

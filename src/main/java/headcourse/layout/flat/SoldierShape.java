@@ -28,11 +28,17 @@ public final class SoldierShape implements FlatShape {
     TermsReader reader = new TermsReader(job, opening);
     HeadSpec.Key key = reader.openKey();
     FlatTerms terms = reader.read();
+    reader.keyTapers(key);
     if (!reader.problems.isEmpty()) {
       return reader.refused();
     }
     int ease = opening.head().params().count("ease").orElse(1);
     KeySize size = KeySize.upright(terms, key);
+    reader.keyStands(
+        terms, SoldierLines.of(size.soffit(), size.top(), terms.height(), ease), false);
+    if (!reader.problems.isEmpty()) {
+      return reader.refused();
+    }
     return FlatReading.of(
         new FlatHead(terms, new SoldierGeometry(terms, size, ease), reader.remarks));
   }

@@ -1,5 +1,6 @@
 package headcourse.layout.flat;
 
+import headcourse.job.Setting;
 import headcourse.layout.Drift;
 
 /**
@@ -41,9 +42,9 @@ final class Spare {
       }
       int joints = known + lines.there();
       int cuts = joints + (terms.head().key() == null ? 0 : 1) - lines.measured();
-      Drift d = Drift.of(terms.job().setting(), cuts, joints);
-      drift[0][known] = d.inward().picometres();
-      drift[1][known] = d.outward().picometres();
+      Setting setting = terms.job().setting();
+      drift[0][known] = Drift.inward(setting, cuts, joints).picometres();
+      drift[1][known] = Drift.outward(setting, cuts, joints).picometres();
     }
     return drift[way][index];
   }

@@ -1,6 +1,7 @@
 package headcourse.layout.flat;
 
 import headcourse.geom.Point;
+import headcourse.layout.Side;
 import java.util.Arrays;
 import java.util.function.LongFunction;
 
@@ -51,10 +52,10 @@ public final class StoneExtents {
     }
   }
 
-  StoneExtents(FlatTerms terms, FlatGeometry geometry, Lines lines) {
+  StoneExtents(FlatTerms terms, FlatGeometry geometry, Lines lines, Side side) {
     this.terms = terms;
     this.lines = lines;
-    this.soffit = new SoffitLine(terms.mm(1) * terms.half() / terms.tick(), geometry.camber());
+    this.soffit = SoffitLine.of(terms, geometry.camber()).outwards(side);
     this.height = terms.mm(terms.height());
     this.tick = terms.mm(1);
     this.unit = terms.tick();

@@ -1,11 +1,11 @@
 package headcourse.layout.flat;
 
 import headcourse.diag.Diagnostic;
+import headcourse.job.Change;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.Stock;
-import headcourse.layout.Change;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
@@ -50,9 +50,9 @@ final class TermsReader {
         halfWidth(opening).picometres(),
         Math.min(left, right),
         Math.max(left, right),
-        Math.max(1, snapped("head.height", "height of the head", head.height())),
-        key == null ? 0 : snapped("head.key.rise", "rise of the key", key.rise()),
-        key == null ? 0 : snapped("head.key.drop", "drop of the key", key.drop()),
+        Math.max(1, snapped("head.height", head.height())),
+        key == null ? 0 : snapped("head.key.rise", key.rise()),
+        key == null ? 0 : snapped("head.key.drop", key.drop()),
         joint(key == null),
         Math.max(1, grid.ceil(stones.min())),
         grid.floor(stones.max()),
@@ -68,6 +68,59 @@ final class TermsReader {
   /** Adds a problem at a place of the opening. */
   void problem(String path, String message, String... hints) {
     problems.add(Diagnostic.error(job.spans().of(opening.path() + "." + path), message, hints));
+  }
+
+  /** Refuses a key that leaves no joint beside it clear of the jambs, whatever the stones are. */
+  void keyStands(FlatTerms terms, Lines lines, boolean fan) {
+    HeadSpec.Key key = opening.head().key();
+    boolean cut = FittedReading.of(job, opening).stream().anyMatch(f -> f.stone().equals("K"));
+    SideCheck check = new SideCheck(terms, lines, fan);
+    if (key == null || cut || check.keyStands()) {
+      return;
+    }
+    long half = fan ? lines.startSoffit() : Math.max(lines.startSoffit(), lines.startTop());
+    boolean lean = half > lines.startSoffit() && job.spans().given(at("head.key.top"));
+    String path = lean || key.bottom() == null ? "head.key.top" : "head.key.bottom";
+    long most = 2 * (check.before() - terms.joint());
+    problem(
+        path,
+        opening.mark()
+            + ": the key is "
+            + format.plainWithUnit(terms.length(2 * half))
+            + " wide, the opening "
+            + format.plainWithUnit(new Length(2 * terms.half()))
+            + ": no joint beside it stands "
+            + format.plainWithUnit(opening.head().clear())
+            + " clear of the jambs");
+    if (most > 0) {
+      changes.add(
+          new Change(
+              at(path),
+              format.plain(terms.length(most)),
+              "leaves the joints beside it clear of the jambs"));
+    }
+  }
+
+  /** Refuses a key that tapers the wrong way. */
+  void keyTapers(HeadSpec.Key key) {
+    if (key == null || key.top().compareTo(key.bottom()) >= 0) {
+      return;
+    }
+    problem(
+        "head.key.top",
+        opening.mark()
+            + ": the key is "
+            + format.plainWithUnit(key.top())
+            + " wide at the top and "
+            + format.plainWithUnit(key.bottom())
+            + " at the foot: it would slide down between its neighbours");
+    String path = opening.path() + ".head.key.";
+    changes.add(new Change(path + "top", format.plain(key.bottom()), "no narrower at the top"));
+    changes.add(new Change(path + "bottom", format.plain(key.top()), "no wider at the foot"));
+  }
+
+  private String at(String path) {
+    return opening.path() + "." + path;
   }
 
   FlatReading refused() {
@@ -90,7 +143,8 @@ final class TermsReader {
       remarks.add(
           new Remark(
               "key-open",
-              "the key's width is left open; it is made " + format.plainWithUnit(one) + " wide"));
+              "the key's width is left open; it is made " + format.plainWithUnit(one) + " wide",
+              List.of(format.plainWithUnit(one))));
     }
     return new HeadSpec.Key(
         key.bottom() == null ? one : key.bottom(),
@@ -111,26 +165,21 @@ final class TermsReader {
 
   private long step(HeadSpec.Stones stones) {
     return stones.rhythm() == HeadSpec.Rhythm.GRADED
-        ? snapped("head.stones.step", "step of the stones", stones.step())
+        ? snapped("head.stones.step", stones.step())
         : 0;
   }
 
-  private long snapped(String path, String what, Length given) {
+  private long snapped(String path, Length given) {
+    long nearest = grid.nearest(given);
     if (!grid.holds(given)) {
+      String made = format.plainWithUnit(grid.ticks(nearest));
       remarks.add(
           new Remark(
               "rounded",
-              "the "
-                  + what
-                  + " is taken as "
-                  + format.plainWithUnit(given)
-                  + ", the nearest on the grid ("
-                  + opening.path()
-                  + "."
-                  + path
-                  + ")"));
+              path + " is made " + made + ", the nearest on the grid",
+              List.of(path, made)));
     }
-    return grid.nearest(given);
+    return nearest;
   }
 
   private long joint(boolean keyless) {
@@ -148,9 +197,7 @@ final class TermsReader {
             : "the joint is not a whole number of grid steps, so that the stones can't be either";
     String low = format.plain(grid.ticks(below));
     String high = format.plain(grid.ticks(below + unit));
-    problems.add(
-        Diagnostic.error(
-            job.spans().of("setting.joint"), why, "write joint: " + low + " or joint: " + high));
+    problems.add(Diagnostic.error(job.spans().of("setting.joint"), why));
     for (String value : List.of(low, high)) {
       changes.add(new Change("setting.joint", value, "puts every stone's edges on the grid"));
     }

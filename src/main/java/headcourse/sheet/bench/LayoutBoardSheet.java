@@ -13,6 +13,7 @@ import headcourse.geom.Clip;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
+import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
@@ -291,6 +292,9 @@ public final class LayoutBoardSheet implements SheetComposer {
     String onLeft = c.format().tape(head.layout().jamb(Side.LEFT));
     String onRight = c.format().tape(head.layout().jamb(Side.RIGHT));
     rows.add(List.of(jamb, "", onLeft, "", jamb, "", onRight, ""));
+    List<String> bears = new ArrayList<>(bears(c, head, Side.LEFT));
+    bears.addAll(bears(c, head, Side.RIGHT));
+    rows.add(bears);
     double w = room / 8;
     return new Table(
         List.of(
@@ -304,6 +308,16 @@ public final class LayoutBoardSheet implements SheetComposer {
             new Table.Column(c.say("board.top"), w, Align.END, false)),
         rows,
         CELL);
+  }
+
+  // An arch bears at the foot of its skewback, on the extrados; a jack arch on both lines.
+  private static List<String> bears(SheetContext c, HeadWork head, Side side) {
+    Bearing bearing = head.layout().bearing(side);
+    String on = c.format().tape(bearing.onWall(c.format().grid()));
+    String top = c.format().tape(bearing.onTop(c.format().grid()));
+    boolean curved = head.layout().curved();
+    boolean both = curved || head.layout().fanned();
+    return List.of(c.say("board.bears"), "", curved ? "" : on, both ? top : "");
   }
 
   private static List<PlacedStone> side(HeadWork head, Side side) {

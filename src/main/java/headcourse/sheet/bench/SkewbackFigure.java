@@ -12,7 +12,6 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.PlacedStone;
-import headcourse.layout.Role;
 import headcourse.layout.Side;
 import headcourse.sheet.Board;
 import headcourse.sheet.Dimensions;
@@ -33,6 +32,7 @@ final class SkewbackFigure {
   private final SheetContext c;
   private final Skewback cut;
   private final PlacedStone end;
+  private final boolean fanned;
   private final Box box;
   private final Scale scale;
   private final double width;
@@ -41,11 +41,8 @@ final class SkewbackFigure {
     this.c = c;
     this.width = width;
     this.cut = cut;
-    this.end =
-        head.layout().stones().stream()
-            .filter(s -> s.side() == cut.side() && s.role() == Role.END)
-            .findFirst()
-            .orElseThrow();
+    this.end = head.layout().end(cut.side());
+    this.fanned = head.layout().fanned();
     Point from = place(cut.from());
     Point to = place(cut.to());
     this.box =
@@ -125,14 +122,13 @@ final class SkewbackFigure {
       }
     }
     b.firstFree(marks, 0.3);
-    String impost = c.words().each("skew.impost").get(0);
+    String line = c.words().each(fanned ? "skew.soffit-line" : "skew.springing-line").get(0);
     List<Label> names = new ArrayList<>();
     double level = view.apply(new Point(0, Math.min(0, cut.from().y()))).y();
     for (double dx : new double[] {3, 8, 14}) {
       for (double dy : new double[] {4, 19}) {
         names.add(
-            new Label(
-                new Point(from.x() + sign * dx, level + dy), impost, Lettering.NOTE, align, 0));
+            new Label(new Point(from.x() + sign * dx, level + dy), line, Lettering.NOTE, align, 0));
       }
     }
     names.removeIf(n -> LabelShape.bounds(n).minX() < x || LabelShape.bounds(n).maxX() > x + width);

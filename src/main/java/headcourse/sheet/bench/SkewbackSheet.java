@@ -6,6 +6,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
+import headcourse.sheet.BearingLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -78,10 +79,10 @@ public final class SkewbackSheet implements SheetComposer {
                 }));
     List<List<String>> rows = new ArrayList<>();
     if (alike) {
-      rows.add(row(c, left, c.say("skew.both")));
+      rows.add(row(c, head, left, c.say("skew.both")));
     } else {
-      rows.add(row(c, left, c.say("skew.left")));
-      rows.add(row(c, right, c.say("skew.right")));
+      rows.add(row(c, head, left, c.say("skew.left")));
+      rows.add(row(c, head, right, c.say("skew.right")));
     }
     flow.table(
         List.of(
@@ -92,6 +93,7 @@ public final class SkewbackSheet implements SheetComposer {
             new Column(c.say("skew.runs-out"), 44, Align.START, false)),
         rows,
         TEXT);
+    flow.paragraph(BearingLine.of(c, head), TEXT);
     flow.say(above(left), Lettering.NOTE, length(c, left.plumb()));
   }
 
@@ -103,28 +105,36 @@ public final class SkewbackSheet implements SheetComposer {
     return c.format().withUnit(c.format().grid().snapMm(mm));
   }
 
-  private static List<String> row(SheetContext c, Skewback cut, String end) {
+  private static List<String> row(SheetContext c, HeadWork head, Skewback cut, String end) {
     return List.of(
         end,
         LengthFormat.degrees(cut.fromHorizontal()),
         cut.level()
             ? c.say("skew.level", length(c, cut.out().mm()))
-            : c.say("skew.over", length(c, cut.out().mm()), length(c, cut.up().mm())),
-        place(c, cut.from().x() - cut.jamb(), cut.from().y()),
-        place(c, cut.to().x() - cut.jamb(), cut.to().y()));
+            : c.say(
+                "skew.over",
+                length(c, cut.out().mm()),
+                length(c, cut.up().mm()),
+                length(c, cut.along().mm())),
+        place(c, head, cut.from().x() - cut.jamb(), cut.from().y()),
+        place(c, head, cut.to().x() - cut.jamb(), cut.to().y()));
   }
 
-  private static String place(SheetContext c, double out, double up) {
+  private static String place(SheetContext c, HeadWork head, double out, double up) {
     Length o = c.format().grid().snapMm(out);
-    Length u = c.format().grid().snapMm(up);
     String across =
         o.isZero() ? c.say("skew.on-jamb") : c.say("skew.past-jamb", c.format().withUnit(o));
-    String height =
-        u.isZero()
-            ? c.say("skew.on-impost")
-            : c.say(
-                u.isPositive() ? "skew.above-impost" : "skew.below-impost",
-                c.format().withUnit(u.abs()));
-    return across + ", " + height;
+    return across + ", " + height(c, head.layout().fanned(), c.format().grid().snapMm(up));
+  }
+
+  // From the springing line; in a jack arch that is the soffit line.
+  private static String height(SheetContext c, boolean soffit, Length up) {
+    if (up.isZero()) {
+      return c.say(soffit ? "skew.soffit-on" : "skew.springing-on");
+    }
+    String high = c.format().withUnit(up.abs());
+    return up.isPositive()
+        ? c.say(soffit ? "skew.soffit-above" : "skew.springing-above", high)
+        : c.say(soffit ? "skew.soffit-below" : "skew.springing-below", high);
   }
 }

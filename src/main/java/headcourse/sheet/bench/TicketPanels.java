@@ -24,8 +24,12 @@ final class TicketPanels {
   private final double cutsHeight;
   private final double height;
 
-  /** A ticket of a width, mm. */
-  TicketPanels(SheetContext c, Ticket ticket, TicketType type, double width) {
+  /**
+   * A ticket of a width, mm.
+   *
+   * @param apart whether its soffit piece is drawn on another page
+   */
+  TicketPanels(SheetContext c, Ticket ticket, TicketType type, double width, boolean apart) {
     sideWidth = Math.min(42 * type.factor(), width * 0.18);
     workWidth = Math.min(112 * type.factor(), width * 0.475);
     // The notch is at 1:1 and takes what it needs; the section has the rest.
@@ -37,7 +41,7 @@ final class TicketPanels {
     notch = new TicketNotch(c, ticket, type, notchWidth);
     cuts = new TicketCuts(c, ticket, type);
     soffit = new TicketSoffit(c, ticket, type);
-    soffitHeight = soffit.height(width);
+    soffitHeight = apart ? 0 : soffit.height(width);
     figuresHeight = Math.max(notch.height(), section.height());
     cutsHeight = cuts.height(workWidth);
     double left = Math.max(side.height(sideWidth), face.height()) + boxes.height();
@@ -52,7 +56,9 @@ final class TicketPanels {
   void draw(Board board, Box whole) {
     double foot = whole.maxY() - soffitHeight;
     Box box = new Box(whole.minX(), whole.minY(), whole.maxX(), foot);
-    soffit.draw(board, new Box(whole.minX(), foot, whole.maxX(), whole.maxY()));
+    if (soffitHeight > 0) {
+      soffit.draw(board, new Box(whole.minX(), foot, whole.maxX(), whole.maxY()));
+    }
     double left = box.minX() + sideWidth;
     double right = box.maxX() - workWidth;
     double middle = box.maxX() - notchWidth;

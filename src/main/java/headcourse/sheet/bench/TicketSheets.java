@@ -28,9 +28,11 @@ public final class TicketSheets implements SheetComposer {
    * @param turn how the pages lie
    * @param columns tickets side by side
    * @param type lettering
+   * @param apart whether soffit pieces follow on pages of their own
    * @param pages rows of each page
    */
-  private record Plan(Turn turn, int columns, TicketType type, List<List<Row>> pages) {
+  private record Plan(
+      Turn turn, int columns, TicketType type, boolean apart, List<List<Row>> pages) {
     boolean better(Plan o) {
       if (pages.size() != o.pages.size()) {
         return pages.size() < o.pages.size();
@@ -49,11 +51,12 @@ public final class TicketSheets implements SheetComposer {
    * @param height the least, mm
    */
   private record Row(List<Ticket> tickets, List<TicketPanels> panels, double height) {
-    static Row of(SheetContext c, List<Ticket> tickets, TicketType type, double width) {
+    static Row of(
+        SheetContext c, List<Ticket> tickets, TicketType type, double width, boolean apart) {
       List<TicketPanels> panels = new ArrayList<>();
       double height = 0;
       for (Ticket t : tickets) {
-        TicketPanels p = new TicketPanels(c, t, type, width);
+        TicketPanels p = new TicketPanels(c, t, type, width, apart);
         panels.add(p);
         height = Math.max(height, p.height());
       }
@@ -75,18 +78,20 @@ public final class TicketSheets implements SheetComposer {
             continue;
           }
           int most = plan == null ? Integer.MAX_VALUE : plan.pages.size();
-          Plan p = plan(c, tickets, turn, columns, w, type, most);
+          Plan p = plan(c, tickets, turn, columns, w, type, false, most);
           if (p != null && (plan == null || p.better(plan))) {
             plan = p;
           }
         }
       }
     }
-    for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
-      double w = c.area(turn).width();
-      Plan p = plan(c, tickets, turn, 1, w, TicketType.TIGHT, Integer.MAX_VALUE);
-      if (p != null && (plan == null || p.better(plan))) {
-        plan = p;
+    for (boolean apart : new boolean[] {false, true}) {
+      for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
+        double w = c.area(turn).width();
+        Plan p = plan(c, tickets, turn, 1, w, TicketType.TIGHT, apart, Integer.MAX_VALUE);
+        if (p != null && (plan == null || p.better(plan))) {
+          plan = p;
+        }
       }
     }
     if (plan == null) {
@@ -103,6 +108,7 @@ public final class TicketSheets implements SheetComposer {
       int columns,
       double w,
       TicketType type,
+      boolean apart,
       int most) {
     double room = c.area(turn).height();
     // No ticket is lower than its mark and its view.
@@ -117,7 +123,7 @@ public final class TicketSheets implements SheetComposer {
     double used = 0;
     for (int i = 0; i < tickets.size(); i += columns) {
       List<Ticket> abreast = tickets.subList(i, Math.min(tickets.size(), i + columns));
-      Row row = Row.of(c, abreast, type, w);
+      Row row = Row.of(c, abreast, type, w, apart);
       if (row.height > room) {
         return null;
       }
@@ -132,7 +138,7 @@ public final class TicketSheets implements SheetComposer {
       used += (page.isEmpty() ? 0 : GAP) + row.height;
       page.add(row);
     }
-    return new Plan(turn, columns, type, pages);
+    return new Plan(turn, columns, type, apart, pages);
   }
 
   private static int leastPages(int tickets, int perPage) {
@@ -173,6 +179,36 @@ public final class TicketSheets implements SheetComposer {
         y += h + GAP;
       }
       drafts.add(page);
+    }
+    if (plan.apart) {
+      drafts.addAll(soffits(c, plan));
+    }
+    return drafts;
+  }
+
+  // Soffit pieces for which their tickets have no room, one under another.
+  private static List<PageDraft> soffits(SheetContext c, Plan plan) {
+    List<PageDraft> drafts = new ArrayList<>();
+    PageDraft page = null;
+    double y = 0;
+    for (List<Row> rows : plan.pages) {
+      for (Row row : rows) {
+        for (Ticket t : row.tickets) {
+          TicketSoffit soffit = new TicketSoffit(c, t, plan.type);
+          Box area = c.area(plan.turn);
+          double h = soffit.height(area.width());
+          if (h == 0) {
+            continue;
+          }
+          if (page == null || y + h > page.area().maxY()) {
+            page = c.page(plan.turn, t.piece().mark() + "-S", c.say("ticket.soffits"));
+            drafts.add(page);
+            y = page.area().minY();
+          }
+          soffit.drawApart(page.board(), Box.of(page.area().minX(), y, area.width(), h));
+          y += h + GAP;
+        }
+      }
     }
     return drafts;
   }

@@ -1,7 +1,9 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.Anchor;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake.LongPoint;
+import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
@@ -9,12 +11,15 @@ import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
+import headcourse.geom.Point;
 import headcourse.layout.Side;
+import headcourse.rules.AnchorWords;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.TextFlow;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
@@ -56,8 +61,15 @@ final class TicketSoffit {
     return type.edge().height() * 1.4 + 5.6;
   }
 
-  private double fixed() {
-    return 2.4 + type.pitch() + 2 * over() + 1;
+  // The longest name of a scale stands for the one that is chosen later.
+  private double title(double width) {
+    String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
+    String title = c.say("ticket.soffit", first().mark(), longest);
+    return TextFlow.height(title, width * SHARE - 2 * PAD, type.note());
+  }
+
+  private double fixed(double width) {
+    return 2.4 + title(width) + 2 * over() + 1;
   }
 
   /** The least height at a width, mm; nothing without a soffit piece. */
@@ -66,7 +78,14 @@ final class TicketSoffit {
       return 0;
     }
     double words = words(new Board(), 0, 0, width * (1 - SHARE));
-    return Math.max(words + 1, fixed() + FIGURE * type.factor());
+    return Math.max(words + 1, fixed(width) + FIGURE * type.factor());
+  }
+
+  /** Draws it on a page of its own, in a frame. */
+  void drawApart(Board board, Box box) {
+    Path frame = Path.rect(box.minX(), box.minY(), box.width(), box.height());
+    board.group(Role.TABLE, "", "", b -> b.stroke(frame, Pen.CUT));
+    draw(board, box);
   }
 
   void draw(Board board, Box box) {
@@ -86,12 +105,13 @@ final class TicketSoffit {
     double relief = s.relief().mm();
     double wide = Math.max(s.length().mm(), s.upper().mm()) + relief;
     double roomW = box.width() - 2 * PAD - lead - 2;
-    double roomH = box.height() - fixed();
+    double roomH = box.height() - fixed(box.width() / SHARE);
     Scale scale = Scale.largest(c.job().units(), wide, s.depth().mm(), roomW, roomH);
     double k = scale.factor();
     boolean left = piece.stone().side() == Side.LEFT;
     double x0 = box.minX() + PAD + lead + (roomW - wide * k) / 2 + (left ? relief * k : 0);
-    double y1 = box.minY() + 2.4 + type.pitch() + over() + (roomH + s.depth().mm() * k) / 2;
+    double y1 =
+        box.minY() + 2.4 + title(box.width() / SHARE) + over() + (roomH + s.depth().mm() * k) / 2;
     double y0 = y1 - s.depth().mm() * k;
     // Whichever side is the longer at the left end begins at the very left.
     double lean = Math.tan(s.left().offSquare().radians()) * s.thickness().mm() * k;
@@ -130,6 +150,9 @@ final class TicketSoffit {
             double from = left ? low - relief * k : low + under;
             g.stroke(Path.rect(from, y0, relief * k, y1 - y0), Pen.HIDDEN);
           }
+          for (SoffitNotch n : s.notches()) {
+            slot(g, n, Math.min(low, high), Math.max(low + under, high + upper), y0, k);
+          }
           var o = new TicketSection.Outer(g, type.edge());
           o.under(low, low + under, y1, tape(s.underside()));
           if (!s.upper().equals(s.underside())) {
@@ -137,6 +160,25 @@ final class TicketSoffit {
           }
           o.left(Math.min(low, high) - (left ? relief * k : 0), y0, y1, tape(s.depth()));
         });
+  }
+
+  // A tick across the edge where the screw goes up.
+  private static void slot(Board g, SoffitNotch n, double x0, double x1, double back, double k) {
+    double place = n.place().mm() * k;
+    if (n.edge() == SoffitNotch.Edge.BACK) {
+      double x = x0 + place;
+      g.stroke(
+          Path.through(new Point(x - 1.2, back), new Point(x, back + 3), new Point(x + 1.2, back)),
+          Pen.EDGE);
+      return;
+    }
+    boolean left = n.edge() == SoffitNotch.Edge.LEFT;
+    double x = left ? x0 : x1;
+    double y = back + place;
+    g.stroke(
+        Path.through(
+            new Point(x, y - 1.2), new Point(x + (left ? 3 : -3), y), new Point(x, y + 1.2)),
+        Pen.EDGE);
   }
 
   private String tape(Length length) {
@@ -171,14 +213,55 @@ final class TicketSoffit {
     told.add(
         c.say(
             words -> words.say("ticket.soffit-ends", end(words, s.left()), end(words, s.right()))));
-    told.add(c.say("ticket.soffit-" + s.joint().word()));
+    told.add(c.say("ticket.soffit-" + s.joint().word(), amounts.mass(piece.massKg() + apart())));
     if (s.relief().isPositive()) {
       told.add(c.say("ticket.soffit-relief", f.withUnit(s.relief())));
     }
+    if (!s.notches().isEmpty()) {
+      // Slots in both ends are alike.
+      SoffitNotch n = s.notches().get(0);
+      String edge = s.notches().size() > 1 ? "both" : n.edge().word();
+      told.add(c.say(words -> slot(words, n, edge)));
+      told.add(c.say(words -> screw(words, n.anchor())));
+    }
+    if (!s.held()) {
+      told.add(c.say("ticket.soffit-loose"));
+    }
+    told.add(c.say("ticket.soffit-prop"));
     return told;
   }
 
-  private static String end(headcourse.text.Words words, SoffitPiece.End end) {
+  // What of the soffit the stone's own mass leaves out.
+  private double apart() {
+    return piece.returnDepth().isPositive()
+        ? 0
+        : piece.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
+  }
+
+  private String slot(Words words, SoffitNotch n, String edge) {
+    LengthFormat f = c.format();
+    return words.say(
+        "ticket.soffit-slot-" + edge,
+        f.tape(n.place()),
+        f.tape(n.mouth()),
+        f.tape(n.run()),
+        LengthFormat.degrees(n.slant()),
+        f.tape(n.plunge()),
+        f.tape(n.cover()));
+  }
+
+  private String screw(Words words, Anchor a) {
+    LengthFormat f = c.format();
+    return a.screw() == null
+        ? words.say("ticket.soffit-no-screw", AnchorWords.behind(words, a.behind()))
+        : words.say(
+            "ticket.soffit-screw",
+            f.withUnit(a.screw()),
+            f.withUnit(f.grid().ticks(f.grid().floor(a.penetration()))),
+            AnchorWords.holds(words, a));
+  }
+
+  private static String end(Words words, SoffitPiece.End end) {
     return words.say(
         switch (end.longPoint()) {
           case NEITHER -> "ticket.soffit-end-square";

@@ -10,8 +10,10 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
+import headcourse.layout.Side;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.AsMadeNotes;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -27,6 +29,9 @@ import java.util.List;
 
 /** The opening schedule, what changed, and the box for review and signature. */
 public final class ScheduleSheet implements SheetComposer {
+  /** The column that tells where an opening stands. */
+  private static final int PLACE = 3;
+
   /** The first sheet of a contractor's set. */
   public ScheduleSheet() {}
 
@@ -48,11 +53,16 @@ public final class ScheduleSheet implements SheetComposer {
         flow -> {
           flow.page().bookmark(1, title, "schedule", flow.page().area().minY());
           Lettering text = new Lettering(flow.width() > 380 ? 3.5 : 2.5, false);
-          List<Column> columns =
+          List<Column> columns = new ArrayList<>();
+          columns.add(column(context, "mark", 17, true));
+          columns.add(column(context, "opening", 34, false));
+          columns.add(new Column(context.say("contractor.count"), 14, Align.END, true));
+          boolean placed = context.job().openings().stream().anyMatch(o -> !o.at().isEmpty());
+          if (placed) {
+            columns.add(column(context, "place", 26, true));
+          }
+          columns.addAll(
               List.of(
-                  column(context, "mark", 17, true),
-                  column(context, "opening", 34, false),
-                  new Column(context.say("contractor.count"), 14, Align.END, true),
                   column(context, "clear", 24, true),
                   column(context, "height", 20, false),
                   column(context, "head", 30, false),
@@ -61,16 +71,30 @@ public final class ScheduleSheet implements SheetComposer {
                   column(context, "bearing", 26, true),
                   column(context, "overall", 24, false),
                   column(context, "soffit", 24, false),
-                  column(context, "mass", 20, false));
+                  column(context, "mass", 20, false)));
           List<List<String>> rows = new ArrayList<>();
           for (HeadWork head : context.work().heads()) {
-            rows.add(row(context, head));
+            List<String> row = new ArrayList<>(row(context, head));
+            if (placed) {
+              row.add(PLACE, place(context, head.layout().opening()));
+            }
+            rows.add(row);
           }
           flow.table(columns, rows, text);
+          context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
           revisions(flow, context);
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
         });
+  }
+
+  /** Where it stands along the wall, and how high where that is given. */
+  private static String place(SheetContext context, Opening o) {
+    LengthFormat f = context.format();
+    String at = String.join("; ", o.at().stream().map(f::building).toList());
+    return o.level() == null
+        ? at
+        : at + " " + context.say("contractor.place-level", f.building(o.level()));
   }
 
   private static Column column(SheetContext context, String key, double width, boolean bold) {
@@ -143,9 +167,16 @@ public final class ScheduleSheet implements SheetComposer {
 
   private static String bearing(SheetContext context, HeadLayout layout, HeadFigures figures) {
     LengthFormat f = context.format();
-    Length left = figures.curved() ? layout.bearingTopLeft() : layout.bearingLeft();
-    Length right = figures.curved() ? layout.bearingTopRight() : layout.bearingRight();
-    return f.withUnit(left) + " · " + f.withUnit(right);
+    String ends =
+        f.withUnit(figures.bearing(Side.LEFT)) + " · " + f.withUnit(figures.bearing(Side.RIGHT));
+    return layout.fanned()
+        ? context.say(
+            "contractor.bearing-top",
+            ends,
+            f.withUnit(figures.bearingOnTop(Side.LEFT))
+                + " · "
+                + f.withUnit(figures.bearingOnTop(Side.RIGHT)))
+        : ends;
   }
 
   private static String soffit(SheetContext context, Opening o) {

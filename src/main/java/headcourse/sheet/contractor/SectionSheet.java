@@ -1,6 +1,8 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Piece;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.Bundle;
 import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
@@ -15,9 +17,11 @@ import headcourse.sheet.section.SectionFigure;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Sections through head and jamb, drawn from the job's own build-up. */
 public final class SectionSheet implements SheetComposer {
@@ -59,6 +63,22 @@ public final class SectionSheet implements SheetComposer {
               s::place,
               s::draw)
           .put(flow, context);
+    }
+    Set<SoffitPiece.Joint> joints = EnumSet.noneOf(SoffitPiece.Joint.class);
+    for (HeadWork head : context.work().heads()) {
+      for (Piece p : head.pieces()) {
+        // An ordinary stone shows it best: one with a screw in its end.
+        if (p.soffitPieces().isEmpty()
+            || p.stone().role() == headcourse.layout.Role.END
+            || !joints.add(p.soffitPieces().get(0).joint())) {
+          continue;
+        }
+        SoffitSection s = new SoffitSection(context, p);
+        String name =
+            context.say("contractor.section-soffit-" + p.soffitPieces().get(0).joint().word());
+        new SectionFigure(name, s.trueWidth(), s.trueHeight(), 26, 120, s::place, s::draw)
+            .put(flow, context);
+      }
     }
     List<Length> reveals =
         context.job().openings().stream().map(Opening::reveal).distinct().toList();

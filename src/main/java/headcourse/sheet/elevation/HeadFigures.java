@@ -64,7 +64,7 @@ public final class HeadFigures {
 
   /** Whether the soffit is a curve rather than a line or a slight camber. */
   public boolean curved() {
-    return layout().curve() != null && layout().curve().striking() == null;
+    return layout().curved();
   }
 
   /** Distance of a side's jamb line from the centre line, mm. */
@@ -92,9 +92,26 @@ public final class HeadFigures {
     return end(Side.LEFT).plus(end(Side.RIGHT));
   }
 
-  /** Overall width on the soffit line, or on the top line where the soffit is a curve. */
+  /** Overall width between the ends, where they bear. */
   public Length overallAnywhere() {
-    return curved() ? topEnd(Side.LEFT).plus(topEnd(Side.RIGHT)) : overall();
+    return curved()
+        ? bearing(Side.LEFT).plus(bearing(Side.RIGHT)).plus(snapped(layout().halfWidth().times(2)))
+        : overall();
+  }
+
+  /** How far the end of a side bears on the wall, as it is printed. */
+  public Length bearing(Side side) {
+    return layout().bearing(side).onWall(format.grid());
+  }
+
+  /** How far the end of a side bears on the top line, as it is printed. */
+  public Length bearingOnTop(Side side) {
+    return layout().bearing(side).onTop(format.grid());
+  }
+
+  /** Whether a bearing is printed as it is, rather than rounded to the grid. */
+  public boolean bearingExact(Side side) {
+    return format.grid().holds(layout().bearing(side).onWall());
   }
 
   /** Running mark of a side's end on the soffit line. */

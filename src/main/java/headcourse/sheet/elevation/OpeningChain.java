@@ -62,8 +62,12 @@ final class OpeningChain {
     Length end = end(side);
     double x = side.sign() * end.mm();
     if (part.holds(jamb) && end.mm() > figures.jamb(side) + 0.01) {
-      Length length = end.minus(figures.snapped(figures.layout().jamb(side)));
-      String word = words.say(figures.curved() ? "wall.on-the-wall-top" : "wall.on-the-wall");
+      Length length = figures.bearing(side);
+      String word =
+          words.say(
+              figures.curved()
+                  ? "wall.on-the-wall-top"
+                  : figures.bearingExact(side) ? "wall.on-the-wall" : "wall.on-the-wall-rounded");
       spans.add(new Span(Math.min(jamb, x), Math.max(jamb, x), length, word, side));
     }
   }
@@ -123,8 +127,7 @@ final class OpeningChain {
     if (overallShown()) {
       double a = view.apply(new Point(-end(Side.LEFT).mm(), 0)).x();
       double b = view.apply(new Point(end(Side.RIGHT).mm(), 0)).x();
-      Length sum = end(Side.LEFT).plus(end(Side.RIGHT));
-      write(board, (a + b) / 2, overall, figures.format().building(sum));
+      write(board, (a + b) / 2, overall, figures.format().building(figures.overallAnywhere()));
       word(board, words.say("wall.overall"), a, b, overall, left);
       rule(board, a, b, overall);
     }

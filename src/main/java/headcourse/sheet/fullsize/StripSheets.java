@@ -12,6 +12,7 @@ import headcourse.geom.Point;
 import headcourse.job.Bundle;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
+import headcourse.sheet.BearingLine;
 import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
@@ -82,6 +83,13 @@ public final class StripSheets implements SheetComposer {
           page.area().maxY() - 11,
           room.width(),
           c.say("fullsize.strip-foot", mark),
+          Lettering.NOTE);
+      FitLine.draw(
+          page.board(),
+          room.minX(),
+          page.area().maxY() - 15,
+          room.width(),
+          BearingLine.of(c, head),
           Lettering.NOTE);
       for (int i = first; i < Math.min(lengths, first + perPage); i++) {
         double y = room.minY() + 5 + (i - first) * PITCH;

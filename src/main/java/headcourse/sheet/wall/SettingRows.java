@@ -9,8 +9,9 @@ import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SoffitBed;
+import headcourse.bench.SoffitNotch;
+import headcourse.bench.SoffitPiece;
 import headcourse.job.Job;
-import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Role;
@@ -160,23 +161,32 @@ final class SettingRows {
     return left.equals(right) ? format.withUnit(b.left()) : context.say("wall.wedge", left, right);
   }
 
-  private Length bearing(Side side) {
-    HeadLayout layout = head.layout();
-    if (new HeadFigures(head, format).curved()) {
-      return side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
-    }
-    return side == Side.LEFT ? layout.bearingLeft() : layout.bearingRight();
-  }
-
   // An end that springs from the jamb line lies on the wall above it alone.
   private String checkEnd(Side side) {
-    Length on = bearing(side);
-    if (on.isPositive()) {
-      return context.say("wall.check-end", format.withUnit(on));
+    HeadFigures figures = new HeadFigures(head, format);
+    String on = context.say("wall.check-end", format.withUnit(figures.bearing(side)));
+    if (!head.layout().fanned()) {
+      return on;
     }
-    HeadLayout layout = head.layout();
-    Length top = side == Side.LEFT ? layout.bearingTopLeft() : layout.bearingTopRight();
-    return context.say("wall.check-end-top", format.withUnit(top));
+    String top = context.say("wall.check-end-top", format.withUnit(figures.bearingOnTop(side)));
+    return figures.bearing(side).isPositive() ? on + "\n" + top : top;
+  }
+
+  // Its soffit piece's own screws, and the prop.
+  private List<String> soffit(Piece p) {
+    List<String> all = new ArrayList<>();
+    for (SoffitPiece s : p.soffitPieces()) {
+      for (SoffitNotch n : s.notches()) {
+        Length screw = n.anchor().screw();
+        if (screw != null) {
+          all.add(context.say("wall.soffit-screw-" + n.edge().word(), format.tape(screw)));
+        }
+      }
+      if (!s.held()) {
+        all.add(context.say("wall.soffit-loose"));
+      }
+    }
+    return all.stream().distinct().toList();
   }
 
   private String checks(Piece p, boolean third) {
@@ -188,8 +198,9 @@ final class SettingRows {
     if (s.role() == Role.END) {
       all.add(checkEnd(s.side()));
     }
-    if (p.liftingKg() >= twoPeople(context.job())) {
-      String mass = new Amounts(context.job().units()).mass(p.liftingKg());
+    all.addAll(soffit(p));
+    if (p.hangingKg() >= twoPeople(context.job())) {
+      String mass = new Amounts(context.job().units()).mass(p.hangingKg());
       all.add(context.say("wall.two-people", mass));
     }
     if (third) {

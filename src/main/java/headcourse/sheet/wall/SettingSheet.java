@@ -9,6 +9,7 @@ import headcourse.job.Opening;
 import headcourse.rules.Materials;
 import headcourse.rules.Mortar;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.AsMadeNotes;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.PropNotes;
 import headcourse.sheet.SheetComposer;
@@ -56,6 +57,7 @@ public final class SettingSheet implements SheetComposer {
         flow -> {
           flow.page().bookmark(2, title, "setting-" + opening.mark(), flow.page().area().minY());
           AsBuiltNotes.write(flow, context, head, TEXT);
+          AsMadeNotes.write(flow, context, head, TEXT);
           order(flow, context, head);
           AnchorList.put(flow, context, head, TEXT);
           closers(flow, context, head);

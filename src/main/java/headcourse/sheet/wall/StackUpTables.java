@@ -33,12 +33,15 @@ final class StackUpTables {
     this.checks = MarkChecks.of(context.job(), head.layout());
     this.curved = new HeadFigures(head, context.format()).curved();
     // A head that springs from the jambs has no end on the wall that could slip off it.
-    this.bears =
-        !curved && !(head.layout().bearingLeft().isZero() && head.layout().bearingRight().isZero());
+    this.bears = !curved && !(bearing(Side.LEFT).isZero() && bearing(Side.RIGHT).isZero());
     // Tolerances are finer than the grid; a quarter of its step still reads as a fraction.
     Length tick = context.format().grid().tick();
     this.fine =
         new LengthFormat(context.job().units(), new Grid(new Length(tick.picometres() / 4)));
+  }
+
+  private Length bearing(Side side) {
+    return head.layout().bearing(side).onWall();
   }
 
   /** A tolerance in words. */
@@ -90,16 +93,17 @@ final class StackUpTables {
       List<String> row = new ArrayList<>();
       row.add(context.say(s.side() == Side.LEFT ? "wall.left" : "wall.right"));
       row.add(Integer.toString(s.stones()));
-      StackUp.Printed p = s.on(fine.grid());
+      // Measured on the wall with a tape, so on the grid, and what makes it up as well.
+      LengthFormat tape = context.format();
+      StackUp.Printed p = s.on(tape.grid());
       if (bears) {
-        row.add(fine(p.bearing()));
+        row.add(tape.withUnit(p.bearing()));
       }
-      row.add("− " + fine(p.inward()));
-      // What the bearing was rounded down by is in this one too, so that it adds up.
-      row.add("+ " + fine(p.outward()));
+      row.add("− " + tape.withUnit(p.inward()));
+      row.add("+ " + tape.withUnit(p.outward()));
       row.add(likely(s.drift()));
       if (bears) {
-        row.add(context.say("wall.between", fine(p.least()), fine(p.greatest())));
+        row.add(context.say("wall.between", tape.withUnit(p.least()), tape.withUnit(p.greatest())));
       }
       if (!curved) {
         row.add(context.say(s.jambStillClear() ? "wall.yes" : "wall.no"));

@@ -5,15 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headcourse.cure.Advice;
 import headcourse.diag.Source;
 import headcourse.diag.Span;
 import headcourse.job.HeadSpec;
 import headcourse.job.Spans;
-import headcourse.layout.Change;
 import headcourse.layout.Solution;
 import headcourse.testing.JobMaker;
 import headcourse.testing.Seeds;
 import headcourse.units.Length;
+import headcourse.work.CureCheck;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Consumer;
@@ -30,15 +32,10 @@ class RefusalTest {
   private static void everyChangeWorks(String shape, Consumer<JobMaker> ask, String says) {
     JobMaker m = CurvedJobs.of(shape, 48, 8);
     ask.accept(m);
-    Solution.Refused r = refused(m);
+    Advice r = CureCheck.advice(m);
     assertTrue(r.problems().get(0).message().contains(says), r.problems().get(0).message());
-    assertFalse(r.changes().isEmpty());
-    for (Change c : r.changes()) {
-      JobMaker again = CurvedJobs.of(shape, 48, 8);
-      ask.accept(again);
-      Changed.apply(again, c);
-      assertInstanceOf(Solution.Solved.class, CurvedJobs.solve(again), () -> c + " does not help");
-    }
+    assertFalse(r.cures().isEmpty(), () -> "no cure: " + says);
+    assertEquals(List.of(), new CureCheck().of(m, shape + " " + says).failed);
   }
 
   private static Consumer<JobMaker> with(Object... params) {
@@ -55,7 +52,6 @@ class RefusalTest {
     everyChangeWorks("segmental", with("rise", 30), "no more than half its span");
     everyChangeWorks("segmental", with("radius", 20), "does not reach across");
     everyChangeWorks("segmental", with("rise", Length.mm(2)), "is flat");
-    everyChangeWorks("segmental", with("radius", 3500), "is flat");
     everyChangeWorks("semicircular", with("rise", 20), "segmental");
     everyChangeWorks("three-centred", with("rise", 26), "no more than half its span");
     everyChangeWorks("three-centred", with("haunch-radius", 30), "half the span");
@@ -100,6 +96,7 @@ class RefusalTest {
         m -> {
           m.first().min = Length.inches(7.5);
           m.first().max = Length.inches(7.75);
+          m.first().target = Length.inches(7.75);
         },
         "allowed");
     everyChangeWorks("segmental", m -> m.first().wallLeft = Length.inches(2), "past the jamb");
@@ -200,39 +197,4 @@ class RefusalTest {
   }
 
   static final String[] SHAPES = RandomHeads.SHAPES;
-
-  /** Narrow limits at random: what is refused comes with changes, and each of them works. */
-  @ParameterizedTest
-  @FieldSource("SHAPES")
-  void randomRefusals(String shape) {
-    int count = 0;
-    int offered = 0;
-    for (int seed = 0; seed < Seeds.of(100); seed++) {
-      JobMaker m = tight(shape, seed);
-      if (CurvedJobs.solve(m) instanceof Solution.Refused r) {
-        count++;
-        String name = shape + ", seed " + seed + ": " + r.problems().get(0).message();
-        // One change is always enough but where one number of stones breaks two limits.
-        assertTrue(!r.changes().isEmpty() || name.contains(" allowed and "), name);
-        offered += r.changes().isEmpty() ? 0 : 1;
-        for (Change c : r.changes()) {
-          JobMaker again = tight(shape, seed);
-          Changed.apply(again, c);
-          assertInstanceOf(Solution.Solved.class, CurvedJobs.solve(again), () -> name + " " + c);
-        }
-      }
-    }
-    assertTrue(count > 20, "refused only " + count);
-    assertTrue(offered > count * 0.9, offered + " of " + count + " with a change");
-  }
-
-  private static JobMaker tight(String shape, int seed) {
-    JobMaker m = RandomHeads.job(shape, seed);
-    Random r = new Random(seed);
-    m.first().min = Length.inches(3 + r.nextInt(6));
-    m.first().max = m.first().min.plus(Length.inches(r.nextInt(12) / 8.0));
-    m.first().clear = Length.inches(r.nextInt(7));
-    m.first().eachSide = r.nextInt(3) == 0 ? 1 + r.nextInt(9) : null;
-    return m;
-  }
 }

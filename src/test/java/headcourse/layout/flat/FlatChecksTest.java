@@ -86,7 +86,7 @@ class FlatChecksTest {
     assertEquals(run, out, 0.001);
     assertEquals(degrees, Math.toDegrees(Math.atan2(out, depth)), 0.001);
     assertEquals(top, 2 * end.head().x() / 25.4, 0.001);
-    assertEquals(0, head.bearingRight().picometres());
+    assertEquals(0, head.bearing(Side.RIGHT).onWall().picometres());
   }
 
   /** camber ½ in at ⅛ in per foot of span; UK bricklaying manual, 1927. */
@@ -121,7 +121,7 @@ class FlatChecksTest {
     List<PlacedStone> right = head.stones().stream().filter(s -> s.side() == Side.RIGHT).toList();
     assertEquals(6, right.size());
     assertEquals(in(53.75), right.get(5).feet().rightSoffit());
-    assertEquals(in(5.75), head.bearingRight());
+    assertEquals(in(5.75), head.bearing(Side.RIGHT).onWall());
     assertEquals(in(45.625), right.get(4).feet().rightSoffit());
     assertEquals(in(45.75), right.get(5).feet().leftSoffit());
   }
@@ -141,11 +141,11 @@ class FlatChecksTest {
     m.first().eachSide = 6;
     assertInstanceOf(Solution.Refused.class, solve(m));
     m.first().bearing = new HeadSpec.Bearing(in(2.75), in(8), in(4));
-    assertEquals(in(2.75), solved(m).bearingRight());
+    assertEquals(in(2.75), solved(m).bearing(Side.RIGHT).onWall());
     m.first().eachSide = 7;
     assertInstanceOf(Solution.Refused.class, solve(m));
     m.first().bearing = new HeadSpec.Bearing(in(4), in(10.375), in(6));
-    assertEquals(in(10.375), solved(m).bearingRight());
+    assertEquals(in(10.375), solved(m).bearing(Side.RIGHT).onWall());
   }
 
   /** bears 7.5, but a joint stands ½ in from the jamb; arithmetic. */
@@ -157,7 +157,7 @@ class FlatChecksTest {
     m.first().eachSide = 12;
     assertInstanceOf(Solution.Refused.class, solve(m));
     m.first().clear = in(0.5);
-    assertEquals(in(7.5), solved(m).bearingLeft());
+    assertEquals(in(7.5), solved(m).bearing(Side.LEFT).onWall());
   }
 
   private static JointLine end(HeadLayout head) {

@@ -148,7 +148,7 @@ class FlatPropertiesTest {
           if (plumb && level) {
             assertEquals(right.plus(job.setting().joint()), sum, at);
           }
-          assertEquals(right, head.halfWidth().plus(head.bearingRight()), at);
+          assertEquals(right, head.halfWidth().plus(head.bearing(Side.RIGHT).onWall()), at);
           marksAreFeet(head, at);
         });
   }
@@ -231,15 +231,16 @@ class FlatPropertiesTest {
           Opening o = head.opening();
           HeadSpec h = o.head();
           boolean jack = h.shape().equals("jack");
-          for (Length b : List.of(head.bearingLeft(), head.bearingRight())) {
+          for (Length b :
+              List.of(head.bearing(Side.LEFT).onWall(), head.bearing(Side.RIGHT).onWall())) {
             assertTrue(b.compareTo(h.bearing().min()) >= 0, at);
             assertTrue(b.compareTo(h.bearing().max()) <= 0, at);
           }
           if (o.wallLeft() != null) {
-            assertTrue(head.bearingLeft().compareTo(o.wallLeft()) <= 0, at);
+            assertTrue(head.bearing(Side.LEFT).onWall().compareTo(o.wallLeft()) <= 0, at);
           }
           if (o.wallRight() != null) {
-            assertTrue(head.bearingRight().compareTo(o.wallRight()) <= 0, at);
+            assertTrue(head.bearing(Side.RIGHT).onWall().compareTo(o.wallRight()) <= 0, at);
           }
           double clear = h.clear().mm();
           double half = o.width().mm() / 2;
@@ -247,7 +248,9 @@ class FlatPropertiesTest {
             boolean springs =
                 jack
                     && s.role() == Role.END
-                    && (s.side() == Side.LEFT ? head.bearingLeft() : head.bearingRight())
+                    && (s.side() == Side.LEFT
+                                ? head.bearing(Side.LEFT).onWall()
+                                : head.bearing(Side.RIGHT).onWall())
                             .compareTo(job.grid().tick())
                         < 0;
             for (boolean left : new boolean[] {true, false}) {

@@ -1,6 +1,8 @@
-package headcourse.layout.flat;
+package headcourse.cure;
 
 import headcourse.job.HeadSpec;
+import headcourse.job.Job;
+import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
@@ -13,17 +15,17 @@ import java.util.stream.Stream;
 
 /** Says in the mason's words how a head that could be set out falls short of what was asked. */
 final class Telling {
-  private final FlatTerms terms;
+  private final Job job;
   private final HeadSpec head;
   private final LengthFormat format;
 
-  Telling(FlatTerms terms, LengthFormat format) {
-    this.terms = terms;
-    this.head = terms.head();
-    this.format = format;
+  Telling(Job job, Opening opening) {
+    this.job = job;
+    this.head = opening.head();
+    this.format = new LengthFormat(job.units(), job.grid());
   }
 
-  String size(Length length) {
+  private String size(Length length) {
     return format.plainWithUnit(length);
   }
 
@@ -42,12 +44,12 @@ final class Telling {
     for (JointLine j : h.joints()) {
       boolean end = j.outer().isEmpty();
       Length half = h.jamb(j.side());
-      if (end && j.soffitMark().minus(half).compareTo(terms.length(1)) < 0) {
+      if (end && j.soffitMark().minus(half).compareTo(job.grid().tick()) < 0) {
         // A skewback that springs from the jamb itself.
         continue;
       }
       Length from = j.soffitMark();
-      Length to = end ? from : from.plus(terms.job().setting().joint());
+      Length to = end ? from : from.plus(job.setting().joint());
       Length off = from.minus(half).abs().min(to.minus(half).abs());
       if (least == null || off.compareTo(least) < 0) {
         least = off;
@@ -66,7 +68,7 @@ final class Telling {
     }
     return stones(h)
         + " bear "
-        + size(h.bearingRight())
+        + size(h.bearing(Side.RIGHT).onWall())
         + ", but "
         + best
         + (least.isZero() ? " stands in line with the jamb" : " stands " + size(least))
@@ -78,7 +80,7 @@ final class Telling {
   }
 
   String shortBearing(HeadLayout h) {
-    Length b = h.bearingLeft().min(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().min(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -89,7 +91,7 @@ final class Telling {
   }
 
   String longBearing(HeadLayout h) {
-    Length b = h.bearingLeft().max(h.bearingRight());
+    Length b = h.bearing(Side.LEFT).onWall().max(h.bearing(Side.RIGHT).onWall());
     return stones(h)
         + " bear "
         + size(b)
@@ -139,6 +141,6 @@ final class Telling {
         + " is given, but "
         + stones(h)
         + " would do, bearing "
-        + size(h.bearingRight());
+        + size(h.bearing(Side.RIGHT).onWall());
   }
 }

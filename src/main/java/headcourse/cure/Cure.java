@@ -1,0 +1,16 @@
+package headcourse.cure;
+
+import headcourse.job.Change;
+import java.util.List;
+
+/**
+ * What makes a head possible.
+ *
+ * @param changes to be written into the job file, all of them
+ */
+public record Cure(List<Change> changes) {
+  /** Copies the changes. */
+  public Cure {
+    changes = List.copyOf(changes);
+  }
+}
