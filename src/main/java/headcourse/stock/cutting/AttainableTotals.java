@@ -50,14 +50,17 @@ final class AttainableTotals {
   private int same(Bin bin) {
     for (int k = 0; k < kinds.size(); k++) {
       Bin other = kinds.get(k);
-      if (objective.cost(other) == objective.cost(bin) && objective.toCap(other) == objective.toCap(bin)) {
+      if (objective.cost(other) == objective.cost(bin)
+          && objective.toCap(other) == objective.toCap(bin)) {
         return k;
       }
     }
     return -1;
   }
 
-  /** The least total from there on and under the objective's; the objective's where there is none. */
+  /**
+   * The least total from there on and under the objective's; the objective's where there is none.
+   */
   long next(long bound) {
     return look(bound, objective.under(), true);
   }

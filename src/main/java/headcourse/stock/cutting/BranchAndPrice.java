@@ -46,7 +46,12 @@ final class BranchAndPrice {
    * @param bound no plan has less of the objective
    */
   BranchAndPrice(
-      CuttingProblem problem, Sequencer sequencer, Objective objective, Packing best, long bound, StepBudget budget) {
+      CuttingProblem problem,
+      Sequencer sequencer,
+      Objective objective,
+      Packing best,
+      long bound,
+      StepBudget budget) {
     this.problem = problem;
     this.sequencer = sequencer;
     this.objective = objective;
@@ -183,8 +188,10 @@ final class BranchAndPrice {
     return new Node(id++, of.depth + 1, rows, low, high, least, seeds);
   }
 
-  private RestrictedMaster master(Node node, AttainableTotals totals, List<Packing.Pattern> seeds, long goal, StepBudget some) {
-    return new RestrictedMaster(problem, sequencer, objective, totals, node.rows, seeds, goal, some);
+  private RestrictedMaster master(
+      Node node, AttainableTotals totals, List<Packing.Pattern> seeds, long goal, StepBudget some) {
+    return new RestrictedMaster(
+        problem, sequencer, objective, totals, node.rows, seeds, goal, some);
   }
 
   private void dive(Node node, RestrictedMaster master, int discrepancies, double share) {

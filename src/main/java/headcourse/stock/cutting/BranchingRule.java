@@ -36,8 +36,7 @@ final class BranchingRule {
     }
   }
 
-  BranchingRule(
-      List<Columns.Fraction> fractions, int[] demand, int kinds, StepBudget budget) {
+  BranchingRule(List<Columns.Fraction> fractions, int[] demand, int kinds, StepBudget budget) {
     this.budget = budget;
     this.fractions = fractions;
     this.demand = demand;

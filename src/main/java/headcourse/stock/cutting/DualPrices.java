@@ -40,12 +40,18 @@ record DualPrices(long[] worth, long[] rows, long perCap, long sum) {
    * @param grain whole numbers to a unit
    */
   static DualPrices of(
-      CuttingProblem problem, Objective objective, List<PatternRow> patternRows, double[] y, int first, double grain) {
+      CuttingProblem problem,
+      Objective objective,
+      List<PatternRow> patternRows,
+      double[] y,
+      int first,
+      double grain) {
     long[] worth = new long[problem.demand().length];
     long[] rows = new long[patternRows.size()];
     long sum = 0;
     for (int i = 0; i < rows.length; i++) {
-      double of = patternRows.get(i).atLeast() ? Math.max(0, y[first + i]) : Math.min(0, y[first + i]);
+      double of =
+          patternRows.get(i).atLeast() ? Math.max(0, y[first + i]) : Math.min(0, y[first + i]);
       rows[i] = (long) Math.floor(of * grain);
       sum += rows[i] * patternRows.get(i).bound();
     }
@@ -63,8 +69,8 @@ record DualPrices(long[] worth, long[] rows, long perCap, long sum) {
 
   /**
    * No plan costs less, whatever the duals. Divided by what a pattern is worth over its cost, they
-   * are duals that no pattern is worth more at (Farley 1990); so the bound is the greatest of
-   * those at each such part of the duals.
+   * are duals that no pattern is worth more at (Farley 1990); so the bound is the greatest of those
+   * at each such part of the duals.
    *
    * @param most by kind of blank: no pattern is worth more; not positive where it has none
    * @param scale what one unit of the objective counts for

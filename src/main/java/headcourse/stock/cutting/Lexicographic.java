@@ -46,7 +46,11 @@ final class Lexicographic {
     bound = missing > 0 ? new Cost(missing, 0, 0) : known;
     if (best.cost().lead() > bound.lead()) {
       BranchAndPrice search =
-          search(new Objective(Objective.What.LEAD, 0, best.cost().lead()), best, bound.lead(), FOR_LEAD);
+          search(
+              new Objective(Objective.What.LEAD, 0, best.cost().lead()),
+              best,
+              bound.lead(),
+              FOR_LEAD);
       best = search.best();
       bound = bound.raised(new Cost(0, search.bound(), search.bound() * each()));
       if (search.bound() < best.cost().lead()) {
@@ -54,7 +58,8 @@ final class Lexicographic {
       }
     }
     bound = bound.raised(new Cost(0, best.cost().lead(), 0));
-    Objective objective = new Objective(Objective.What.SECOND, best.cost().lead(), best.cost().second());
+    Objective objective =
+        new Objective(Objective.What.SECOND, best.cost().lead(), best.cost().second());
     int[] none = new int[problem.bins().size() + 1];
     CuttingProblem open = with(missing);
     long least = new AttainableTotals(open, objective, none, open.counts()).next(bound.second());

@@ -110,7 +110,8 @@ final class LowerBound {
     while (over > 0) {
       int widest = -1;
       for (int t = 0; t < open.length; t++) {
-        if (open[t] > 0 && (widest < 0 || nesting.slices.width()[t][h] > nesting.slices.width()[widest][h])) {
+        if (open[t] > 0
+            && (widest < 0 || nesting.slices.width()[t][h] > nesting.slices.width()[widest][h])) {
           widest = t;
         }
       }

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Nearest-neighbour heuristic: on each blank it lays beside the last part whichever lies closest to
- * it, turned or not, so that what leans alike comes together; of all parts to begin with, and of all
- * kinds of blank, it takes the pattern that fills best.
+ * it, turned or not, so that what leans alike comes together; of all parts to begin with, and of
+ * all kinds of blank, it takes the pattern that fills best.
  */
 final class NeighbourHeuristic {
   /** It ends with the budget's share; large problems would take too long. */

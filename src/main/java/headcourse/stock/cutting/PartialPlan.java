@@ -20,11 +20,7 @@ final class PartialPlan {
   }
 
   private PartialPlan(
-      CuttingProblem problem,
-      int[] rest,
-      int[] left,
-      List<Packing.Pattern> patterns,
-      Cost spent) {
+      CuttingProblem problem, int[] rest, int[] left, List<Packing.Pattern> patterns, Cost spent) {
     this.problem = problem;
     this.rest = rest;
     this.left = left;
@@ -33,8 +29,7 @@ final class PartialPlan {
   }
 
   PartialPlan copy() {
-    return new PartialPlan(
-        problem, rest.clone(), left.clone(), new ArrayList<>(patterns), spent);
+    return new PartialPlan(problem, rest.clone(), left.clone(), new ArrayList<>(patterns), spent);
   }
 
   /** Takes a pattern, as far as its parts are left; false if none is, or no such blank. */

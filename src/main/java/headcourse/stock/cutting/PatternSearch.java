@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Branch and bound over the patterns of one blank: parts are added in a fixed order, from those that
- * still go beside what lies there, as long as a knapsack of their inner widths promises more than
- * the best. What fits is asked of the {@link Sequencer}.
+ * Branch and bound over the patterns of one blank: parts are added in a fixed order, from those
+ * that still go beside what lies there, as long as a knapsack of their inner widths promises more
+ * than the best. What fits is asked of the {@link Sequencer}.
  */
 final class PatternSearch {
   /**
@@ -97,8 +97,7 @@ final class PatternSearch {
     Arrays.setAll(shared, t -> values[t] + rows.share(t));
     int[] types =
         IntStream.range(0, values.length)
-            .filter(
-                t -> demand[t] > 0 && (values[t] > 0 || rows.helps(t)) && problem.holds(bin, t))
+            .filter(t -> demand[t] > 0 && (values[t] > 0 || rows.helps(t)) && problem.holds(bin, t))
             .toArray();
     for (int k = 0; k < widths.measures(); k++) {
       knapsacks.add(new KnapsackBound(widths, k, types, shared, demand));

@@ -207,8 +207,7 @@ public final class Sequencer {
     int[] best = heuristic.byLean(counts, false);
     if (!nesting.square) {
       best = heuristic.improved(heuristic.byLean(counts));
-      SequenceSearch search =
-          new SequenceSearch(nesting, counts, nesting.length(best), -1, budget);
+      SequenceSearch search = new SequenceSearch(nesting, counts, nesting.length(best), -1, budget);
       search.run();
       best = search.best() == null ? best : search.best();
     }

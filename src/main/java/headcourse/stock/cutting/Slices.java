@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * What parts take of a blank at a few heights that all of them reach, and in the mean of these.
  *
- * <p>At any height the parts on a blank lie side by side with at least a kerf between them; so their
- * widths there, with a kerf each, and what the end parts leave over there, never exceed the usable
- * length and one kerf.
+ * <p>At any height the parts on a blank lie side by side with at least a kerf between them; so
+ * their widths there, with a kerf each, and what the end parts leave over there, never exceed the
+ * usable length and one kerf.
  *
  * @param width by type and height: width there and a kerf
  * @param lead by type and height: the least that is lost there left of the part where it lies first

@@ -115,7 +115,8 @@ class PatternBoundsTest {
     }
   }
 
-  private static long value(int b, int[] counts, long[] worth, List<PatternRow> rows, long[] duals) {
+  private static long value(
+      int b, int[] counts, long[] worth, List<PatternRow> rows, long[] duals) {
     long sum = 0;
     for (int t = 0; t < counts.length; t++) {
       sum += counts[t] * worth[t];
@@ -126,7 +127,8 @@ class PatternBoundsTest {
     return sum;
   }
 
-  private static long most(CuttingProblem p, int b, long[] worth, List<PatternRow> rows, long[] duals) {
+  private static long most(
+      CuttingProblem p, int b, long[] worth, List<PatternRow> rows, long[] duals) {
     long most = 0;
     int[] counts = new int[worth.length];
     while (next(counts, p.demand())) {
