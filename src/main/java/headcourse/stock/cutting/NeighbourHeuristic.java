@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class NeighbourHeuristic {
   /** It ends with the budget's share; large problems would take too long. */
-  private static final double SHARE = 0.1;
+  private static final double SHARE = 0.5;
 
   private final CuttingProblem problem;
   private final Nesting nesting;
@@ -104,7 +104,7 @@ final class NeighbourHeuristic {
     counts[nesting.typeOf[first]]++;
     while (true) {
       int next = -1;
-      share.spend(10L * nesting.typeOf.length);
+      share.spend(4L * nesting.typeOf.length);
       double least = Double.MAX_VALUE;
       long at = 0;
       for (int j = 0; j < nesting.typeOf.length; j++) {

@@ -13,13 +13,11 @@ import java.util.stream.IntStream;
  * than the best. What fits is asked of the {@link Sequencer}.
  */
 final class PatternSearch {
-  /**
-   * Operations of a long search for a sequence; it counts for a node here with each hundredth, or
-   * one pattern could take all the time.
-   */
-  private static final int LONG_SEQUENCE = 200_000;
+  /** A longer search for a sequence counts for nodes here, or one pattern could take all. */
+  private static final int LONG_SEQUENCE = 2_000;
 
-  private static final int NODE = 100;
+  /** Operations at a node. */
+  private static final int NODE = 25;
 
   /** Operations for each type in a measure of what is left of the room. */
   private static final int WIDTH = 10;
@@ -273,7 +271,7 @@ final class PatternSearch {
       int t = types[i];
       int at = knapsack.place()[t];
       nodes++;
-      budget.spend(NODE / 4 + (n - i) / 2);
+      budget.spend(NODE + (n - i) / 2);
       if (stopped()) {
         return;
       }
@@ -296,10 +294,10 @@ final class PatternSearch {
   }
 
   private boolean mayFit(int[] with) {
-    long before = budget.spent();
+    long before = sequencer.searched();
     boolean may = sequencer.mayFitByOrder(with, counts, bin.usable());
-    long spent = budget.spent() - before;
-    nodes += spent > LONG_SEQUENCE ? spent / NODE : 0;
+    long searched = sequencer.searched() - before;
+    nodes += searched > LONG_SEQUENCE ? searched : 0;
     return may;
   }
 

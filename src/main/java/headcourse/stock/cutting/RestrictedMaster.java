@@ -18,6 +18,9 @@ final class RestrictedMaster {
 
   private static final int PIVOTS = 5_000;
 
+  /** So many products of the linear programme, one after another, are one operation. */
+  private static final int PRODUCTS = 5;
+
   /** Rounds before fractions that are cheap enough are enough. */
   private static final int FEW = 4;
 
@@ -102,7 +105,7 @@ final class RestrictedMaster {
   boolean solve() {
     int raises = 0;
     for (int round = 0; round < ROUNDS; round++) {
-      budget.spend((lp.solve(PIVOTS) + 1) * lp.work());
+      budget.spend((lp.solve(PIVOTS) + 1) * lp.work() / PRODUCTS);
       double[] y = lp.duals();
       if (reached() || round >= FEW + problem.bins().size() / 2 && cheapEnough()) {
         met = true;

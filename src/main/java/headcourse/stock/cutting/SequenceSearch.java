@@ -48,7 +48,7 @@ final class SequenceSearch {
   private int state;
   private long bound;
   private int[] best;
-  private int steps;
+  private int nodesLaid;
 
   /**
    * @param counts how many parts of each type
@@ -102,7 +102,7 @@ final class SequenceSearch {
 
   /** Looks for the shortest. */
   void run() {
-    steps++;
+    nodesLaid++;
     budget.spend(8L * nodes.length);
     if (gaveUp() || bound <= enough) {
       return;
@@ -143,9 +143,13 @@ final class SequenceSearch {
     }
   }
 
+  int nodes() {
+    return nodesLaid;
+  }
+
   /** Whether it ended before all was looked at. */
   boolean gaveUp() {
-    return steps > NODES || budget.out();
+    return nodesLaid > NODES || budget.out();
   }
 
   /** The shortest sequence found; null where there is none. */

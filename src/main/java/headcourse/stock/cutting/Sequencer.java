@@ -21,6 +21,7 @@ public final class Sequencer {
   private final SequenceHeuristic heuristic;
   private final PairLengths pairs;
   private final Map<Key, Known> known = new HashMap<>();
+  private long searched;
 
   /**
    * @param nesting how parts lie together
@@ -91,6 +92,11 @@ public final class Sequencer {
     private long undecided = -1;
   }
 
+  /** Nodes of all searches for a sequence so far. */
+  long searched() {
+    return searched;
+  }
+
   /** What it counts on. */
   StepBudget budget() {
     return budget;
@@ -151,6 +157,7 @@ public final class Sequencer {
     } else if (!budget.out()) {
       SequenceSearch search = new SequenceSearch(nesting, counts, usable + 1, usable, budget);
       search.run();
+      searched += search.nodes();
       if (search.best() != null) {
         of.atMost = search.length();
         of.order = search.best();
