@@ -103,7 +103,7 @@ final class SequenceSearch {
   /** Looks for the shortest. */
   void run() {
     nodesLaid++;
-    budget.spend(8L * nodes.length);
+    budget.spend(3L * nodes.length);
     if (gaveUp() || bound <= enough) {
       return;
     }
@@ -124,7 +124,7 @@ final class SequenceSearch {
       if (reach >= bound || isLong(node, t, start)) {
         continue;
       }
-      budget.spend(3L * nodes.length + 6L * open.length);
+      budget.spend(nodes.length + 2L * open.length);
       long[] then = from[size + 1];
       for (int j = 0; j < nodes.length; j++) {
         if (left[types[j]] == 0) {

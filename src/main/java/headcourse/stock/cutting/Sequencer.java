@@ -11,7 +11,7 @@ import java.util.Map;
  */
 public final class Sequencer {
   /** So many sets are remembered, some hundred bytes each. */
-  private static final int REMEMBERED = 200_000;
+  private static final int REMEMBERED = 400_000;
 
   /** Fewer parts are searched at once, without a local search before. */
   private static final int FEW = 8;

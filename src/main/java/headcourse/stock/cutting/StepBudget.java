@@ -7,9 +7,9 @@ package headcourse.stock.cutting;
  */
 final class StepBudget {
   /**
-   * So many operations, about two nanoseconds each, are a step: two million steps take some 4 s.
+   * So many operations, about two nanoseconds each, are a step: two million steps take some 5 s.
    */
-  private static final long OPERATIONS = 1_000;
+  private static final long OPERATIONS = 1_500;
 
   private static final long MOST = Long.MAX_VALUE / (2 * OPERATIONS);
 
