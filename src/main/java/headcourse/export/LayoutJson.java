@@ -84,6 +84,11 @@ public final class LayoutJson {
       blank(each);
     }
     json.endArray();
+    json.key("offCuts").array();
+    for (StockPlan.OffCut each : work.stock().offCuts()) {
+      offCut(each);
+    }
+    json.endArray();
     json.key("order").array();
     for (StockPlan.OrderLine each : work.stock().order()) {
       order(each);
@@ -305,6 +310,21 @@ public final class LayoutJson {
     }
     json.endArray();
     length("wasteMm", b.waste());
+    json.key("offCutOf").value(b.offCut() ? b.id().substring(0, b.id().indexOf('/')) : null);
+    length("lengthMm", b.length());
+    json.end();
+  }
+
+  private void offCut(StockPlan.OffCut o) {
+    json.object();
+    json.key("id").value(o.id());
+    json.key("blank").value(o.blank());
+    length("lengthMm", o.length());
+    length("faceMm", o.face());
+    length("returnMm", o.returnLeg());
+    json.key("stones").array();
+    o.stones().forEach(json::value);
+    json.endArray();
     json.end();
   }
 
@@ -316,6 +336,19 @@ public final class LayoutJson {
     length("faceMm", o.face());
     length("returnMm", o.returnLeg());
     length("thicknessMm", o.thickness());
+    json.key("price");
+    if (o.price() == 0) {
+      json.value((String) null);
+    } else {
+      json.value(o.price());
+    }
+    json.key("leadDays");
+    if (o.lead() == null) {
+      json.value((String) null);
+    } else {
+      json.value((long) o.lead());
+    }
+    json.key("orderBy").value(o.orderBy().isEmpty() ? null : o.orderBy());
     json.end();
   }
 

@@ -30,7 +30,9 @@ public final class OrderListCsv {
             new Column<>("thickness-mm", o -> JsonWriter.decimal(o.thickness().mm())),
             new Column<>("running-m", o -> JsonWriter.decimal(o.running().mm() / 1000)),
             new Column<>("area-m2", o -> JsonWriter.decimal(o.areaM2())),
-            new Column<>("price", o -> o.price() == 0 ? "" : JsonWriter.decimal(o.price())));
+            new Column<>("price", o -> o.price() == 0 ? "" : JsonWriter.decimal(o.price())),
+            new Column<>("lead-days", o -> o.lead() == null ? "" : o.lead().toString()),
+            new Column<>("order-by", o -> o.orderBy()));
     return CsvWriter.table(columns, work.stock().order());
   }
 }

@@ -20,8 +20,10 @@ import java.util.List;
  * @param props what carries the stones while the mortar is green
  * @param openings at least one
  * @param stock the yard
- * @param fitted stones already cut
- * @param spoiled pieces that broke, as blank marks with number
+ * @param fitted stones already cut, with what they measure
+ * @param cut stones already cut as their tickets say
+ * @param spoiled what broke, in that order: blank marks with number, as C2#3, and full marks of
+ *     stones, as D1-R5
  * @param accepted findings accepted
  * @param limits thresholds of rules
  * @param steps how many steps an exact search may take before it prints a bound instead
@@ -42,6 +44,7 @@ public record Job(
     List<Opening> openings,
     Stock stock,
     List<Fitted> fitted,
+    List<CutStone> cut,
     List<String> spoiled,
     List<Accepted> accepted,
     Limits limits,
@@ -51,6 +54,7 @@ public record Job(
   public Job {
     openings = List.copyOf(openings);
     fitted = List.copyOf(fitted);
+    cut = List.copyOf(cut);
     spoiled = List.copyOf(spoiled);
     accepted = List.copyOf(accepted);
   }
@@ -87,6 +91,7 @@ public record Job(
         openings,
         stock,
         fitted,
+        cut,
         spoiled,
         accepted,
         limits,
@@ -98,13 +103,20 @@ public record Job(
   public Job withOpenings(List<Opening> others) {
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others,
-        stock, fitted, spoiled, accepted, limits, steps, spans);
+        stock, fitted, cut, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
-        stock, fitted, spoiled, accepted, limits, most, spans);
+        stock, fitted, cut, spoiled, accepted, limits, most, spans);
+  }
+
+  /** The same job, of which other things were reported from the bench. */
+  public Job withReport(List<Fitted> fits, List<CutStone> cuts, List<String> broken) {
+    return new Job(
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
+        stock, fits, cuts, broken, accepted, limits, steps, spans);
   }
 }

@@ -15,6 +15,7 @@ import java.util.List;
  * @param revision the revision's mark
  * @param revisions the history, oldest first
  * @param revisionOf path of the layout.json of the revision before, or empty
+ * @param settingDate ISO 8601 date on which setting begins, or empty
  */
 public record JobInfo(
     String number,
@@ -26,7 +27,23 @@ public record JobInfo(
     String date,
     String revision,
     List<Revision> revisions,
-    String revisionOf) {
+    String revisionOf,
+    String settingDate) {
+  /** A job that says nothing of when it is set. */
+  public JobInfo(
+      String number,
+      String title,
+      String site,
+      String client,
+      String mason,
+      String drawnBy,
+      String date,
+      String revision,
+      List<Revision> revisions,
+      String revisionOf) {
+    this(number, title, site, client, mason, drawnBy, date, revision, revisions, revisionOf, "");
+  }
+
   /** Copies the history. */
   public JobInfo {
     revisions = List.copyOf(revisions);

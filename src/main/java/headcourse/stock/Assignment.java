@@ -10,12 +10,17 @@ import java.util.List;
  * Lots on numbered blanks.
  *
  * @param blanks the blanks used
- * @param home by lot: id of its blank, or empty where it has none
+ * @param home by lot: id of its blank, empty where it has none, {@link #DONE} where it is cut
+ * @param used what is cut or broken
  * @param cost what it costs
  * @param bound no assignment costs less
  * @param proved whether none is better
  */
-record Assignment(List<CutBlank> blanks, List<String> home, Cost cost, Cost bound, boolean proved) {
+record Assignment(
+    List<CutBlank> blanks, List<String> home, Used used, Cost cost, Cost bound, boolean proved) {
+  /** In place of a blank for what needs none any more. */
+  static final String DONE = "cut";
+
   /** Copies the lists. */
   Assignment {
     blanks = List.copyOf(blanks);
@@ -33,11 +38,27 @@ record Assignment(List<CutBlank> blanks, List<String> home, Cost cost, Cost boun
     return out;
   }
 
-  /** Parts that lie on another blank than before. */
-  static List<Moved> changes(List<Lot> lots, Assignment before, Assignment after) {
+  /** The same parts, otherwise placed; cost and bound stay until it is filled again. */
+  Assignment with(List<CutBlank> otherBlanks, List<String> otherHome, Used otherUsed) {
+    return new Assignment(otherBlanks, otherHome, otherUsed, cost, bound, proved);
+  }
+
+  /** The same plan as far as another bounds it: of the same parts, without regard to tickets. */
+  Assignment boundBy(Assignment fresh) {
+    boolean best = fresh.proved && cost.compareTo(fresh.cost) <= 0;
+    return new Assignment(blanks, home, used, cost, fresh.bound, best);
+  }
+
+  /**
+   * Parts that lie on another blank than before.
+   *
+   * @param again lots that are cut once more, wherever they lie
+   */
+  static List<Moved> changes(
+      List<Lot> lots, Assignment before, Assignment after, List<Integer> again) {
     List<Moved> out = new ArrayList<>();
     for (int i = 0; i < lots.size(); i++) {
-      if (!before.home.get(i).equals(after.home.get(i))) {
+      if (!before.home.get(i).equals(after.home.get(i)) || again.contains(i)) {
         for (Part p : lots.get(i).parts()) {
           out.add(new Moved(p.stone(), p.of(), before.home.get(i), after.home.get(i)));
         }

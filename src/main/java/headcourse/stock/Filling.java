@@ -61,9 +61,9 @@ final class Filling {
    * Adds what was packed.
    *
    * @param patterns the packing
-   * @param open blanks whose leftovers come after the yard's items in the problem
+   * @param rooms off-cuts and leftovers, which come after the yard's items in the problem
    */
-  void add(List<Packing.Pattern> patterns, List<CutBlank> open) {
+  void add(List<Packing.Pattern> patterns, List<Room> rooms) {
     List<Packing.Pattern> sorted = new ArrayList<>(patterns);
     sorted.sort(
         Comparator.comparingInt((Packing.Pattern p) -> problem.bins().get(p.bin()).index())
@@ -72,10 +72,13 @@ final class Filling {
     for (Packing.Pattern pattern : sorted) {
       int index = problem.bins().get(pattern.bin()).index();
       if (index >= numbers.length) {
-        CutBlank on = open.get(index - numbers.length);
+        Room room = rooms.get(index - numbers.length);
+        String id = room.blank().id();
+        CutBlank on = blanks.getOrDefault(id, room.blank());
         List<Cut> cuts = new ArrayList<>(on.cuts());
-        double used = cut(on.id(), pattern, yard.end(on), cuts);
-        blanks.put(on.id(), on.with(cuts, on.waste().minus(Length.mm(used))));
+        double used = cut(id, pattern, room.at(), cuts);
+        cuts.sort(Comparator.comparing(Cut::at));
+        blanks.put(id, on.with(cuts, on.waste().minus(Length.mm(used))));
         continue;
       }
       Stock.Item item = job.stock().items().get(index);
@@ -84,7 +87,7 @@ final class Filling {
         id = item.mark() + "#" + ++numbers[index];
       } while (unavailable.contains(id));
       List<Cut> cuts = new ArrayList<>();
-      double used = cut(id, pattern, Length.ZERO, cuts);
+      double used = cut(id, pattern, job.tools().saw().cleanCut(), cuts);
       blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
     }
   }
@@ -93,14 +96,13 @@ final class Filling {
   private double cut(String id, Packing.Pattern pattern, Length from, List<Cut> cuts) {
     List<Integer> order = sequencer.best(pattern.counts());
     long[] starts = sequencer.starts(order);
-    Length clean = job.tools().saw().cleanCut();
     double used = 0;
     for (int i = 0; i < starts.length; i++) {
       int node = order.get(i);
       int n = waiting.get(problem.nesting().typeOf[node]).remove();
       home.set(n, id);
       Lot lot = yard.lot(n);
-      Length at = from.plus(clean).plus(new Length(starts[i] * 1000));
+      Length at = from.plus(new Length(starts[i] * 1000));
       boolean turned = problem.nesting().turned[node];
       for (int k = 0; k < lot.parts().size(); k++) {
         Part p = lot.parts().get(k);

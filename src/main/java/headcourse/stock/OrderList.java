@@ -5,6 +5,7 @@ import headcourse.job.Stock;
 import headcourse.stock.StockPlan.OrderLine;
 import headcourse.units.Length;
 import headcourse.units.Units;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -43,13 +44,17 @@ final class OrderList {
               i.thickness(),
               count,
               spares,
-              i.price() * count));
+              i.price() * count,
+              i.lead(),
+              orderBy(i.lead())));
     }
     // Alike in face, return and thickness: a longer piece stands in for any shorter one, so the
     // spares of such a family are of its longest length.
     TreeMap<Family, TreeMap<Length, Integer>> needs = new TreeMap<>(Family.ORDER);
     for (Part p : parts) {
-      Family f = new Family(p.kind(), up(p.face()), up(p.returnLeg()), p.thickness());
+      Length trim = job.stock().trim();
+      Length back = p.returnLeg().isPositive() ? p.returnLeg().plus(trim) : Length.ZERO;
+      Family f = new Family(p.kind(), up(p.face().plus(trim)), up(back), p.thickness());
       needs
           .computeIfAbsent(f, x -> new TreeMap<>(Comparator.reverseOrder()))
           .merge(blank(p), 1, Integer::sum);
@@ -86,15 +91,27 @@ final class OrderList {
     return lines;
   }
 
+  /** The last day to order for the day of setting; empty where the job leaves it open. */
+  private String orderBy(Integer lead) {
+    String setting = job.info().settingDate();
+    return lead == null || setting.isEmpty()
+        ? ""
+        : LocalDate.parse(setting).minusDays(lead).toString();
+  }
+
   /** Whole pieces, at least one; none where the job asks for none. */
   private int spares(int count) {
     double share = job.stock().spare();
     return count == 0 || share <= 0 ? 0 : (int) Math.max(1, Math.ceil(count * share - 1e-9));
   }
 
-  /** Length of a blank that does for a part: with its clean cuts, up to a whole inch or 10 mm. */
+  /**
+   * Length of a blank that does for a part: with its clean cuts, or with the job's own allowance if
+   * that is more, up to a whole inch or 10 mm.
+   */
   Length blank(Part part) {
-    Length least = part.extent().plus(job.tools().saw().cleanCut().times(2));
+    Length clean = job.tools().saw().cleanCut().times(2);
+    Length least = part.extent().plus(clean.max(job.stock().trim()));
     long step = job.units() == Units.INCH ? Length.PM_PER_INCH : 10 * Length.PM_PER_MM;
     return new Length(step * -Math.floorDiv(-least.picometres(), step));
   }

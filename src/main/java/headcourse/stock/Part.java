@@ -73,6 +73,19 @@ record Part(
     return parts;
   }
 
+  /** The parts of stones that are cut and fitted. */
+  static List<Part> fitted(List<HeadWork> heads, Grid grid) {
+    List<Part> parts = new ArrayList<>();
+    for (HeadWork head : heads) {
+      for (Piece piece : head.pieces()) {
+        if (piece.stone().fitted()) {
+          parts.addAll(of(piece, head.layout().opening().head().soffit(), grid));
+        }
+      }
+    }
+    return parts;
+  }
+
   private static List<Part> of(Piece piece, HeadSpec.Soffit soffit, Grid grid) {
     Profile face = Profile.of(piece.stone().outline(), soffit(piece));
     // The geometry's last digits never ask for a higher blank.

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param order what is to be bought
  * @param unfit stones that no blank fits, with the size that would do
  * @param changes stones that a spoiled piece moved to another blank
+ * @param offCuts what is left of the blanks from which stones were cut already
  * @param lowerBound no plan for the same stones uses fewer blanks, or where prices decide, none as
  *     cheap does
  * @param price of the blanks used; 0 where the job gives no prices
@@ -25,6 +26,7 @@ public record StockPlan(
     List<OrderLine> order,
     List<Unfit> unfit,
     List<Moved> changes,
+    List<OffCut> offCuts,
     int lowerBound,
     double price,
     double leastPrice,
@@ -35,6 +37,7 @@ public record StockPlan(
     order = List.copyOf(order);
     unfit = List.copyOf(unfit);
     changes = List.copyOf(changes);
+    offCuts = List.copyOf(offCuts);
   }
 
   /** A plan without prices, where nothing was spoiled. */
@@ -44,7 +47,7 @@ public record StockPlan(
       List<Unfit> unfit,
       int lowerBound,
       boolean proved) {
-    this(blanks, order, unfit, List.of(), lowerBound, 0, 0, proved);
+    this(blanks, order, unfit, List.of(), List.of(), lowerBound, 0, 0, proved);
   }
 
   /** The blanks that a stone is cut from: several for identical openings, or for its two flats. */
@@ -69,6 +72,11 @@ public record StockPlan(
                     .anyMatch(
                         c ->
                             c.part() == Part.SOFFIT || c.high().times(2).compareTo(b.face()) <= 0));
+  }
+
+  /** How many of the blanks are whole yet. */
+  public int whole() {
+    return (int) blanks.stream().filter(b -> !b.offCut()).count();
   }
 
   /** Length left over on the blanks used, as a fraction of their length; 0 where none is used. */
@@ -100,6 +108,11 @@ public record StockPlan(
     /** Copies the cuts. */
     public CutBlank {
       cuts = List.copyOf(cuts);
+    }
+
+    /** Whether it is what is left of a blank from which something was cut. */
+    public boolean offCut() {
+      return id.contains("/");
     }
 
     /** The same blank with other cuts. */
@@ -140,6 +153,36 @@ public record StockPlan(
     public Cut(String stone, Length at, boolean turned) {
       this(stone, Part.WHOLE, at, Length.ZERO, Length.ZERO, Length.ZERO, turned);
     }
+
+    /** The same, measured from another place on the blank. */
+    Cut from(Length start) {
+      return new Cut(stone, part, at.minus(start), up, high, extent, turned);
+    }
+  }
+
+  /**
+   * What is left of a blank from which stones were cut.
+   *
+   * @param id number of the blank and its own, from the blank's left end, as in C2#3/1
+   * @param blank id of the blank
+   * @param kind corner or flat
+   * @param length how long it is, rounded down to the grid
+   * @param face face leg, or height of a flat
+   * @param returnLeg return leg; zero for a flat
+   * @param stones full marks of the stones that are planned on it
+   */
+  public record OffCut(
+      String id,
+      String blank,
+      Stock.Kind kind,
+      Length length,
+      Length face,
+      Length returnLeg,
+      List<String> stones) {
+    /** Copies the list. */
+    public OffCut {
+      stones = List.copyOf(stones);
+    }
   }
 
   /**
@@ -154,6 +197,8 @@ public record StockPlan(
    * @param count pieces, spares included
    * @param spares how many of them are spare
    * @param price of all, 0 where not known
+   * @param lead days from the order to delivery, or null where not known
+   * @param orderBy the last day to order it for the day of setting, ISO 8601; empty where not known
    */
   public record OrderLine(
       String stock,
@@ -164,7 +209,23 @@ public record StockPlan(
       Length thickness,
       int count,
       int spares,
-      double price) {
+      double price,
+      Integer lead,
+      String orderBy) {
+    /** Something of which the delivery is not known. */
+    public OrderLine(
+        String stock,
+        Stock.Kind what,
+        Length length,
+        Length face,
+        Length returnLeg,
+        Length thickness,
+        int count,
+        int spares,
+        double price) {
+      this(stock, what, length, face, returnLeg, thickness, count, spares, price, null, "");
+    }
+
     /** Running length of arris, or of flats, spares included. */
     public Length running() {
       return length.times(count);
@@ -250,5 +311,15 @@ public record StockPlan(
    * @param from id of the blank before
    * @param to id of the blank now, or empty where it is to be ordered
    */
-  public record Moved(String stone, Part part, String from, String to) {}
+  public record Moved(String stone, Part part, String from, String to) {
+    /** The same, with the number of the off-cut that the stone ends on. */
+    Moved onto(List<CutBlank> blanks) {
+      return blanks.stream()
+          .filter(b -> b.offCut() && b.id().startsWith(to + "/"))
+          .filter(b -> b.cuts().stream().anyMatch(c -> c.stone().equals(stone) && c.part() == part))
+          .map(b -> new Moved(stone, part, from, b.id()))
+          .findFirst()
+          .orElse(this);
+    }
+  }
 }

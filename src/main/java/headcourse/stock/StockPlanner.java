@@ -5,7 +5,6 @@ import headcourse.job.Job;
 import headcourse.job.Stock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** Makes the cutting plan and the order list of a job. */
 public final class StockPlanner {
@@ -34,9 +33,22 @@ public final class StockPlanner {
    * @param chosen which piece is which stone
    */
   public static StockPlan plan(Job job, List<HeadWork> heads, FromStock chosen) {
-    List<Part> parts = Part.of(heads, job.grid());
+    return plan(job, heads, chosen, heads);
+  }
+
+  /**
+   * Plans on from the tickets that were cut by.
+   *
+   * @param job the job, with what the bench reports
+   * @param heads its heads, in the job's order
+   * @param chosen which piece is which stone
+   * @param drawn the heads as they were ticketed, before anything was cut
+   */
+  public static StockPlan plan(
+      Job job, List<HeadWork> heads, FromStock chosen, List<HeadWork> drawn) {
     OrderList orders = new OrderList(job);
     if (job.stock().items().isEmpty()) {
+      List<Part> parts = Part.of(heads, job.grid());
       return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
     }
     List<String> before =
@@ -45,18 +57,22 @@ public final class StockPlanner {
             .filter(job.spoiled()::contains)
             .distinct()
             .toList();
-    Yard yard = new Ripping(job, parts, chosen.taken()).yard(Set.copyOf(before));
-    Spoilage.Outcome out = new Spoilage(job, yard, before).run();
-    Assignment plan = out.plan();
+    Tickets.Carried carried = new Tickets(job, heads, chosen.taken(), before).carried(drawn);
+    Yard yard = carried.yard();
+    Assignment plan = carried.outcome().plan();
+    OffCuts offCuts = new OffCuts(job, yard);
+    List<OffCuts.Left> left = offCuts.of(plan, carried.outcome().gone());
+    List<StockPlan.CutBlank> blanks = offCuts.blanks(plan, left);
     List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());
-    changes.addAll(out.changes());
+    carried.outcome().changes().forEach(m -> changes.add(m.onto(blanks)));
     List<Part> missing =
         plan.missing().stream().flatMap(i -> yard.lot(i).parts().stream()).toList();
     return new StockPlan(
-        plan.blanks(),
+        blanks,
         orders.of(yard.toOrder(plan), missing),
         missing.stream().map(yard::unfit).toList(),
         changes,
+        offCuts.listed(left),
         yard.leastBlanks(plan),
         yard.priced() ? plan.cost().lead() / 100.0 : 0,
         yard.priced() ? plan.bound().lead() / 100.0 : 0,
@@ -71,8 +87,9 @@ public final class StockPlanner {
   /** The same for strips side by side. */
   static boolean takes(Stock.Item item, Lot part) {
     return item.kind() == part.kind()
-        && item.face().compareTo(part.face()) >= 0
-        && item.returnLeg().compareTo(part.returnLeg()) >= 0
+        && item.face().compareTo(part.face().plus(item.trim())) >= 0
+        && (item.kind() == Stock.Kind.FLAT
+            || item.returnLeg().compareTo(part.returnLeg().plus(item.trim())) >= 0)
         && item.thickness().equals(part.thickness());
   }
 }

@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.job.Job;
 import headcourse.job.Stock;
+import headcourse.job.Tools;
 import headcourse.stock.OrderList.Ordered;
 import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;
@@ -17,6 +18,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,7 +28,7 @@ final class Yard {
   private final Job job;
   private final List<Lot> lots;
   private final List<FromStock.Taken> taken;
-  private final Set<String> cut = new HashSet<>();
+  private final Used start;
   private final List<Integer> typeOf = new ArrayList<>();
   private final List<Lot> types = new ArrayList<>();
   private final Nesting nesting;
@@ -46,13 +48,15 @@ final class Yard {
       }
       typeOf.add(t);
     }
-    job.fitted().forEach(f -> cut.add(f.piece()));
+    Used cut = Used.NOTHING;
     for (FromStock.Taken t : taken) {
-      // A stone that is cut already is no part any more, and neither is its piece a blank.
+      // A stone that is cut already is no part any more; what is left of its piece lies there.
       if (lot(t) < 0) {
-        cut.add(t.piece());
+        Length clean = job.tools().saw().cleanCut();
+        cut = cut.and(t.piece(), clean, job.grid().ticks(t.extent()));
       }
     }
+    start = cut;
     nesting =
         Nesting.of(
             types.stream().map(Lot::profile).toList(),
@@ -60,7 +64,8 @@ final class Yard {
             job.tools().saw().kerf().mm());
   }
 
-  private static List<Object> sameness(Lot p) {
+  /** What parts that may stand in for each other have in common. */
+  static List<Object> sameness(Lot p) {
     List<Object> key = new ArrayList<>();
     key.add(p.kind());
     key.add(p.face());
@@ -91,20 +96,42 @@ final class Yard {
         kept.put(t.piece(), single(t.piece(), lots.get(part).first()));
       }
     }
-    return fill(home, kept, gone, false);
+    return fill(home, kept, start, gone, false);
+  }
+
+  /** The best plan for what is not cut yet, wherever it was planned before. */
+  Assignment fresh(Assignment plan, Set<String> gone) {
+    Set<String> held = new HashSet<>();
+    taken.forEach(t -> held.add(t.piece()));
+    Set<String> open = new HashSet<>();
+    plan.blanks().stream().map(CutBlank::id).filter(b -> !held.contains(b)).forEach(open::add);
+    return fill(homes(plan, open), kept(plan, open), plan.used(), gone, false);
+  }
+
+  /** A plan whose parts without a blank get one; all others stay where they are. */
+  Assignment filled(Assignment plan, Set<String> gone) {
+    return repaired(plan, gone, Set.of());
   }
 
   /** The plan with some of its blanks opened again; all others stay as they are. */
   Assignment repaired(Assignment plan, Set<String> gone, Set<String> opened) {
+    return fill(homes(plan, opened), kept(plan, opened), plan.used(), gone, true);
+  }
+
+  private static List<String> homes(Assignment plan, Set<String> opened) {
     List<String> home = new ArrayList<>();
     plan.home().forEach(h -> home.add(opened.contains(h) ? "" : h));
+    return home;
+  }
+
+  private static Map<String, CutBlank> kept(Assignment plan, Set<String> opened) {
     Map<String, CutBlank> kept = new LinkedHashMap<>();
     for (CutBlank b : plan.blanks()) {
       if (!opened.contains(b.id())) {
         kept.put(b.id(), b);
       }
     }
-    return fill(home, kept, gone, true);
+    return kept;
   }
 
   private int lot(FromStock.Taken t) {
@@ -118,7 +145,8 @@ final class Yard {
     return -1;
   }
 
-  private Stock.Item item(String id) {
+  /** The kind of a numbered blank. */
+  Stock.Item item(String id) {
     String mark = id.substring(0, id.lastIndexOf('#'));
     return job.stock().items().stream()
         .filter(i -> i.mark().equals(mark))
@@ -142,34 +170,56 @@ final class Yard {
 
   /** Finds blanks for the lots without one. */
   private Assignment fill(
-      List<String> home, Map<String, CutBlank> kept, Set<String> gone, boolean leftovers) {
+      List<String> home,
+      Map<String, CutBlank> kept,
+      Used used,
+      Set<String> gone,
+      boolean leftovers) {
     int[] demand = new int[types.size()];
     for (int i = 0; i < home.size(); i++) {
       demand[typeOf.get(i)] += home.get(i).isEmpty() ? 1 : 0;
     }
     Set<String> unavailable = new HashSet<>(gone);
-    unavailable.addAll(cut);
     unavailable.addAll(kept.keySet());
+    unavailable.addAll(used.spans().keySet());
     List<Bin> bins = bins(unavailable);
-    List<CutBlank> open = new ArrayList<>(kept.values());
-    if (leftovers) {
-      for (int i = 0; i < open.size(); i++) {
-        bins.add(leftover(open.get(i), job.stock().items().size() + i));
-      }
+    List<Room> rooms = rooms(kept, used, gone, leftovers);
+    for (int i = 0; i < rooms.size(); i++) {
+      Room r = rooms.get(i);
+      long usable = r.usable().picometres() / 1000 + Nesting.SLACK / 2;
+      bins.add(new Bin(job.stock().items().size() + i, usable, 1, Cost.NONE, takes(r.item())));
     }
     CuttingProblem problem = new CuttingProblem(demand, nesting, bins);
     CuttingSolver.Result r = new CuttingSolver(job.steps()).solve(problem);
     Cost before = Cost.NONE;
-    for (CutBlank b : open) {
-      before = before.plus(cost(item(b.id())));
+    for (String id : kept.keySet()) {
+      // An off-cut is paid for.
+      before = used.opened(id) ? before : before.plus(cost(item(id)));
     }
-    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().patterns(), open);
+    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().patterns(), rooms);
     return new Assignment(
         List.copyOf(kept.values()),
         home,
+        used,
         before.plus(r.packing().cost()),
         before.plus(r.bound()),
         r.proved());
+  }
+
+  /** Off-cuts, and where leftovers count, what is left on the blanks that are to be cut. */
+  private List<Room> rooms(
+      Map<String, CutBlank> kept, Used used, Set<String> gone, boolean leftovers) {
+    Set<String> ids = new LinkedHashSet<>(leftovers ? kept.keySet() : Set.of());
+    ids.addAll(used.spans().keySet());
+    List<Room> rooms = new ArrayList<>();
+    for (String id : ids) {
+      if (!gone.contains(id)) {
+        Stock.Item item = item(id);
+        CutBlank on = kept.containsKey(id) ? kept.get(id) : blank(item, id);
+        rooms.addAll(Room.of(on, item, used.of(id), job.tools().saw()));
+      }
+    }
+    return rooms;
   }
 
   private List<Bin> bins(Set<String> unavailable) {
@@ -181,7 +231,8 @@ final class Yard {
       for (int n = 1; n <= item.count(); n++) {
         lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
       }
-      int count = item.toOrder() ? lots.size() : item.count() - lost;
+      boolean needed = item.toOrder() && item.count() == 0;
+      int count = needed ? lots.size() : item.count() - lost;
       bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
     }
     return bins;
@@ -207,22 +258,9 @@ final class Yard {
     return takes;
   }
 
-  /**
-   * What is left of a blank right of its last stone, beyond a kerf on the greatest slant of 45°.
-   */
-  private Bin leftover(CutBlank blank, int index) {
-    Length rest = blank.length().minus(end(blank));
-    return new Bin(index, usable(rest), 1, Cost.NONE, takes(item(blank.id())));
-  }
-
-  /** Where the leftover of a blank begins, so that its own clean cut is counted from there. */
-  Length end(CutBlank blank) {
-    Length last = Length.ZERO;
-    for (Cut c : blank.cuts()) {
-      last = last.max(c.at().plus(c.extent()));
-    }
-    Length kerf = job.tools().saw().kerf();
-    return last.plus(kerf).plus(kerf.half()).minus(job.tools().saw().cleanCut());
+  /** The saw that cuts them. */
+  Tools.Saw saw() {
+    return job.tools().saw();
   }
 
   /** The lot with a number. */
@@ -251,7 +289,7 @@ final class Yard {
       return StockPlanner.takes(item, part);
     }
     return item.kind() == Stock.Kind.CORNER
-        && item.face().compareTo(part.face()) >= 0
+        && item.face().compareTo(part.face().plus(item.trim())) >= 0
         && item.thickness().equals(part.thickness())
         && job.stock().items().stream()
             .noneMatch(
@@ -263,7 +301,7 @@ final class Yard {
    */
   int leastBlanks(Assignment plan) {
     if (plan.proved()) {
-      return plan.blanks().size();
+      return (int) plan.blanks().stream().filter(b -> !plan.used().opened(b.id())).count();
     }
     Cost least = plan.bound();
     return (int) (priced() ? least.second() / CuttingProblem.BLANK : least.lead());
@@ -273,7 +311,11 @@ final class Yard {
   List<Ordered> toOrder(Assignment plan) {
     List<Ordered> out = new ArrayList<>();
     for (Stock.Item item : job.stock().items()) {
-      int n = (int) plan.blanks().stream().filter(b -> b.stock().equals(item.mark())).count();
+      int n =
+          (int)
+              plan.blanks().stream()
+                  .filter(b -> b.stock().equals(item.mark()) && !plan.used().opened(b.id()))
+                  .count();
       if (item.toOrder() && n > 0) {
         out.add(new Ordered(item, n));
       }

@@ -44,25 +44,30 @@ public final class WorkUp {
     said.addAll(RuleBook.unknownAcceptances(job));
     List<HeadLayout> layouts = new ArrayList<>();
     FromStock chosen = FromStock.NONE;
+    BenchReport.Read report =
+        failed(said) ? new BenchReport.Read(job, List.of()) : BenchReport.of(job);
+    said.addAll(report.said());
     if (!failed(said)) {
-      Heads heads = Heads.of(job);
+      Job reported = report.pieces();
+      Heads heads = Heads.of(reported);
       chosen = heads.chosen();
       for (int i = 0; i < job.openings().size(); i++) {
         if (heads.solutions().get(i) instanceof Solution.Solved solved) {
           layouts.add(solved.head());
         } else if (heads.solutions().get(i) instanceof Solution.Refused refused) {
-          said.addAll(Adviser.on(job, i, refused, heads.trying()).problems());
+          said.addAll(Adviser.on(reported, i, refused, heads.trying()).problems());
         }
       }
       if (!failed(said)) {
-        said.addAll(overlapping(job, heads));
+        said.addAll(overlapping(reported, heads));
       }
     }
     if (failed(said)) {
       return Outcome.failed(said);
     }
     List<HeadWork> heads = HeadBench.workUp(job, layouts);
-    StockPlan stock = StockPlanner.plan(job, heads, chosen);
+    StockPlan stock =
+        StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
     return Outcome.of(
         new ShopWork(
             job,

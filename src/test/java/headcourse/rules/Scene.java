@@ -126,6 +126,7 @@ final class Scene {
         j.openings(),
         j.stock(),
         j.fitted(),
+        j.cut(),
         j.spoiled(),
         j.accepted(),
         j.limits(),

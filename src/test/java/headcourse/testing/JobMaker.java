@@ -5,6 +5,7 @@ import headcourse.job.AnchorKind;
 import headcourse.job.Backing;
 import headcourse.job.Bundle;
 import headcourse.job.Care;
+import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
@@ -72,6 +73,7 @@ public final class JobMaker {
   public List<Length> courses = List.of();
   public Stock stock = Stock.UNSAID;
   public List<Fitted> fitted = new ArrayList<>();
+  public List<CutStone> cut = new ArrayList<>();
   public List<String> spoiled = new ArrayList<>();
   public List<Accepted> accepted = new ArrayList<>();
   public Limits limits = Limits.DEFAULT;
@@ -194,6 +196,7 @@ public final class JobMaker {
         list,
         stock,
         fitted,
+        cut,
         spoiled,
         accepted,
         limits,

@@ -2,6 +2,7 @@ package headcourse.job.yaml;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Splits a CSV text (RFC 4180, or with semicolons) into rows of cells that know their place. */
 final class CsvRows {
@@ -14,13 +15,23 @@ final class CsvRows {
    */
   record Cell(String text, int index, int length) {}
 
+  /** Longer lines name no columns. */
+  private static final int LONGEST = 2000;
+
   private final int[] points;
   private final int comma;
   private int at;
 
   private CsvRows(String text) {
     points = text.codePoints().toArray();
-    String first = text.lines().findFirst().orElse("");
+    // A title above the columns' names need not have cells.
+    String first =
+        text.lines()
+            .limit(20)
+            .filter(l -> l.length() <= LONGEST && l.toLowerCase(Locale.ROOT).contains("mark"))
+            .filter(l -> l.indexOf(';') >= 0 || l.indexOf('\t') >= 0 || l.indexOf(',') >= 0)
+            .findFirst()
+            .orElse(text.lines().findFirst().orElse(""));
     comma = first.indexOf(';') >= 0 ? ';' : first.indexOf('\t') >= 0 ? '\t' : ',';
   }
 

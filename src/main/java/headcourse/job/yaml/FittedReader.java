@@ -6,20 +6,18 @@ import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
-/** Reads what the work itself reports: {@code fitted:}, {@code spoiled:} and {@code accept:}. */
+/** Reads what the work itself reports: {@code fitted:} and {@code accept:}. */
 final class FittedReader {
   private FittedReader() {}
 
   static List<Fitted> fitted(Section s, List<Opening> openings, Stock stock) {
     List<Fitted> all = new ArrayList<>();
     Set<String> pieces = new LinkedHashSet<>();
-    Map<String, Stock.Item> blanks = byMark(stock);
+    Pieces blanks = new Pieces(stock);
     for (Opening o : openings) {
       if (!s.has(o.mark())) {
         continue;
@@ -27,18 +25,42 @@ final class FittedReader {
       Section stones = s.section(o.mark());
       for (String stone : stones.keys()) {
         if (stone.matches("K|[LR][1-9][0-9]{0,2}")) {
-          all.add(stone(stones.item(stone), o.mark(), stone, blanks, pieces));
+          // Where stones are set from the yard's pieces, each takes one of its own.
+          Set<String> own = ReportReader.oneByOne(o) ? pieces : new LinkedHashSet<>();
+          all.add(stone(stones.item(stone), o.mark(), stone, blanks, own));
         }
       }
       stones.done(
           k -> Reading.quoted(k) + " is no stone's mark; expected K, L1, L2, ... or R1, R2, ...");
     }
-    s.done(k -> "no opening has the mark " + Reading.quoted(k) + "; expected " + marks(openings));
+    s.done(
+        k ->
+            "no opening has the mark "
+                + Reading.quoted(k)
+                + "; expected "
+                + marks(openings)
+                + (k.matches(".+-(K|[LR][1-9][0-9]{0,2})")
+                    ? ", with the stone below it, as "
+                        + k.substring(0, k.lastIndexOf('-'))
+                        + ": {"
+                        + k.substring(k.lastIndexOf('-') + 1)
+                        + ": 7}"
+                    : ""));
     return all;
   }
 
   private static Fitted stone(
-      Item item, String opening, String mark, Map<String, Stock.Item> blanks, Set<String> pieces) {
+      Item item, String opening, String mark, Pieces blanks, Set<String> pieces) {
+    if (!item.isMap() && !item.isList() && item.raw("a length").isEmpty()) {
+      item.error(
+          mark
+              + " has no size; expected its width, or where it was cut as ticketed cut: ["
+              + opening
+              + "-"
+              + mark
+              + "]");
+      return new Fitted(item.path(), opening, mark, Length.inches(1), null, null);
+    }
     if (!item.isMap()) {
       Length width = item.length(Range.POSITIVE);
       return new Fitted(item.path(), opening, mark, width, null, null);
@@ -67,61 +89,18 @@ final class FittedReader {
   }
 
   /** The piece that a stone was cut from, empty where that is not said. */
-  private static String piece(Item i, Map<String, Stock.Item> blanks, Set<String> pieces) {
+  private static String piece(Item i, Pieces blanks, Set<String> pieces) {
     String s = i == null ? null : i.raw("a blank with its number, as C2#3, or none");
     if (s == null || s.equals(Fitted.NO_PIECE)) {
       return s == null ? "" : s;
     }
-    if (!lies(i, s, blanks)) {
+    if (!blanks.lies(i, s)) {
       return "";
     }
     if (!pieces.add(s)) {
       i.error("another stone was cut from " + s + "; expected one stone of each piece");
     }
     return s;
-  }
-
-  /** Whether a text names a piece of the stock; says so where it does not. */
-  private static boolean lies(Item i, String s, Map<String, Stock.Item> blanks) {
-    if (!s.matches("[^#\\s]{1,16}#[1-9][0-9]{0,4}")) {
-      i.error(Reading.quoted(s) + " names no piece; expected a blank with its number, as C2#3");
-      return false;
-    }
-    String mark = s.substring(0, s.indexOf('#'));
-    int number = Integer.parseInt(s.substring(s.indexOf('#') + 1));
-    Stock.Item item = blanks.get(mark);
-    if (item == null) {
-      i.error("the stock has no blank " + Reading.quoted(mark) + "; expected a mark from stock:");
-    } else if (!item.toOrder() && number > item.count()) {
-      i.error("there are only " + item.count() + " of " + mark + "; expected a number to that");
-    }
-    return item != null && (item.toOrder() || number <= item.count());
-  }
-
-  private static Map<String, Stock.Item> byMark(Stock stock) {
-    Map<String, Stock.Item> all = new HashMap<>();
-    stock.items().forEach(b -> all.putIfAbsent(b.mark(), b));
-    return all;
-  }
-
-  static List<String> spoiled(Section root, Stock stock, List<Fitted> fitted) {
-    Set<String> all = new LinkedHashSet<>();
-    Map<String, Stock.Item> blanks = byMark(stock);
-    for (Item i : root.list("spoiled")) {
-      String s = i.raw("a blank with its number, as C2#3");
-      if (s == null || !lies(i, s, blanks)) {
-        continue;
-      }
-      if (!all.add(s)) {
-        i.error(s + " stands here a second time; keep one");
-      }
-      for (Fitted f : fitted) {
-        if (f.piece().equals(s)) {
-          i.error(f.stone() + " of " + f.opening() + " was cut from " + s + "; it can't be both");
-        }
-      }
-    }
-    return List.copyOf(all);
   }
 
   static List<Accepted> accepted(Section root, List<Opening> openings) {

@@ -28,9 +28,20 @@ final class JobInfoReader {
       r.done();
     }
     String revisionOf = s.text("revision-of");
+    String setting = s.get("setting-date", "", JobInfoReader::date);
     s.done();
     return new JobInfo(
-        number, title, site, client, mason, drawnBy, date, revision, revisions, revisionOf);
+        number,
+        title,
+        site,
+        client,
+        mason,
+        drawnBy,
+        date,
+        revision,
+        revisions,
+        revisionOf,
+        setting);
   }
 
   private static String date(Item item) {

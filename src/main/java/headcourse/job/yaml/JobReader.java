@@ -1,6 +1,7 @@
 package headcourse.job.yaml;
 
 import headcourse.diag.Outcome;
+import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
@@ -85,7 +86,9 @@ public final class JobReader {
     List<Opening> openings = OpeningReader.read(root, source.shapes());
     Stock stock = StockReader.read(root, stone.thickness());
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
-    List<String> spoiled = FittedReader.spoiled(root, stock, fitted);
+    ReportReader report = new ReportReader(openings, stock, fitted);
+    List<String> spoiled = report.spoiled(root);
+    List<CutStone> cut = report.cut(root, fitted);
     var accepted = FittedReader.accepted(root, openings);
     Limits limits = LimitsReader.read(root.section("limits"), source.limits());
     long steps = root.whole("steps", 1, 1_000_000_000L, STEPS);
@@ -105,6 +108,7 @@ public final class JobReader {
         openings,
         stock,
         fitted,
+        cut,
         spoiled,
         accepted,
         limits,

@@ -22,20 +22,21 @@ final class StockReader {
     }
     Section s = item.section();
     List<Stock.Item> items = new ArrayList<>();
+    Length trim = s.length("trim", Range.NOT_NEGATIVE, Length.ZERO);
     for (Item i : s.list("corners")) {
-      items.add(blank(i.section(), Stock.Kind.CORNER, false, thickness));
+      items.add(blank(i.section(), Stock.Kind.CORNER, false, thickness, trim));
     }
     for (Item i : s.list("flats")) {
-      items.add(blank(i.section(), Stock.Kind.FLAT, false, thickness));
+      items.add(blank(i.section(), Stock.Kind.FLAT, false, thickness, trim));
     }
     for (Item i : s.list("order")) {
       Section o = i.section();
       boolean flat = o.has("length") || o.has("height");
-      items.add(blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness));
+      items.add(blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness, trim));
     }
     Item file = s.item("file");
     if (file != null) {
-      items.addAll(file(file, thickness));
+      items.addAll(file(file, thickness, trim));
     }
     double spare = s.get("spare", Stock.UNSAID.spare(), StockReader::spare);
     s.done();
@@ -49,10 +50,10 @@ final class StockReader {
             "the first is at " + s.in.place(before + ".mark").place());
       }
     }
-    return new Stock(items, spare);
+    return new Stock(items, spare, trim);
   }
 
-  private static List<Stock.Item> file(Item item, Length thickness) {
+  private static List<Stock.Item> file(Item item, Length thickness, Length trim) {
     String path = item.raw("the path of a CSV file");
     if (path == null) {
       return List.of();
@@ -70,10 +71,11 @@ final class StockReader {
           "there is no file " + Reading.quoted(path) + "; expected a CSV file beside the job");
       return List.of();
     }
-    return new StockSheet(item.in(), path, thickness).read(bytes.get());
+    return new StockSheet(item.in(), path, thickness, trim).read(bytes.get());
   }
 
-  private static Stock.Item blank(Section s, Stock.Kind kind, boolean order, Length thickness) {
+  private static Stock.Item blank(
+      Section s, Stock.Kind kind, boolean order, Length thickness, Length trim) {
     boolean corner = kind == Stock.Kind.CORNER;
     Length inch = Length.inches(1);
     String mark = s.get("mark", "", StockReader::mark);
@@ -91,11 +93,51 @@ final class StockReader {
             s.needed(face, Range.POSITIVE, "the blank's " + face, inch),
             corner ? s.needed("return", Range.POSITIVE, "the blank's return", inch) : Length.ZERO,
             s.length("thickness", Range.POSITIVE, thickness),
-            (int) s.whole("count", 0, MOST, 1),
+            count(s, mark, order),
             order,
-            s.get("price", 0.0, i -> i.number(0, 1e9)));
-    s.done();
+            s.get("price", 0.0, i -> i.number(0, 1e9)),
+            order ? s.length("trim", Range.NOT_NEGATIVE, trim) : Length.ZERO,
+            order ? s.get("lead", null, StockReader::days) : null);
+    s.done(
+        k ->
+            k.equals("trim") || k.equals("lead")
+                ? k + ": is for what is made to order; expected it under order:"
+                : null);
     return item;
+  }
+
+  /** How many lie there; of what is made to order, 0 for as many as needed. */
+  private static int count(Section s, String mark, boolean order) {
+    if (!order && !s.has("count")) {
+      s.in.error(
+          s.path,
+          "how many of "
+              + (mark == null || mark.isEmpty() ? "these" : mark)
+              + " lie in the yard is missing; expected count: with a whole number",
+          "what the supplier makes as needed stands under order:, without a count");
+    }
+    return (int) s.whole("count", order ? 1 : 0, MOST, 0);
+  }
+
+  /** Days, given as a number, or as weeks. */
+  static Integer days(Item item) {
+    String s = item.raw("a number of days, as 21 or 3 weeks");
+    if (s == null) {
+      return null;
+    }
+    Integer days = days(s);
+    if (days == null) {
+      item.error(Reading.quoted(s) + " will not do; expected a number of days, as 21 or 3 weeks");
+    }
+    return days;
+  }
+
+  private static Integer days(String s) {
+    if (!s.matches("[0-9]{1,4} *(days?|d|weeks?|w)?")) {
+      return null;
+    }
+    int n = Integer.parseInt(s.replaceAll("[^0-9].*", ""));
+    return s.contains("w") ? 7 * n : n;
   }
 
   private static String mark(Item item) {

@@ -268,7 +268,12 @@ final class CuttingBar {
     String rest = c.format().tape(whole);
     double end = x0 + blank.length().mm() * k;
     List<Mark.Label> tries = new ArrayList<>();
-    for (String text : List.of(c.say("plan.off-cut", rest), rest)) {
+    List<String> texts = new ArrayList<>(List.of(c.say("plan.off-cut", rest), rest));
+    if (!blank.offCut() && whole.compareTo(Length.inches(1)) >= 0) {
+      // Off-cuts of this blank are numbered from its left end; this one is the only one planned.
+      texts.add(0, c.say("plan.off-cut", blank.id() + "/1: " + rest));
+    }
+    for (String text : texts) {
       tries.add(
           new Mark.Label(new Point(end - 1.2, middle + 1.2), text, Lettering.NOTE, Align.END, 0));
       tries.add(

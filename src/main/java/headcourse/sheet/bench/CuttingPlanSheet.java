@@ -79,6 +79,7 @@ public final class CuttingPlanSheet implements SheetComposer {
         bar.draw(page.board(), b, a.minX(), y);
         y += pitch;
       }
+      offCuts();
       order();
       unfit();
       moved();
@@ -117,10 +118,14 @@ public final class CuttingPlanSheet implements SheetComposer {
       if (plan.blanks().isEmpty()) {
         paragraph(Role.NOTES, c.say("plan.no-stock"), Lettering.BODY);
       } else {
-        String key = plan.proved() ? "plan.summary-proved" : "plan.summary";
+        boolean off = plan.whole() < plan.blanks().size();
+        String key =
+            (plan.proved() ? "plan.summary-proved" : "plan.summary") + (off ? "-off-cuts" : "");
         String waste = Decimals.fixed(100 * plan.wasteShare(), 0);
         paragraph(
-            Role.NOTES, c.say(key, plan.blanks().size(), plan.lowerBound(), waste), Lettering.BODY);
+            Role.NOTES,
+            c.say(key, plan.whole(), plan.lowerBound(), waste, plan.blanks().size() - plan.whole()),
+            Lettering.BODY);
         paragraph(
             Role.NOTES,
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
@@ -191,6 +196,34 @@ public final class CuttingPlanSheet implements SheetComposer {
       }
     }
 
+    private void offCuts() {
+      if (plan.offCuts().isEmpty()) {
+        return;
+      }
+      List<List<String>> rows = new ArrayList<>();
+      for (StockPlan.OffCut o : plan.offCuts()) {
+        rows.add(
+            List.of(
+                o.id(),
+                c.say(o.kind() == Stock.Kind.CORNER ? "plan.corner" : "plan.flat"),
+                size(o.length()),
+                size(o.face()),
+                size(o.returnLeg()),
+                o.stones().isEmpty() ? "–" : String.join(", ", o.stones())));
+      }
+      table(
+          c.say("plan.off-cuts"),
+          c.say("plan.off-cuts-text"),
+          List.of(
+              column(c.say("plan.off-cut-number"), 1.3, Align.START, true),
+              column(c.say("plan.kind"), 1, Align.START, false),
+              column(c.say("plan.length"), 1, Align.END, true),
+              column(c.say("plan.face"), 1, Align.END, false),
+              column(c.say("plan.return"), 1, Align.END, false),
+              column(c.say("plan.off-cut-for"), 2.4, Align.START, false)),
+          rows);
+    }
+
     private void order() {
       if (plan.order().isEmpty()) {
         return;
@@ -220,8 +253,30 @@ public final class CuttingPlanSheet implements SheetComposer {
               column(c.say("plan.return"), 1, Align.END, false),
               column(c.say("plan.thickness"), 1, Align.END, false)),
           rows);
+      deliveries();
       total(Stock.Kind.CORNER, "plan.sum-corners");
       total(Stock.Kind.FLAT, "plan.sum-flats");
+    }
+
+    /** Prices, and the last day to order. */
+    private void deliveries() {
+      for (StockPlan.OrderLine o : plan.order()) {
+        if (o.price() > 0) {
+          paragraph(
+              Role.NOTES,
+              c.say("plan.order-price", o.stock(), o.count(), money(o.price())),
+              Lettering.BODY);
+        }
+        if (!o.orderBy().isEmpty()) {
+          String setting = c.job().info().settingDate();
+          paragraph(
+              Role.NOTES,
+              c.say("plan.order-by", o.stock(), o.orderBy(), o.lead(), setting),
+              Lettering.BODY.inBold());
+        } else if (o.lead() != null) {
+          paragraph(Role.NOTES, c.say("plan.lead", o.stock(), o.lead()), Lettering.BODY);
+        }
+      }
     }
 
     // In the units that suppliers sell: pieces, running length of arris, area of flats.

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.diag.Outcome;
 import headcourse.job.Job;
+import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -88,13 +89,37 @@ class JobCasesTest {
     }
   }
 
+  /** A sheet as it comes from the yard: title, notes, a sum, and each man's way with fractions. */
+  @Test
+  void aSpreadsheetAsItComesFromTheYard() throws IOException {
+    byte[] b = Files.readAllBytes(FOLDER.resolve("good-sheet.yaml"));
+    Job job = ReaderCase.read("good-sheet.yaml", b, JobCasesTest::beside).value().orElseThrow();
+    List<Stock.Item> items = job.stock().items();
+    assertEquals(
+        List.of("A1", "A2", "A3", "A4", "A5"), items.stream().map(Stock.Item::mark).toList());
+    // 7 1/2", 7-1/2 and 7,5 are the same.
+    for (Stock.Item i : items.subList(0, 4)) {
+      assertEquals(Length.inches(7.5), i.length(), i.mark());
+      assertEquals(Length.inches(13.25), i.face(), i.mark());
+    }
+    assertEquals(Length.mm(190), items.get(4).length());
+    assertEquals(8, items.stream().mapToInt(Stock.Item::count).sum());
+  }
+
   @Test
   void everySectionComesThrough() throws IOException {
     byte[] b = Files.readAllBytes(FOLDER.resolve("good-full.yaml"));
     Job job = ReaderCase.read("good-full.yaml", b, JobCasesTest::beside).value().orElseThrow();
     assertEquals(4, job.stock().items().size());
     assertEquals(0.15, job.stock().spare(), 1e-12);
-    assertEquals(List.of("C2#3"), job.spoiled());
+    assertEquals(List.of("C2#3", "D1-R5"), job.spoiled());
+    assertEquals("D1-R4", job.cut().get(0).mark());
+    assertEquals("C1#3", job.cut().get(1).piece());
+    Stock.Item x1 =
+        job.stock().items().stream().filter(i -> i.mark().equals("X1")).findFirst().orElseThrow();
+    assertEquals(21, x1.lead());
+    assertEquals(Length.inches(0.5), x1.trim());
+    assertEquals(0, x1.count());
     assertEquals(Length.inches(1.75), job.props().thickness());
     assertEquals(Length.inches(9.25), job.props().width());
     // A pound on a square inch is 0.006894757 N/mm² (NIST SP 811).

@@ -1,0 +1,97 @@
+package headcourse.stock;
+
+import headcourse.job.Job;
+import headcourse.stock.FromStock.Taken;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds places for parts that are not as they were ticketed; those that are keep theirs. */
+final class Anew {
+  private final Job job;
+  private final List<Taken> taken;
+
+  Anew(Job job, List<Taken> taken) {
+    this.job = job;
+    this.taken = taken;
+  }
+
+  /**
+   * The plan of what is wanted.
+   *
+   * @param yard the yard of the parts as they were ticketed, each a lot by itself
+   * @param was their plan
+   * @param wanted parts that are still to be cut
+   */
+  Tickets.Carried planned(Yard yard, Spoilage.Outcome was, List<Part> wanted) {
+    Assignment plan = was.plan();
+    List<Integer> as = new ArrayList<>();
+    List<Part> other = new ArrayList<>();
+    for (Part p : wanted) {
+      int lot = same(yard, plan, p, as);
+      if (lot < 0) {
+        other.add(p);
+      } else {
+        as.add(lot);
+      }
+    }
+    Cuts cuts = new Cuts(yard, plan);
+    Set<String> touched = new LinkedHashSet<>();
+    for (int i = 0; i < plan.home().size(); i++) {
+      String home = plan.home().get(i);
+      if (!as.contains(i) && !home.isEmpty() && !home.equals(Assignment.DONE)) {
+        touched.add(home);
+        cuts.open(i);
+      }
+    }
+    List<Lot> lots = new ArrayList<>(as.stream().map(yard::lot).toList());
+    Strips strips = new Strips(job, other);
+    lots.addAll(strips.lots(strips.most()));
+    List<String> home = new ArrayList<>(as.stream().map(plan.home()::get).toList());
+    while (home.size() < lots.size()) {
+      home.add("");
+    }
+    Assignment kept = cuts.on(plan);
+    kept = kept.with(kept.blanks(), home, kept.used());
+    Yard now = new Yard(job, lots, taken);
+    Assignment best = best(now, kept, was.gone(), touched);
+    return new Tickets.Carried(now, new Spoilage.Outcome(best, was.changes(), was.gone()));
+  }
+
+  private Assignment best(Yard yard, Assignment kept, Set<String> gone, Set<String> touched) {
+    Assignment fresh = yard.fresh(kept, gone);
+    Assignment best = yard.filled(kept, gone);
+    taken.forEach(t -> touched.remove(t.piece()));
+    if (!touched.isEmpty()) {
+      best = less(best, yard.repaired(kept, gone, touched));
+    }
+    best = fresh.cost().missing() < best.cost().missing() ? fresh : best;
+    return best.boundBy(fresh);
+  }
+
+  private static Assignment less(Assignment a, Assignment b) {
+    boolean fewer =
+        b.cost().missing() < a.cost().missing()
+            || b.cost().missing() == a.cost().missing() && b.cost().lead() < a.cost().lead();
+    return fewer ? b : a;
+  }
+
+  /** The lot that is the same part with a place, and not taken yet; −1 where there is none. */
+  private static int same(Yard yard, Assignment plan, Part part, List<Integer> taken) {
+    List<Object> key = Yard.sameness(Lot.of(part));
+    for (int i = 0; i < plan.home().size(); i++) {
+      Part p = yard.lot(i).first();
+      String home = plan.home().get(i);
+      if (p.stone().equals(part.stone())
+          && p.of() == part.of()
+          && !home.isEmpty()
+          && !home.equals(Assignment.DONE)
+          && !taken.contains(i)
+          && Yard.sameness(Lot.of(p)).equals(key)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}

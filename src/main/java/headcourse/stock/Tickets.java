@@ -1,0 +1,157 @@
+package headcourse.stock;
+
+import headcourse.bench.HeadWork;
+import headcourse.job.CutStone;
+import headcourse.job.Fitted;
+import headcourse.job.Job;
+import headcourse.stock.FromStock.Taken;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Carries the plan that was ticketed on through what the bench reports. Stones that are cut stay on
+ * their blanks and take their length of them; what is left returns as off-cuts. Then what broke is
+ * lost, in the order of the report: each time the rest keeps its tickets as far as can be. Last,
+ * stones that are to be cut otherwise than drawn, around stones that are fitted, find a place.
+ */
+final class Tickets {
+  private final Job job;
+  private final List<HeadWork> heads;
+  private final List<Taken> taken;
+  private final List<String> before;
+  private final List<Part> fitted;
+
+  /**
+   * @param heads the heads as they are now
+   * @param before pieces that were spoiled as stones chosen from the yard's pieces, and replaced
+   */
+  Tickets(Job job, List<HeadWork> heads, List<Taken> taken, List<String> before) {
+    this.job = job;
+    this.heads = heads;
+    this.taken = taken;
+    this.before = before;
+    this.fitted = Part.fitted(heads, job.grid());
+  }
+
+  /** The plan as it is now, with the yard whose lots it places. */
+  record Carried(Yard yard, Spoilage.Outcome outcome) {}
+
+  /**
+   * Carries the plan on.
+   *
+   * @param drawn the heads as they were ticketed
+   */
+  Carried carried(List<HeadWork> drawn) {
+    boolean stones = job.spoiled().stream().anyMatch(s -> !s.matches("[^#/]+#[0-9]+"));
+    return reports().isEmpty() && !stones ? whole() : carry(drawn);
+  }
+
+  /** The plan where only whole blanks broke. */
+  private Carried whole() {
+    Set<String> gone = Set.copyOf(before);
+    Yard yard = new Ripping(job, Part.of(heads, job.grid()), taken).yard(gone);
+    Spoilage spoilage = new Spoilage(job, yard, yard.solve(gone), before);
+    job.spoiled().forEach(spoilage::lose);
+    return new Carried(yard, spoilage.outcome());
+  }
+
+  private Carried carry(List<HeadWork> drawn) {
+    List<Part> parts = Part.of(drawn, job.grid());
+    Set<String> gone = Set.copyOf(before);
+    Yard ripped = new Ripping(job, parts, taken).yard(gone);
+    Assignment first = ripped.solve(gone);
+    Yard yard = new Yard(job, parts.stream().map(Lot::of).toList(), taken);
+    Spoilage spoilage = new Spoilage(job, yard, apart(ripped, yard, first), before);
+    for (Report r : reports()) {
+      if (!job.spoiled().contains(r.stone())) {
+        spoilage.follow(done(yard, spoilage.plan(), r));
+      }
+    }
+    for (int i = 0; i < job.spoiled().size(); i++) {
+      String name = job.spoiled().get(i);
+      spoilage.lose(name);
+      if (job.spoiled().lastIndexOf(name) == i) {
+        // What broke and is reported as good was cut a second time.
+        for (Report r : reports()) {
+          if (r.stone().equals(name)) {
+            spoilage.follow(done(yard, spoilage.plan(), r));
+          }
+        }
+      }
+    }
+    Spoilage.Outcome out = spoilage.outcome();
+    return new Anew(job, taken).planned(yard, out, wanted());
+  }
+
+  /** A stone that is cut, and the blank that it is said to come from. */
+  private record Report(String stone, String piece) {}
+
+  private List<Report> reports() {
+    List<Report> all = new ArrayList<>();
+    for (Fitted f : job.fitted()) {
+      if (taken.stream().noneMatch(t -> t.stone().equals(f.opening() + "-" + f.stone()))) {
+        all.add(new Report(f.opening() + "-" + f.stone(), f.piece()));
+      }
+    }
+    job.cut().forEach(c -> all.add(new Report(c.mark(), c.piece())));
+    return all;
+  }
+
+  private Assignment done(Yard yard, Assignment plan, Report r) {
+    Cuts cuts = new Cuts(yard, plan);
+    List<Integer> lots = cuts.stone(r.stone());
+    for (int lot : lots) {
+      cuts.done(lot, measured(yard.lot(lot).first()), r.piece());
+    }
+    if (lots.isEmpty() && !r.piece().isEmpty()) {
+      // It was never drawn so; what it measures is all there is to know.
+      fitted.stream()
+          .filter(p -> p.stone().equals(r.stone()))
+          .forEach(p -> cuts.elsewhere(r.piece(), p.extent()));
+    }
+    return cuts.on(plan);
+  }
+
+  private Length measured(Part drawn) {
+    return fitted.stream()
+        .filter(p -> p.stone().equals(drawn.stone()) && p.of() == drawn.of())
+        .map(Part::extent)
+        .findFirst()
+        .orElse(null);
+  }
+
+  /** The same plan with every strip by itself. */
+  private static Assignment apart(Yard ripped, Yard yard, Assignment plan) {
+    Map<Part, String> homes = new IdentityHashMap<>();
+    for (int i = 0; i < ripped.lots().size(); i++) {
+      for (Part p : ripped.lot(i).parts()) {
+        homes.put(p, plan.home().get(i));
+      }
+    }
+    List<String> home = yard.lots().stream().map(l -> homes.get(l.first())).toList();
+    return plan.with(plan.blanks(), home, plan.used());
+  }
+
+  /** The parts that are still to be cut. */
+  private List<Part> wanted() {
+    List<Part> parts = new ArrayList<>(Part.of(heads, job.grid()));
+    for (CutStone c : job.cut()) {
+      boolean in = false;
+      boolean found = false;
+      for (int i = 0; i < parts.size(); i++) {
+        Part p = parts.get(i);
+        boolean begins = p.of() != StockPlan.Part.SOFFIT;
+        in = p.stone().equals(c.mark()) && (begins ? !found : in);
+        if (in) {
+          found = true;
+          parts.remove(i--);
+        }
+      }
+    }
+    return parts;
+  }
+}
