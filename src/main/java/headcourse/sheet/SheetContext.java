@@ -19,10 +19,27 @@ import java.util.function.Function;
  * @param words the words of the job's language
  * @param format how lengths are written
  * @param frame the sheet's frame
+ * @param index the sheets of the set, as far as they are known
  */
 public record SheetContext(
-    ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
+    ShopWork work,
+    Bundle bundle,
+    Words words,
+    LengthFormat format,
+    SheetFrame frame,
+    SheetIndex index) {
   private static final double ROLL_PAGE = 1.5;
+
+  /** What composers need before any sheet is composed. */
+  public SheetContext(
+      ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
+    this(work, bundle, words, format, frame, SheetIndex.EMPTY);
+  }
+
+  /** The same with the sheets of the set known. */
+  public SheetContext with(SheetIndex known) {
+    return new SheetContext(work, bundle, words, format, frame, known);
+  }
 
   /** The job. */
   public Job job() {

@@ -92,8 +92,11 @@ class ArchitectureTest {
     TABLE.put("sheet.elevation", with(forSheets, "sheet"));
     TABLE.put("sheet.bench", with(forSheets, "sheet"));
     TABLE.put("sheet.section", with(forSheets, "sheet"));
+    TABLE.put("sheet.picture", with(forSheets, "sheet", "sheet.elevation"));
     TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
-    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
+    TABLE.put(
+        "sheet.contractor",
+        with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
     TABLE.put(
         "sheet.book",
