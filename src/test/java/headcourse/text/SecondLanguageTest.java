@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Two languages on one sheet: a figure is printed once, and what is in the second is marked. */
-class TongueTest {
+class SecondLanguageTest {
   private static final Words BOTH = Words.of("en+es");
 
   @Test
