@@ -1,5 +1,6 @@
 package headcourse.guards;
 
+import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Measured;
@@ -56,6 +57,7 @@ final class GuardedJobs {
     o.headHeight = Length.inches(height);
     o.params.putAll(Map.of("striking", Length.inches(70)));
     o.width = Length.inches(60);
+    o.floor = new Floor(Length.inches(30), Length.inches(7));
     o.key =
         new HeadSpec.Key(
             Length.inches(7), null, Length.inches(2), Length.inches(1), Length.inches(0.5));

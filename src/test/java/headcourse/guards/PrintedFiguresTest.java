@@ -105,6 +105,7 @@ public class PrintedFiguresTest {
     WallGuard.hold(p);
     StackGuard.hold(p);
     StrikingGuard.hold(p);
+    PictureGuard.hold(p);
     ContractorGuard.hold(p);
     FullSizeGuard.hold(p);
     AsBuiltGuard.hold(p);

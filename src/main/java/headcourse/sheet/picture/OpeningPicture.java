@@ -10,6 +10,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.drawing.TextFlow;
+import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
@@ -276,12 +277,15 @@ final class OpeningPicture {
     double x = at(paper, view.edge(Side.LEFT), 0).x() - 1;
     List<Double> chain = chain();
     List<Dimensions.Size> sizes = new ArrayList<>();
+    List<Dimensions.Size> small = new ArrayList<>();
     for (int i = 0; i + 1 < chain.size(); i++) {
       double low = chain.get(i);
       double high = chain.get(i + 1);
       Point from = new Point(x, at(paper, 0, low).y());
       Point to = new Point(x, at(paper, 0, high).y());
-      sizes.add(new Dimensions.Size(from, to, CHAIN - 1, text(Length.mm(high - low)), SIZE));
+      String text = text(Length.mm(high - low));
+      boolean fits = Dimensions.fits(text, SIZE, from.distance(to));
+      (fits ? sizes : small).add(new Dimensions.Size(from, to, CHAIN - 1, text, SIZE));
     }
     double under = at(paper, 0, view.low()).y() + HATCH;
     Point left = new Point(at(paper, view.jamb(Side.LEFT), 0).x(), under);
@@ -289,6 +293,11 @@ final class OpeningPicture {
     Length wide = view.layout().jamb(Side.LEFT).plus(view.layout().jamb(Side.RIGHT));
     sizes.add(new Dimensions.Size(left, jamb, -7, text(wide), SIZE));
     new Dimensions(b).all(sizes);
+    // Past the end of its line a figure would run together with the next one.
+    for (Dimensions.Size s : small) {
+      double middle = (s.a().y() + s.b().y()) / 2;
+      new Dimensions(b, new Box(x - CHAIN - 40, middle - 4, x, middle + 4)).all(List.of(s));
+    }
   }
 
   private String text(Length length) {
