@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class OctetsTest {
+class Utf8BufferTest {
   private static String number(double value) {
     return new Utf8Buffer(1).number(value).toString();
   }
