@@ -16,7 +16,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Pages put together: nothing is lost, nothing lies on anything, the order stays. */
-class GatheringTest {
+class SheetPackerTest {
   private static final Box AREA = new Box(10, 10, 410, 287);
 
   private static PageDraft page(int n, double width, double height) {
