@@ -23,7 +23,8 @@ final class TicketGuard {
   private static final Pattern RAKE =
       Pattern.compile(
           EDGE
-              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), (top|bottom) long)");
+              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?),"
+              + " long edge at the (top|foot))");
   private static final Pattern PASS =
       Pattern.compile(
           "(\\d) ([A-Z]) "
