@@ -56,7 +56,7 @@ public record SheetContext(
   /** The same for what is said of one head: an arch has words of its own. */
   public SheetContext of(HeadWork head) {
     Words its = words.ofArch(head.layout().curved());
-    return its == words ? this : new SheetContext(work, bundle, its, format, frame);
+    return its == words ? this : new SheetContext(work, bundle, its, format, frame, index);
   }
 
   /** What a stone weighs, in the words of the job's units: {@code weight 12.8 lb}. */

@@ -61,7 +61,7 @@ final class PictureGuard {
       wanted.add(o.height().mm());
     }
     double crown = crown(o.mark());
-    double top = p.curved(head) ? highest(o.mark()) : head.get("head").number("heightMm");
+    double top = arch(head) ? highest(o.mark()) : head.get("head").number("heightMm");
     wanted.add(crown);
     wanted.add(top - crown);
     wanted.removeIf(mm -> mm <= 0.5);
@@ -91,20 +91,35 @@ final class PictureGuard {
 
   /** Top of the soffit of a curved head on the centre line; 0 of a flat one. */
   private double crown(String mark) {
-    if (!p.curved(p.opening(mark))) {
+    if (!arch(p.opening(mark))) {
       return 0;
     }
-    return p.stones(mark).stream()
-        .filter(s -> s.json().text("role").equals("key") || !keyed(mark))
-        .flatMap(s -> s.corners().stream())
-        .filter(c -> Math.abs(c[0]) < 60)
-        .mapToDouble(c -> c[1])
-        .min()
-        .orElse(0);
+    double low = Double.POSITIVE_INFINITY;
+    for (Stone s : p.stones(mark)) {
+      List<double[]> c = s.corners();
+      for (int i = 0; i < c.size(); i++) {
+        double[] a = c.get(i);
+        double[] b = c.get((i + 1) % c.size());
+        // Just beside the centre line, where there may be a joint or an apex.
+        double x = 0.3;
+        if ((a[0] - x) * (b[0] - x) < 0) {
+          low = Math.min(low, a[1] + (b[1] - a[1]) * (x - a[0]) / (b[0] - a[0]));
+        }
+      }
+    }
+    return low + drop(mark);
   }
 
-  private boolean keyed(String mark) {
-    return p.stones(mark).stream().anyMatch(s -> s.json().text("role").equals("key"));
+  // A key may hang below the soffit that is measured to.
+  private double drop(String mark) {
+    return p.job.openings().stream()
+        .filter(o -> o.mark().equals(mark) && o.head().key() != null)
+        .mapToDouble(o -> o.head().key().drop().mm())
+        .sum();
+  }
+
+  private static boolean arch(Json opening) {
+    return !List.of("soldier", "jack").contains(opening.get("head").text("shape"));
   }
 
   private double highest(String mark) {

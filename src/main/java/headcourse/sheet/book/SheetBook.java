@@ -17,12 +17,14 @@ import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.contractor.ContractorElevations;
 import headcourse.sheet.contractor.FrontSheet;
 import headcourse.sheet.contractor.NotesSheet;
+import headcourse.sheet.contractor.QuestionsSheet;
 import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
+import headcourse.sheet.order.OrderSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
@@ -59,11 +61,13 @@ public final class SheetBook {
           new ScheduleSheet(),
           new ContractorElevations(),
           new SectionSheet(),
+          new QuestionsSheet(),
           new NotesSheet(),
           new CoverSheet(),
           new OutlineSheets(),
           new RibSheets(),
-          new StripSheets());
+          new StripSheets(),
+          new OrderSheet());
 
   private static final List<SheetComposer> SHEETS =
       Stream.concat(

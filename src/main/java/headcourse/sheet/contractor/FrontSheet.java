@@ -19,6 +19,7 @@ import headcourse.sheet.elevation.ScaleBar;
 import headcourse.sheet.picture.Pictures;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The cover: what the job is, its openings in their wall, and the sheets of the set. */
 public final class FrontSheet implements SheetComposer {
@@ -70,6 +71,9 @@ public final class FrontSheet implements SheetComposer {
       } else if (i == 0 && place.at == At.BELOW) {
         list(c, Math.min(WIDEST, area.width())).draw(b, area.minX(), y + BAR + GAP / 2, area.maxY() + 9, 0);
       }
+      if (i == 0 && place.at == At.RUN) {
+        TextFlow.paragraph(b, area.minX(), y + BAR, area.width(), run(c), NOTE);
+      }
       pages.add(page);
     }
     return pages;
@@ -79,8 +83,8 @@ public final class FrontSheet implements SheetComposer {
   private enum At {
     BESIDE,
     BELOW,
-    /** On the next sheet: the pictures would have to be smaller. */
-    NEXT
+    /** Below as running text: a table would make the pictures smaller. */
+    RUN
   }
 
   private record Place(At at, Pictures pictures) {}
@@ -94,17 +98,15 @@ public final class FrontSheet implements SheetComposer {
     if (as(beside, alone)) {
       return new Place(At.BESIDE, beside);
     }
-    return as(over, alone) ? new Place(At.BELOW, over) : new Place(At.NEXT, alone);
+    if (as(over, alone)) {
+      return new Place(At.BELOW, over);
+    }
+    double run = TextFlow.height(run(c), area.width(), NOTE) + 2;
+    return new Place(At.RUN, pictures(c, area.width(), high - run));
   }
 
   private static boolean as(Pictures one, Pictures other) {
     return one.scale().equals(other.scale()) && one.pages() == other.pages();
-  }
-
-  /** Whether the list of sheets stands on the cover. */
-  static boolean listed(SheetContext c) {
-    Box area = c.area(Turn.LANDSCAPE);
-    return place(c, area, head(c, new Board(), area)).at != At.NEXT;
   }
 
   private static Pictures pictures(SheetContext c, double width, double height) {
@@ -130,7 +132,12 @@ public final class FrontSheet implements SheetComposer {
     JobInfo info = c.job().info();
     List<String> all = new ArrayList<>();
     for (String s :
-        List.of(info.client(), info.site(), info.mason(), c.job().stone().name())) {
+        List.of(
+            info.client(),
+            info.site(),
+            info.mason(),
+            info.contract().masonAddress(),
+            c.job().stone().name())) {
       if (!s.isBlank()) {
         all.add(s);
       }
@@ -147,8 +154,14 @@ public final class FrontSheet implements SheetComposer {
         NOTE);
   }
 
+  private static String run(SheetContext c) {
+    String all =
+        rows(c).stream().map(r -> r.get(0) + " " + r.get(1)).collect(Collectors.joining(" · "));
+    return c.say("picture.sheets") + ": " + all;
+  }
+
   /** The list of sheets; those of one title share a row. */
-  static List<List<String>> rows(SheetContext c) {
+  private static List<List<String>> rows(SheetContext c) {
     List<List<String>> rows = new ArrayList<>();
     List<SheetIndex.Entry> all = c.index().entries();
     int from = 0;

@@ -82,15 +82,6 @@ public final class ScheduleSheet implements SheetComposer {
           }
           flow.table(columns, rows, text);
           context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
-          if (!FrontSheet.listed(context)) {
-            flow.table(
-                context.say("picture.sheets"),
-                List.of(
-                    new Column(context.say("picture.sheet"), 30, Align.START, true),
-                    new Column(context.say("picture.shows"), 150, Align.START, false)),
-                FrontSheet.rows(context),
-                new Lettering(3.5, false));
-          }
           revisions(flow, context);
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
