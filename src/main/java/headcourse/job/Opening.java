@@ -54,8 +54,20 @@ public record Opening(
       Measured measured,
       HeadSpec head) {
     this(
-        path, mark, label, count, at, level, width, height, reveal, wallLeft, wallRight, measured,
-        head, Floor.UNSAID);
+        path,
+        mark,
+        label,
+        count,
+        at,
+        level,
+        width,
+        height,
+        reveal,
+        wallLeft,
+        wallRight,
+        measured,
+        head,
+        Floor.UNSAID);
   }
 
   /** Copies the places. */

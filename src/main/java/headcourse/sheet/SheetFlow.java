@@ -125,8 +125,7 @@ public final class SheetFlow {
       SheetContext context, Turn turn, String title, double least, Consumer<SheetFlow> content) {
     SheetFlow best = null;
     for (Air air : List.of(Air.MUCH, Air.LITTLE, Air.LEAST)) {
-      SheetFlow flow =
-          new SheetFlow(context, turn, "", title, "", Integer.MAX_VALUE, air, least);
+      SheetFlow flow = new SheetFlow(context, turn, "", title, "", Integer.MAX_VALUE, air, least);
       content.accept(flow);
       best = best == null || flow.pages.size() < best.pages.size() ? flow : best;
     }

@@ -64,9 +64,7 @@ public record SheetIndex(List<Entry> entries) {
             .map(
                 d ->
                     new Entry(
-                        d.label(),
-                        d.title(),
-                        d.bookmarks().stream().map(b -> b.anchor()).toList()))
+                        d.label(), d.title(), d.bookmarks().stream().map(b -> b.anchor()).toList()))
             .toList());
   }
 }

@@ -78,8 +78,7 @@ final class GuardedJobs {
     Job job = m.make();
     Answers answers =
         new Answers(
-            new Answers.Lintel(
-                "steel", "L6x4", Length.inches(7), null, Length.inches(0.125), 20),
+            new Answers.Lintel("steel", "L6x4", Length.inches(7), null, Length.inches(0.125), 20),
             new Answers.Flashing(Length.inches(1), Length.inches(7)),
             "",
             "");

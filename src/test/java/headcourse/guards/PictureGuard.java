@@ -10,8 +10,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The picture on the cover: heights from below upwards are ground, sill, opening and head as the job
- * gives them, floor above ground, and the width under it is the opening's.
+ * The picture on the cover: heights from below upwards are ground, sill, opening and head as the
+ * job gives them, floor above ground, and the width under it is the opening's.
  */
 final class PictureGuard {
   private final Printed p;
@@ -36,8 +36,7 @@ final class PictureGuard {
 
   private void opening(Part figure, Opening o) {
     Json head = p.opening(o.mark());
-    List<Run> sizes =
-        figure.texts().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
+    List<Run> sizes = figure.texts().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
     double low = sizes.stream().mapToDouble(Run::middleY).min().orElseThrow();
     double left = sizes.stream().mapToDouble(Run::middleX).min().orElseThrow();
     // The width stands level under the opening, right of all heights.

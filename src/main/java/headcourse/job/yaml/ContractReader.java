@@ -90,7 +90,8 @@ final class ContractReader {
     Length to = f.needed("to", Range.SIGNED, "the flashing's upper edge", from);
     if (s.in.sound(f.at("to"), f.at("from")) && f.has("to") && to.compareTo(from) <= 0) {
       s.in.error(
-          f.at("to"), "the flashing ends below where it begins; expected more than " + s.in.say(from));
+          f.at("to"),
+          "the flashing ends below where it begins; expected more than " + s.in.say(from));
     }
     f.done();
     return new Flashing(from, to);

@@ -71,7 +71,19 @@ final class OpeningReader {
     HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);
     s.done();
     return new Opening(
-        s.path, mark, label, count, at, level, width, height, reveal, left, right, measured, head,
+        s.path,
+        mark,
+        label,
+        count,
+        at,
+        level,
+        width,
+        height,
+        reveal,
+        left,
+        right,
+        measured,
+        head,
         new Floor(sill, ground));
   }
 

@@ -33,7 +33,8 @@ final class StockReader {
     for (Item i : s.list("order")) {
       Section o = i.section();
       boolean flat = o.has("length") || o.has("height");
-      items.add(blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness, trim, openings));
+      items.add(
+          blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness, trim, openings));
     }
     Item file = s.item("file");
     if (file != null) {
@@ -92,7 +93,8 @@ final class StockReader {
     String face = corner ? "face" : "height";
     Length over = order ? s.length("trim", Range.NOT_NEGATIVE, trim) : Length.ZERO;
     // A corner of which only the arris is asked for has the legs that the heads need.
-    boolean open = order && corner && !s.has("face") && !s.has("return") && CornerLegs.known(openings);
+    boolean open =
+        order && corner && !s.has("face") && !s.has("return") && CornerLegs.known(openings);
     Stock.Item item =
         new Stock.Item(
             s.path,

@@ -57,9 +57,10 @@ public final class ContractorElevations implements SheetComposer {
     int columns = inPairs(context, title) ? 2 : 1;
     SheetFlow flow = flow(context, title, columns);
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
+    List<Cuts.Cut> cuts = Cuts.of(context);
     for (HeadWork head : context.work().heads()) {
       // Four on a sheet: two beside two.
-      one(flow, context.of(head), head, flow.tallest() / columns);
+      one(flow, context.of(head), head, flow.tallest() / columns, cuts);
     }
     return flow.pages();
   }
@@ -88,12 +89,13 @@ public final class ContractorElevations implements SheetComposer {
     return true;
   }
 
-  private static void one(SheetFlow flow, SheetContext context, HeadWork head, double height) {
+  private static void one(
+      SheetFlow flow, SheetContext context, HeadWork head, double height, List<Cuts.Cut> all) {
     HeadFigures figures = new HeadFigures(head, context.format());
     Opening opening = head.layout().opening();
     List<String> notes = notes(context, figures);
     ChangeTriangles changes = new ChangeTriangles(context, head, flow.width());
-    CutMarks cuts = new CutMarks(context, head);
+    CutMarks cuts = new CutMarks(context, head, all);
     double bands = changes.depth() + cuts.depth();
     String note = String.join(" · ", notes);
     double said = TextFlow.height(note, flow.width(), SMALL) + 1;
@@ -120,8 +122,8 @@ public final class ContractorElevations implements SheetComposer {
                 f -> {
                   figure.draw(f, x, y + band);
                   Similarity view = figure.view(x, y + band);
-                  cuts.draw(f, x, y, flow.width(), view);
-                  changes.draw(f, x, y + cuts.depth(), flow.width(), view);
+                  cuts.draw(f, x, y + changes.depth(), flow.width(), view);
+                  changes.draw(f, x, y, flow.width(), view);
                 }));
     flow.figure(
         BAR,

@@ -32,10 +32,11 @@ final class CutMarks {
   private final SheetContext context;
   private final List<Target> targets = new ArrayList<>();
 
-  CutMarks(SheetContext context, HeadWork head) {
+  /** Those of a head among the sections of the set. */
+  CutMarks(SheetContext context, HeadWork head, List<Cuts.Cut> cuts) {
     this.context = context;
     String mark = head.layout().opening().mark();
-    for (Cuts.Cut c : Cuts.of(context)) {
+    for (Cuts.Cut c : cuts) {
       if (c.places().containsKey(mark)) {
         targets.add(new Target(c, c.places().get(mark)));
       }
@@ -59,8 +60,7 @@ final class CutMarks {
     }
     double[] wanted = targets.stream().mapToDouble(t -> view.apply(t.at).x()).toArray();
     double low = left + ROUND / 2;
-    double[] at =
-        LabelSpacing.along(wanted, ROUND + AIR, low, left + width - ROUND / 2);
+    double[] at = LabelSpacing.along(wanted, ROUND + AIR, low, left + width - ROUND / 2);
     for (int i = 0; i < at.length; i++) {
       circle(board, new Point(at[i], top + ROUND / 2), targets.get(i).cut);
     }

@@ -8,6 +8,7 @@ import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.JobInfo;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -53,6 +54,9 @@ public final class FrontSheet implements SheetComposer {
     double top = head(c, new Board(), area);
     Place place = place(c, area, top);
     Pictures all = place.pictures;
+    if (!all.fits()) {
+      throw new NoRoom("the picture of the openings");
+    }
     for (int i = 0; i < all.pages(); i++) {
       PageDraft page = c.page(Turn.LANDSCAPE, "", c.say("picture.title"));
       page.scale(all.scale().name());
@@ -69,7 +73,8 @@ public final class FrontSheet implements SheetComposer {
       if (i == 0 && place.at == At.BESIDE) {
         list(c, SIDE).draw(b, area.maxX() - SIDE, top, area.maxY(), 0);
       } else if (i == 0 && place.at == At.BELOW) {
-        list(c, Math.min(WIDEST, area.width())).draw(b, area.minX(), y + BAR + GAP / 2, area.maxY() + 9, 0);
+        list(c, Math.min(WIDEST, area.width()))
+            .draw(b, area.minX(), y + BAR + GAP / 2, area.maxY() + 9, 0);
       }
       if (i == 0 && place.at == At.RUN) {
         TextFlow.paragraph(b, area.minX(), y + BAR, area.width(), run(c), NOTE);
@@ -122,8 +127,7 @@ public final class FrontSheet implements SheetComposer {
         title(c),
         b ->
             y[0] =
-                TextFlow.paragraph(b, area.minX(), area.minY(), area.width(), title(c), TITLE)
-                    - 2);
+                TextFlow.paragraph(b, area.minX(), area.minY(), area.width(), title(c), TITLE) - 2);
     String said = String.join(" · ", particulars(c));
     return TextFlow.paragraph(board, area.minX(), y[0], area.width(), said, TEXT) + 2;
   }

@@ -2,11 +2,9 @@ package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Notch;
-import headcourse.bench.Piece;
 import headcourse.job.Answers;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
-import headcourse.rules.Materials;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.elevation.HeadFigures;
@@ -22,13 +20,10 @@ record HeadLoads(SheetContext context, HeadWork head) {
   }
 
   /**
-   * Stone and mortar of the head alone, spread over its length, kg/m: the stones' own weight, and
-   * of the job's mortar as much as the head's share of all faces.
+   * Stone and wet mortar of the head alone, spread over its length, kg/m.
    */
   double kgPerM() {
-    Materials m = context.work().materials();
-    double face = head.pieces().stream().mapToDouble(Piece::areaM2).sum();
-    double mortar = (m.kgPerM2() - m.stoneKg() / m.stoneM2()) * face;
+    double mortar = MaterialsTakeOff.mortarKg(context.job(), head);
     Length over = new HeadFigures(head, context.format()).overallAnywhere();
     return (MaterialsTakeOff.headKg(head) + mortar) / over.mm() * MM_PER_M;
   }

@@ -200,7 +200,8 @@ final class HeadSection {
     b.line(view.apply(new Point(x, top)), view.apply(new Point(x, rough + 55)), Pen.HIDDEN);
     b.stroke(
         Path.through(
-            view.apply(new Point(x + 3, others.top(Math.min(rough + 110, top - 15), top, soffit()))),
+            view.apply(
+                new Point(x + 3, others.top(Math.min(rough + 110, top - 15), top, soffit()))),
             view.apply(new Point(x + 3, others.foot(rough - 1, soffit()))),
             view.apply(new Point(layers.stone() + 2, others.foot(rough - 1, soffit()) - 3))),
         heavy);
@@ -356,12 +357,7 @@ final class HeadSection {
               "contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())));
     }
     y -= step;
-    name(
-        c,
-        view,
-        layers.scratch(),
-        Math.max(y, rough() + 60),
-        others.barrier());
+    name(c, view, layers.scratch(), Math.max(y, rough() + 60), others.barrier());
     name(
         c,
         view,

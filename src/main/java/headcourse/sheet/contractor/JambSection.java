@@ -85,8 +85,7 @@ final class JambSection {
     BreakLine.draw(b, view.apply(new Point(LENGTH, 0)), view.apply(new Point(LENGTH, deep)));
     Point front = view.apply(new Point(LENGTH / 2, 0));
     Point back = view.apply(new Point(LENGTH * 0.45, Math.max(deep, reveal)));
-    SectionSides.level(
-        b, context.say("contractor.outside"), new Point(front.x(), front.y() + 5));
+    SectionSides.level(b, context.say("contractor.outside"), new Point(front.x(), front.y() + 5));
     SectionSides.level(b, context.say("contractor.inside"), new Point(back.x(), back.y() - 2));
     place.drawNames(b);
   }

@@ -14,7 +14,9 @@ import headcourse.units.Length;
 import headcourse.units.Limit;
 import java.util.List;
 
-/** What the contractor is asked: each with the job's answer, or with what follows until he gives it. */
+/**
+ * What the contractor is asked: each with the job's answer, or with what follows until he gives it.
+ */
 enum Question {
   /** Kind and size of the lintel. */
   LINTEL {
@@ -32,7 +34,8 @@ enum Question {
       String far = Limit.LEAST.withUnit(c.format(), reach);
       Length given = a.lintel().bearing();
       if (given == null) {
-        return told(false, reach.isZero() ? c.say("ask.bearing-none") : c.say("ask.bearing-open", far));
+        return told(
+            false, reach.isZero() ? c.say("ask.bearing-none") : c.say("ask.bearing-open", far));
       }
       String said = c.format().withUnit(given);
       return given.compareTo(reach) < 0
@@ -79,7 +82,8 @@ enum Question {
         String name = c.say(w -> Holds.name(w, b));
         String to = b.to() == null ? "" : c.format().withUnit(b.to());
         all.append(all.isEmpty() ? "" : "; ");
-        all.append(b.to() == null ? c.say("ask.behind-above", name) : c.say("ask.behind-to", name, to));
+        all.append(
+            b.to() == null ? c.say("ask.behind-above", name) : c.say("ask.behind-to", name, to));
       }
       return told(true, all.toString());
     }

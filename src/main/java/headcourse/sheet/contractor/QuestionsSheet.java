@@ -17,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What the contractor is asked before stone is cut, numbered, with what follows until he answers. */
+/**
+ * What the contractor is asked before stone is cut, numbered, with what follows until he answers.
+ */
 public final class QuestionsSheet implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final Lettering CELL = Lettering.NOTE;

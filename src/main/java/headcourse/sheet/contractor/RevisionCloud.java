@@ -122,8 +122,7 @@ record RevisionCloud(List<Point> outline) {
     Point before = a;
     for (int i = 1; i <= PARTS; i++) {
       double turn = Math.PI * (1 - (double) i / PARTS);
-      Point next =
-          middle.plus(half.times(Math.cos(turn))).plus(out.times(Math.sin(turn)));
+      Point next = middle.plus(half.times(Math.cos(turn))).plus(out.times(Math.sin(turn)));
       board.lineAround(before, next, Pen.EDGE);
       before = next;
     }

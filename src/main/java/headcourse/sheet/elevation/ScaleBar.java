@@ -44,8 +44,7 @@ public final class ScaleBar {
   }
 
   /** The same with the two lengths alone beside the bar, where several drawings share a sheet. */
-  public static void brief(
-      Board board, Words words, Units units, Scale scale, double x, double y) {
+  public static void brief(Board board, Words words, Units units, Scale scale, double x, double y) {
     String says = bar(board, units, scale, x, y);
     Length paper = paper(units);
     String text = words.say("contractor.scale-brief", says, format(units).withUnit(paper));

@@ -79,15 +79,20 @@ final class BlankDrawing {
     b.outline(v.area(p(0, h, 0), p(l, h, 0), p(l, h, t), p(0, h, t)), Shade.STONE, Pen.EDGE);
     Path end =
         corner()
-            ? v.area(
-                p(l, 0, 0), p(l, 0, r), p(l, t, r), p(l, t, t), p(l, h, t), p(l, h, 0))
+            ? v.area(p(l, 0, 0), p(l, 0, r), p(l, t, r), p(l, t, t), p(l, h, t), p(l, h, 0))
             : v.area(p(l, 0, 0), p(l, 0, t), p(l, h, t), p(l, h, 0));
     b.outline(end, Shade.KEY, Pen.CUT);
     Dimensions d = new Dimensions(b);
     d.all(
         List.of(
-            new Dimensions.Size(v.at(p(0, 0, 0)), v.at(p(l, 0, 0)), -8, say(corner() ? "arris" : "length", line.length()), SIZE),
-            new Dimensions.Size(v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), SIZE)));
+            new Dimensions.Size(
+                v.at(p(0, 0, 0)),
+                v.at(p(l, 0, 0)),
+                -8,
+                say(corner() ? "arris" : "length", line.length()),
+                SIZE),
+            new Dimensions.Size(
+                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), SIZE)));
     if (corner()) {
       name(b, v.at(p(l, t * 0.5, r * 0.7)), 12, 4, say("r", line.returnLeg()));
     }

@@ -80,8 +80,7 @@ public final class OrderSheet implements SheetComposer {
     String thick = c.format().withUnit(job.stone().thickness());
     add(rows, c, "stone", c.say("order.stone-thick", name, thick));
     flow.table(
-        List.of(
-            new Column("", 40, Align.START, true), new Column("", 150, Align.START, false)),
+        List.of(new Column("", 40, Align.START, true), new Column("", 150, Align.START, false)),
         rows,
         TEXT);
   }

@@ -79,7 +79,8 @@ final class OpeningPicture {
     this.view = new OpeningView(job, head, beside);
     this.f = scale.factor();
     this.left = left();
-    this.right = 3 + levels().stream().mapToDouble(l -> LabelShape.width(l.name, NOTE)).max().orElse(0);
+    this.right =
+        3 + levels().stream().mapToDouble(l -> LabelShape.width(l.name, NOTE)).max().orElse(0);
     double wall = (view.edge(Side.RIGHT) - view.edge(Side.LEFT)) * f;
     this.width = left + wall + right + 2;
     Opening o = view.opening();
@@ -171,8 +172,7 @@ final class OpeningPicture {
     String title = words.say("picture.of", view.opening().mark(), view.opening().label());
     double y = TextFlow.paragraph(board, x, top, name, lettering);
     TextFlow.paragraph(board, x, y - 1, notes, NOTE);
-    Point origin =
-        new Point(x + left - view.edge(Side.LEFT) * f, top + words() + view.high() * f);
+    Point origin = new Point(x + left - view.edge(Side.LEFT) * f, top + words() + view.high() * f);
     Similarity paper = Similarity.toPaper(f, origin);
     board.group(Role.FIGURE, "", title, b -> figure(b, paper));
   }
@@ -216,10 +216,14 @@ final class OpeningPicture {
           Pen.EDGE);
     }
     BreakLine.draw(
-        b, at(paper, view.edge(Side.LEFT), view.high()), at(paper, view.edge(Side.RIGHT), view.high()));
+        b,
+        at(paper, view.edge(Side.LEFT), view.high()),
+        at(paper, view.edge(Side.RIGHT), view.high()));
     if (!view.floorKnown()) {
       BreakLine.draw(
-          b, at(paper, view.edge(Side.LEFT), view.low()), at(paper, view.edge(Side.RIGHT), view.low()));
+          b,
+          at(paper, view.edge(Side.LEFT), view.low()),
+          at(paper, view.edge(Side.RIGHT), view.low()));
     }
   }
 

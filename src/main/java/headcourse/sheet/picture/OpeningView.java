@@ -186,7 +186,8 @@ final class OpeningView {
       }
       double at = Math.max(b.minY() + 0.6, Math.min(b.maxY() - 0.6, y));
       for (Edge e : s.outline().edges()) {
-        List<Point> run = Path.through(e.from(), e.at(0.25), e.at(0.5), e.at(0.75), e.to()).vertices(1);
+        List<Point> run =
+            Path.through(e.from(), e.at(0.25), e.at(0.5), e.at(0.75), e.to()).vertices(1);
         for (int i = 0; i + 1 < run.size(); i++) {
           Point p = run.get(i);
           Point q = run.get(i + 1);

@@ -42,7 +42,6 @@ public final class PicturePage {
     board.text(MARGIN, y + 3, seen, Lettering.NOTE, Align.START);
     ScaleBar.draw(board, words, work.job().units(), all.scale(), MARGIN, y + 6, width);
     String title = words.say("picture.title");
-    return new Page(
-        width + 2 * MARGIN, height + MARGIN, "", title, board.marks(), List.of());
+    return new Page(width + 2 * MARGIN, height + MARGIN, "", title, board.marks(), List.of());
   }
 }

@@ -21,6 +21,7 @@ public final class Pictures {
   private static final double[] BESIDE = {320, 200, 100};
 
   private final Scale scale;
+  private final boolean fits;
   private final List<List<Row>> pages;
 
   private record Row(List<OpeningPicture> pictures) {
@@ -45,8 +46,9 @@ public final class Pictures {
     }
   }
 
-  private Pictures(Scale scale, List<List<Row>> pages) {
+  private Pictures(Scale scale, boolean fits, List<List<Row>> pages) {
     this.scale = scale;
+    this.fits = fits;
     this.pages = pages;
   }
 
@@ -60,8 +62,8 @@ public final class Pictures {
         for (HeadWork head : work.heads()) {
           all.add(new OpeningPicture(work.job(), words, head, s, beside));
         }
-        Pictures p = new Pictures(s, pages(all, width, height));
         boolean fits = all.stream().allMatch(o -> o.width() <= width && o.height() <= height);
+        Pictures p = new Pictures(s, fits, pages(all, width, height));
         if (fits && p.pages.size() <= most) {
           return p;
         }
@@ -92,6 +94,11 @@ public final class Pictures {
       left -= r.height() + GAP / 2;
     }
     return pages;
+  }
+
+  /** Whether each has room on its page. */
+  public boolean fits() {
+    return fits;
   }
 
   /** The scale. */

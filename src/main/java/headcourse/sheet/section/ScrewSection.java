@@ -27,7 +27,7 @@ public final class ScrewSection {
   private static final double LEFT = 24;
 
   /** Paper over it for the word that tells the inside, mm. */
-  private static final double INSIDE = 5;
+  private static final double INSIDE = 6;
 
   private static final Lettering SIZE = new Lettering(2.5, true);
 
@@ -98,7 +98,7 @@ public final class ScrewSection {
     Point front = view.apply(new Point(length / 2, 0));
     Point back = view.apply(new Point(length / 2, behind));
     SectionSides.level(b, context.say("contractor.outside"), new Point(front.x(), front.y() + 5));
-    SectionSides.level(b, context.say("contractor.inside"), new Point(back.x(), back.y() - 2.2));
+    SectionSides.level(b, context.say("contractor.inside"), new Point(back.x(), back.y() - 3.2));
     place.drawNames(b);
   }
 
