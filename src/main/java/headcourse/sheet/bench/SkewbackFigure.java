@@ -63,7 +63,7 @@ final class SkewbackFigure {
   }
 
   String scale() {
-    return scale.name();
+    return scale.said(c.words());
   }
 
   double height() {

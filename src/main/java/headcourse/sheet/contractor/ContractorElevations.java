@@ -98,7 +98,7 @@ public final class ContractorElevations implements SheetComposer {
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
     flow.heading(name, words - 10 + figure.height());
     flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
-    flow.paragraph(context.say("contractor.scale", figure.scale().name()), TEXT);
+    flow.paragraph(context.say("contractor.scale", figure.scale().said(context.words())), TEXT);
     if (!notesLast) {
       notes.forEach(n -> flow.paragraph(n, TEXT));
     }

@@ -49,7 +49,7 @@ public final class ElevationSvg {
     double x = MARGIN + headcourse.drawing.LabelShape.width(opening.mark(), mark) + 5;
     String label = opening.label().isEmpty() ? job.info().title() : opening.label();
     b.text(x, MARGIN + 5, label, new Lettering(5, true), Align.START);
-    String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().name();
+    String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().said(words);
     b.text(x, MARGIN + 10.5, seen, Lettering.NOTE, Align.START);
     ScaleBar.draw(
         b, words, job.units(), figure.scale(), x, MARGIN + 17, figure.room() - x + MARGIN);

@@ -60,7 +60,7 @@ public final class StrikingSheet implements SheetComposer {
     StrikingFigure figure = new StrikingFigure(context, layout, rows.points());
     double room = Math.min(flow.left() - 30, flow.tallest() * 0.5);
     Scale scale = figure.scale(flow.width(), room);
-    flow.paragraph(scale.name(), TEXT);
+    flow.paragraph(scale.said(context.words()), TEXT);
     flow.figure(
         figure.height(scale) + 3,
         (b, x, y) ->
