@@ -1,6 +1,5 @@
 package headcourse.sheet;
 
-import headcourse.text.Words;
 import headcourse.units.Units;
 import java.util.List;
 
@@ -8,9 +7,9 @@ import java.util.List;
  * A drawing scale: paper size = true size / reduction.
  *
  * @param reduction 1, 2, 5 … or 1, 2, 4, 8 …
- * @param sign as printed: {@code 1:10}, {@code ¾" = 1'-0"}; a key where it is said in words
+ * @param name as printed in every language: {@code 1:10}, {@code ¾" = 1'-0"}
  */
-public record Scale(int reduction, String sign) {
+public record Scale(int reduction, String name) {
   /** Full size. */
   public static final Scale FULL = new Scale(1, "1:1");
 
@@ -26,8 +25,8 @@ public record Scale(int reduction, String sign) {
           new Scale(100, "1:100"));
   private static final List<Scale> IMPERIAL =
       List.of(
-          new Scale(1, "frame.scale-full"),
-          new Scale(2, "frame.scale-half"),
+          new Scale(1, "1:1"),
+          new Scale(2, "1:2"),
           new Scale(4, "3\" = 1'-0\""),
           new Scale(8, "1 ¹⁄₂\" = 1'-0\""),
           new Scale(12, "1\" = 1'-0\""),
@@ -52,11 +51,6 @@ public record Scale(int reduction, String sign) {
     }
     List<Scale> ladder = ladder(units);
     return ladder.get(ladder.size() - 1);
-  }
-
-  /** What to print. */
-  public String said(Words words) {
-    return sign.startsWith("frame.") ? words.say(sign) : sign;
   }
 
   /** Factor from true size to paper. */

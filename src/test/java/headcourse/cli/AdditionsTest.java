@@ -123,10 +123,10 @@ class AdditionsTest {
   private static String disguised(String line) {
     int at = line.indexOf('=') + 1;
     StringBuilder out = new StringBuilder(line.substring(0, at));
-    boolean place = false;
-    for (char c : line.substring(at).toCharArray()) {
-      place = c == '{' || (place && c != '}');
-      out.append(!place && c >= 'a' && c <= 'z' ? (char) (GREEK + (c - 'a') % 24) : c);
+    String text = line.substring(at);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      out.append(c >= 'a' && c <= 'z' ? (char) (GREEK + (c - 'a') % 24) : c);
     }
     return out.toString();
   }

@@ -63,7 +63,7 @@ final class SkewbackFigure {
   }
 
   String scale() {
-    return scale.said(c.words());
+    return scale.name();
   }
 
   double height() {

@@ -106,7 +106,7 @@ final class TicketFace {
     Point origin =
         new Point(room.centre().x() - middle.x() * k, room.centre().y() + middle.y() * k);
     Similarity view = turn.then(Similarity.toPaper(k, origin));
-    String name = c.say("ticket.face", scale.said(c.words()));
+    String name = c.say("ticket.face", scale.name());
     board.group(
         Role.NOTES,
         "",

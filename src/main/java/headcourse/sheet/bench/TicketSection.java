@@ -162,7 +162,7 @@ final class TicketSection {
         g -> {
           double x = box.minX() + PAD;
           double w = box.width() - 2 * PAD;
-          String title = c.say("ticket.section", scale.said(c.words()));
+          String title = c.say("ticket.section", scale.name());
           TextFlow.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
           double y = box.maxY() - reliefHeight;
           TextFlow.paragraph(g, x, y, w, relief, type.note());

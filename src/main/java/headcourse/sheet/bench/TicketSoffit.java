@@ -121,7 +121,7 @@ final class TicketSoffit {
     double upper = s.upper().mm() * k;
     boolean mitred = s.joint() == SoffitPiece.Joint.MITRED;
     double front = mitred ? y1 - s.thickness().mm() * k : y1;
-    String title = c.say("ticket.soffit", s.mark(), scale.said(c.words()));
+    String title = c.say("ticket.soffit", s.mark(), scale.name());
     board.group(
         Role.NOTES,
         "",

@@ -56,7 +56,7 @@ public final class ContractorElevations implements SheetComposer {
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
     for (HeadWork head : context.work().heads()) {
       // Four on a sheet: two beside two.
-      one(flow, context, head, flow.tallest() / columns);
+      one(flow, context.of(head), head, flow.tallest() / columns);
     }
     return flow.pages();
   }
@@ -98,7 +98,7 @@ public final class ContractorElevations implements SheetComposer {
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
     flow.heading(name, words - 10 + figure.height());
     flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
-    flow.paragraph(context.say("contractor.scale", figure.scale().said(context.words())), TEXT);
+    flow.paragraph(context.say("contractor.scale", figure.scale().name()), TEXT);
     if (!notesLast) {
       notes.forEach(n -> flow.paragraph(n, TEXT));
     }

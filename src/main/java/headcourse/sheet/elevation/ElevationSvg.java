@@ -29,7 +29,7 @@ public final class ElevationSvg {
   /** The page; its size follows from the drawing. */
   public static Page page(ShopWork work, HeadWork head) {
     Job job = work.job();
-    Words words = Words.of(job.language().word());
+    Words words = Words.of(job.language().word()).ofArch(head.layout().curved());
     HeadFigures figures = new HeadFigures(head, new LengthFormat(job.units(), job.grid()));
     ElevationFigure figure = figure(figures, job.units(), words);
     Opening opening = head.layout().opening();
@@ -49,7 +49,7 @@ public final class ElevationSvg {
     double x = MARGIN + headcourse.drawing.LabelShape.width(opening.mark(), mark) + 5;
     String label = opening.label().isEmpty() ? job.info().title() : opening.label();
     b.text(x, MARGIN + 5, label, new Lettering(5, true), Align.START);
-    String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().said(words);
+    String seen = words.say("wall.seen-from-outside") + " · " + figure.scale().name();
     b.text(x, MARGIN + 10.5, seen, Lettering.NOTE, Align.START);
     ScaleBar.draw(
         b, words, job.units(), figure.scale(), x, MARGIN + 17, figure.room() - x + MARGIN);

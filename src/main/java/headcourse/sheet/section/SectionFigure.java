@@ -57,7 +57,7 @@ public record SectionFigure(
             Math.min(flow.tallest() - words, tallest) - margins);
     double height = place.place(scale, 0, 0, flow.width()).bottom();
     flow.heading(name, height + 9);
-    flow.paragraph(scale.said(context.words()), TEXT);
+    flow.paragraph(scale.name(), TEXT);
     flow.figure(
         height + 2,
         (b, x, y) ->

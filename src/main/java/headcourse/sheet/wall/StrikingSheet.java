@@ -35,7 +35,7 @@ public final class StrikingSheet implements SheetComposer {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
       if (new HeadFigures(head, context.format()).curved()) {
-        pages.addAll(pages(context, head));
+        pages.addAll(pages(context.of(head), head));
       }
     }
     return pages;
@@ -60,7 +60,7 @@ public final class StrikingSheet implements SheetComposer {
     StrikingFigure figure = new StrikingFigure(context, layout, rows.points());
     double room = Math.min(flow.left() - 30, flow.tallest() * 0.5);
     Scale scale = figure.scale(flow.width(), room);
-    flow.paragraph(scale.said(context.words()), TEXT);
+    flow.paragraph(scale.name(), TEXT);
     flow.figure(
         figure.height(scale) + 3,
         (b, x, y) ->

@@ -43,7 +43,7 @@ public final class WallElevation implements SheetComposer {
   public List<PageDraft> compose(SheetContext context) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
-      pages.addAll(pages(context, head));
+      pages.addAll(pages(context.of(head), head));
     }
     return pages;
   }
@@ -69,7 +69,7 @@ public final class WallElevation implements SheetComposer {
       String label = opening.mark() + (part.whole() ? "" : "-" + part.number());
       String title = context.say("wall.elevation-of", opening.mark(), opening.label());
       PageDraft page = context.page(choice.turn(), label, title);
-      page.scale(figure.scale().said(context.words()));
+      page.scale(figure.scale().name());
       if (part.number() == 1) {
         page.bookmark(1, title, "wall-" + opening.mark(), page.area().minY());
       }
@@ -122,7 +122,7 @@ public final class WallElevation implements SheetComposer {
   }
 
   private static String seen(SheetContext context, Scale scale) {
-    return context.say("wall.seen-from-outside") + " · " + scale.said(context.words());
+    return context.say("wall.seen-from-outside") + " · " + scale.name();
   }
 
   private static double bar(
