@@ -73,8 +73,7 @@ final class CutsGuard {
 
   private void there(String letter, int page, int from) {
     List<Run> texts = page < sheets.size() ? sheets.get(page).texts() : List.of();
-    List<Run> titles =
-        texts.stream().filter(r -> r.text().startsWith(letter + " · ")).toList();
+    List<Run> titles = texts.stream().filter(r -> r.text().startsWith(letter + " · ")).toList();
     p.same("section " + letter + " on sheet " + (page + 1), titles.size(), 1);
     for (Run title : titles) {
       // Under its title it says where it is cut.
@@ -159,7 +158,8 @@ final class CutsGuard {
         head.number("widthMm") + head.number("bearingLeftMm") + head.number("bearingRightMm");
     double unit = p.inch ? KG_PER_LB / 0.3048 : 1;
     double each = kg / over * 1000 / unit;
-    // The head's own load is the last figure; joints and a proud key's thicker bed are not in this sum.
+    // The head's own load is the last figure; joints and a proud key's thicker bed are not in this
+    // sum.
     double printed = figures.get(figures.size() - 1);
     p.near(name + ", load", printed, each, 0.12 * each);
     if (given) {

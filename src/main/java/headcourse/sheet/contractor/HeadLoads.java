@@ -19,9 +19,7 @@ record HeadLoads(SheetContext context, HeadWork head) {
     return head.layout();
   }
 
-  /**
-   * Stone and wet mortar of the head alone, spread over its length, kg/m.
-   */
+  /** Stone and wet mortar of the head alone, spread over its length, kg/m. */
   double kgPerM() {
     double mortar = MaterialsTakeOff.mortarKg(context.job(), head);
     Length over = new HeadFigures(head, context.format()).overallAnywhere();
