@@ -21,6 +21,7 @@ import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
+import headcourse.sheet.solid.SolidSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
@@ -52,6 +53,7 @@ public final class SheetBook {
           new SettingSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),
+          new SolidSheet(),
           new SectionSheet(),
           new NotesSheet(),
           new CoverSheet(),
