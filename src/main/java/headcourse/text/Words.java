@@ -49,7 +49,7 @@ public final class Words {
     if (languages.length == 1) {
       return sentence.apply(this);
     }
-    return Pair.of(sentence.apply(first()), sentence.apply(second()), marked);
+    return BilingualText.of(sentence.apply(first()), sentence.apply(second()), marked);
   }
 
   /** The same for each language, for places that set them one under the other. */
@@ -64,7 +64,7 @@ public final class Words {
     }
     String a = sentence.apply(first());
     String b = sentence.apply(second());
-    return a.equals(b) ? List.of(a) : List.of(a, marked ? Tongue.second(b) : b);
+    return a.equals(b) ? List.of(a) : List.of(a, marked ? SecondLanguage.second(b) : b);
   }
 
   /** What to print for a key, or a text where no language has the key. */

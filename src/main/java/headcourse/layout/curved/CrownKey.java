@@ -49,7 +49,7 @@ record CrownKey(Intrados intrados, double joint, double drop) {
    * @param extrados what its top runs up to; asked only where its upper width alone is given
    * @return 0 without a key; NaN where its widths are left open
    */
-  static double half(Given given, Intrados intrados, Extrados extrados) throws NoHead {
+  static double half(CurvedSpec given, Intrados intrados, Extrados extrados) throws NoHead {
     HeadSpec.Key key = given.head().key();
     if (key == null) {
       return 0;
@@ -99,7 +99,7 @@ record CrownKey(Intrados intrados, double joint, double drop) {
   }
 
   /** Refuses a key that hangs so low that its sides meet. */
-  static void check(Given given, Division division) throws NoHead {
+  static void check(CurvedSpec given, Division division) throws NoHead {
     HeadSpec.Key key = given.head().key();
     if (key == null) {
       return;

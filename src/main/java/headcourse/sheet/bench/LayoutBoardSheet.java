@@ -1,13 +1,16 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Clip;
 import headcourse.geom.Path;
@@ -16,14 +19,11 @@ import headcourse.job.Bundle;
 import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
-import headcourse.sheet.Spread;
 import headcourse.sheet.Table;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -249,7 +249,7 @@ public final class LayoutBoardSheet implements SheetComposer {
   private static double running(
       Board g, TreeMap<Double, String> marks, double x0, double k, double top, Box a) {
     double[] wanted = marks.keySet().stream().mapToDouble(m -> x0 + m * k).toArray();
-    double[] places = Spread.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
+    double[] places = LabelSpacing.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
     double longest = 0;
     int i = 0;
     for (String text : marks.values()) {

@@ -1,18 +1,18 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
-import headcourse.sheet.Board;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
 import java.util.List;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */

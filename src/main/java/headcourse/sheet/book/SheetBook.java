@@ -3,11 +3,11 @@ package headcourse.sheet.book;
 import headcourse.drawing.PageSet;
 import headcourse.job.Bundle;
 import headcourse.sheet.Binder;
-import headcourse.sheet.Gathering;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.SheetPacker;
 import headcourse.sheet.bench.CuttingPlanSheet;
 import headcourse.sheet.bench.IndexSheet;
 import headcourse.sheet.bench.LayoutBoardSheet;
@@ -82,6 +82,6 @@ public final class SheetBook {
       }
     }
     // A contractor hangs few large sheets side by side; bench and wall want one thing a page.
-    return Binder.bind(context, bundle == Bundle.CONTRACTOR ? Gathering.of(drafts) : drafts);
+    return Binder.bind(context, bundle == Bundle.CONTRACTOR ? SheetPacker.of(drafts) : drafts);
   }
 }

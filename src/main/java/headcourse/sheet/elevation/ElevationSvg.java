@@ -1,13 +1,13 @@
 package headcourse.sheet.elevation;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Page;
 import headcourse.job.Job;
 import headcourse.job.Opening;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;

@@ -1,10 +1,10 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
 import java.util.Arrays;
 
 /** Moves labels along a line so that none is nearer to its neighbour than a spacing. */
-public final class Spread {
-  private Spread() {}
+public final class LabelSpacing {
+  private LabelSpacing() {}
 
   /**
    * Places in the same order, at least {@code spacing} apart, with the least sum of squared moves

@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the job gives for one curved head, in millimetres, and the ways to speak of it. */
-final class Given {
+final class CurvedSpec {
   /** No measure of a head is longer, mm. */
   private static final double FARTHEST = 100_000;
 
@@ -27,7 +27,7 @@ final class Given {
   private final List<Remark> remarks = new ArrayList<>();
   private long effort = 1;
 
-  Given(Job job, Opening opening) {
+  CurvedSpec(Job job, Opening opening) {
     this.job = job;
     this.opening = opening;
   }

@@ -1,6 +1,5 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.Mark;
 import headcourse.geom.Arc;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
@@ -13,21 +12,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A line on a page, as thick as its pen; curves are flattened when somebody comes near. */
-final class InkedLine extends Inked {
+final class LineShape extends MarkShape {
   private static final double LEAST = 1e-9;
 
   private final Path path;
   private final double half;
   private List<Point> places;
 
-  private InkedLine(Path path, double half) {
+  private LineShape(Path path, double half) {
     super(around(path).grown(half + Tolerance.SAME));
     this.path = path;
     this.half = half;
   }
 
-  static InkedLine of(Mark.Stroke stroke) {
-    return new InkedLine(stroke.path(), stroke.pen().width() / 2);
+  static LineShape of(Mark.Stroke stroke) {
+    return new LineShape(stroke.path(), stroke.pen().width() / 2);
   }
 
   private static Box around(Path path) {

@@ -16,36 +16,36 @@ import headcourse.text.Words;
  * @param source where this case comes from, or null for the rule's own
  * @param status how well that is known, or null for the rule's own
  */
-record Hit(
+record FindingDraft(
     String opening,
     String stone,
     String text,
     Severity severity,
     String source,
     SourceStatus status) {
-  static Hit job(String text) {
-    return new Hit(null, null, text, null, null, null);
+  static FindingDraft job(String text) {
+    return new FindingDraft(null, null, text, null, null, null);
   }
 
-  static Hit head(HeadWork head, String text) {
-    return new Hit(head.layout().opening().mark(), null, text, null, null, null);
+  static FindingDraft head(HeadWork head, String text) {
+    return new FindingDraft(head.layout().opening().mark(), null, text, null, null, null);
   }
 
-  static Hit stone(HeadWork head, Piece piece, String text) {
-    return new Hit(head.layout().opening().mark(), piece.mark(), text, null, null, null);
+  static FindingDraft stone(HeadWork head, Piece piece, String text) {
+    return new FindingDraft(head.layout().opening().mark(), piece.mark(), text, null, null, null);
   }
 
-  Hit as(Severity other) {
-    return new Hit(opening, stone, text, other, source, status);
+  FindingDraft as(Severity other) {
+    return new FindingDraft(opening, stone, text, other, source, status);
   }
 
-  Hit by(String otherSource, SourceStatus otherStatus) {
-    return new Hit(opening, stone, text, severity, otherSource, otherStatus);
+  FindingDraft by(String otherSource, SourceStatus otherStatus) {
+    return new FindingDraft(opening, stone, text, severity, otherSource, otherStatus);
   }
 
   /** What is said in a language: whom to ask where a code is behind, and the source. */
-  Hit said(RuleCard card, Words words) {
-    return new Hit(
+  FindingDraft said(RuleCard card, Words words) {
+    return new FindingDraft(
         opening,
         stone,
         card.code() ? words.say("rule.local-code", text) : text,
@@ -55,8 +55,8 @@ record Hit(
   }
 
   /** The same said in a second language too. */
-  Hit and(Hit other) {
-    return new Hit(
+  FindingDraft and(FindingDraft other) {
+    return new FindingDraft(
         opening, stone, both(text, other.text), severity, both(source, other.source), status);
   }
 

@@ -1,7 +1,5 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.LabelShape;
-import headcourse.drawing.Mark;
 import headcourse.geom.Box;
 import headcourse.geom.Overlap;
 import headcourse.geom.Path;
@@ -10,16 +8,16 @@ import headcourse.geom.Vec;
 import java.util.List;
 
 /** The box of a text on a page, turned as the text is. */
-final class InkedText extends Inked {
+final class TextShape extends MarkShape {
   private final List<Point> corners;
 
-  private InkedText(List<Point> corners) {
+  private TextShape(List<Point> corners) {
     super(Box.around(corners));
     this.corners = corners;
   }
 
-  static InkedText of(Mark.Label label) {
-    return new InkedText(LabelShape.corners(label));
+  static TextShape of(Mark.Label label) {
+    return new TextShape(LabelShape.corners(label));
   }
 
   @Override

@@ -1,15 +1,10 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.LabelShape;
-import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
-import headcourse.drawing.Pen;
-import headcourse.drawing.Shade;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -114,7 +109,7 @@ public final class Board {
     Board inner = new Board(ink);
     body.accept(inner);
     if (!inner.marks.isEmpty()) {
-      marks.add(new Mark.Group(role, id, Tongue.plain(title), inner.marks));
+      marks.add(new Mark.Group(role, id, SecondLanguage.plain(title), inner.marks));
     }
   }
 

@@ -7,13 +7,13 @@ import java.util.List;
  * Marks, inside a text, of words in the second language of its document. They take no room and are
  * not printed; whoever writes a text out takes it apart with {@link #runs}.
  */
-public final class Tongue {
+public final class SecondLanguage {
   /** Of no meaning to anyone else: from Unicode's private use area. */
   private static final char OPEN = '\uE0E0';
 
   private static final char CLOSE = '\uE0E1';
 
-  private Tongue() {}
+  private SecondLanguage() {}
 
   /**
    * A part of a text in one language.

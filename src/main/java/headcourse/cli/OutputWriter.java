@@ -33,7 +33,7 @@ import java.util.concurrent.Future;
 import java.util.function.Predicate;
 
 /** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
-record Press(ShopWork work, SheetFrame frame, byte[] jobFile) {
+record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** Marks at another place of the paper, and the room that marks take. */
-public final class Moved {
-  private Moved() {}
+public final class Translation {
+  private Translation() {}
 
   /**
    * A mark moved.

@@ -1,8 +1,8 @@
 package headcourse.sheet;
 
 import headcourse.drawing.Mark;
-import headcourse.drawing.Moved;
 import headcourse.drawing.Page.Bookmark;
+import headcourse.drawing.Translation;
 import headcourse.geom.Box;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import java.util.Optional;
  * Puts pages that leave much of a large paper white together on one sheet, in their order: beside
  * the one before where there is room, else under it.
  */
-public final class Gathering {
+public final class SheetPacker {
   /** White between two, mm. */
   private static final double GAP = 14;
 
@@ -22,7 +22,7 @@ public final class Gathering {
   private double shelfBottom;
   private double right;
 
-  private Gathering() {}
+  private SheetPacker() {}
 
   /**
    * The sheets.
@@ -30,13 +30,13 @@ public final class Gathering {
    * @param drafts pages of one bundle
    */
   public static List<PageDraft> of(List<PageDraft> drafts) {
-    Gathering g = new Gathering();
+    SheetPacker g = new SheetPacker();
     drafts.forEach(g::add);
     return g.sheets;
   }
 
   private void add(PageDraft draft) {
-    Optional<Box> found = Moved.room(draft.board().marks());
+    Optional<Box> found = Translation.room(draft.board().marks());
     if (sheet == null || found.isEmpty() || !alike(draft)) {
       begin(draft, found);
       return;
@@ -85,7 +85,7 @@ public final class Gathering {
             sheet.title() + " · " + more.title());
     both.board().addAll(sheet.board().marks());
     for (Mark mark : more.board().marks()) {
-      both.board().add(Moved.by(dx, dy, mark));
+      both.board().add(Translation.by(dx, dy, mark));
     }
     for (Bookmark b : sheet.bookmarks()) {
       both.bookmark(b.level(), b.text(), b.anchor(), b.y());

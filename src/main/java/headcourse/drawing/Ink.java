@@ -1,6 +1,5 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.Mark;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import java.util.ArrayList;
@@ -15,11 +14,11 @@ public final class Ink {
   private static final int ROW = 1 << ROW_BITS;
 
   private final List<Mark> waiting = new ArrayList<>();
-  private final List<InkedText> texts = new ArrayList<>();
+  private final List<TextShape> texts = new ArrayList<>();
   private Cell[] cells;
 
   private static final class Cell {
-    private final List<Inked> marks = new ArrayList<>();
+    private final List<MarkShape> marks = new ArrayList<>();
   }
 
   /** An empty page. */
@@ -42,11 +41,11 @@ public final class Ink {
 
   private void measure(Mark mark) {
     if (mark instanceof Mark.Label label) {
-      InkedText text = InkedText.of(label);
+      TextShape text = TextShape.of(label);
       texts.add(text);
       file(text);
     } else if (mark instanceof Mark.Stroke stroke) {
-      file(InkedLine.of(stroke));
+      file(LineShape.of(stroke));
     } else if (mark instanceof Mark.Group group) {
       group.marks().forEach(this::measure);
     } else if (mark instanceof Mark.Coloured coloured) {
@@ -54,7 +53,7 @@ public final class Ink {
     }
   }
 
-  private void file(Inked what) {
+  private void file(MarkShape what) {
     Box box = what.box();
     int x1 = last(box.minX(), box.maxX());
     int y1 = last(box.minY(), box.maxY());
@@ -101,7 +100,7 @@ public final class Ink {
   }
 
   private static boolean free(Cell cell, List<Point> quad, Box box, double margin) {
-    for (Inked i : cell.marks) {
+    for (MarkShape i : cell.marks) {
       if (i.box().overlaps(box) && i.touches(quad, box, margin)) {
         return false;
       }
@@ -119,7 +118,7 @@ public final class Ink {
     measure();
     List<double[]> taken = new ArrayList<>();
     Box box = Box.around(List.of(from, to)).grown(margin + 1e-9);
-    for (InkedText t : texts) {
+    for (TextShape t : texts) {
       if (t.box().overlaps(box)) {
         double[] part = t.covers(from, to, margin);
         if (part[1] > part[0]) {

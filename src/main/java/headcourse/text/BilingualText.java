@@ -1,19 +1,19 @@
 package headcourse.text;
 
 /** What two languages say, in one line; a figure that both begin or end with is printed once. */
-final class Pair {
+final class BilingualText {
   /** Longer sentences are easier to read whole, letters. */
   private static final int LONGEST = 44;
 
-  private Pair() {}
+  private BilingualText() {}
 
   /**
    * Both, with a slash between: {@code mass / peso 5.8 kg}; once where they say the same.
    *
-   * @param marked whether the second is marked as {@link Tongue} does
+   * @param marked whether the second is marked as {@link SecondLanguage} does
    */
   static String of(String first, String second, boolean marked) {
-    if (Tongue.plain(first).equals(Tongue.plain(second))) {
+    if (SecondLanguage.plain(first).equals(SecondLanguage.plain(second))) {
       return first;
     }
     int head = 0;
@@ -34,7 +34,7 @@ final class Pair {
   }
 
   private static String mark(String text, boolean marked) {
-    return marked ? Tongue.second(text) : text;
+    return marked ? SecondLanguage.second(text) : text;
   }
 
   // How many letters both begin with, up to a space.

@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class OctetsTest {
+class Utf8BufferTest {
   private static String number(double value) {
-    return new Octets(1).number(value).toString();
+    return new Utf8Buffer(1).number(value).toString();
   }
 
   @ParameterizedTest
@@ -62,18 +62,18 @@ class OctetsTest {
 
   @Test
   void digitsArePaddedOrCutToAWidth() {
-    assertEquals("0000000042", new Octets(1).padded(42, 10).toString());
-    assertEquals("345", new Octets(1).padded(12345, 3).toString());
-    assertEquals("9876543210", new Octets(1).whole(9876543210L).toString());
-    assertEquals("00affff00c", new Octets(1).hex(0xa, 3).hex(0xfffff00c, 7).toString());
+    assertEquals("0000000042", new Utf8Buffer(1).padded(42, 10).toString());
+    assertEquals("345", new Utf8Buffer(1).padded(12345, 3).toString());
+    assertEquals("9876543210", new Utf8Buffer(1).whole(9876543210L).toString());
+    assertEquals("00affff00c", new Utf8Buffer(1).hex(0xa, 3).hex(0xfffff00c, 7).toString());
   }
 
   @Test
   void textGrowsInUtf8() {
-    Octets out = new Octets(1);
+    Utf8Buffer out = new Utf8Buffer(1);
     StringBuilder all = new StringBuilder();
     for (String s : new String[] {"", "a", "½ · é", "𝄞", "x".repeat(300)}) {
-      out.put(s).put(',').put(new Octets(2).put(s)).put(s.getBytes(StandardCharsets.UTF_8));
+      out.put(s).put(',').put(new Utf8Buffer(2).put(s)).put(s.getBytes(StandardCharsets.UTF_8));
       all.append(s).append(',').append(s).append(s);
     }
     assertArrayEquals(all.toString().getBytes(StandardCharsets.UTF_8), out.toBytes());

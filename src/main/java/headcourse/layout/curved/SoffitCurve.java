@@ -17,12 +17,12 @@ import java.util.List;
  * @param radius the one radius of its arcs, or null where it has several or none
  * @param foci of an ellipse, else empty
  */
-record Struck(Intrados intrados, Double radius, List<Point> foci) {
+record SoffitCurve(Intrados intrados, Double radius, List<Point> foci) {
   private static final double ON_AXIS = 1e-9;
 
   /** A soffit of arcs and straights, or an ellipse, crown first. */
-  static Struck of(Double radius, Run... runs) {
-    return new Struck(new Intrados(List.of(runs)), radius, List.of());
+  static SoffitCurve of(Double radius, Run... runs) {
+    return new SoffitCurve(new Intrados(List.of(runs)), radius, List.of());
   }
 
   /** The centres with the rods that strike the arcs, highest and leftmost first: A, B, … */

@@ -1,11 +1,6 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.LabelShape;
-import headcourse.drawing.LabelSize;
-import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
-import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Overlap;
 import headcourse.geom.Point;

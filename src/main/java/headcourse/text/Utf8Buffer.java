@@ -7,7 +7,7 @@ import java.util.Arrays;
  * A file in the making as octets: ASCII, UTF-8, and numbers with at most four decimals, no exponent
  * and no minus zero. An array is filled, since a short run has no time to warm anything dearer.
  */
-public final class Octets {
+public final class Utf8Buffer {
   /** A number's longest: a sign, nineteen digits, a point and what follows it. */
   private static final int LONGEST = 28;
 
@@ -19,7 +19,7 @@ public final class Octets {
    *
    * @param room how many there is room for at first, positive
    */
-  public Octets(int room) {
+  public Utf8Buffer(int room) {
     bytes = new byte[room];
   }
 
@@ -40,7 +40,7 @@ public final class Octets {
   }
 
   /** Adds one character of ASCII. */
-  public Octets put(char c) {
+  public Utf8Buffer put(char c) {
     if (size == bytes.length) {
       room(1);
     }
@@ -49,22 +49,22 @@ public final class Octets {
   }
 
   /** Adds octets. */
-  public Octets put(byte[] more) {
+  public Utf8Buffer put(byte[] more) {
     return put(more, more.length);
   }
 
   /** Adds what another holds. */
-  public Octets put(Octets other) {
+  public Utf8Buffer put(Utf8Buffer other) {
     return put(other.bytes, other.size);
   }
 
   /** Adds text in UTF-8. */
-  public Octets put(String text) {
+  public Utf8Buffer put(String text) {
     byte[] more = text.getBytes(StandardCharsets.UTF_8);
     return put(more, more.length);
   }
 
-  private Octets put(byte[] more, int length) {
+  private Utf8Buffer put(byte[] more, int length) {
     room(length);
     System.arraycopy(more, 0, bytes, size, length);
     size += length;
@@ -72,7 +72,7 @@ public final class Octets {
   }
 
   /** Adds a number, rounded to four decimals, halves up, and without noughts at its end. */
-  public Octets number(double value) {
+  public Utf8Buffer number(double value) {
     // Rounded here: the library's own takes several calls, and these are many.
     double scaled = value * 10000;
     long n = (long) scaled;
@@ -100,7 +100,7 @@ public final class Octets {
   }
 
   /** Adds a number; not negative. */
-  public Octets whole(long n) {
+  public Utf8Buffer whole(long n) {
     int digits = 1;
     for (long rest = n; rest >= 10; rest /= 10) {
       digits++;
@@ -109,7 +109,7 @@ public final class Octets {
   }
 
   /** Adds the last so many digits of a number, noughts before it; not negative. */
-  public Octets padded(long n, int digits) {
+  public Utf8Buffer padded(long n, int digits) {
     room(digits);
     long rest = n;
     for (int i = size + digits - 1; i >= size; i--) {
@@ -121,7 +121,7 @@ public final class Octets {
   }
 
   /** Adds the last so many hexadecimal digits of a number, at most eight. */
-  public Octets hex(int n, int digits) {
+  public Utf8Buffer hex(int n, int digits) {
     room(digits);
     for (int shift = 4 * digits - 4; shift >= 0; shift -= 4) {
       int digit = n >> shift & 15;

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
-import headcourse.drawing.Moved;
 import headcourse.drawing.Pen;
+import headcourse.drawing.Translation;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Pages put together: nothing is lost, nothing lies on anything, the order stays. */
-class GatheringTest {
+class SheetPackerTest {
   private static final Box AREA = new Box(10, 10, 410, 287);
 
   private static PageDraft page(int n, double width, double height) {
@@ -37,14 +37,14 @@ class GatheringTest {
       for (int i = 0; i < n; i++) {
         pages.add(page(i, 20 + random.nextInt(380), 10 + random.nextInt(250)));
       }
-      List<PageDraft> sheets = Gathering.of(pages);
+      List<PageDraft> sheets = SheetPacker.of(pages);
       fewer += n - sheets.size();
       List<String> anchors = new ArrayList<>();
       for (PageDraft sheet : sheets) {
         List<Box> boxes = new ArrayList<>();
         for (Mark m : sheet.board().marks()) {
           if (m instanceof Mark.Stroke) {
-            boxes.add(Moved.room(List.of(m)).orElseThrow());
+            boxes.add(Translation.room(List.of(m)).orElseThrow());
           }
         }
         for (int a = 0; a < boxes.size(); a++) {

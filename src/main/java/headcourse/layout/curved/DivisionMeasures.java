@@ -10,16 +10,16 @@ import java.util.Arrays;
  * @param most widest
  * @param mean mean of one side, key left out
  */
-record Trial(Division division, double least, double most, double mean) {
+record DivisionMeasures(Division division, double least, double most, double mean) {
   /**
    * Measures a division.
    *
    * @param keyIsOne whether the key is one of the row and keeps to its limits
    */
-  static Trial of(Division d, boolean keyIsOne) {
+  static DivisionMeasures of(Division d, boolean keyIsOne) {
     double[] c = d.chords();
     double key = keyIsOne ? d.keyChord() : c[0];
-    return new Trial(
+    return new DivisionMeasures(
         d,
         Math.min(key, Arrays.stream(c).min().orElse(key)),
         Math.max(key, Arrays.stream(c).max().orElse(key)),

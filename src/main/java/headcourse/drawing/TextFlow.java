@@ -1,6 +1,5 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
-import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.text.Face;
 import headcourse.text.Wrap;
@@ -49,7 +48,7 @@ public final class TextFlow {
   }
 
   /** The parts of a text that are never broken: words, and numbers with what belongs to them. */
-  static List<String> unbroken(String text) {
+  public static List<String> unbroken(String text) {
     return List.of(tied(text).split("[ \n]", -1));
   }
 

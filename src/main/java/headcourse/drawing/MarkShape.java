@@ -1,14 +1,14 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import java.util.List;
 
 /** A mark as ink on a page: a box around it, and its exact shape once somebody comes near. */
-abstract sealed class Inked permits InkedText, InkedLine {
+abstract sealed class MarkShape permits TextShape, LineShape {
   private final Box box;
 
-  Inked(Box box) {
+  MarkShape(Box box) {
     this.box = box;
   }
 

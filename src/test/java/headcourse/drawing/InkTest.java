@@ -1,13 +1,9 @@
-package headcourse.sheet;
+package headcourse.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headcourse.drawing.LabelShape;
-import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
-import headcourse.drawing.Pen;
 import headcourse.geom.Arc;
 import headcourse.geom.Edge;
 import headcourse.geom.Overlap;

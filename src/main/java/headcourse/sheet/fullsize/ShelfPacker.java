@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Puts outlines that fit a page whole together on as few pages as shelves allow. */
-final class Shelves {
+final class ShelfPacker {
   private static final double AIR = 6;
 
-  private Shelves() {}
+  private ShelfPacker() {}
 
   /** An outline's place in the window, its box's upper left corner. */
   record Place(Template template, boolean rotated, double x, double y) {}

@@ -4,14 +4,14 @@ package headcourse.layout.flat;
  * For every width the union of the rows whose width differs by {@code near … far}. Prefixes and
  * suffixes within blocks of the window's length make it linear in the number of rows.
  */
-final class SlidingOr {
+final class SlidingUnion {
   private final long[][] rows;
   private final int words;
   private final int block;
   private final long[][] prefix;
   private final long[][] suffix;
 
-  private SlidingOr(long[][] rows, int block) {
+  private SlidingUnion(long[][] rows, int block) {
     this.rows = rows;
     this.words = rows[0].length;
     this.block = block;
@@ -33,7 +33,7 @@ final class SlidingOr {
     if (length < 1) {
       return result;
     }
-    SlidingOr or = new SlidingOr(rows, (int) length);
+    SlidingUnion or = new SlidingUnion(rows, (int) length);
     for (int w = 0; w < n; w++) {
       long low = w - Math.min(far, n);
       or.add(Math.max(0, low), w - near, result[w]);

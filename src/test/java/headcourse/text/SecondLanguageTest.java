@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Two languages on one sheet: a figure is printed once, and what is in the second is marked. */
-class TongueTest {
+class SecondLanguageTest {
   private static final Words BOTH = Words.of("en+es");
 
   @Test
@@ -35,7 +35,7 @@ class TongueTest {
   @Test
   void theSecondLanguageIsMarkedWhereverLinesBreak() {
     String said = BOTH.withTongues().say("wall.closing");
-    assertEquals(BOTH.say("wall.closing"), Tongue.plain(said));
+    assertEquals(BOTH.say("wall.closing"), SecondLanguage.plain(said));
     String spanish = Words.of("es").say("wall.closing");
     for (double width : new double[] {30, 55, 90, 400}) {
       List<String> lines = Wrap.lines(said, Face.REGULAR, 3.5, width);
@@ -43,8 +43,10 @@ class TongueTest {
       for (String line : lines) {
         // Marks take no room.
         assertEquals(
-            Face.REGULAR.width(Tongue.plain(line), 3.5), Face.REGULAR.width(line, 3.5), 1e-9);
-        for (Tongue.Run run : Tongue.runs(line)) {
+            Face.REGULAR.width(SecondLanguage.plain(line), 3.5),
+            Face.REGULAR.width(line, 3.5),
+            1e-9);
+        for (SecondLanguage.Run run : SecondLanguage.runs(line)) {
           assertTrue(!run.text().isEmpty());
           second.append(run.second() ? run.text() + " " : "");
         }
@@ -56,7 +58,7 @@ class TongueTest {
   @Test
   void oneLanguageHasNoMarks() {
     String said = Words.of("es").withTongues().say("wall.closing");
-    assertEquals(List.of(new Tongue.Run(said, false)), Tongue.runs(said));
+    assertEquals(List.of(new SecondLanguage.Run(said, false)), SecondLanguage.runs(said));
     assertEquals("", Words.of("es").secondTag());
     assertEquals("es", BOTH.secondTag());
   }
