@@ -32,13 +32,14 @@ final class ReadsAsHangingRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       if (head.asSolid() != null && head.asSolid().standing().verdict() != Verdict.STANDS) {
         Standing standing = head.asSolid().standing();
         boolean falls = standing.verdict() == Verdict.FALLS;
-        Hit hit = Hit.head(head, why(c, standing) + cures(c, head, head.asSolid()));
+        FindingDraft hit =
+            FindingDraft.head(head, why(c, standing) + cures(c, head, head.asSolid()));
         hits.add(falls ? hit.as(Severity.WARNING) : hit);
       }
     }

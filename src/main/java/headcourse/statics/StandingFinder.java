@@ -1,6 +1,5 @@
 package headcourse.statics;
 
-import headcourse.geom.Point;
 import headcourse.job.Above;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
@@ -18,8 +17,11 @@ import java.util.function.DoubleFunction;
 
 /** Finds out whether a head would stand if it were solid. */
 public final class StandingFinder {
-  /** No depth is tried that is more, or less, than so many times that of the head. */
-  private static final double FARTHEST = 16;
+  /** No depth is tried that is more than so many times that of the head. */
+  private static final double DEEPEST = 16;
+
+  /** Nor one that is less. */
+  private static final double THINNEST = 1 / 64.0;
 
   /** A least depth is known to this part of the head's. */
   private static final double CLOSE = 1e-6;
@@ -70,14 +72,14 @@ public final class StandingFinder {
     Blocks drawn = blocks.apply(1);
     Equilibrium forces = new Equilibrium(drawn);
     Optional<State> least = least(drawn, forces);
-    Safety now = forces.safety(most);
-    boolean stands = now.safety() >= -ROUNDING;
+    double now = forces.safety(most).safety();
+    boolean stands = now >= -ROUNDING;
     Bracket bracket = bracket(stands, now);
-    Safety failing = stands && bracket != null ? bracket.below : now;
-    Verdict verdict = stands ? Verdict.STANDS : least.isPresent() ? Verdict.PUSHES : Verdict.FALLS;
-    List<Point> line = least.map(forces::line).orElse(List.of());
+    Blocks failing = stands && bracket != null ? blocks.apply(bracket.low) : drawn;
+    Safety one = new Equilibrium(failing).safety(most);
+    Safety other = new Equilibrium(failing.mirrored()).safety(most);
     return new Standing(
-        verdict,
+        stands ? Verdict.STANDS : least.isPresent() ? Verdict.PUSHES : Verdict.FALLS,
         drawn.friction(),
         most,
         drawn.weight(),
@@ -85,9 +87,9 @@ public final class StandingFinder {
         least.isPresent() ? forces.greatestThrust() : null,
         depth,
         bracket == null ? null : bracket.high * depth,
-        merged(failing.yields()),
-        failing.pushes(),
-        line,
+        merged(one.yields(), other.yields(), drawn.loads().size()),
+        one.pushes() || other.pushes(),
+        least.map(forces::line).orElse(List.of()),
         drawn.joints());
   }
 
@@ -100,29 +102,24 @@ public final class StandingFinder {
         : Optional.of(one.get().middle(forces.mirrored(other.get())));
   }
 
-  private Safety at(double share) {
-    return new Equilibrium(blocks.apply(share)).safety(most);
+  private double at(double share) {
+    return new Equilibrium(blocks.apply(share)).safety(most).safety();
   }
 
-  /**
-   * Shares of the depth between which it begins to stand.
-   *
-   * @param below what fails at the lower one
-   */
-  private record Bracket(double high, Safety below) {}
+  /** Shares of the depth: the greatest known at which it falls, the least at which it holds. */
+  private record Bracket(double low, double high) {}
 
   /** None where no depth helps. */
-  private Bracket bracket(boolean stands, Safety now) {
-    double step = stands ? 0.5 : 1.25;
+  private Bracket bracket(boolean stands, double now) {
     double here = 1;
-    Safety last = now;
+    double last = now;
     while (true) {
-      double next = here * step;
-      Safety there = next > FARTHEST || next < 1 / FARTHEST ? null : at(next);
-      if (there == null) {
-        return stands ? new Bracket(here, last) : null;
+      double next = here * (stands ? 0.5 : 1.25);
+      if (next > DEEPEST || next < THINNEST) {
+        return stands ? new Bracket(here, here) : null;
       }
-      if (there.safety() >= -ROUNDING != stands) {
+      double there = at(next);
+      if (there >= -ROUNDING != stands) {
         return stands ? narrowed(next, there, here, last) : narrowed(here, last, next, there);
       }
       here = next;
@@ -131,47 +128,62 @@ public final class StandingFinder {
   }
 
   /** By false position, the end that stays counting for less each time (Illinois). */
-  private Bracket narrowed(double from, Safety falls, double to, Safety holds) {
+  private Bracket narrowed(double from, double falls, double to, double holds) {
     double low = from;
     double high = to;
-    double lowBy = falls.safety();
-    double highBy = holds.safety();
-    Safety below = falls;
+    double lowBy = falls;
+    double highBy = holds;
     int side = 0;
-    for (int n = 0; n < ROUNDS && high - low > CLOSE; n++) {
+    for (int n = 0; n < ROUNDS && high - low > CLOSE * high; n++) {
+      double least = CLOSE * high / 4;
       double mid = (low * highBy - high * lowBy) / (highBy - lowBy);
-      if (!(mid > low + CLOSE / 4 && mid < high - CLOSE / 4)) {
-        // So close to one end that the other is to come nearer.
-        mid = mid <= low + CLOSE / 4 ? low + CLOSE / 2 : high - CLOSE / 2;
-      }
-      Safety s = at(mid);
-      if (s.safety() >= -ROUNDING) {
+      // So close to one end that the other is to come nearer.
+      mid = mid <= low + least ? low + 2 * least : mid >= high - least ? high - 2 * least : mid;
+      double by = at(mid);
+      if (by >= -ROUNDING) {
         high = mid;
-        highBy = s.safety();
+        highBy = by;
         lowBy = side > 0 ? lowBy / 2 : lowBy;
         side = 1;
       } else {
         low = mid;
-        lowBy = s.safety();
-        below = s;
+        lowBy = by;
         highBy = side < 0 ? highBy / 2 : highBy;
         side = -1;
       }
     }
-    return new Bracket(high, below);
+    return new Bracket(low, high);
   }
 
-  /** One line a joint and what it does, as parts of all. */
-  private static List<Yield> merged(List<Yield> yields) {
-    double all = yields.stream().mapToDouble(Yield::share).sum();
+  /**
+   * One line a joint and what it does, as parts of all, midway between what is found from the left
+   * and from the right.
+   *
+   * @param mirrored what the mirror image does
+   * @param last number of the last joint
+   */
+  private static List<Yield> merged(List<Yield> yields, List<Yield> mirrored, int last) {
     Map<Integer, Map<How, Double>> sums = new TreeMap<>();
+    double all = sum(yields);
     for (Yield y : yields) {
-      sums.computeIfAbsent(y.joint(), k -> new TreeMap<>()).merge(y.how(), y.share(), Double::sum);
+      add(sums, y.joint(), y.how(), y.share() / all / 2);
+    }
+    all = sum(mirrored);
+    for (Yield y : mirrored) {
+      add(sums, last - y.joint(), y.how(), y.share() / all / 2);
     }
     List<Yield> merged = new ArrayList<>();
-    sums.forEach((j, by) -> by.forEach((how, sum) -> merged.add(new Yield(j, how, sum / all))));
+    sums.forEach((j, by) -> by.forEach((how, share) -> merged.add(new Yield(j, how, share))));
     merged.removeIf(y -> y.share() < SLIGHT);
     merged.sort(Comparator.comparingDouble((Yield y) -> -y.share()).thenComparing(Yield::joint));
     return merged;
+  }
+
+  private static void add(Map<Integer, Map<How, Double>> sums, int joint, How how, double share) {
+    sums.computeIfAbsent(joint, k -> new TreeMap<>()).merge(how, share, Double::sum);
+  }
+
+  private static double sum(List<Yield> yields) {
+    return yields.stream().mapToDouble(Yield::share).sum();
   }
 }

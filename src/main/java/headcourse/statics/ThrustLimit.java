@@ -5,7 +5,7 @@ import headcourse.job.Job;
 /** The greatest thrust of a head read as solid, times its weight. */
 public final class ThrustLimit {
   /** The key under {@code limits:}. */
-  public static final String KEY = "thrust-most";
+  public static final String KEY = "thrust";
 
   /**
    * What stands for it where the job says nothing: an assumption of this program. A flat head

@@ -36,7 +36,7 @@ class ArchitectureTest {
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
-    TABLE.put("statics", Set.of("geom", "job", "layout", "stock.cutting"));
+    TABLE.put("statics", Set.of("units", "geom", "job", "layout", "stock.cutting"));
     TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes", "statics"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "statics", "bench.builds"));

@@ -1,10 +1,12 @@
 package headcourse.sheet.solid;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -12,10 +14,8 @@ import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
 import headcourse.statics.Joint;
 import headcourse.statics.Standing;
 import headcourse.statics.Yield;
@@ -28,12 +28,30 @@ import java.util.List;
  */
 public final class SolidFigure {
   private static final Lettering SMALL = Lettering.NOTE;
-  private static final double TALLEST = 40;
   private static final double RING = 1.1;
   private static final double JAMB = 3;
 
-  /** Widths that it may have in a margin, mm, and the air it wants. */
-  private static final double[] IN_MARGIN = {120, 100, 80, 62};
+  /** How it may be laid out in a margin, the largest drawing first. */
+  private static final List<Lay> IN_MARGIN =
+      List.of(
+          new Lay(120, 120, 40),
+          new Lay(190, 90, 32),
+          new Lay(100, 100, 24),
+          new Lay(150, 70, 22),
+          new Lay(80, 80, 24),
+          new Lay(120, 50, 16),
+          new Lay(62, 62, 20),
+          new Lay(240, 60, 14),
+          new Lay(100, 36, 16),
+          new Lay(190, 44, 14),
+          new Lay(70, 70, 9),
+          new Lay(150, 40, 12),
+          new Lay(56, 56, 12));
+
+  /** How it is laid out for the contractor. */
+  private static final double TALLEST = 40;
+
+  private static final double GUTTER = 4;
 
   private static final double AIR = 2;
   private static final double STEP = 2;
@@ -41,33 +59,54 @@ public final class SolidFigure {
   private final SheetContext c;
   private final HeadWork head;
   private final Standing standing;
-  private final double width;
-  private final List<String> below;
+  private final Lay lay;
+  private final List<String> title;
+  private final List<String> text;
   private final Box box;
   private final double scale;
 
-  private SolidFigure(SheetContext c, HeadWork head, double width, List<String> below) {
+  /**
+   * A layout.
+   *
+   * @param width of all of it, mm
+   * @param drawing width of the drawing; the text stands beside it where that leaves room, else
+   *     below
+   * @param tallest height of the drawing at most, mm
+   */
+  private record Lay(double width, double drawing, double tallest) {
+    boolean beside() {
+      return drawing < width;
+    }
+
+    double text() {
+      return beside() ? width - drawing - GUTTER : width;
+    }
+  }
+
+  private SolidFigure(
+      SheetContext c, HeadWork head, Lay lay, List<String> title, List<String> text) {
     this.c = c;
     this.head = head;
     this.standing = head.asSolid().standing();
-    this.width = width;
-    this.below = below;
+    this.lay = lay;
+    this.title = title;
+    this.text = text;
     Box around = null;
     for (PlacedStone s : head.layout().stones()) {
       Box one = s.outline().bounds();
       around = around == null ? one : around.union(one);
     }
     this.box = around;
-    this.scale = Math.min((width - 2 * RING) / box.width(), TALLEST / box.height());
+    this.scale = Math.min((lay.drawing - 2 * RING) / box.width(), lay.tallest / box.height());
   }
 
   /** With all that there is to say, for the contractor. */
   static SolidFigure whole(SheetContext c, HeadWork head, double width) {
     SolidWords words = new SolidWords(c, head);
-    List<String> below = new ArrayList<>(words.verdict());
-    below.addAll(words.walls());
-    below.addAll(words.yields());
-    return new SolidFigure(c, head, width, below);
+    List<String> text = new ArrayList<>(words.verdict());
+    text.addAll(words.walls());
+    text.addAll(words.yields());
+    return new SolidFigure(c, head, new Lay(width, width, TALLEST), List.of(), text);
   }
 
   /**
@@ -80,16 +119,17 @@ public final class SolidFigure {
       return true;
     }
     SolidWords words = new SolidWords(c, head);
-    List<String> below = new ArrayList<>(words.verdict());
-    below.addAll(words.caution());
+    List<String> text = new ArrayList<>(words.verdict());
+    text.addAll(words.caution());
     Box area = page.area();
-    for (double width : IN_MARGIN) {
-      SolidFigure figure = new SolidFigure(c, head, width, below);
+    for (Lay lay : IN_MARGIN) {
+      SolidFigure figure = new SolidFigure(c, head, lay, c.words().each("solid.title"), text);
       double high = figure.height();
+      double last = area.maxX() - lay.width;
       for (double y = area.maxY() - high; y >= area.minY(); y -= STEP) {
-        for (double x : new double[] {area.minX(), area.maxX() - width}) {
-          Box taken = new Box(x, y, x + width, y + high);
-          if (page.board().ink().free(corners(taken), AIR)) {
+        for (double x : new double[] {area.minX(), last, (area.minX() + last) / 2}) {
+          Box taken = new Box(x, y, x + lay.width, y + high);
+          if (x >= area.minX() && page.board().ink().free(corners(taken), AIR)) {
             figure.draw(page.board(), x, y);
             return true;
           }
@@ -107,38 +147,37 @@ public final class SolidFigure {
         new Point(b.minX(), b.maxY()));
   }
 
-  private List<String> title() {
-    return c.words().each("solid.title");
+  private double drawn() {
+    return 1 + 2 * RING + box.height() * scale + JAMB;
   }
 
   /** How high it is, mm. */
   double height() {
-    double high = 0;
-    for (String line : title()) {
-      high += TextFlow.height(line, width, SMALL.inBold());
-    }
-    high += 1 + RING + box.height() * scale + JAMB + 2;
-    for (String text : below) {
-      high += TextFlow.height(text, width, SMALL);
-    }
-    return high;
+    double words = high(title, SMALL.inBold()) + high(text, SMALL);
+    return lay.beside() ? Math.max(words, drawn()) : words + drawn();
+  }
+
+  private double high(List<String> lines, Lettering lettering) {
+    return lines.stream().mapToDouble(t -> TextFlow.height(t, lay.text(), lettering)).sum();
   }
 
   /** Draws it with its upper left corner at a place. */
   void draw(Board board, double x, double y) {
+    double left = lay.beside() ? x + lay.drawing + GUTTER : x;
     double at = y;
-    for (String line : title()) {
-      at = TextFlow.paragraph(board, x, at, width, line, SMALL.inBold());
+    for (String line : title) {
+      at = TextFlow.paragraph(board, left, at, lay.text(), line, SMALL.inBold());
     }
-    double top = at + 1 + RING;
+    double top = 1 + RING + (lay.beside() ? y : at);
     Similarity view =
         Similarity.toPaper(
-            scale, new Point(x + width / 2 - box.centre().x() * scale, top + box.maxY() * scale));
+            scale,
+            new Point(x + lay.drawing / 2 - box.centre().x() * scale, top + box.maxY() * scale));
     String name = c.say("solid.title") + " " + head.layout().opening().mark();
     board.group(Role.FIGURE, "solid-" + head.layout().opening().mark(), name, b -> head(b, view));
-    at = top + box.height() * scale + JAMB + 2;
-    for (String text : below) {
-      at = TextFlow.paragraph(board, x, at, width, text, SMALL);
+    at = lay.beside() ? at : top - 1 - RING + drawn();
+    for (String line : text) {
+      at = TextFlow.paragraph(board, left, at, lay.text(), line, SMALL);
     }
   }
 
