@@ -24,7 +24,8 @@ public final class Steadier {
   private Steadier() {}
 
   /**
-   * What each by itself makes a head stand, the smallest first; none for a job without a file.
+   * What makes a head stand, the smallest change first, and where one value alone does, that one
+   * with others that let it be less; none for a job without a file.
    *
    * @param job the job
    * @param number of the opening whose head would not stand
@@ -37,15 +38,41 @@ public final class Steadier {
     Opening opening = job.openings().get(number);
     Trials trials = new Trials(job, number, standing(setting), PATIENCE);
     boolean flat = Shapes.named(opening.head().shape()).orElseThrow().flat();
-    List<Dial.Turned> found = new ArrayList<>();
-    for (Dial dial : Dials.steadying(job, opening, flat)) {
+    List<Dial> dials = Dials.steadying(job, opening, flat);
+    List<Dial.Turned> alone = new ArrayList<>();
+    for (Dial dial : dials) {
       Dial.Turned turned = dial.turned(trials, List.of());
       if (turned != null) {
-        found.add(turned);
+        alone.add(turned);
+      }
+    }
+    alone.sort(Comparator.comparingDouble(Dial.Turned::size));
+    List<List<Change>> all = new ArrayList<>(alone.stream().map(Dial.Turned::changes).toList());
+    if (all.size() == 1) {
+      all.addAll(together(trials, dials, alone.get(0)));
+    }
+    return all.stream().limit(OFFERED).toList();
+  }
+
+  /** The one value that does it by itself turned less, with some other turned too. */
+  private static List<List<Change>> together(Trials trials, List<Dial> dials, Dial.Turned alone) {
+    List<Dial.Turned> found = new ArrayList<>();
+    for (Dial other : dials) {
+      if (other == alone.dial()) {
+        continue;
+      }
+      Dial.Turned best = null;
+      for (long value : other.some()) {
+        List<Change> also = other.writes().apply(value);
+        Dial.Turned turned = also == null ? null : alone.dial().turned(trials, also);
+        best = turned != null && (best == null || turned.size() < best.size()) ? turned : best;
+      }
+      if (best != null && best.size() < alone.size()) {
+        found.add(best);
       }
     }
     found.sort(Comparator.comparingDouble(Dial.Turned::size));
-    return found.stream().limit(OFFERED).map(Dial.Turned::changes).toList();
+    return found.stream().map(Dial.Turned::changes).toList();
   }
 
   /** A head that would not stand counts as refused. */

@@ -7,6 +7,7 @@ import headcourse.rules.Finding.SourceStatus;
 import headcourse.statics.Standing;
 import headcourse.units.Grid;
 import headcourse.units.Length;
+import headcourse.units.Limit;
 import java.util.Optional;
 
 /**
@@ -39,7 +40,7 @@ final class WallTakesThrustRule implements SideRule {
             wall ->
                 c.text(
                     "rule.wall-takes-thrust",
-                    Figures.decimal(s.thrust(), 2),
+                    Figures.decimal(Limit.LEAST, s.thrust(), 2),
                     c.say().span(wall),
                     c.say().span(pier)));
   }

@@ -14,6 +14,8 @@ import java.util.List;
  * @param friction coefficient of friction of every joint and seat, over 0
  */
 public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right, double friction) {
+  private static final double CLOSE = 1e-6;
+
   /** Copies the lists; refuses what is no row of blocks. */
   public Blocks {
     joints = List.copyOf(joints);
@@ -32,6 +34,29 @@ public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right
   /** What all of it weighs, mm² of face. */
   public double weight() {
     return loads.stream().mapToDouble(Load::weight).sum();
+  }
+
+  /** Whether it is its own mirror image, but for what rounding leaves. */
+  boolean even() {
+    Blocks other = mirrored();
+    double loads = weight() * CLOSE;
+    for (int i = 0; i < this.loads.size(); i++) {
+      Load a = this.loads.get(i);
+      Load b = other.loads.get(i);
+      if (Math.abs(a.weight() - b.weight()) > loads
+          || Math.abs(a.x() - b.x()) * a.weight() > loads) {
+        return false;
+      }
+    }
+    for (int i = 0; i < joints.size(); i++) {
+      Joint a = joints.get(i);
+      Joint b = other.joints.get(i);
+      double off = a.length() * CLOSE;
+      if (a.foot().distance(b.foot()) > off || a.head().distance(b.head()) > off) {
+        return false;
+      }
+    }
+    return (left == null) == (right == null);
   }
 
   /** The mirror image. */

@@ -77,7 +77,8 @@ public final class StandingFinder {
     Bracket bracket = bracket(stands, now);
     Blocks failing = stands && bracket != null ? blocks.apply(bracket.low) : drawn;
     Safety one = new Equilibrium(failing).safety(most);
-    Safety other = new Equilibrium(failing.mirrored()).safety(most);
+    // In a head that is its own mirror image either side may be found; what one does, both do.
+    Safety other = failing.even() ? one : new Equilibrium(failing.mirrored()).safety(most);
     return new Standing(
         stands ? Verdict.STANDS : least.isPresent() ? Verdict.PUSHES : Verdict.FALLS,
         drawn.friction(),
