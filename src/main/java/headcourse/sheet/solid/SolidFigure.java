@@ -125,7 +125,8 @@ public final class SolidFigure {
     for (Lay lay : IN_MARGIN) {
       SolidFigure figure = new SolidFigure(c, head, lay, c.words().each("solid.title"), text);
       double high = figure.height();
-      double last = area.maxX() - lay.width;
+      // A line of the frame may stand right beside the area.
+      double last = area.maxX() - lay.width - AIR;
       for (double y = area.maxY() - high; y >= area.minY(); y -= STEP) {
         for (double x : new double[] {area.minX(), last, (area.minX() + last) / 2}) {
           Box taken = new Box(x, y, x + lay.width, y + high);
