@@ -123,6 +123,9 @@ public final class SolidFigure {
     text.addAll(words.caution());
     Box area = page.area();
     for (Lay lay : IN_MARGIN) {
+      if (lay.width > area.width() - AIR) {
+        continue;
+      }
       SolidFigure figure = new SolidFigure(c, head, lay, c.words().each("solid.title"), text);
       double high = figure.height();
       // A line of the frame may stand right beside the area.
@@ -130,7 +133,7 @@ public final class SolidFigure {
       for (double y = area.maxY() - high; y >= area.minY(); y -= STEP) {
         for (double x : new double[] {area.minX(), last, (area.minX() + last) / 2}) {
           Box taken = new Box(x, y, x + lay.width, y + high);
-          if (x >= area.minX() && page.board().ink().free(corners(taken), AIR)) {
+          if (page.board().ink().free(corners(taken), AIR)) {
             figure.draw(page.board(), x, y);
             return true;
           }
