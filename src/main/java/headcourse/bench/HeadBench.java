@@ -71,6 +71,7 @@ public final class HeadBench {
             StackUpFinder.find(job, layout, Side.LEFT),
             StackUpFinder.find(job, layout, Side.RIGHT)),
         SoffitBedFinder.find(job, layout, pieces),
+        null,
         null);
   }
 

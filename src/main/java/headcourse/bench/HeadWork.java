@@ -2,6 +2,7 @@ package headcourse.bench;
 
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
+import headcourse.statics.AsSolid;
 import java.util.List;
 import java.util.NoSuchElementException;
 
@@ -13,9 +14,15 @@ import java.util.NoSuchElementException;
  * @param stackUps left and right
  * @param bed the mortar between the returns and the rough head
  * @param lands how often it lands when it is built in numbers; null where nobody asked
+ * @param asSolid whether it would stand if it were solid; null where nobody asked
  */
 public record HeadWork(
-    HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps, SoffitBed bed, Lands lands) {
+    HeadLayout layout,
+    List<Piece> pieces,
+    List<StackUp> stackUps,
+    SoffitBed bed,
+    Lands lands,
+    AsSolid asSolid) {
   /** Copies the lists. */
   public HeadWork {
     pieces = List.copyOf(pieces);
@@ -24,12 +31,17 @@ public record HeadWork(
 
   /** A head whose bed nobody asks about. */
   public HeadWork(HeadLayout layout, List<Piece> pieces, List<StackUp> stackUps) {
-    this(layout, pieces, stackUps, SoffitBed.UNKNOWN, null);
+    this(layout, pieces, stackUps, SoffitBed.UNKNOWN, null, null);
   }
 
   /** This head, built in numbers. */
   HeadWork lands(Lands found) {
-    return new HeadWork(layout, pieces, stackUps, bed, found);
+    return new HeadWork(layout, pieces, stackUps, bed, found, asSolid);
+  }
+
+  /** This head, read as if it were solid. */
+  public HeadWork asSolid(AsSolid found) {
+    return new HeadWork(layout, pieces, stackUps, bed, lands, found);
   }
 
   /** The piece of a stone by its mark in the opening. */

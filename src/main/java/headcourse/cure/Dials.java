@@ -72,6 +72,57 @@ final class Dials {
     return d.dials;
   }
 
+  /**
+   * Those that a head could be steadied with that reads as hanging.
+   *
+   * @param flat whether its head is a flat one
+   */
+  static List<Dial> steadying(Job job, Opening opening, boolean flat) {
+    Dials d = new Dials(job, opening, flat);
+    Length height = d.head.height();
+    d.length("height", height, 1, height.times(4), NOTHING, "makes the head deeper");
+    d.head
+        .params()
+        .length("rise")
+        .ifPresent(
+            r -> d.length("rise", r, 1, opening.width().half(), NOTHING, "makes the arch rise"));
+    if (d.head.shape().equals("jack")) {
+      d.dials.add(new FanDial(job, opening).dial());
+    }
+    d.key();
+    if (flat) {
+      d.longer();
+    }
+    return d.dials;
+  }
+
+  /** Ends that bear more; what they may bear goes with it. */
+  private void longer() {
+    HeadSpec.Bearing b = head.bearing();
+    long ticks = grid.floor(b.target());
+    long more = Math.max(ticks, grid.nearest(head.stones().target())) * 4;
+    String reason = "lets the ends bear more";
+    dials.add(
+        new Dial(
+            path("bearing.target"),
+            ticks,
+            1,
+            more,
+            more / 4.0,
+            v -> {
+              Length aim = grid.ticks(v);
+              List<Change> all = new ArrayList<>();
+              all.addAll(one(path("bearing.min"), format.plain(aim), reason));
+              all.addAll(one(path("bearing.target"), format.plain(aim), reason));
+              if (aim.plus(head.stones().max()).compareTo(b.max()) > 0) {
+                String most = format.plain(grid.snap(aim.plus(head.stones().max())));
+                all.addAll(one(path("bearing.max"), most, reason));
+              }
+              return all;
+            },
+            NOTHING));
+  }
+
   private static HeadSpec head(Opening opening) {
     return opening.head();
   }

@@ -153,6 +153,9 @@ public final class LayoutJson extends MeasuredJson {
       json.key("care").value(head.lands().care());
       json.end();
     }
+    if (head.asSolid() != null) {
+      new AsSolidJson(json, job, head).write();
+    }
     json.key("stones").array();
     for (Piece each : head.pieces()) {
       stones.write(layout, each, blankOf.get(each.mark()));

@@ -10,6 +10,7 @@ import headcourse.units.Length;
  * @param density kg/m³ for masses
  * @param liftingDensity kg/m³ for lifting and weight limits: the heaviest plausible where only a
  *     kind is given, else the same
+ * @param friction coefficient of friction of its joints, for reading a head as if it were solid
  * @param thickness how thick the veneer is
  * @param edges how exposed cut edges are dressed
  */
@@ -18,6 +19,7 @@ public record Stone(
     String kind,
     double density,
     double liftingDensity,
+    double friction,
     Length thickness,
     Edges edges) {
   /** How exposed cut edges are left. */

@@ -13,6 +13,7 @@ import java.util.List;
  * @param jambs what the stone does at the jambs
  * @param courses heights of the wall's bed joints above the soffit line's datum, lowest first;
  *     empty where not given
+ * @param above what of the wall above weighs on a head that is read as if it were solid
  * @param backing what stands behind the sheathing, from the soffit line up; heights rise
  */
 public record Wall(
@@ -22,6 +23,7 @@ public record Wall(
     Length framing,
     Jambs jambs,
     List<Length> courses,
+    Above above,
     List<Backing> backing) {
   /** Copies the lists. */
   public Wall {

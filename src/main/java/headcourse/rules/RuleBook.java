@@ -41,6 +41,8 @@ public final class RuleBook {
           new OddWithKeyRule(),
           new MinorArchRule(),
           new JackCamberRule(),
+          new ReadsAsHangingRule(),
+          new WallTakesThrustRule(),
           new JointWidthRule(),
           new SharpArrisRule(),
           new ChordDeviationRule(),

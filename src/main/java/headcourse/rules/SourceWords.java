@@ -31,6 +31,8 @@ final class SourceWords {
           "rule.source-framing",
           "rule.source-lintel",
           "rule.source-height",
+          "rule.source-blocks",
+          "rule.source-pier",
           "rule.source-forum",
           "rule.source-withdrawal",
           "rule.source-bending",

@@ -3,10 +3,12 @@ package headcourse.work;
 import headcourse.bench.HeadBench;
 import headcourse.bench.HeadWork;
 import headcourse.cure.Adviser;
+import headcourse.cure.Steadier;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.diag.Severity;
 import headcourse.diag.Span;
+import headcourse.job.Change;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
@@ -15,6 +17,9 @@ import headcourse.revision.Edition;
 import headcourse.revision.EditionReader;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.rules.RuleBook;
+import headcourse.statics.AsSolid;
+import headcourse.statics.Standing;
+import headcourse.statics.StandingFinder;
 import headcourse.stock.FromStock;
 import headcourse.stock.StockPlan;
 import headcourse.stock.StockPlanner;
@@ -44,6 +49,7 @@ public final class WorkUp {
     said.addAll(RuleBook.unknownAcceptances(job));
     List<HeadLayout> layouts = new ArrayList<>();
     FromStock chosen = FromStock.NONE;
+    Heads trying = null;
     BenchReport.Read report =
         failed(said) ? new BenchReport.Read(job, List.of()) : BenchReport.of(job);
     said.addAll(report.said());
@@ -51,6 +57,7 @@ public final class WorkUp {
       Job reported = report.pieces();
       Heads heads = Heads.of(reported);
       chosen = heads.chosen();
+      trying = heads;
       for (int i = 0; i < job.openings().size(); i++) {
         if (heads.solutions().get(i) instanceof Solution.Solved solved) {
           layouts.add(solved.head());
@@ -65,7 +72,7 @@ public final class WorkUp {
     if (failed(said)) {
       return Outcome.failed(said);
     }
-    List<HeadWork> heads = HeadBench.workUp(job, layouts);
+    List<HeadWork> heads = asSolid(job, HeadBench.workUp(job, layouts), trying);
     StockPlan stock =
         StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
     return Outcome.of(
@@ -79,6 +86,19 @@ public final class WorkUp {
                 .map(b -> Changes.between(b, Edition.of(job, heads, stock)))
                 .orElse(Changes.NONE)),
         said);
+  }
+
+  private static List<HeadWork> asSolid(Job job, List<HeadWork> heads, Heads trying) {
+    List<HeadWork> read = new ArrayList<>();
+    for (int i = 0; i < heads.size(); i++) {
+      Standing standing = StandingFinder.of(job, heads.get(i).layout());
+      List<List<Change>> cures =
+          standing.verdict() == Standing.Verdict.STANDS
+              ? List.of()
+              : Steadier.cures(job, i, trying.trying());
+      read.add(heads.get(i).asSolid(new AsSolid(standing, cures)));
+    }
+    return read;
   }
 
   private static List<Diagnostic> overlapping(Job job, Heads heads) {

@@ -36,9 +36,10 @@ class ArchitectureTest {
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
-    TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes"));
+    TABLE.put("statics", Set.of("units", "geom", "job", "layout", "stock.cutting"));
+    TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes", "statics"));
     TABLE.put("bench.builds", Set.of());
-    TABLE.put("bench", Set.of("units", "geom", "job", "layout", "bench.builds"));
+    TABLE.put("bench", Set.of("units", "geom", "job", "layout", "statics", "bench.builds"));
     TABLE.put("stock.cutting", Set.of("geom"));
     TABLE.put("stock.pile", Set.of());
     TABLE.put("stock.fan", Set.of("stock.pile"));
@@ -55,7 +56,9 @@ class ArchitectureTest {
             "stock.cutting",
             "stock.pile",
             "stock.fan"));
-    TABLE.put("rules", Set.of("units", "geom", "diag", "job", "layout", "bench", "stock", "text"));
+    TABLE.put(
+        "rules",
+        Set.of("units", "geom", "diag", "job", "layout", "statics", "bench", "stock", "text"));
     TABLE.put("revision", Set.of("units", "diag", "job", "layout", "bench", "stock"));
     TABLE.put(
         "work",
@@ -66,6 +69,7 @@ class ArchitectureTest {
             "job",
             "layout",
             "layout.shapes",
+            "statics",
             "cure",
             "bench",
             "stock",
@@ -80,6 +84,7 @@ class ArchitectureTest {
             "diag",
             "job",
             "layout",
+            "statics",
             "bench",
             "stock",
             "rules",
@@ -94,7 +99,9 @@ class ArchitectureTest {
     TABLE.put("sheet.order", with(forSheets, "sheet"));
     TABLE.put("sheet.section", with(forSheets, "sheet", "sheet.elevation"));
     TABLE.put("sheet.picture", with(forSheets, "sheet", "sheet.elevation"));
-    TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
+    TABLE.put("sheet.solid", with(forSheets, "sheet"));
+    TABLE.put(
+        "sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section", "sheet.solid"));
     TABLE.put(
         "sheet.contractor",
         with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
@@ -108,6 +115,7 @@ class ArchitectureTest {
             "sheet.bench",
             "sheet.wall",
             "sheet.contractor",
+            "sheet.solid",
             "sheet.fullsize",
             "sheet.order"));
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
@@ -125,6 +133,7 @@ class ArchitectureTest {
             "geom",
             "job",
             "layout",
+            "statics",
             "bench",
             "stock",
             "rules",

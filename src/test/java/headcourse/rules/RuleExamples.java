@@ -6,6 +6,7 @@ import headcourse.bench.Lands;
 import headcourse.bench.StackUp;
 import headcourse.bench.builds.Tally;
 import headcourse.job.Backing;
+import headcourse.job.Change;
 import headcourse.job.HeadSpec;
 import headcourse.job.Limits;
 import headcourse.job.Measured;
@@ -15,6 +16,8 @@ import headcourse.layout.Drift;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
+import headcourse.statics.AsSolid;
+import headcourse.statics.Standing;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
 import java.util.LinkedHashMap;
@@ -72,6 +75,27 @@ final class RuleExamples {
         in(0.1),
         6,
         in(0.1));
+  }
+
+  /** A head of 2400 in² that would push so much. */
+  private static AsSolid solid(Standing.Verdict verdict, double thrust) {
+    Change height = new Change("openings[0].head.height", "15 1/2", "makes the head deeper");
+    Standing standing =
+        new Standing(
+            verdict,
+            0.65,
+            2.5,
+            2400 * 25.4 * 25.4,
+            thrust,
+            Double.POSITIVE_INFINITY,
+            in(12).mm(),
+            in(12).mm(),
+            List.of(),
+            true,
+            List.of(),
+            List.of());
+    boolean stands = verdict == Standing.Verdict.STANDS;
+    return new AsSolid(standing, stands ? List.of() : List.of(List.of(height)));
   }
 
   private static HeadLayout.Remark remark(String key, String... values) {
@@ -146,6 +170,21 @@ final class RuleExamples {
         s -> {
           arch(s, "jack", 72, 12);
           s.job.first().params.put("camber", in(0.75));
+        });
+    add(
+        "reads-as-hanging",
+        s -> s.asSolid = solid(Standing.Verdict.PUSHES, 3.104),
+        s -> s.asSolid = solid(Standing.Verdict.STANDS, 2.5));
+    add(
+        "wall-takes-thrust",
+        s -> {
+          // A pier of √(2 · 2 · 2400) = 98 in; half of it is more than 48.
+          s.asSolid = solid(Standing.Verdict.STANDS, 2);
+          s.job.first().wallLeft = in(48);
+        },
+        s -> {
+          s.asSolid = solid(Standing.Verdict.STANDS, 2);
+          s.job.first().wallLeft = in(49);
         });
     add("joint-width", s -> mortar(s, 1 / 16.0), s -> mortar(s, 1 / 8.0));
     add(

@@ -17,6 +17,7 @@ import headcourse.layout.JointLine;
 import headcourse.layout.Proof;
 import headcourse.layout.Shortfall;
 import headcourse.layout.Side;
+import headcourse.statics.AsSolid;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
 import headcourse.units.Length;
@@ -45,6 +46,8 @@ final class Scene {
 
   /** How often each head lands, or null where nobody asked. */
   Lands lands;
+
+  AsSolid asSolid;
 
   /** Rise of a curved soffit, or null for a flat one. */
   Length rise;
@@ -110,6 +113,7 @@ final class Scene {
             w.framing(),
             w.jambs(),
             w.courses(),
+            w.above(),
             w.backing());
     return new Job(
         j.name(),
@@ -195,7 +199,8 @@ final class Scene {
         pieces,
         List.of(stack(Side.LEFT, left, bl), stack(Side.RIGHT, right, br)),
         SoffitBed.UNKNOWN,
-        lands);
+        lands,
+        asSolid);
   }
 
   private StackUp stack(Side side, int n, Length bears) {

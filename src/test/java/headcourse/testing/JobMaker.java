@@ -1,5 +1,6 @@
 package headcourse.testing;
 
+import headcourse.job.Above;
 import headcourse.job.Accepted;
 import headcourse.job.AnchorKind;
 import headcourse.job.Backing;
@@ -54,6 +55,8 @@ public final class JobMaker {
   public Language language = Language.EN;
   public double density = 2320;
   public double liftingDensity = 2320;
+  public double friction = 0.65;
+  public Above above = Above.NOTHING;
   public Length thickness = Length.inches(1.25);
   public Setting.Joints joints = Setting.Joints.DRY;
   public Length joint = Length.ZERO;
@@ -191,9 +194,22 @@ public final class JobMaker {
         new Grid(tick),
         new Printing(new Papers(papers), language, "", false),
         new Stone(
-            "Grey sandstone", "sandstone", density, liftingDensity, thickness, Stone.Edges.SAWN),
+            "Grey sandstone",
+            "sandstone",
+            density,
+            liftingDensity,
+            friction,
+            thickness,
+            Stone.Edges.SAWN),
         new Wall(
-            Length.inches(0.5), scratch, sheathing, Length.inches(3.5), jambs, courses, backing),
+            Length.inches(0.5),
+            scratch,
+            sheathing,
+            Length.inches(3.5),
+            jambs,
+            courses,
+            above,
+            backing),
         new Setting(joints, joint, opens, cutTolerance, care),
         new Tools(
             new Tools.Saw(

@@ -19,6 +19,11 @@ final class StoneReader {
         kindItem == null
             ? null
             : densityItem == null ? kindItem.word(StoneKinds.names()) : kindItem.text();
+    double friction =
+        s.get(
+            "friction",
+            StoneKinds.named(kind == null ? "" : kind).map(StoneKinds.Kind::friction).orElse(0.6),
+            i -> i.number(0.1, 1.5));
     double typical = density != null ? density : 2250;
     double heaviest = density != null ? density : 3000;
     if (density == null && kind != null && StoneKinds.named(kind).isPresent()) {
@@ -34,6 +39,7 @@ final class StoneReader {
         kind == null ? "" : kind,
         typical,
         heaviest,
+        friction,
         thickness,
         split ? Stone.Edges.SPLIT : Stone.Edges.SAWN);
   }

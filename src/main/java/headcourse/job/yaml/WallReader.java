@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Above;
 import headcourse.job.Backing;
 import headcourse.job.Care;
 import headcourse.job.Setting;
@@ -30,6 +31,7 @@ final class WallReader {
       }
     }
     List<Backing> backing = BackingReader.backing(s);
+    Above above = above(s.item("above"));
     s.done();
     return new Wall(
         bed,
@@ -38,7 +40,28 @@ final class WallReader {
         framing,
         plain ? Wall.Jambs.PLAIN : Wall.Jambs.RETURNED,
         courses,
+        above,
         backing);
+  }
+
+  /** Nothing, a triangle, or the height of a wall. */
+  private static Above above(Item item) {
+    String text = item == null ? "nothing" : item.raw("nothing, triangle or a height");
+    if (text == null || text.equals("nothing")) {
+      return Above.NOTHING;
+    }
+    if (text.equals("triangle")) {
+      return new Above(Above.Kind.TRIANGLE, Length.ZERO);
+    }
+    if (!text.matches(".*[0-9].*")) {
+      item.error(
+          Reading.quoted(text)
+              + " is not known here; expected nothing, triangle, or how high the wall stands over"
+              + " the head");
+      return Above.NOTHING;
+    }
+    Length height = item.length(Range.POSITIVE);
+    return height == null ? Above.NOTHING : new Above(Above.Kind.LEVEL, height);
   }
 
   static Setting setting(Section s) {

@@ -28,6 +28,7 @@ import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
 import headcourse.sheet.order.OrderSheet;
+import headcourse.sheet.solid.SolidSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
 import headcourse.sheet.wall.WallElevation;
@@ -67,6 +68,7 @@ public final class SheetBook {
           new FrontSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),
+          new SolidSheet(),
           new SectionSheet(),
           new QuestionsSheet(),
           new NotesSheet(),

@@ -20,6 +20,7 @@ import headcourse.sheet.elevation.ElevationFigure;
 import headcourse.sheet.elevation.HeadFigures;
 import headcourse.sheet.elevation.HeadPart;
 import headcourse.sheet.elevation.ScaleBar;
+import headcourse.sheet.solid.SolidFigure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -64,6 +65,7 @@ public final class WallElevation implements SheetComposer {
         ElevationChoice.choose(figures, context.job().units(), context.words(), rooms);
     Opening opening = head.layout().opening();
     List<PageDraft> pages = new ArrayList<>();
+    boolean solid = false;
     for (ElevationFigure figure : choice.figures()) {
       HeadPart part = figure.part();
       String label = opening.mark() + (part.whole() ? "" : "-" + part.number());
@@ -74,6 +76,7 @@ public final class WallElevation implements SheetComposer {
         page.bookmark(1, title, "wall-" + opening.mark(), page.area().minY());
       }
       draw(context, figures, figure, page, title);
+      solid = solid || SolidFigure.inMargin(context, head, page);
       pages.add(page);
     }
     return pages;

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * <p>Rows are {@code ≥} (parts asked for) or {@code ≤} (blanks at hand). It starts from artificial
  * columns so dear that they stay only where rows can't be met.
  */
-final class LinearProgram {
+public final class LinearProgram {
   private static final double EPS = 1e-9;
 
   private final int rows;
@@ -28,13 +28,14 @@ final class LinearProgram {
   private final double[][] inverse;
   private final double[] value;
   private long entries;
+  private boolean unbounded;
 
   /**
    * @param right right-hand sides, not negative
    * @param atLeast whether each row is {@code ≥}
    * @param dear cost of leaving one unit of a {@code ≥} row unmet
    */
-  LinearProgram(double[] right, boolean[] atLeast, double dear) {
+  public LinearProgram(double[] right, boolean[] atLeast, double dear) {
     rows = right.length;
     this.right = right.clone();
     basis = new int[rows];
@@ -57,14 +58,14 @@ final class LinearProgram {
   }
 
   /** Makes it so much dearer to leave rows unmet. */
-  void dearer(double times) {
+  public void dearer(double times) {
     for (int c : artificial) {
       costs.set(c, costs.get(c) * times);
     }
   }
 
   /** How much of all rows is left unmet. */
-  double unmet() {
+  public double unmet() {
     double sum = 0;
     for (int i = 0; i < rows; i++) {
       sum += artificial.contains(basis[i]) ? value[i] : 0;
@@ -73,7 +74,7 @@ final class LinearProgram {
   }
 
   /** Adds a column and gives its number. */
-  int add(double[] column, double cost) {
+  public int add(double[] column, double cost) {
     int[] at = IntStream.range(0, rows).filter(i -> column[i] != 0).toArray();
     columns.add(IntStream.of(at).mapToDouble(i -> column[i]).toArray());
     places.add(at);
@@ -83,12 +84,12 @@ final class LinearProgram {
   }
 
   /** What one pivot takes, in products. */
-  long work() {
+  public long work() {
     return entries + 3L * rows * rows;
   }
 
   /** The price of each row. */
-  double[] duals() {
+  public double[] duals() {
     double[] y = new double[rows];
     for (int i = 0; i < rows; i++) {
       double c = costs.get(basis[i]);
@@ -102,7 +103,7 @@ final class LinearProgram {
   }
 
   /** What a column costs beyond what the rows pay for it. */
-  double reduced(int column, double[] y) {
+  public double reduced(int column, double[] y) {
     double reduced = costs.get(column);
     double[] col = columns.get(column);
     int[] at = places.get(column);
@@ -118,7 +119,8 @@ final class LinearProgram {
    * @param pivots the most that it may take
    * @return how many it took
    */
-  int solve(int pivots) {
+  public int solve(int pivots) {
+    unbounded = false;
     for (int n = 0; n < pivots; n++) {
       double[] y = duals();
       int enter = -1;
@@ -159,6 +161,7 @@ final class LinearProgram {
       }
     }
     if (leave < 0) {
+      unbounded = true;
       return false;
     }
     for (int j = 0; j < rows; j++) {
@@ -182,8 +185,13 @@ final class LinearProgram {
     return true;
   }
 
+  /** Whether the last solving found that the cost falls without end. */
+  public boolean unbounded() {
+    return unbounded;
+  }
+
   /** How much of each column the answer takes. */
-  double[] answer() {
+  public double[] answer() {
     double[] x = new double[columns.size()];
     for (int i = 0; i < rows; i++) {
       x[basis[i]] = value[i];
