@@ -8,6 +8,7 @@ import headcourse.job.Care;
 import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
+import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.JobInfo;
@@ -27,6 +28,7 @@ import headcourse.job.Stock;
 import headcourse.job.Stone;
 import headcourse.job.Tools;
 import headcourse.job.Wall;
+import headcourse.text.Languages;
 import headcourse.units.Angle;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -44,6 +46,11 @@ public final class JobMaker {
   public Units units = Units.INCH;
   public Length tick = Length.inches(1 / 16.0);
   public String paper = "letter";
+
+  /** What a job may be printed in. */
+  public static final Language[] LANGUAGES =
+      Languages.choices().stream().map(Language::new).toArray(Language[]::new);
+
   public Language language = Language.EN;
   public double density = 2320;
   public double liftingDensity = 2320;
@@ -112,6 +119,7 @@ public final class JobMaker {
     public HeadSpec.Bearing bearing =
         new HeadSpec.Bearing(Length.inches(4), Length.inches(8), Length.inches(6));
     public Length clear = Length.inches(1.5);
+    public Floor floor = Floor.UNSAID;
     public HeadSpec.Soffit soffit = HeadSpec.Soffit.RETURNED;
     public Length seat = Length.inches(1);
     public Map<String, Object> params = new HashMap<>();
@@ -139,7 +147,8 @@ public final class JobMaker {
               clear,
               soffit,
               seat,
-              new Params(params)));
+              new Params(params)),
+          floor);
     }
   }
 

@@ -19,9 +19,9 @@ import headcourse.job.Stock;
 import headcourse.job.Stone;
 import headcourse.job.Tools;
 import headcourse.job.Wall;
+import headcourse.text.Languages;
 import headcourse.units.Grid;
 import headcourse.units.Units;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -75,16 +75,21 @@ public final class JobReader {
     in.units = units(root);
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
-    JobInfo info = JobInfoReader.read(root.section("job"));
+    Section titles = root.section("job");
+    JobInfo info = JobInfoReader.read(titles);
     Printing printing = printing(root);
     Stone stone = StoneReader.read(root);
     Wall wall = WallReader.wall(root.section("wall"));
-    Setting setting = WallReader.setting(root.section("setting"));
+    Section set = root.section("setting");
+    Section screws = root.section("fastener");
     Tools tools = ToolsReader.tools(root.section("tools"));
-    Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
     Props props = PropsReader.read(root.section("props"));
     List<Opening> openings = OpeningReader.read(root, source.shapes());
-    Stock stock = StockReader.read(root, stone.thickness());
+    info = info.with(ContractReader.read(root, titles, set, screws, openings));
+    titles.done();
+    Setting setting = WallReader.setting(set);
+    Fastener fastener = ToolsReader.fastener(screws, stone.thickness());
+    Stock stock = StockReader.read(root, stone.thickness(), openings);
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
     ReportReader report = new ReportReader(openings, stock, fitted);
     List<String> spoiled = report.spoiled(root);
@@ -118,9 +123,7 @@ public final class JobReader {
 
   private static Printing printing(Section root) {
     Papers papers = PaperReader.read(root);
-    String word = root.word("language", List.of("en", "es", "en+es"), "en");
-    Language language =
-        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
+    Language language = new Language(root.word("language", Languages.choices(), "en"));
     return new Printing(papers, language, root.text("frame"), root.flag("pictures", false));
   }
 
