@@ -61,7 +61,7 @@ final class CsvWriter {
   private static boolean quoted(String s) {
     for (int i = 0; i < s.length(); i++) {
       char c = s.charAt(i);
-      if (c == ',' || c == ';' || c == '"' || c == '\n' || c == '\r') {
+      if (c == ',' || c == '"' || c == '\n' || c == '\r') {
         return true;
       }
     }
