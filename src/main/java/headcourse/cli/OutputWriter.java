@@ -16,6 +16,7 @@ import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.elevation.ElevationSvg;
+import headcourse.text.Words;
 import headcourse.work.ShopWork;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -37,6 +38,10 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
+  /** In the order in which they are looked at away from the desk. */
+  private static final List<Bundle> ON_SCREEN =
+      List.of(Bundle.WALL, Bundle.BENCH, Bundle.CONTRACTOR, Bundle.FULL_SIZE);
+
   private interface Printing {
     byte[] print() throws IOException;
   }
@@ -51,6 +56,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
     Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
     Map<String, Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
+    Words words = Words.of(work.job().language().word());
     for (Bundle bundle : Bundle.values()) {
       if (wanted.test(Output.valueOf(bundle.name()))) {
         jobs.put(
@@ -58,7 +64,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
             () -> {
               PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame));
               if (everything) {
-                pictures.put(bundle, BundlePictures.of(set));
+                pictures.put(bundle, BundlePictures.of(set, words));
               }
               return pdf(set, seed);
             });
@@ -82,7 +88,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
     }
     Map<String, byte[]> done = all(jobs);
     if (everything) {
-      List<byte[]> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
+      List<byte[]> parts = ON_SCREEN.stream().map(pictures::get).toList();
       done.put(OVERVIEW, Overview.write(work, List.copyOf(done.keySet()), parts));
     }
     return done;

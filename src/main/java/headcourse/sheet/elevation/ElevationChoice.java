@@ -20,8 +20,6 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** Lettering that is read from two metres with ease, from where it is still read, and least. */
   private static final double[] WANTED = {10, 7, 5, 3.5, 2.5};
 
-  private static final int MOST_PARTS = 40;
-
   /** Copies the figures. */
   public ElevationChoice {
     figures = List.copyOf(figures);
@@ -44,15 +42,32 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** The best way to show a head in one of some rooms. */
   public static ElevationChoice choose(
       HeadFigures figures, Units units, Words words, List<Room> rooms) {
-    int most = figures.curved() ? 1 : MOST_PARTS;
-    return choose(figures, units, words, rooms, true, most)
-        .or(() -> choose(figures, units, words, rooms, false, most))
-        .or(() -> choose(figures, units, words, rooms, false, MOST_PARTS))
+    // An arch is shown whole where that can be read at all; a stone without a mark is worse than
+    // any number of sheets.
+    int parts = figures.layout().stones().size();
+    return choose(figures, units, words, rooms, true, figures.curved() ? 1 : parts)
+        .or(() -> fewest(figures, units, words, rooms, parts))
+        .or(() -> choose(figures, units, words, rooms, false, parts))
         .orElseThrow(
             () ->
                 new IllegalStateException(
                     "no room on the paper for the elevation of "
                         + figures.layout().opening().mark()));
+  }
+
+  // On as few sheets as show every stone's mark, whatever the lettering.
+  private static Optional<ElevationChoice> fewest(
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
+    for (int parts = 2; parts <= most; parts++) {
+      for (double least : WANTED) {
+        Optional<ElevationChoice> best =
+            inParts(figures, units, words, rooms, parts, least, true);
+        if (best.isPresent()) {
+          return best;
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<ElevationChoice> choose(
@@ -95,11 +110,15 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       int parts,
       double least,
       boolean labelled) {
-    List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
+    List<PlacedStone> stones = figures.layout().stones();
+    List<HeadPart> list =
+        figures.curved() && parts > 1
+            ? HeadPart.splitArch(stones, parts)
+            : HeadPart.split(stones, parts);
     ElevationChoice best = null;
     double narrowest = narrowest(figures);
     for (Scale scale : Scale.ladder(units)) {
-      if (narrowest * scale.factor() < ElevationFigure.NARROWEST) {
+      if (!figures.curved() && narrowest * scale.factor() < ElevationFigure.NARROWEST) {
         continue;
       }
       for (Room room : rooms) {

@@ -146,6 +146,31 @@ public final class HeadFigures {
         .toList();
   }
 
+  /** How far around the form a joint of an arch stands from the crown, as it is printed. */
+  public String aroundForm(JointLine joint) {
+    return layout().curve().around().stream()
+        .filter(a -> a.side() == joint.side() && a.index() == joint.index())
+        .map(a -> format.tape(snapped(a.distance())))
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Whether a flat head's soffit is cambered, so that each joint's rise is printed. */
+  public boolean cambered() {
+    return !curved() && layout().joints().stream().anyMatch(j -> !rise(j).isZero());
+  }
+
+  /** How far a joint of a flat head meets the soffit above the soffit line, as it is printed. */
+  public Length rise(JointLine joint) {
+    return format.grid().snapMm(joint.foot().y());
+  }
+
+  /** Height of an arch's soffit on the centre line, without the key's drop, mm. */
+  double crown() {
+    Box box = layout().curve().intrados().bounds();
+    return box.maxY();
+  }
+
   /** A length on the grid, as it is printed. */
   public Length snapped(Length length) {
     return format.grid().snap(length);
@@ -155,9 +180,12 @@ public final class HeadFigures {
   List<RunMark> soffitMarks() {
     if (soffitMarks == null) {
       List<RunMark> marks = new ArrayList<>();
+      boolean cambered = cambered();
       for (JointLine j : layout().joints()) {
         if (!j.soffitMark().isZero()) {
-          marks.add(mark(j, j.soffitMark(), j.foot().y()));
+          // Turned with its number the arrow points up.
+          String rise = cambered ? " → " + format.tape(rise(j)) : "";
+          marks.add(mark(j, j.soffitMark(), j.foot().y(), rise));
         }
       }
       marks.sort(Comparator.comparingDouble(RunMark::x));
@@ -174,7 +202,7 @@ public final class HeadFigures {
         if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
             && !j.topMark().isZero()
             && !EndHeights.onEnd(this, j)) {
-          marks.add(mark(j, j.topMark(), j.head().y()));
+          marks.add(mark(j, j.topMark(), j.head().y(), ""));
         }
       }
       marks.sort(Comparator.comparingDouble(RunMark::x));
@@ -183,11 +211,11 @@ public final class HeadFigures {
     return topMarks;
   }
 
-  private RunMark mark(JointLine j, Length length, double y) {
+  private RunMark mark(JointLine j, Length length, double y, String more) {
     return new RunMark(
         j.side().sign() * length.mm(),
         y,
-        format.tape(length),
+        format.tape(length) + more,
         j.index() == 0 && keyed(),
         j.inner(),
         j.outer());
