@@ -1,6 +1,7 @@
 package headcourse.sheet.elevation;
 
 import headcourse.layout.PlacedStone;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.text.Words;
@@ -45,14 +46,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
     // An arch is shown whole where that can be read at all; a stone without a mark is worse than
     // any number of sheets.
     int parts = figures.layout().stones().size();
-    return choose(figures, units, words, rooms, true, figures.curved() ? 1 : parts)
+    return choose(figures, units, words, rooms, figures.curved() ? 1 : parts)
         .or(() -> fewest(figures, units, words, rooms, parts))
-        .or(() -> choose(figures, units, words, rooms, false, parts))
-        .orElseThrow(
-            () ->
-                new IllegalStateException(
-                    "no room on the paper for the elevation of "
-                        + figures.layout().opening().mark()));
+        .orElseThrow(() -> new NoRoom("the elevation of " + figures.layout().opening().mark()));
   }
 
   // On as few sheets as show every stone's mark, whatever the lettering.
@@ -60,8 +56,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
     for (int parts = 2; parts <= most; parts++) {
       for (double least : WANTED) {
-        Optional<ElevationChoice> best =
-            inParts(figures, units, words, rooms, parts, least, true);
+        Optional<ElevationChoice> best = inParts(figures, units, words, rooms, parts, least);
         if (best.isPresent()) {
           return best;
         }
@@ -71,13 +66,13 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   }
 
   private static Optional<ElevationChoice> choose(
-      HeadFigures figures, Units units, Words words, List<Room> rooms, boolean labelled, int most) {
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
     Optional<ElevationChoice> best = Optional.empty();
     for (double least : WANTED) {
       for (int parts = 1; parts <= most && best.isEmpty(); parts++) {
-        best = inParts(figures, units, words, rooms, parts, least, labelled);
+        best = inParts(figures, units, words, rooms, parts, least);
         if (least == 10 && best.isPresent()) {
-          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7, labelled), rooms);
+          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7), rooms);
         }
         if (least == 10) {
           // Ten millimetres are worth a smaller scale, not a page more.
@@ -108,8 +103,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       Words words,
       List<Room> rooms,
       int parts,
-      double least,
-      boolean labelled) {
+      double least) {
     List<PlacedStone> stones = figures.layout().stones();
     List<HeadPart> list =
         figures.curved() && parts > 1
@@ -124,7 +118,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       for (Room room : rooms) {
         Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
         if (fit.isPresent()
-            && (!labelled || readable(fit.get()))
+            && readable(fit.get())
             && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
           best = new ElevationChoice(room.turn, fit.get());
         }
