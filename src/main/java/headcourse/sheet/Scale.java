@@ -25,8 +25,8 @@ public record Scale(int reduction, String name) {
           new Scale(100, "1:100"));
   private static final List<Scale> IMPERIAL =
       List.of(
-          new Scale(1, "full size"),
-          new Scale(2, "half size"),
+          FULL,
+          new Scale(2, "6\" = 1'-0\""),
           new Scale(4, "3\" = 1'-0\""),
           new Scale(8, "1 ¹⁄₂\" = 1'-0\""),
           new Scale(12, "1\" = 1'-0\""),

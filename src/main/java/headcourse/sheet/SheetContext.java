@@ -48,6 +48,11 @@ public record SheetContext(
     return say(inches ? key.replace("mass", "weight") : key, values);
   }
 
+  /** What a page is called in the title block: {@code board}; in the first language alone. */
+  public String label(String kind) {
+    return words.singly().get(0).say("frame.label-" + kind);
+  }
+
   /** A word or a sentence; see {@link Words}. */
   public String say(String key, Object... values) {
     return words.say(key, values);

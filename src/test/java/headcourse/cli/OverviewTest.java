@@ -104,8 +104,28 @@ class OverviewTest {
         assertFalse(targets.contains(pdf + "#page=" + (pages + 1)), pdf);
       }
     }
-    assertEquals(
-        targets.stream().filter(t -> t.contains("#page=")).count(), all(root, "svg").size());
+    List<Element> sections = all(root, "section");
+    List<String> order = sections.stream().map(s -> s.getAttribute("id")).toList();
+    assertEquals(List.of("", "wall", "bench", "contractor", "full-size", "findings"), order);
+    long pages =
+        targets.stream()
+            .filter(t -> t.contains("#page=") && !t.startsWith("full-size"))
+            .count();
+    long pictures = sections.stream().mapToLong(s -> all(s, "svg").size()).sum();
+    assertEquals(pages, pictures);
+    // A browser would print outlines at a scale of its own.
+    assertEquals(0, all(sections.get(4), "svg").size());
+    for (Element figure : all(root, "figure")) {
+      if (!figure.getAttribute("id").isEmpty() || all(figure, "figcaption").isEmpty()) {
+        continue;
+      }
+      assertTrue(
+          all(figure, "a").stream().anyMatch(a -> a.getAttribute("href").equals("#top")),
+          "no way back up");
+    }
+    assertTrue(Files.size(index) < 1 << 20, Files.size(index) + " octets");
+    String style = all(root, "style").get(0).getTextContent();
+    assertTrue(style.contains("min-height:44px") && style.contains("min-width:44px"), style);
     assertTrue(all(root, "svg").stream().allMatch(s -> !s.getAttribute("aria-label").isEmpty()));
   }
 
