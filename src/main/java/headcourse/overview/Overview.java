@@ -79,7 +79,10 @@ public final class Overview {
     html.raw("<!DOCTYPE html>\n<html lang=\"").text(words.tag()).raw("\">\n<head>\n");
     html.raw("<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" ");
     html.raw("content=\"width=device-width, initial-scale=1\"/>\n").element("title", name);
-    html.raw("<style>\n").raw(STYLE).raw(SvgRenderer.TEXT_RULE).raw("</style>\n</head>\n<body>\n<header id=\"top\">\n");
+    html.raw("<style>\n")
+        .raw(STYLE)
+        .raw(SvgRenderer.TEXT_RULE)
+        .raw("</style>\n</head>\n<body>\n<header id=\"top\">\n");
     html.element("h1", name).raw("<div class=\"wrap\"><table>\n");
     line("number", info.number());
     line("revision", info.revision());

@@ -108,9 +108,7 @@ class OverviewTest {
     List<String> order = sections.stream().map(s -> s.getAttribute("id")).toList();
     assertEquals(List.of("", "wall", "bench", "contractor", "full-size", "findings"), order);
     long pages =
-        targets.stream()
-            .filter(t -> t.contains("#page=") && !t.startsWith("full-size"))
-            .count();
+        targets.stream().filter(t -> t.contains("#page=") && !t.startsWith("full-size")).count();
     long pictures = sections.stream().mapToLong(s -> all(s, "svg").size()).sum();
     assertEquals(pages, pictures);
     // A browser would print outlines at a scale of its own.

@@ -28,7 +28,7 @@ final class ArcGuard {
 
   static void hold(Printed p) {
     for (Json o : p.openings()) {
-      if (p.curved(o)) {
+      if (!List.of("soldier", "jack").contains(o.get("head").text("shape"))) {
         new ArcGuard(p, o).all();
       }
     }
@@ -37,9 +37,9 @@ final class ArcGuard {
   private void all() {
     TreeMap<String, Double> struck = struck();
     p.that(!struck.isEmpty(), "arch " + mark + ": no joints on the striking sheet");
-    Json radius = opening.get("head");
-    if (radius.has("radiusMm")) {
-      round(struck, radius.number("radiusMm"));
+    Json head = opening.get("head");
+    if (List.of("segmental", "semicircular").contains(head.text("shape"))) {
+      round(struck, head.number("radiusMm"));
     }
     setting(struck);
     elevation(struck);

@@ -245,7 +245,8 @@ final class WallGuard {
     p.that(
         s.corners().stream()
             .anyMatch(
-                c -> Math.abs(Math.abs(c[0]) - out) < slack && Math.abs(c[1] - up) < p.half() + 0.3),
+                c ->
+                    Math.abs(Math.abs(c[0]) - out) < slack && Math.abs(c[1] - up) < p.half() + 0.3),
         what + ": no corner " + cell);
   }
 

@@ -10,7 +10,8 @@ final class SmallFraction {
   private static final String[] TYPED = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8"};
 
   /** One of them. */
-  static final Pattern IN_TEXT = Pattern.compile("[" + RAISED + "]+⁄[" + LOWERED + "]+|[" + WHOLE + "]");
+  static final Pattern IN_TEXT =
+      Pattern.compile("[" + RAISED + "]+⁄[" + LOWERED + "]+|[" + WHOLE + "]");
 
   private SmallFraction() {}
 

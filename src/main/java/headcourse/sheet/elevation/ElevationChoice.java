@@ -98,12 +98,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   }
 
   private static Optional<ElevationChoice> inParts(
-      HeadFigures figures,
-      Units units,
-      Words words,
-      List<Room> rooms,
-      int parts,
-      double least) {
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int parts, double least) {
     List<PlacedStone> stones = figures.layout().stones();
     List<HeadPart> list =
         figures.curved() && parts > 1

@@ -131,9 +131,7 @@ public final class ElevationDrawer {
       return new Vec(in.x() >= 0 ? 1 : -1, 0);
     }
     Edge edge =
-        outline.edges().stream()
-            .min(Comparator.comparingDouble(e -> off(e, at)))
-            .orElseThrow();
+        outline.edges().stream().min(Comparator.comparingDouble(e -> off(e, at))).orElseThrow();
     Vec square = edge.to().minus(edge.from()).normal().unit();
     return square.dot(in) >= 0 ? square : square.times(-1);
   }

@@ -91,8 +91,7 @@ final class StoneLabel {
     this.turned = manner.turned();
     this.along = manner.along();
     this.degrees = manner.along() ? axis : turned ? 90 : 0;
-    this.ahead =
-        new Vec(Math.cos(Math.toRadians(degrees)), -Math.sin(Math.toRadians(degrees)));
+    this.ahead = new Vec(Math.cos(Math.toRadians(degrees)), -Math.sin(Math.toRadians(degrees)));
     this.markSize = LabelSize.of(mark, large);
     this.orderSize = LabelSize.of(plain ? "" : order, small);
     double number = small.height();

@@ -203,9 +203,7 @@ public final class Frame implements SheetFrame {
       text = face.width(text, t.lettering().height()) > t.width() ? text.substring(0, both) : text;
     }
     Fitting fit =
-        t.field() == null
-            ? new Fitting(t.lettering(), List.of(text))
-            : fitting(t, text.strip());
+        t.field() == null ? new Fitting(t.lettering(), List.of(text)) : fitting(t, text.strip());
     int n = fit.lines().size();
     boolean upwards = n > 1 && !Double.isNaN(t.last());
     double pitch = upwards ? fit.closePitch() : fit.pitch();

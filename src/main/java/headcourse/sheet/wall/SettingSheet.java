@@ -73,8 +73,7 @@ public final class SettingSheet implements SheetComposer {
     Job job = context.job();
     SettingRows rows = new SettingRows(context, head);
     boolean wedges = head.bed().outOfLevel();
-    String stands =
-        head.layout().curved() ? "wall.joint-around-at" : "wall.edge-stands-at";
+    String stands = head.layout().curved() ? "wall.joint-around-at" : "wall.edge-stands-at";
     String screws = job.units() == Units.INCH ? "wall.screws" : "wall.screws-mm";
     List<Column> columns = new ArrayList<>();
     columns.add(new Column(context.say("wall.order"), wedges ? 13 : 10, Align.END, true));

@@ -25,7 +25,10 @@ import org.junit.jupiter.api.Test;
 
 /** A size is found by typing it, though its fraction is set in small digits. */
 class TypedFractionsTest {
-  /** Text as a reader searches it: what glyphs stand for comes before the glyphs (ISO 32000-1, 14.9.4). */
+  /**
+   * Text as a reader searches it: what glyphs stand for comes before the glyphs (ISO 32000-1,
+   * 14.9.4).
+   */
   private static final class Searched extends PDFTextStripper {
     private final StringBuilder text = new StringBuilder();
     private final Deque<Boolean> replaced = new ArrayDeque<>();
@@ -69,7 +72,8 @@ class TypedFractionsTest {
       s.getText(pdf);
       String text = s.text.toString();
       assertTrue(text.matches("(?s).*\\d \\d{1,2}/\\d{1,2}\".*"), "no size to be found");
-      assertFalse(text.matches("(?s).*[⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉⁄½¼¾⅛⅜⅝⅞].*"), "a small digit stands alone");
+      assertFalse(
+          text.matches("(?s).*[⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉⁄½¼¾⅛⅜⅝⅞].*"), "a small digit stands alone");
     }
   }
 

@@ -207,7 +207,8 @@ class FrameTest {
   @Test
   void longNamesWrapInsteadOfBeingCut() {
     Map<String, String> fields = new TreeMap<>();
-    fields.put("title", "Coach house behind the old brewery, east and west carriage arches, wicket");
+    fields.put(
+        "title", "Coach house behind the old brewery, east and west carriage arches, wicket");
     fields.put("owner", "Hollow Ash Masonry and Stone Setting");
     fields.put("site", "114 Lower Brewery Lane, Upper Netherfield");
     fields.put("drawn-by", "Theodora Ashcombe-Whitfield");
@@ -229,7 +230,8 @@ class FrameTest {
           said.append(l.text()).append(' ');
         }
       }
-      for (String word : "brewery wicket Hollow Setting Netherfield Whitfield EAST-B 117".split(" ")) {
+      for (String word :
+          "brewery wicket Hollow Setting Netherfield Whitfield EAST-B 117".split(" ")) {
         assertTrue(said.toString().contains(word), word + ": " + said);
       }
       assertEquals(
