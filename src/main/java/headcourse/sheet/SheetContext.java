@@ -48,11 +48,6 @@ public record SheetContext(
     return say(inches ? key.replace("mass", "weight") : key, values);
   }
 
-  /** What a page is called in the title block: {@code board}; in the first language alone. */
-  public String label(String kind) {
-    return words.singly().get(0).say("frame.label-" + kind);
-  }
-
   /** A word or a sentence; see {@link Words}. */
   public String say(String key, Object... values) {
     return words.say(key, values);
@@ -68,6 +63,13 @@ public record SheetContext(
     return work.heads().stream()
         .filter(h -> h.pieces().contains(piece))
         .anyMatch(h -> h.layout().stones().stream().anyMatch(s -> s.role() == Role.KEY));
+  }
+
+  /**
+   * A word for the label of a page, in the first language: viewers show it where room is scarce.
+   */
+  public String label(String key) {
+    return words.singly().get(0).say(key);
   }
 
   /** A blank page; off a roll, one half as long again as the roll is wide. */

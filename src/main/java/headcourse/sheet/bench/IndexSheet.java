@@ -44,7 +44,7 @@ public final class IndexSheet implements SheetComposer {
     return SheetFlow.pages(
         c,
         SheetFlow.bestTurn(c),
-        c.label("index"),
+        c.label("index.label"),
         title,
         "",
         flow -> index(flow, c, title, tickets));

@@ -32,7 +32,7 @@ public final class CoverSheet implements SheetComposer {
       PageDraft page =
           c.page(
               Turn.PORTRAIT,
-              c.label("cover") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1)),
+              c.label("fullsize.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1)),
               "");
       Box w = TilePage.window(page);
       Board b = page.board();

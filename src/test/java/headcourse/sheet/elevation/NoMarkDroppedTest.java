@@ -9,7 +9,6 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
-import headcourse.job.Language;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
@@ -81,7 +80,7 @@ class NoMarkDroppedTest {
       }
     }
     m.paper = SMALL.get((int) (seed / 3 % SMALL.size()));
-    m.language = Language.values()[(int) (seed / 2 % 3)];
+    m.language = JobMaker.LANGUAGES[(int) (seed / 2 % 3)];
     return m.make();
   }
 
