@@ -21,6 +21,7 @@ import headcourse.work.ShopWork;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,9 +40,14 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
-  /** In the order in which they are looked at away from the desk. */
-  private static final List<Bundle> ON_SCREEN =
-      List.of(Bundle.WALL, Bundle.BENCH, Bundle.CONTRACTOR, Bundle.FULL_SIZE);
+  // In the order in which they are looked at away from the desk: the wall first, outlines last.
+  private static List<Bundle> onScreen() {
+    List<Bundle> all = new ArrayList<>(Arrays.asList(Bundle.values()));
+    all.removeAll(List.of(Bundle.WALL, Bundle.FULL_SIZE));
+    all.add(0, Bundle.WALL);
+    all.add(Bundle.FULL_SIZE);
+    return all;
+  }
 
   private interface Printing {
     byte[] print() throws IOException;
@@ -89,7 +95,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
     }
     Map<String, byte[]> done = all(jobs);
     if (everything) {
-      List<byte[]> parts = ON_SCREEN.stream().map(pictures::get).toList();
+      List<byte[]> parts = onScreen().stream().map(pictures::get).toList();
       done.put(OVERVIEW, Overview.write(work, List.copyOf(done.keySet()), parts));
     }
     return done;

@@ -106,13 +106,14 @@ class OverviewTest {
     }
     List<Element> sections = all(root, "section");
     List<String> order = sections.stream().map(s -> s.getAttribute("id")).toList();
-    assertEquals(List.of("", "wall", "bench", "contractor", "full-size", "findings"), order);
+    assertEquals("wall", order.get(1));
+    assertEquals(List.of("full-size", "findings"), order.subList(order.size() - 2, order.size()));
     long pages =
         targets.stream().filter(t -> t.contains("#page=") && !t.startsWith("full-size")).count();
     long pictures = sections.stream().mapToLong(s -> all(s, "svg").size()).sum();
     assertEquals(pages, pictures);
     // A browser would print outlines at a scale of its own.
-    assertEquals(0, all(sections.get(4), "svg").size());
+    assertEquals(0, all(sections.get(order.indexOf("full-size")), "svg").size());
     for (Element figure : all(root, "figure")) {
       if (!figure.getAttribute("id").isEmpty() || all(figure, "figcaption").isEmpty()) {
         continue;
