@@ -39,7 +39,8 @@ record ElevationBands(
   static Optional<ElevationBands> of(
       HeadFigures figures, HeadPart part, Scale scale, Words words, double room) {
     double beside = (room - part.box().width() * scale.factor()) / 2;
-    if (beside < SIDE || beside < EndHeights.beside(figures, beside).depth()) {
+    boolean ends = figures.endJoints().stream().anyMatch(part::holds);
+    if (beside < SIDE || ends && beside < EndHeights.beside(figures, beside).depth()) {
       return Optional.empty();
     }
     double x0 = room / 2 - part.box().centre().x() * scale.factor();

@@ -55,6 +55,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   private static Optional<ElevationChoice> fewest(
       HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
     for (int parts = 2; parts <= most; parts++) {
+      if (inParts(figures, units, words, rooms, parts, WANTED[WANTED.length - 1]).isEmpty()) {
+        continue;
+      }
       for (double least : WANTED) {
         Optional<ElevationChoice> best = inParts(figures, units, words, rooms, parts, least);
         if (best.isPresent()) {

@@ -1,6 +1,7 @@
 package headcourse.sheet.elevation;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
 import headcourse.geom.Box;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
@@ -12,6 +13,8 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The places and printed figures of a head that every elevation shows. */
 public final class HeadFigures {
@@ -20,6 +23,8 @@ public final class HeadFigures {
   private Box box;
   private List<RunMark> soffitMarks;
   private List<RunMark> topMarks;
+  private List<JointLine> endJoints;
+  private final Map<Double, Double> endDepths = new TreeMap<>();
 
   /** The figures of a head. */
   public HeadFigures(HeadWork work, LengthFormat format) {
@@ -74,7 +79,21 @@ public final class HeadFigures {
 
   /** Whether joints run out on a plumb end, where their heights are printed. */
   public boolean heightsAtEnds() {
-    return layout().joints().stream().anyMatch(j -> EndHeights.onEnd(this, j));
+    return !endJoints().isEmpty();
+  }
+
+  /** The joints that run out on a plumb end. */
+  List<JointLine> endJoints() {
+    if (endJoints == null) {
+      endJoints = layout().joints().stream().filter(j -> EndHeights.onEnd(this, j)).toList();
+    }
+    return endJoints;
+  }
+
+  /** How much paper beside an end the heights there take in a lettering, mm. */
+  double endDepth(Lettering lettering) {
+    return endDepths.computeIfAbsent(
+        lettering.height(), h -> new EndHeights(this, lettering).widest());
   }
 
   /** Whether a stone stands on the centre line. */
@@ -201,7 +220,7 @@ public final class HeadFigures {
       for (JointLine j : layout().joints()) {
         if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
             && !j.topMark().isZero()
-            && !EndHeights.onEnd(this, j)) {
+            && !endJoints().contains(j)) {
           marks.add(mark(j, j.topMark(), j.head().y(), ""));
         }
       }
