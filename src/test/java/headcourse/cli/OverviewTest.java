@@ -97,7 +97,7 @@ class OverviewTest {
         assertTrue(name.equals("index.html") || targets.contains(name), name);
       }
     }
-    for (String pdf : List.of("bench.pdf", "wall.pdf", "contractor.pdf", "full-size.pdf")) {
+    for (String pdf : List.of("bench.pdf", "wall.pdf", "contractor.pdf", "full-size.pdf", "order.pdf")) {
       try (var document = org.apache.pdfbox.Loader.loadPDF(index.resolveSibling(pdf).toFile())) {
         int pages = document.getNumberOfPages();
         assertTrue(targets.contains(pdf + "#page=" + pages), pdf);
@@ -125,6 +125,8 @@ class OverviewTest {
     assertTrue(Files.size(index) < 1 << 20, Files.size(index) + " octets");
     String style = all(root, "style").get(0).getTextContent();
     assertTrue(style.contains("min-height:44px") && style.contains("min-width:44px"), style);
+    // And the picture of the openings before them.
+    assertEquals(pages + 1, all(root, "svg").size());
     assertTrue(all(root, "svg").stream().allMatch(s -> !s.getAttribute("aria-label").isEmpty()));
   }
 

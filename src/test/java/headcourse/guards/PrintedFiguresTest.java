@@ -106,6 +106,9 @@ public class PrintedFiguresTest {
     ArcGuard.hold(p);
     StackGuard.hold(p);
     StrikingGuard.hold(p);
+    PictureGuard.hold(p);
+    CutsGuard.hold(p);
+    OrderGuard.hold(p);
     ContractorGuard.hold(p);
     FullSizeGuard.hold(p);
     AsBuiltGuard.hold(p);
