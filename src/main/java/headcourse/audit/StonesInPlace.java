@@ -99,6 +99,7 @@ final class StonesInPlace implements Audit.Check {
       ShopWork work,
       List<String> faults) {
     List<Double> joints = joints(head);
+    List<Double> around = around(head);
     List<Box> key = keyEdges(head);
     double half = middle(drawing);
     double within = work.job().grid().tick().mm() / 2 + 0.02;
@@ -115,6 +116,9 @@ final class StonesInPlace implements Audit.Check {
         continue;
       }
       double x = (only == 0 ? Math.signum(off) : only) * value;
+      if (around.stream().anyMatch(a -> Math.abs(a - Math.abs(x)) <= within)) {
+        continue;
+      }
       (LabelShape.bounds(l).centre().y() > half ? low : high).put(off, x);
       if (joints.stream().noneMatch(j -> Math.abs(j - x) <= within)
           && key.stream().noneMatch(b -> b.minX() <= x + within && x - within <= b.maxX())) {
@@ -130,6 +134,13 @@ final class StonesInPlace implements Audit.Check {
         before = x;
       }
     }
+  }
+
+  // Along the form of an arch from its crown: inside the opening, so on no side of a level line.
+  private static List<Double> around(HeadWork head) {
+    return head.layout().curved()
+        ? head.layout().curve().around().stream().map(a -> a.distance().mm()).toList()
+        : List.of();
   }
 
   // Half way up what stones are drawn.

@@ -18,10 +18,12 @@ import headcourse.sheet.SheetFrame;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.elevation.ElevationSvg;
 import headcourse.sheet.picture.PicturePage;
+import headcourse.text.Words;
 import headcourse.work.ShopWork;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +42,15 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
+  // In the order in which they are looked at away from the desk: the wall first, outlines last.
+  private static List<Bundle> onScreen() {
+    List<Bundle> all = new ArrayList<>(Arrays.asList(Bundle.values()));
+    all.removeAll(List.of(Bundle.WALL, Bundle.FULL_SIZE));
+    all.add(0, Bundle.WALL);
+    all.add(Bundle.FULL_SIZE);
+    return all;
+  }
+
   private interface Printing {
     byte[] print() throws IOException;
   }
@@ -54,6 +65,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
     Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
     Map<String, Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
+    Words words = Words.of(work.job().language().word());
     for (Bundle bundle : Bundle.values()) {
       if (wanted.test(Output.valueOf(bundle.name()))) {
         jobs.put(
@@ -61,7 +73,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
             () -> {
               PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame, notes));
               if (everything) {
-                pictures.put(bundle, BundlePictures.of(set));
+                pictures.put(bundle, BundlePictures.of(set, words));
               }
               return pdf(set, seed);
             });
@@ -85,7 +97,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
     }
     Map<String, byte[]> done = all(jobs);
     if (everything) {
-      List<byte[]> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
+      List<byte[]> parts = onScreen().stream().map(pictures::get).toList();
       Page openings = PicturePage.of(work);
       byte[] picture = SvgRenderer.inline(openings, openings.title());
       done.put(OVERVIEW, Overview.write(work, picture, List.copyOf(done.keySet()), parts));

@@ -1,5 +1,8 @@
 package headcourse.export;
 
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import headcourse.units.Units;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -33,6 +36,11 @@ final class CsvWriter {
       csv.row(columns.stream().map(c -> c.cell.apply(r)).toList());
     }
     return csv.out.toString();
+  }
+
+  /** A size that no spreadsheet takes for a date, as it does 1/2: inches bear their sign. */
+  static String size(LengthFormat format, Length length) {
+    return format.units() == Units.INCH ? format.plainWithUnit(length) : format.plain(length);
   }
 
   private void row(List<String> cells) {

@@ -70,7 +70,7 @@ public final class CutListCsv {
     c.add(new Column<>("set-order", r -> Integer.toString(r.piece.setOrder())));
     c.add(new Column<>("alike", r -> Integer.toString(r.piece.alike())));
     for (Size s : SIZES) {
-      c.add(new Column<>(s.name, r -> format.plain(s.of.apply(r.piece))));
+      c.add(new Column<>(s.name, r -> CsvWriter.size(format, s.of.apply(r.piece))));
     }
     for (Size s : SIZES) {
       c.add(new Column<>(s.name + "-mm", r -> JsonWriter.decimal(s.of.apply(r.piece).mm())));
@@ -112,7 +112,7 @@ public final class CutListCsv {
   }
 
   private static String screw(Length screw, LengthFormat format) {
-    return screw == null ? "none that holds" : format.plain(screw);
+    return screw == null ? "none that holds" : CsvWriter.size(format, screw);
   }
 
   private static String degrees(double angle) {
@@ -128,6 +128,6 @@ public final class CutListCsv {
   }
 
   private static String screw(Notch n, LengthFormat format) {
-    return n.screw() == null ? "none long enough" : format.plain(n.screw());
+    return n.screw() == null ? "none long enough" : CsvWriter.size(format, n.screw());
   }
 }

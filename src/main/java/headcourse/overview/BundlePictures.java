@@ -2,30 +2,46 @@ package headcourse.overview;
 
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
+import headcourse.job.Bundle;
 import headcourse.render.svg.SvgRenderer;
+import headcourse.text.Words;
 
-/** The part of the overview that shows one bundle: every page as a picture. */
+/**
+ * The part of the overview that shows one bundle: every page as a picture. Pages at full size are
+ * only named: a browser would print them at a scale of its own.
+ */
 public final class BundlePictures {
   private BundlePictures() {}
 
   /** The part's markup, UTF-8. */
-  public static byte[] of(PageSet set) {
+  public static byte[] of(PageSet set, Words words) {
     String word = set.bundle().word();
     String file = word + ".pdf";
     Html html = new Html(1 << 17);
     html.raw("<section id=\"").raw(word).raw("\">\n<h2>");
     html.link(file, file).raw("</h2>\n<p>").text(set.title()).raw("</p>\n");
+    boolean shown = set.bundle() != Bundle.FULL_SIZE;
+    if (!shown) {
+      words.each("overview.full-size").forEach(t -> html.element("p", t));
+    }
+    String up = words.say("overview.up");
     int number = 0;
     for (Page page : set.pages()) {
       number++;
       boolean wide = page.width() > page.height();
-      html.raw("<figure").raw(wide ? " class=\"wide\"" : "").raw(">\n");
-      html.raw("<figcaption>").text(number + " / " + set.pages().size() + " · ");
+      String figure = wide ? "<figure class=\"wide\">\n<figcaption>" : "<figure>\n<figcaption>";
+      html.raw(shown ? figure : "<p>");
+      html.text(number + " / " + set.pages().size() + " · ");
       html.link(file + "#page=" + number, page.title() + " · " + page.label());
-      html.raw("</figcaption>\n");
-      html.raw(SvgRenderer.inline(page, page.title() + " " + page.label()));
-      html.raw("</figure>\n");
+      if (shown) {
+        html.raw(" ").link("#top", up).raw("</figcaption>\n");
+        html.raw(SvgRenderer.inline(page, page.title() + " " + page.label()));
+        html.raw("</figure>\n");
+      } else {
+        html.raw("</p>\n");
+      }
     }
+    html.raw("<p>").link("#top", up).raw("</p>\n");
     return html.raw("</section>\n").toBytes();
   }
 }

@@ -5,6 +5,7 @@ import headcourse.job.JobInfo;
 import headcourse.layout.Bearing;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Side;
+import headcourse.render.svg.SvgRenderer;
 import headcourse.rules.Finding;
 import headcourse.rules.RuleBook;
 import headcourse.text.Words;
@@ -26,10 +27,8 @@ public final class Overview {
       background:#fff;overflow-wrap:anywhere}
       h1{font-size:1.5rem;margin:.2rem 0}
       h2{font-size:1.2rem;margin:2rem 0 .3rem;border-top:2px solid #000;padding-top:.4rem}
-      a{color:#000}
-      nav a,li a{display:inline-block;padding:.5rem .6rem .5rem 0;font-weight:bold}
-      figcaption{line-height:2}
-      figcaption a{font-weight:bold}
+      a{color:#000;display:inline-block;min-height:44px;min-width:44px;line-height:44px;\
+      padding:0 .4rem 0 0;font-weight:bold}
       table{border-collapse:collapse}
       th,td{text-align:left;vertical-align:top;padding:.3rem .8rem .3rem 0;\
       border-bottom:1px solid #888}
@@ -39,6 +38,7 @@ public final class Overview {
       main td{white-space:nowrap}
       figure{margin:1rem 0;content-visibility:auto;contain-intrinsic-size:auto 30rem}
       svg{display:block;width:100%;height:auto;border:1px solid #888;box-sizing:border-box}
+      @media print{a[href="#top"]{display:none}}
       @media(max-width:30rem){main table{font-size:.75rem}main th,main td{padding-right:.35rem}}
       @media(min-width:60rem){figure:not(.wide){width:70%}}
       """;
@@ -67,10 +67,10 @@ public final class Overview {
     o.html.raw("<figure class=\"wide\">\n").raw(picture).raw("</figure>\n");
     o.contents(files);
     o.openings();
-    o.findings();
     for (byte[] b : bundles) {
       o.html.raw(b);
     }
+    o.findings();
     o.html.raw("</main>\n<footer>\n");
     o.words.each("frame.caution-text").forEach(t -> o.html.element("p", t));
     return o.html.raw("</footer>\n</body>\n</html>\n").toBytes();
@@ -82,7 +82,10 @@ public final class Overview {
     html.raw("<!DOCTYPE html>\n<html lang=\"").text(words.tag()).raw("\">\n<head>\n");
     html.raw("<meta charset=\"utf-8\"/>\n<meta name=\"viewport\" ");
     html.raw("content=\"width=device-width, initial-scale=1\"/>\n").element("title", name);
-    html.raw("<style>\n").raw(STYLE).raw("</style>\n</head>\n<body>\n<header>\n");
+    html.raw("<style>\n")
+        .raw(STYLE)
+        .raw(SvgRenderer.TEXT_RULE)
+        .raw("</style>\n</head>\n<body>\n<header id=\"top\">\n");
     html.element("h1", name).raw("<div class=\"wrap\"><table>\n");
     line("number", info.number());
     line("revision", info.revision());
@@ -107,10 +110,13 @@ public final class Overview {
     for (String f : files) {
       html.raw("<li>").link(f, f);
       if (f.endsWith(".pdf")) {
-        html.raw(" ").link("#" + f.substring(0, f.length() - 4), words.say("overview.pictures"));
+        String word = f.substring(0, f.length() - 4);
+        String what = word.equals("full-size") ? "overview.pages" : "overview.pictures";
+        html.raw(" ").link("#" + word, words.say(what));
       }
       html.raw("</li>\n");
     }
+    html.raw("<li>").link("#findings", words.say("overview.findings")).raw("</li>\n");
     html.raw("</ul>\n</nav>\n<main>\n");
   }
 
@@ -152,7 +158,7 @@ public final class Overview {
   }
 
   private void findings() {
-    html.raw("<section>\n").element("h2", words.say("overview.findings"));
+    html.raw("<section id=\"findings\">\n").element("h2", words.say("overview.findings"));
     List<Finding> findings = RuleBook.summary(work.job(), work.findings());
     if (findings.isEmpty()) {
       html.element("p", words.say("overview.no-findings"));
@@ -171,6 +177,6 @@ public final class Overview {
       }
       html.raw("</ul>\n");
     }
-    html.raw("</section>\n");
+    html.raw("<p>").link("#top", words.say("overview.up")).raw("</p>\n</section>\n");
   }
 }

@@ -13,6 +13,7 @@ public final class Utf8Buffer {
 
   private byte[] bytes;
   private int size;
+  private final int fine;
 
   /**
    * None yet.
@@ -20,7 +21,18 @@ public final class Utf8Buffer {
    * @param room how many there is room for at first, positive
    */
   public Utf8Buffer(int room) {
+    this(room, false);
+  }
+
+  /**
+   * None yet.
+   *
+   * @param room how many there is room for at first, positive
+   * @param coarse whether numbers have at most two decimals
+   */
+  public Utf8Buffer(int room, boolean coarse) {
     bytes = new byte[room];
+    fine = coarse ? 100 : 10000;
   }
 
   /** How many there are. */
@@ -71,10 +83,10 @@ public final class Utf8Buffer {
     return this;
   }
 
-  /** Adds a number, rounded to four decimals, halves up, and without noughts at its end. */
+  /** Adds a number, rounded to its decimals, halves up, and without noughts at its end. */
   public Utf8Buffer number(double value) {
     // Rounded here: the library's own takes several calls, and these are many.
-    double scaled = value * 10000;
+    double scaled = value * fine;
     long n = (long) scaled;
     double left = scaled - n;
     if (left >= 0.5) {
@@ -87,11 +99,11 @@ public final class Utf8Buffer {
       bytes[size++] = '-';
       n = -n;
     }
-    whole(n / 10000);
-    int rest = (int) (n % 10000);
+    whole(n / fine);
+    int rest = (int) (n % fine);
     if (rest != 0) {
       bytes[size++] = '.';
-      for (int unit = 1000; rest != 0; unit /= 10) {
+      for (int unit = fine / 10; rest != 0; unit /= 10) {
         bytes[size++] = (byte) ('0' + rest / unit);
         rest %= unit;
       }

@@ -104,9 +104,29 @@ class OverviewTest {
         assertFalse(targets.contains(pdf + "#page=" + (pages + 1)), pdf);
       }
     }
-    assertEquals(
-        // And the picture of the openings before them.
-        targets.stream().filter(t -> t.contains("#page=")).count() + 1, all(root, "svg").size());
+    List<Element> sections = all(root, "section");
+    List<String> order = sections.stream().map(s -> s.getAttribute("id")).toList();
+    assertEquals("wall", order.get(1));
+    assertEquals(List.of("full-size", "findings"), order.subList(order.size() - 2, order.size()));
+    long pages =
+        targets.stream().filter(t -> t.contains("#page=") && !t.startsWith("full-size")).count();
+    long pictures = sections.stream().mapToLong(s -> all(s, "svg").size()).sum();
+    assertEquals(pages, pictures);
+    // A browser would print outlines at a scale of its own.
+    assertEquals(0, all(sections.get(order.indexOf("full-size")), "svg").size());
+    for (Element figure : all(root, "figure")) {
+      if (!figure.getAttribute("id").isEmpty() || all(figure, "figcaption").isEmpty()) {
+        continue;
+      }
+      assertTrue(
+          all(figure, "a").stream().anyMatch(a -> a.getAttribute("href").equals("#top")),
+          "no way back up");
+    }
+    assertTrue(Files.size(index) < 1 << 20, Files.size(index) + " octets");
+    String style = all(root, "style").get(0).getTextContent();
+    assertTrue(style.contains("min-height:44px") && style.contains("min-width:44px"), style);
+    // And the picture of the openings before them.
+    assertEquals(pages + 1, all(root, "svg").size());
     assertTrue(all(root, "svg").stream().allMatch(s -> !s.getAttribute("aria-label").isEmpty()));
   }
 

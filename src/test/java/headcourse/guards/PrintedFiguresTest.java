@@ -103,6 +103,7 @@ public class PrintedFiguresTest {
     TicketGuard.hold(p);
     BenchGuard.hold(p);
     WallGuard.hold(p);
+    ArcGuard.hold(p);
     StackGuard.hold(p);
     StrikingGuard.hold(p);
     PictureGuard.hold(p);

@@ -101,12 +101,21 @@ final class WallGuard {
   private void order(String name, List<Run> runs, Stone s, TreeSet<String> seen) {
     for (Run r : runs) {
       if (r.text().equals(s.own())) {
+        // On the stone's own line it comes next; else it stands under the mark.
+        boolean along = Math.abs(r.degrees()) > 0.01 && Math.abs(r.degrees() - 90) > 0.01;
+        double turn = Math.toRadians(r.degrees());
+        double ahead = along ? r.width() + 1.5 : 0;
         Run number =
             runs.stream()
-                .filter(n -> n.text().matches("\\d{1,3}") && n.y() < r.y() + 1)
+                .filter(n -> n.text().matches("\\d{1,3}") && (along || n.y() < r.y() + 1))
                 .min(
                     Comparator.comparingDouble(
-                        n -> Math.hypot(n.middleX() - r.middleX(), n.y() + 4 - r.y())))
+                        n ->
+                            along
+                                ? Math.hypot(
+                                    n.x() - r.x() - ahead * Math.cos(turn),
+                                    n.y() - r.y() - ahead * Math.sin(turn))
+                                : Math.hypot(n.middleX() - r.middleX(), n.y() + 4 - r.y())))
                 .orElseThrow();
         p.same(name + ", number of " + s.own(), number.text(), "" + s.json().whole("setOrder"));
         seen.add(s.own());
@@ -197,6 +206,7 @@ final class WallGuard {
       String[] edges = row.get(2).split(" \\| ");
       p.length(what + ", outer edge", edges[0], Math.abs(s.foot(left, 0)));
     }
+    rise(what, s, row.get(2));
     screws(what, s, row.get(3));
     covers(what, opening, s, row.get(4));
     boolean end = s.json().text("role").equals("end");
@@ -221,6 +231,23 @@ final class WallGuard {
     if (head.size() == 7) {
       bed(what, opening, s, row.get(5));
     }
+  }
+
+  // A cambered soffit: so far out, so far up, there is a corner of the stone.
+  private void rise(String what, Stone s, String cell) {
+    String[] parts = cell.split(" ↑ ");
+    if (parts.length < 2) {
+      return;
+    }
+    double out = Tape.all(parts[0], p.inch).get(0);
+    double up = Tape.all(parts[1], p.inch).get(0);
+    double slack = p.half() + 0.05 + p.job.setting().joint().mm();
+    p.that(
+        s.corners().stream()
+            .anyMatch(
+                c ->
+                    Math.abs(Math.abs(c[0]) - out) < slack && Math.abs(c[1] - up) < p.half() + 0.3),
+        what + ": no corner " + cell);
   }
 
   private void screws(String what, Stone s, String cell) {

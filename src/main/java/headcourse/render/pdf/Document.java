@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -26,6 +27,7 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * @param fonts each embedded once, and only the glyphs that are written
  * @param layers the layers that a reader can switch off
  * @param second marks text of the second language
+ * @param typed what small fractions stand for, as it is typed; filled as they are written
  */
 record Document(
     PDDocument file,
@@ -33,7 +35,8 @@ record Document(
     Structure structure,
     Map<Face, PDFont> fonts,
     Map<Layer, PDOptionalContentGroup> layers,
-    PDPropertyList second) {
+    PDPropertyList second,
+    Map<String, PDPropertyList> typed) {
 
   /** An empty one for a bundle. */
   static Document of(PDDocument file, PageSet set) throws IOException {
@@ -49,7 +52,19 @@ record Document(
         new Structure(),
         fonts,
         layers(file, set),
-        PDPropertyList.create(language));
+        PDPropertyList.create(language),
+        new TreeMap<>());
+  }
+
+  /** Marks glyphs that stand for a text, which is what a reader finds and copies. */
+  PDPropertyList spoken(String text) {
+    return typed.computeIfAbsent(
+        text,
+        t -> {
+          COSDictionary actual = new COSDictionary();
+          actual.setString(COSName.ACTUAL_TEXT, t);
+          return PDPropertyList.create(actual);
+        });
   }
 
   private static Map<Layer, PDOptionalContentGroup> layers(PDDocument file, PageSet set) {

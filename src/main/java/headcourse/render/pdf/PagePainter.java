@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -128,12 +129,30 @@ final class PagePainter implements AutoCloseable {
       if (run.second()) {
         out.beginMarkedContent(SPAN, document.second());
       }
-      out.showText(face.shown(run.text()));
+      show(face.shown(run.text()));
       if (run.second()) {
         out.endMarkedContent();
       }
     }
     out.endText();
+  }
+
+  // A fraction in small digits is found by typing it: 7 7/16.
+  private void show(String text) throws IOException {
+    int done = 0;
+    Matcher m = SmallFraction.IN_TEXT.matcher(text);
+    while (m.find()) {
+      if (m.start() > done) {
+        out.showText(text.substring(done, m.start()));
+      }
+      out.beginMarkedContent(SPAN, document.spoken(SmallFraction.typed(m.group())));
+      out.showText(m.group());
+      out.endMarkedContent();
+      done = m.end();
+    }
+    if (done < text.length()) {
+      out.showText(text.substring(done));
+    }
   }
 
   private void picture(Mark.Picture p) throws IOException {

@@ -4,12 +4,16 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.geom.Arc;
 import headcourse.geom.Box;
+import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.text.Face;
 import headcourse.text.SecondLanguage;
 import headcourse.text.Utf8Buffer;
+import java.util.ArrayList;
 import java.util.Base64;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -30,6 +34,7 @@ public final class SvgRenderer {
   private static final byte[] BLACK = Xml.whole("fill", "#000");
   private static final byte[] STROKE = Xml.start("stroke");
   private static final byte[] NO_STROKE = Xml.whole("stroke", "none");
+  private static final byte[] ROUND = Xml.whole("stroke-linecap", "round");
   private static final byte[] STROKE_WIDTH = Xml.start("stroke-width");
   private static final byte[] FONT_SIZE = Xml.start("font-size");
   private static final byte[] BOLD = Xml.whole("font-weight", "bold");
@@ -37,6 +42,9 @@ public final class SvgRenderer {
   private static final byte[] END = Xml.whole("text-anchor", "end");
   private static final byte[] LENGTH = Xml.start("textLength");
   private static final byte[] ADJUST = Xml.whole("lengthAdjust", "spacingAndGlyphs");
+
+  /** What a file that holds pages as elements says of their texts. */
+  public static final String TEXT_RULE = "svg text{stroke:none}svg text:not([fill]){fill:#000}";
 
   private final Xml xml;
   private final Ids ids = new Ids();
@@ -59,7 +67,8 @@ public final class SvgRenderer {
 
   /**
    * UTF-8 of the page as an element to stand among others in an HTML file, as wide as its place:
-   * without ids, titles and classes, so that nothing clashes.
+   * without ids, titles and classes, so that nothing clashes; without the sheet's frame; texts are
+   * black by the rule {@link #TEXT_RULE} of the file.
    *
    * @param page what to draw
    * @param label what it shows, for those who have it read out
@@ -101,10 +110,95 @@ public final class SvgRenderer {
     xml.attribute("stroke-linejoin", "round");
     xml.attribute(
         "font-family", "'" + Face.family() + "', 'DejaVu Sans', 'Liberation Sans', sans-serif");
-    for (Mark m : page.marks()) {
-      write(m, NO_COLOUR);
+    if (inline) {
+      shortly(flat(page.marks(), new ArrayList<>()));
+    } else {
+      for (Mark m : page.marks()) {
+        write(m, NO_COLOUR);
+      }
     }
     xml.close();
+  }
+
+  private static List<Mark> flat(List<Mark> marks, List<Mark> all) {
+    for (Mark m : marks) {
+      if (!(m instanceof Mark.Group g)) {
+        all.add(m);
+      } else if (g.role() != Mark.Role.FRAME) {
+        flat(g.marks(), all);
+      }
+    }
+    return all;
+  }
+
+  // A speck of a hatch: a round area that a pen's tip leaves.
+  private static boolean dot(Path path) {
+    return path.closed()
+        && path.bounds().width() < 0.7
+        && path.edges().stream().allMatch(e -> e instanceof Arc);
+  }
+
+  private void dots(List<Path> paths, Shade shade) {
+    List<Path> tips = new ArrayList<>();
+    for (Path p : paths) {
+      Point c = p.bounds().centre();
+      tips.add(Path.through(c, c));
+    }
+    xml.open(PATH).paths(D, tips).whole(ROUND);
+    xml.number(STROKE_WIDTH, paths.get(0).bounds().width());
+    int n = (int) Math.round(shade.grey() * 255);
+    xml.colour(STROKE, n << 16 | n << 8 | n).close();
+  }
+
+  private static boolean outlined(List<Mark> marks, int i) {
+    return i + 1 < marks.size()
+        && marks.get(i) instanceof Mark.Fill f
+        && marks.get(i + 1) instanceof Mark.Stroke s
+        && s.path().equals(f.path());
+  }
+
+  // An area and its outline as one element, and so lines of one pen, and areas of one shade, that
+  // follow each other.
+  private void shortly(List<Mark> marks) {
+    for (int i = 0; i < marks.size(); i++) {
+      if (outlined(marks, i)) {
+        Mark.Fill f = (Mark.Fill) marks.get(i);
+        xml.open(PATH).path(D, f.path());
+        fill(f.shade(), NO_COLOUR);
+        pen(((Mark.Stroke) marks.get(i + 1)).pen());
+        xml.close();
+        i++;
+      } else if (marks.get(i) instanceof Mark.Fill f) {
+        List<Path> paths = new ArrayList<>(List.of(f.path()));
+        while (i + 1 < marks.size()
+            && marks.get(i + 1) instanceof Mark.Fill g
+            && g.shade() == f.shade()
+            && !outlined(marks, i + 1)) {
+          paths.add(g.path());
+          i++;
+        }
+        if (paths.stream().allMatch(SvgRenderer::dot)) {
+          dots(paths, f.shade());
+        } else {
+          xml.open(PATH).paths(D, paths);
+          fill(f.shade(), NO_COLOUR);
+          xml.whole(NO_STROKE).close();
+        }
+      } else if (marks.get(i) instanceof Mark.Stroke s) {
+        List<Path> paths = new ArrayList<>(List.of(s.path()));
+        while (i + 1 < marks.size()
+            && marks.get(i + 1) instanceof Mark.Stroke t
+            && t.pen().equals(s.pen())) {
+          paths.add(t.path());
+          i++;
+        }
+        xml.open(PATH).paths(D, paths);
+        pen(s.pen());
+        xml.close();
+      } else {
+        write(marks.get(i), NO_COLOUR);
+      }
+    }
   }
 
   private void words(String element, String text) {
@@ -132,12 +226,6 @@ public final class SvgRenderer {
   }
 
   private void group(Mark.Group g, int rgb) {
-    if (inline) {
-      for (Mark m : g.marks()) {
-        write(m, rgb);
-      }
-      return;
-    }
     xml.open("g").attribute("class", g.role().name().toLowerCase(Locale.ROOT));
     if (!g.id().isBlank()) {
       xml.attribute("id", ids.unique(g.id()));
@@ -150,8 +238,15 @@ public final class SvgRenderer {
   }
 
   private void stroke(Mark.Stroke s, int rgb) {
-    Pen pen = s.pen();
     xml.open(PATH).path(D, s.path());
+    pen(s.pen());
+    if (rgb != NO_COLOUR) {
+      xml.colour(STROKE, rgb);
+    }
+    xml.close();
+  }
+
+  private void pen(Pen pen) {
     xml.number(STROKE_WIDTH, pen.width());
     if (pen.pattern() != Pen.Pattern.SOLID) {
       StringBuilder dashes = new StringBuilder();
@@ -160,10 +255,6 @@ public final class SvgRenderer {
       }
       xml.attribute("stroke-dasharray", dashes.toString());
     }
-    if (rgb != NO_COLOUR) {
-      xml.colour(STROKE, rgb);
-    }
-    xml.close();
   }
 
   private void label(Mark.Label l, int rgb) {
@@ -185,18 +276,23 @@ public final class SvgRenderer {
     }
     // Another font in its place must not make it run into its neighbours.
     double width = Face.of(l.lettering().bold()).width(l.text(), height);
-    xml.number(LENGTH, width).whole(ADJUST);
+    xml.number(LENGTH, width);
+    if (!inline) {
+      xml.whole(ADJUST);
+    }
     if (l.degrees() != 0) {
       xml.attribute(
           "transform",
           "rotate(" + number(-l.degrees()) + " " + number(p.x()) + " " + number(p.y()) + ")");
     }
-    if (rgb == NO_COLOUR) {
-      xml.whole(BLACK);
-    } else {
+    if (rgb != NO_COLOUR) {
       xml.colour(FILL, rgb);
+    } else if (!inline) {
+      xml.whole(BLACK);
     }
-    xml.whole(NO_STROKE);
+    if (!inline) {
+      xml.whole(NO_STROKE);
+    }
     xml.text(SecondLanguage.plain(l.text())).close();
   }
 

@@ -5,11 +5,12 @@ import headcourse.text.Utf8Buffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 
 /** An XML file in the making, everything escaped. */
 final class Xml {
-  private final Utf8Buffer out = new Utf8Buffer(8192);
-  private final PathData path = new PathData(out);
+  private final Utf8Buffer out;
+  private final PathData path;
   private final Deque<byte[]> open = new ArrayDeque<>();
 
   /** Whether every element stands on a line of its own, indented. */
@@ -21,8 +22,11 @@ final class Xml {
   /** Whether the element has text, so that no white space may be added to it. */
   private boolean inline;
 
+  /** One that is indented, or else one as short as it goes, its numbers coarse. */
   Xml(boolean indented) {
     this.indented = indented;
+    this.out = new Utf8Buffer(8192, !indented);
+    this.path = new PathData(out);
   }
 
   Xml raw(String s) {
@@ -92,8 +96,13 @@ final class Xml {
 
   /** An attribute that is a path. */
   Xml path(byte[] start, Path value) {
+    return paths(start, List.of(value));
+  }
+
+  /** An attribute that is some paths in one. */
+  Xml paths(byte[] start, List<Path> values) {
     out.put(start);
-    path.put(value);
+    values.forEach(path::put);
     out.put('"');
     return this;
   }

@@ -16,7 +16,8 @@ import java.util.Optional;
  *
  * @param room width of paper, mm
  * @param flat from model space to paper, the springing line at the upper edge
- * @param below running marks along the soffit
+ * @param below running marks along the soffit of a flat head
+ * @param arc running marks around the soffit of an arch; null for a flat head
  * @param above running marks along the top
  * @param chain the dimensions under the running marks
  */
@@ -28,6 +29,7 @@ record ElevationBands(
     double room,
     Similarity flat,
     MarkBand below,
+    ArcMarks arc,
     MarkBand above,
     OpeningChain chain) {
   /** Paper beside a head, at the least, mm. */
@@ -37,7 +39,8 @@ record ElevationBands(
   static Optional<ElevationBands> of(
       HeadFigures figures, HeadPart part, Scale scale, Words words, double room) {
     double beside = (room - part.box().width() * scale.factor()) / 2;
-    if (beside < SIDE || beside < EndHeights.beside(figures, beside).depth()) {
+    boolean ends = figures.endJoints().stream().anyMatch(part::holds);
+    if (beside < SIDE || ends && beside < EndHeights.beside(figures, beside).depth()) {
       return Optional.empty();
     }
     double x0 = room / 2 - part.box().centre().x() * scale.factor();
@@ -50,7 +53,10 @@ record ElevationBands(
             words,
             room,
             flat,
-            new MarkBand(soffit(figures, part, flat), walls(figures, part, flat), 0, room),
+            figures.curved()
+                ? new MarkBand(List.of(), List.of(), 0, room)
+                : new MarkBand(soffit(figures, part, flat), walls(figures, part, flat), 0, room),
+            figures.curved() ? new ArcMarks(figures, part, flat, room) : null,
             new MarkBand(top(figures, part, flat), List.of(), 0, room),
             new OpeningChain(figures, part, words, room)));
   }

@@ -21,8 +21,6 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** Lettering that is read from two metres with ease, from where it is still read, and least. */
   private static final double[] WANTED = {10, 7, 5, 3.5, 2.5};
 
-  private static final int MOST_PARTS = 40;
-
   /** Copies the figures. */
   public ElevationChoice {
     figures = List.copyOf(figures);
@@ -45,21 +43,39 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** The best way to show a head in one of some rooms. */
   public static ElevationChoice choose(
       HeadFigures figures, Units units, Words words, List<Room> rooms) {
-    int most = figures.curved() ? 1 : MOST_PARTS;
-    return choose(figures, units, words, rooms, true, most)
-        .or(() -> choose(figures, units, words, rooms, false, most))
-        .or(() -> choose(figures, units, words, rooms, false, MOST_PARTS))
+    // An arch is shown whole where that can be read at all; a stone without a mark is worse than
+    // any number of sheets.
+    int parts = figures.layout().stones().size();
+    return choose(figures, units, words, rooms, figures.curved() ? 1 : parts)
+        .or(() -> fewest(figures, units, words, rooms, parts))
         .orElseThrow(() -> new NoRoom("the elevation of " + figures.layout().opening().mark()));
   }
 
+  // On as few sheets as show every stone's mark, whatever the lettering.
+  private static Optional<ElevationChoice> fewest(
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
+    for (int parts = 2; parts <= most; parts++) {
+      if (inParts(figures, units, words, rooms, parts, WANTED[WANTED.length - 1]).isEmpty()) {
+        continue;
+      }
+      for (double least : WANTED) {
+        Optional<ElevationChoice> best = inParts(figures, units, words, rooms, parts, least);
+        if (best.isPresent()) {
+          return best;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   private static Optional<ElevationChoice> choose(
-      HeadFigures figures, Units units, Words words, List<Room> rooms, boolean labelled, int most) {
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
     Optional<ElevationChoice> best = Optional.empty();
     for (double least : WANTED) {
       for (int parts = 1; parts <= most && best.isEmpty(); parts++) {
-        best = inParts(figures, units, words, rooms, parts, least, labelled);
+        best = inParts(figures, units, words, rooms, parts, least);
         if (least == 10 && best.isPresent()) {
-          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7, labelled), rooms);
+          best = orLarger(best.get(), inParts(figures, units, words, rooms, 1, 7), rooms);
         }
         if (least == 10) {
           // Ten millimetres are worth a smaller scale, not a page more.
@@ -85,24 +101,22 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   }
 
   private static Optional<ElevationChoice> inParts(
-      HeadFigures figures,
-      Units units,
-      Words words,
-      List<Room> rooms,
-      int parts,
-      double least,
-      boolean labelled) {
-    List<HeadPart> list = HeadPart.split(figures.layout().stones(), parts);
+      HeadFigures figures, Units units, Words words, List<Room> rooms, int parts, double least) {
+    List<PlacedStone> stones = figures.layout().stones();
+    List<HeadPart> list =
+        figures.curved() && parts > 1
+            ? HeadPart.splitArch(stones, parts)
+            : HeadPart.split(stones, parts);
     ElevationChoice best = null;
     double narrowest = narrowest(figures);
     for (Scale scale : Scale.ladder(units)) {
-      if (narrowest * scale.factor() < ElevationFigure.NARROWEST) {
+      if (!figures.curved() && narrowest * scale.factor() < ElevationFigure.NARROWEST) {
         continue;
       }
       for (Room room : rooms) {
         Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
         if (fit.isPresent()
-            && (!labelled || readable(fit.get()))
+            && readable(fit.get())
             && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
           best = new ElevationChoice(room.turn, fit.get());
         }

@@ -7,13 +7,15 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
-import headcourse.geom.Box;
+import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.geom.Vec;
 import headcourse.layout.PlacedStone;
 import headcourse.sheet.elevation.StoneLabels.Setting;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Draws the stones of a head in their places, with marks, setting order and screws. */
@@ -40,7 +42,7 @@ public final class ElevationDrawer {
     for (PlacedStone s : stones) {
       Piece piece = figures.work().piece(s.mark());
       StoneFace face = new StoneFace(s.outline().transformed(view));
-      List<Mark> screws = detail.screws ? screws(view, piece, s.outline().bounds()) : List.of();
+      List<Mark> screws = detail.screws ? screws(view, piece, s.outline()) : List.of();
       shown.add(new Shown(s, piece, face, screws));
     }
     return shown;
@@ -122,21 +124,53 @@ public final class ElevationDrawer {
     return settings;
   }
 
+  // Level; in an arch square to the joint that the screw goes in at.
+  private Vec inward(Path outline, Point at) {
+    Vec in = outline.bounds().centre().minus(at);
+    if (!figures.curved()) {
+      return new Vec(in.x() >= 0 ? 1 : -1, 0);
+    }
+    Edge edge =
+        outline.edges().stream().min(Comparator.comparingDouble(e -> off(e, at))).orElseThrow();
+    Vec square = edge.to().minus(edge.from()).normal().unit();
+    return square.dot(in) >= 0 ? square : square.times(-1);
+  }
+
+  // How much farther the way over a place is than an edge's own length.
+  private static double off(Edge edge, Point at) {
+    Point a = edge.from();
+    Point b = edge.to();
+    return a.distance(at) + at.distance(b) - a.distance(b);
+  }
+
+  private static double across(Path outline, Vec way) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Edge e : outline.edges()) {
+      double d = e.from().minus(Point.ORIGIN).dot(way);
+      least = Math.min(least, d);
+      most = Math.max(most, d);
+    }
+    return most - least;
+  }
+
   // Head of the screw on the edge, and how far it runs behind the stone, as one would see it.
-  private static List<Mark> screws(Similarity view, Piece piece, Box face) {
+  private List<Mark> screws(Similarity view, Piece piece, Path outline) {
     List<Mark> marks = new ArrayList<>();
-    double width = face.width() * view.scale();
     for (Notch n : piece.notches()) {
       Point at = view.apply(n.at());
       double run = n.screw() == null ? 0 : n.screw().mm() * Math.cos(n.slant().radians());
+      Vec way = inward(outline, n.at());
+      double width = across(outline, way) * view.scale();
       // On a narrow stone the line gives way to the mark.
-      double most = Math.min(0.42 * width, Math.max(1.2, width - 6.5));
+      double room = figures.curved() ? (width - 6.5) / 2 : width - 6.5;
+      double most = Math.min(0.42 * width, Math.max(1.2, room));
       double length = Math.min(run * view.scale(), most);
-      double way = face.centre().x() >= n.at().x() ? 1 : -1;
       double r = Math.max(0.5, Math.min(1.1, 5 * view.scale()));
       if (length > 1e-6) {
         marks.add(
-            new Mark.Stroke(Path.through(at, new Point(at.x() + way * length, at.y())), Pen.EDGE));
+            new Mark.Stroke(
+                Path.through(at, at.plus(view.apply(way).unit().times(length))), Pen.EDGE));
       }
       Path head = Path.circle(at, r);
       marks.add(new Mark.Fill(head, Shade.BLACK));

@@ -19,7 +19,8 @@ import java.util.Optional;
 
 /**
  * A head, or a part of one, to scale with its running marks, jambs, bearing and overall width: from
- * the top down top marks, stones, soffit marks, the chain over the opening, the overall width.
+ * the top down top marks, stones, soffit marks, the chain over the opening, the overall width. The
+ * soffit marks of an arch stand around it, inside the opening.
  */
 public final class ElevationFigure {
   /** A stone narrower than this on paper has no room for its mark, mm. */
@@ -37,13 +38,18 @@ public final class ElevationFigure {
   private final MarkBand below;
   private final MarkBand above;
   private final MarkBand.Plan belowPlan;
+  private final ArcMarks.Plan arcPlan;
   private final MarkBand.Plan abovePlan;
   private final OpeningChain chain;
   private final double largest;
   private List<StoneLabels.Setting> settings;
 
   private ElevationFigure(
-      ElevationBands bands, MarkBand.Plan belowPlan, MarkBand.Plan abovePlan, double cap) {
+      ElevationBands bands,
+      MarkBand.Plan belowPlan,
+      ArcMarks.Plan arcPlan,
+      MarkBand.Plan abovePlan,
+      double cap) {
     this.figures = bands.figures();
     this.part = bands.part();
     this.scale = bands.scale();
@@ -53,6 +59,7 @@ public final class ElevationFigure {
     this.below = bands.below();
     this.above = bands.above();
     this.belowPlan = belowPlan;
+    this.arcPlan = arcPlan;
     this.abovePlan = abovePlan;
     this.chain = bands.chain();
     this.largest = Math.max(cap, 7);
@@ -65,11 +72,16 @@ public final class ElevationFigure {
    * @return none where not even the least lettering fits
    */
   static Optional<ElevationFigure> of(ElevationBands bands, double cap) {
+    ArcMarks.Plan arc = bands.arc() == null ? null : bands.arc().best(cap).orElse(null);
+    if (arc == null && bands.arc() != null) {
+      return Optional.empty();
+    }
     MarkBand.Plan below = best(bands.below(), cap);
-    MarkBand.Plan above = below == null ? null : best(bands.above(), below.cap());
+    double most = arc != null ? arc.cap() : below == null ? 0 : below.cap();
+    MarkBand.Plan above = below == null ? null : best(bands.above(), most);
     return above == null
         ? Optional.empty()
-        : Optional.of(new ElevationFigure(bands, below, above, cap));
+        : Optional.of(new ElevationFigure(bands, below, arc, above, cap));
   }
 
   private static MarkBand.Plan best(MarkBand band, double most) {
@@ -88,7 +100,7 @@ public final class ElevationFigure {
 
   /** Height of capitals of the running marks, mm. */
   public double lettering() {
-    return belowPlan.cap();
+    return arcPlan == null ? belowPlan.cap() : arcPlan.cap();
   }
 
   /** In how many rows the running marks stand. */
@@ -113,8 +125,9 @@ public final class ElevationFigure {
 
   /** Whether every stone has room on paper for its mark and its setting number. */
   boolean readable() {
-    return part.stones().stream()
-            .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST)
+    return (figures.curved()
+            || part.stones().stream()
+                .allMatch(s -> s.outline().bounds().width() * scale.factor() >= NARROWEST))
         && settings().stream().allMatch(StoneLabels.Setting::both);
   }
 
@@ -135,14 +148,22 @@ public final class ElevationFigure {
     return marks + (centre ? SMALL.height() + 4 : 2);
   }
 
+  // From the springing line, or soffit line, down to where the bands below begin, on paper.
+  private double low() {
+    boolean standing =
+        !figures.curved()
+            || part.holdsJamb(figures, Side.LEFT)
+            || part.holdsJamb(figures, Side.RIGHT);
+    double model = standing ? Math.min(part.box().minY(), 0) : part.box().minY();
+    double bare = -model * scale.factor() + 2.5;
+    return arcPlan == null ? bare + belowPlan.depth() : Math.max(bare, arcPlan.box().maxY() + 1);
+  }
+
   /** How much height it takes, mm. */
   public double height() {
-    Box b = part.box();
-    double low = Math.min(b.minY(), 0);
     return topDepth()
-        + (b.maxY() - low) * scale.factor()
-        + 2.5
-        + belowPlan.depth()
+        + part.box().maxY() * scale.factor()
+        + low()
         + 2
         + chain.height(scale.factor());
   }
@@ -156,11 +177,10 @@ public final class ElevationFigure {
    */
   public double draw(Board board, double left, double top) {
     Box b = part.box();
-    double low = Math.min(b.minY(), 0);
     double y0 = top + topDepth() + b.maxY() * scale.factor();
     Similarity shift = Similarity.move(left, y0);
     Similarity view = flat.then(shift);
-    double underside = y0 - low * scale.factor() + 2.5;
+    double underside = y0 - Math.min(b.minY(), 0) * scale.factor() + 2.5;
     double upperside = top + topDepth() - 2;
     new ElevationDrawer(figures).stones(board, view, part.stones(), detail(), settings());
     board.group(
@@ -174,12 +194,16 @@ public final class ElevationFigure {
               EndHeights.beside(figures, beside).draw(d, view, side, part);
             }
           }
-          below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);
+          if (arcPlan == null) {
+            below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);
+          } else {
+            ArcMarks.draw(d, arcPlan, shift);
+          }
           if (abovePlan.depth() > 0 && above.any()) {
             above.moved(shift).draw(d, moved(abovePlan, left), upperside, -1);
           }
         });
-    double chainTop = underside + belowPlan.depth() + 2;
+    double chainTop = y0 + low() + 2;
     double bottom = chainTop + chain.height(scale.factor());
     board.group(Role.DIMENSIONS, "", "", d -> chain.draw(d, left, chainTop, view));
     board.group(Role.LINES, "", "", d -> lines(d, view, left, top, chainTop));
@@ -197,7 +221,7 @@ public final class ElevationFigure {
     }
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       double jamb = side.sign() * figures.jamb(side);
-      if (part.holds(jamb)) {
+      if (part.holdsJamb(figures, side)) {
         Point foot = view.apply(new Point(jamb, 0));
         Point head = view.apply(new Point(jamb, topAt(jamb)));
         board.lineAround(foot, new Point(foot.x(), chainTop + 2), Pen.OUTLINE);

@@ -57,7 +57,7 @@ final class EndHeights {
       return List.of();
     }
     return figures.joints(side).stream()
-        .filter(j -> onEnd(figures, j))
+        .filter(j -> figures.endJoints().contains(j))
         .sorted(Comparator.comparingDouble(j -> -j.head().y()))
         .toList();
   }
@@ -68,6 +68,11 @@ final class EndHeights {
 
   /** How much paper beside an end they take, mm. */
   double depth() {
+    return figures.endDepth(lettering);
+  }
+
+  /** The same, found out. */
+  double widest() {
     double most = 0;
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       for (JointLine j : joints(side)) {

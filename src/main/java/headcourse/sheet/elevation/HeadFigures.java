@@ -1,6 +1,7 @@
 package headcourse.sheet.elevation;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Lettering;
 import headcourse.geom.Box;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
@@ -12,6 +13,8 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The places and printed figures of a head that every elevation shows. */
 public final class HeadFigures {
@@ -20,6 +23,8 @@ public final class HeadFigures {
   private Box box;
   private List<RunMark> soffitMarks;
   private List<RunMark> topMarks;
+  private List<JointLine> endJoints;
+  private final Map<Double, Double> endDepths = new TreeMap<>();
 
   /** The figures of a head. */
   public HeadFigures(HeadWork work, LengthFormat format) {
@@ -74,7 +79,21 @@ public final class HeadFigures {
 
   /** Whether joints run out on a plumb end, where their heights are printed. */
   public boolean heightsAtEnds() {
-    return layout().joints().stream().anyMatch(j -> EndHeights.onEnd(this, j));
+    return !endJoints().isEmpty();
+  }
+
+  /** The joints that run out on a plumb end. */
+  List<JointLine> endJoints() {
+    if (endJoints == null) {
+      endJoints = layout().joints().stream().filter(j -> EndHeights.onEnd(this, j)).toList();
+    }
+    return endJoints;
+  }
+
+  /** How much paper beside an end the heights there take in a lettering, mm. */
+  double endDepth(Lettering lettering) {
+    return endDepths.computeIfAbsent(
+        lettering.height(), h -> new EndHeights(this, lettering).widest());
   }
 
   /** Whether a stone stands on the centre line. */
@@ -146,6 +165,31 @@ public final class HeadFigures {
         .toList();
   }
 
+  /** How far around the form a joint of an arch stands from the crown, as it is printed. */
+  public String aroundForm(JointLine joint) {
+    return layout().curve().around().stream()
+        .filter(a -> a.side() == joint.side() && a.index() == joint.index())
+        .map(a -> format.tape(snapped(a.distance())))
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Whether a flat head's soffit is cambered, so that each joint's rise is printed. */
+  public boolean cambered() {
+    return !curved() && layout().joints().stream().anyMatch(j -> !rise(j).isZero());
+  }
+
+  /** How far a joint of a flat head meets the soffit above the soffit line, as it is printed. */
+  public Length rise(JointLine joint) {
+    return format.grid().snapMm(joint.foot().y());
+  }
+
+  /** Height of an arch's soffit on the centre line, without the key's drop, mm. */
+  double crown() {
+    Box box = layout().curve().intrados().bounds();
+    return box.maxY();
+  }
+
   /** A length on the grid, as it is printed. */
   public Length snapped(Length length) {
     return format.grid().snap(length);
@@ -155,9 +199,12 @@ public final class HeadFigures {
   List<RunMark> soffitMarks() {
     if (soffitMarks == null) {
       List<RunMark> marks = new ArrayList<>();
+      boolean cambered = cambered();
       for (JointLine j : layout().joints()) {
         if (!j.soffitMark().isZero()) {
-          marks.add(mark(j, j.soffitMark(), j.foot().y()));
+          // Turned with its number the arrow points up.
+          String rise = cambered ? " → " + format.tape(rise(j)) : "";
+          marks.add(mark(j, j.soffitMark(), j.foot().y(), rise));
         }
       }
       marks.sort(Comparator.comparingDouble(RunMark::x));
@@ -173,8 +220,8 @@ public final class HeadFigures {
       for (JointLine j : layout().joints()) {
         if (!snapped(j.topMark()).equals(snapped(j.soffitMark()))
             && !j.topMark().isZero()
-            && !EndHeights.onEnd(this, j)) {
-          marks.add(mark(j, j.topMark(), j.head().y()));
+            && !endJoints().contains(j)) {
+          marks.add(mark(j, j.topMark(), j.head().y(), ""));
         }
       }
       marks.sort(Comparator.comparingDouble(RunMark::x));
@@ -183,11 +230,11 @@ public final class HeadFigures {
     return topMarks;
   }
 
-  private RunMark mark(JointLine j, Length length, double y) {
+  private RunMark mark(JointLine j, Length length, double y, String more) {
     return new RunMark(
         j.side().sign() * length.mm(),
         y,
-        format.tape(length),
+        format.tape(length) + more,
         j.index() == 0 && keyed(),
         j.inner(),
         j.outer());

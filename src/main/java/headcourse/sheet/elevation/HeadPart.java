@@ -3,6 +3,7 @@ package headcourse.sheet.elevation;
 import headcourse.geom.Box;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -74,6 +75,25 @@ public final class HeadPart {
   /** Whether a distance from the centre line lies within the part, ends included. */
   boolean holds(double x) {
     return x >= box.minX() - 0.02 && x <= box.maxX() + 0.02;
+  }
+
+  /** An arch in so many parts of about as many stones. */
+  static List<HeadPart> splitArch(List<PlacedStone> stones, int parts) {
+    List<HeadPart> list = new ArrayList<>();
+    for (int p = 0; p < parts; p++) {
+      int from = stones.size() * p / parts;
+      // The stone where two parts meet is shown on both.
+      int to = Math.min(stones.size(), stones.size() * (p + 1) / parts + (p + 1 < parts ? 1 : 0));
+      list.add(new HeadPart(p + 1, parts, stones.subList(from, to)));
+    }
+    return list;
+  }
+
+  /** Whether a side's jamb is shown: an arch stands on it with its end stone. */
+  boolean holdsJamb(HeadFigures figures, Side side) {
+    return figures.curved()
+        ? stones.contains(figures.layout().end(side))
+        : holds(side.sign() * figures.jamb(side));
   }
 
   /** A head in so many parts of about equal width. */

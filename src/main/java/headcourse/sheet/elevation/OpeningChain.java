@@ -61,7 +61,7 @@ final class OpeningChain {
     double jamb = side.sign() * figures.jamb(side);
     Length end = end(side);
     double x = side.sign() * end.mm();
-    if (part.holds(jamb) && end.mm() > figures.jamb(side) + 0.01) {
+    if (part.holdsJamb(figures, side) && end.mm() > figures.jamb(side) + 0.01) {
       Length length = figures.bearing(side);
       String word =
           words.say(
@@ -142,13 +142,15 @@ final class OpeningChain {
     }
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       double end = side.sign() * end(side).mm();
-      if (part.holds(end) && end(side).mm() > figures.jamb(side) + 0.01) {
+      if (part.holdsJamb(figures, side)
+          && part.holds(end)
+          && end(side).mm() > figures.jamb(side) + 0.01) {
         Point from = view.apply(new Point(end, endFoot(side)));
         double to = (overallShown() ? overall : line) + 1.5;
         board.lineAround(new Point(from.x(), from.y() + 1.2), new Point(from.x(), to), Pen.FINE);
       }
       double jamb = view.apply(new Point(side.sign() * figures.jamb(side), 0)).x();
-      if (part.holds(side.sign() * figures.jamb(side))) {
+      if (part.holdsJamb(figures, side)) {
         board.lineAround(new Point(jamb, top), new Point(jamb, line + 1.5), Pen.FINE);
       }
     }

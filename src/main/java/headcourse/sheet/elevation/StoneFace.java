@@ -3,6 +3,8 @@ package headcourse.sheet.elevation;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.geom.Region;
+import headcourse.geom.Vec;
 import java.util.List;
 
 /** The outline of a stone on paper, with the places on it where a label may stand. */
@@ -10,12 +12,17 @@ final class StoneFace {
   /** How far below its middle, over half its height: the middle first, then lower and higher. */
   private static final double[] SHIFTS = {0, 0.12, -0.12, 0.24, -0.24, 0.36, 0.48, -0.36, 0.6};
 
+  /** A direction this far beyond plumb is still read from the right, degrees. */
+  private static final double OVERHANG = 12;
+
   /** How many places there are. */
   static final int PLACES = SHIFTS.length;
 
   private final Path outline;
   private final Box box;
   private final List<Point> vertices;
+  private Point centroid;
+  private double axis = Double.NaN;
   private final Point[] places = new Point[PLACES];
 
   StoneFace(Path outline) {
@@ -30,6 +37,38 @@ final class StoneFace {
 
   Box box() {
     return box;
+  }
+
+  /**
+   * Direction of its longer axis of inertia, degrees as seen from level, so that text along it is
+   * read from below or from the right.
+   */
+  double axis() {
+    if (Double.isNaN(axis)) {
+      double degrees = -Math.toDegrees(Inertia.axis(vertices, centroid()));
+      axis = degrees <= -90 + OVERHANG ? degrees + 180 : degrees;
+    }
+    return axis;
+  }
+
+  /** A place on its longer axis, the one to be tried first is number nought. */
+  Point along(int number) {
+    Vec way = Vec.direction(-Math.toRadians(axis()));
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Point p : vertices) {
+      double d = p.minus(centroid()).dot(way);
+      least = Math.min(least, d);
+      most = Math.max(most, d);
+    }
+    return centroid().plus(way.times(SHIFTS[number] * (most - least) / 2));
+  }
+
+  private Point centroid() {
+    if (centroid == null) {
+      centroid = Region.within(outline).centroid();
+    }
+    return centroid;
   }
 
   /** A place, the one to be tried first is number nought. */

@@ -9,6 +9,7 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.geom.Vec;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,6 +26,10 @@ final class StoneLabel {
     STACKED,
     /** Both turned to read from the right. */
     TURNED,
+    /** Both on one line along the longer axis of the stone. */
+    ALONG,
+    /** The mark alone along it. */
+    MARK_ALONG,
     /** The mark alone. */
     MARK_ONLY,
     /** The mark alone, turned. */
@@ -39,11 +44,15 @@ final class StoneLabel {
    */
   record Manner(double cap, Style style) {
     boolean markOnly() {
-      return style == Style.MARK_ONLY || style == Style.MARK_TURNED;
+      return style == Style.MARK_ONLY || style == Style.MARK_TURNED || style == Style.MARK_ALONG;
+    }
+
+    boolean along() {
+      return style == Style.ALONG || style == Style.MARK_ALONG;
     }
 
     boolean turned() {
-      return style == Style.TURNED || style == Style.MARK_TURNED;
+      return style == Style.TURNED || style == Style.MARK_TURNED || along();
     }
 
     private Lettering small() {
@@ -57,6 +66,9 @@ final class StoneLabel {
   private final Lettering small;
   private final boolean plain;
   private final boolean turned;
+  private final boolean along;
+  private final double degrees;
+  private final Vec ahead;
   private final LabelSize markSize;
   private final LabelSize orderSize;
   private final double ring;
@@ -67,8 +79,9 @@ final class StoneLabel {
    * A mark and a setting number, or an empty one, set in a manner.
    *
    * @param manner how
+   * @param axis of the stone, degrees as seen from level
    */
-  StoneLabel(String mark, String order, Manner manner) {
+  StoneLabel(String mark, String order, Manner manner, double axis) {
     double cap = manner.cap;
     this.mark = mark;
     this.order = order;
@@ -76,13 +89,21 @@ final class StoneLabel {
     this.small = manner.small();
     this.plain = order.isEmpty() || manner.markOnly();
     this.turned = manner.turned();
+    this.along = manner.along();
+    this.degrees = manner.along() ? axis : turned ? 90 : 0;
+    this.ahead = new Vec(Math.cos(Math.toRadians(degrees)), -Math.sin(Math.toRadians(degrees)));
     this.markSize = LabelSize.of(mark, large);
     this.orderSize = LabelSize.of(plain ? "" : order, small);
     double number = small.height();
     boolean ringed = !plain && manner.style == Style.RINGED;
     this.ring = ringed ? Math.hypot(orderSize.width() / 2, number / 2) + number * 0.22 : 0;
     this.below = plain ? 0 : ringed ? 2 * ring : number;
-    this.gap = plain ? 0 : turned ? Math.max(1.5, cap * 0.6) : cap * 0.35 + 0.3;
+    this.gap = plain ? 0 : turned ? Math.max(1.3, cap * 0.55) : cap * 0.35 + 0.3;
+  }
+
+  /** A place on a stone's face where its middle may be. */
+  Point place(StoneFace face, int number) {
+    return along ? face.along(number) : face.place(number);
   }
 
   /** Whether both the mark and a setting number are written. */
@@ -93,7 +114,10 @@ final class StoneLabel {
   /** Whether so large a box may have room for it. */
   boolean mayFit(Box box) {
     double cap = large.height();
-    double row = markSize.width() + gap + orderSize.width();
+    double row = row();
+    if (degrees != 0 && degrees != 90) {
+      return row * Math.abs(ahead.x()) <= box.width() && row * Math.abs(ahead.y()) <= box.height();
+    }
     double wide = Math.max(markSize.width(), Math.max(orderSize.width(), 2 * ring));
     double width = turned ? cap : wide;
     double height = turned ? row : cap + gap + below;
@@ -124,15 +148,15 @@ final class StoneLabel {
   }
 
   private List<Point> corners(Point at, LabelSize size) {
-    return size.corners(at, align(), degrees());
+    return size.corners(at, align(), degrees);
   }
 
   /** What is drawn when its middle is at a place. */
   List<Mark> marks(Point at) {
     List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Label(markAt(at), mark, large, align(), degrees()));
+    marks.add(new Mark.Label(markAt(at), mark, large, align(), degrees));
     if (!plain) {
-      marks.add(new Mark.Label(orderAt(at), order, small, align(), degrees()));
+      marks.add(new Mark.Label(orderAt(at), order, small, align(), degrees));
     }
     if (ring > 0) {
       marks.add(new Mark.Stroke(Path.circle(ringAt(at), ring), Pen.DIMENSION));
@@ -144,25 +168,35 @@ final class StoneLabel {
     return turned && !plain ? Align.START : Align.MIDDLE;
   }
 
-  private double degrees() {
-    return turned ? 90 : 0;
+  private double row() {
+    return plain ? markSize.width() : markSize.width() + gap + orderSize.width();
+  }
+
+  // On the base line of a turned row, so far from its beginning.
+  private Point onRow(Point middle, double from, double cap) {
+    Vec below = new Vec(-ahead.y(), ahead.x());
+    return middle.plus(ahead.times(from - row() / 2)).plus(below.times(cap / 2));
   }
 
   private Point markAt(Point at) {
     double cap = large.height();
     if (plain) {
-      return turned ? new Point(at.x() + cap / 2, at.y()) : new Point(at.x(), at.y() + cap / 2);
+      return turned ? onRow(at, row() / 2, cap) : new Point(at.x(), at.y() + cap / 2);
     }
-    return turned
-        ? new Point(at.x() + cap / 2, bottom(at) - orderSize.width() - gap)
-        : new Point(at.x(), top(at) + cap);
+    if (!turned) {
+      return new Point(at.x(), top(at) + cap);
+    }
+    // Upwards the number comes first, so that it stands under the mark.
+    double first = degrees == 90 ? orderSize.width() + gap : 0;
+    return onRow(at, first, cap);
   }
 
   private Point orderAt(Point at) {
     double number = small.height();
-    return turned
-        ? new Point(at.x() + number / 2, bottom(at))
-        : new Point(at.x(), top(at) + large.height() + gap + (below + number) / 2);
+    if (!turned) {
+      return new Point(at.x(), top(at) + large.height() + gap + (below + number) / 2);
+    }
+    return onRow(at, degrees == 90 ? 0 : markSize.width() + gap, number);
   }
 
   private Point ringAt(Point at) {
@@ -170,11 +204,7 @@ final class StoneLabel {
     return new Point(order.x(), order.y() - small.height() / 2);
   }
 
-  // Where a turned row begins, and where a stack does.
-  private double bottom(Point at) {
-    return at.y() + (markSize.width() + gap + orderSize.width()) / 2;
-  }
-
+  // Where a stack begins.
   private double top(Point at) {
     return at.y() - (large.height() + gap + below) / 2;
   }

@@ -38,7 +38,7 @@ final class StoneLabels {
 
     /** What is drawn on the stone's face. */
     List<Mark> marks(StoneFace face) {
-      return label == null ? List.of() : label.marks(face.place(place));
+      return label == null ? List.of() : label.marks(label.place(face, place));
     }
   }
 
@@ -73,6 +73,9 @@ final class StoneLabels {
     manners.add(new Manner(3.5, turned));
     manners.add(new Manner(2.5, ordered ? Style.STACKED : Style.MARK_ONLY));
     manners.add(new Manner(2.5, turned));
+    for (double cap : new double[] {5, 3.5, 2.5}) {
+      manners.add(new Manner(cap, ordered ? Style.ALONG : Style.MARK_ALONG));
+    }
     if (ordered) {
       for (double cap : new double[] {5, 3.5, 2.5}) {
         manners.add(new Manner(cap, Style.MARK_ONLY));
@@ -120,7 +123,8 @@ final class StoneLabels {
 
     private Setting setting(int manner) {
       if (tried[manner] == null) {
-        tried[manner] = tried(new StoneLabel(text.mark, text.order, manners.get(manner)));
+        double axis = text.face.axis();
+        tried[manner] = tried(new StoneLabel(text.mark, text.order, manners.get(manner), axis));
       }
       return tried[manner];
     }
@@ -129,7 +133,7 @@ final class StoneLabels {
       StoneFace face = text.face;
       if (label.mayFit(face.box())) {
         for (int place = 0; place < StoneFace.PLACES; place++) {
-          if (label.fits(face.box(), ink, face.place(place))) {
+          if (label.fits(face.box(), ink, label.place(face, place))) {
             return new Setting(label, place);
           }
         }

@@ -8,12 +8,30 @@ import java.util.List;
 
 /**
  * A text fitted into the room and the lines of its field: as it is; else one step smaller; else not
- * bold; else cut short with an ellipsis.
+ * bold; else on more lines of the least lettering; cut short with an ellipsis only beyond those.
  *
  * @param lettering what it is written in
  * @param lines at least one
  */
 record Fitting(Lettering lettering, List<String> lines) {
+  /** A text on one line where that can be read, else on as few as hold it. */
+  static Fitting growing(String text, Lettering wanted, double width, int most) {
+    Lettering least = new Lettering(Lettering.LEAST, wanted.bold());
+    Fitting one = of(text, wanted, width, 1);
+    if (most == 1 || !one.lines().get(0).endsWith("…") || text.endsWith("…")) {
+      return one;
+    }
+    for (int n = 2; n <= most; n++) {
+      for (Lettering l : List.of(least, new Lettering(Lettering.LEAST, false))) {
+        List<String> lines = wrapped(text, l, width);
+        if (lines.size() <= n) {
+          return new Fitting(l, lines);
+        }
+      }
+    }
+    return of(text, new Lettering(Lettering.LEAST, false), width, most);
+  }
+
   static Fitting of(String text, Lettering wanted, double width, int most) {
     Lettering small = new Lettering(Steps.below(wanted.height()), wanted.bold());
     Lettering plain = new Lettering(small.height(), false);
@@ -51,5 +69,10 @@ record Fitting(Lettering lettering, List<String> lines) {
   /** From one base line to the next, mm. */
   double pitch() {
     return lettering.height() * 1.6;
+  }
+
+  /** The same where lines stand close. */
+  double closePitch() {
+    return lettering.height() * 1.4;
   }
 }

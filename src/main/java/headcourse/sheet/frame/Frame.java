@@ -125,6 +125,7 @@ public final class Frame implements SheetFrame {
   public List<Mark> place(double pageWidth, double pageHeight, Map<String, String> fields) {
     Stretch stretch = stretch(pageWidth, pageHeight);
     List<Mark> marks = new ArrayList<>();
+    Set<String> covered = covered(fields);
     for (Item item : items) {
       if (item instanceof Item.Line l) {
         marks.add(
@@ -141,7 +142,7 @@ public final class Frame implements SheetFrame {
         Box box =
             Box.of(b.minX() + to.x() - c.x(), b.minY() + to.y() - c.y(), b.width(), b.height());
         marks.add(new Mark.Picture(box, i.type(), i.data()));
-      } else if (item instanceof Item.Text t) {
+      } else if (item instanceof Item.Text t && !covered.contains(t.field())) {
         text(t, stretch, fields, marks);
       }
     }
@@ -152,6 +153,26 @@ public final class Frame implements SheetFrame {
       }
     }
     return List.of(new Mark.Group(Mark.Role.FRAME, "", "", marks));
+  }
+
+  // Captions that give way to as many lines of their fields as there is room for.
+  private Set<String> covered(Map<String, String> fields) {
+    Set<String> covered = new HashSet<>();
+    for (Item item : items) {
+      if (item instanceof Item.Text t && t.field() != null && !Double.isNaN(t.last())) {
+        String text = fields.getOrDefault(t.field(), "").strip();
+        if (fitting(t, text).lines().size() > 2) {
+          covered.add("caption-" + t.field());
+        }
+      }
+    }
+    return covered;
+  }
+
+  private static Fitting fitting(Item.Text t, String text) {
+    return Double.isNaN(t.last())
+        ? Fitting.of(text, t.lettering(), t.width(), t.lines())
+        : Fitting.growing(text, t.lettering(), t.width(), t.lines());
   }
 
   private static Path placed(Path path, Point anchor, Stretch stretch) {
@@ -182,13 +203,17 @@ public final class Frame implements SheetFrame {
       text = face.width(text, t.lettering().height()) > t.width() ? text.substring(0, both) : text;
     }
     Fitting fit =
-        t.field() == null
-            ? new Fitting(t.lettering(), List.of(text))
-            : Fitting.of(text.strip(), t.lettering(), t.width(), t.lines());
+        t.field() == null ? new Fitting(t.lettering(), List.of(text)) : fitting(t, text.strip());
+    int n = fit.lines().size();
+    boolean upwards = n > 1 && !Double.isNaN(t.last());
+    double pitch = upwards ? fit.closePitch() : fit.pitch();
     Point at = stretch.apply(t.anchor());
+    if (upwards) {
+      at = new Point(at.x(), at.y() + t.last() - t.anchor().y() - (n - 1) * pitch);
+    }
     double turn = Math.toRadians(t.degrees());
-    for (int i = 0; i < fit.lines().size(); i++) {
-      double down = i * fit.pitch();
+    for (int i = 0; i < n; i++) {
+      double down = i * pitch;
       Point line = new Point(at.x() + down * Math.sin(turn), at.y() + down * Math.cos(turn));
       Lettering l = fit.lettering();
       Mark label = new Mark.Label(line, fit.lines().get(i), l, t.align(), t.degrees());

@@ -21,6 +21,8 @@ sealed interface Item {
    * @param field the field's name, or null
    * @param width what a field may take, mm; infinite where the file does not say
    * @param lines how many lines a field may take
+   * @param last height of the last base line where there are more than one, mm; they grow upwards
+   *     from it, over the field's caption where it has to be; or NaN for lines that grow downwards
    * @param text what to print where it is no field, or a caption that nobody filled
    */
   record Text(
@@ -32,6 +34,7 @@ sealed interface Item {
       String field,
       double width,
       int lines,
+      double last,
       String text,
       Point anchor)
       implements Item {}

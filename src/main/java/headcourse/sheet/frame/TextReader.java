@@ -124,8 +124,14 @@ final class TextReader {
               field,
               width * map.scale(),
               (int) lines,
+              last(map),
               text,
               at));
+    }
+
+    private double last(Affine map) {
+      double y = Quantity.of(node, "data-last", complaints, Double.NaN);
+      return Double.isNaN(y) ? y : map.apply(x, y).y();
     }
 
     private double height(Affine map) {

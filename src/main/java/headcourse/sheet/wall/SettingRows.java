@@ -69,13 +69,19 @@ final class SettingRows {
   }
 
   private String edge(PlacedStone stone) {
+    HeadFigures figures = new HeadFigures(head, format);
     List<String> marks = new ArrayList<>();
+    List<String> rises = new ArrayList<>();
     for (JointLine j : head.layout().joints()) {
       if (j.inner().equals(stone.mark())) {
-        marks.add(format.tape(j.soffitMark()));
+        marks.add(figures.curved() ? figures.aroundForm(j) : format.tape(j.soffitMark()));
+        rises.add(format.withUnit(figures.rise(j)));
       }
     }
-    return marks.stream().distinct().reduce((a, b) -> a + " | " + b).orElse("");
+    String stands = marks.stream().distinct().collect(joining(" | "));
+    return figures.cambered() && !rises.isEmpty()
+        ? stands + "\n↑ " + rises.stream().distinct().collect(joining(" | "))
+        : stands;
   }
 
   /** Slots of an edge that are alike but for their heights. */

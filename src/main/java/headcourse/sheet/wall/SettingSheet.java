@@ -17,6 +17,7 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.SheetFlow;
 import headcourse.sheet.Table.Column;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,11 +73,12 @@ public final class SettingSheet implements SheetComposer {
     Job job = context.job();
     SettingRows rows = new SettingRows(context, head);
     boolean wedges = head.bed().outOfLevel();
+    String stands = head.layout().curved() ? "wall.joint-around-at" : "wall.edge-stands-at";
     String screws = job.units() == Units.INCH ? "wall.screws" : "wall.screws-mm";
     List<Column> columns = new ArrayList<>();
     columns.add(new Column(context.say("wall.order"), wedges ? 13 : 10, Align.END, true));
     columns.add(new Column(context.say("wall.stone"), 16, Align.START, true));
-    columns.add(new Column(context.say("wall.edge-stands-at"), 29, Align.START, true));
+    columns.add(new Column(context.say(stands), 29, Align.START, true));
     columns.add(new Column(context.say(screws), 49, Align.START, false));
     columns.add(new Column(context.say("wall.covered-by"), 30, Align.START, false));
     if (wedges) {
@@ -87,6 +89,9 @@ public final class SettingSheet implements SheetComposer {
     String least = context.format().withUnit(job.wall().bed());
     flow.say(wedges ? "wall.bed-measured" : "wall.bed-level", TEXT, least);
     flow.say("wall.closing", TEXT);
+    if (new HeadFigures(head, context.format()).cambered()) {
+      flow.say("wall.rises", TEXT);
+    }
     if (head.layout().curve() != null && head.layout().curve().striking() != null) {
       var depth = headcourse.units.Length.mm(head.layout().curve().striking());
       flow.say("wall.striking-point", TEXT, context.format().withUnit(depth));

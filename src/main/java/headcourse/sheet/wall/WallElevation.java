@@ -203,7 +203,14 @@ public final class WallElevation implements SheetComposer {
     }
     line = TextFlow.paragraph(b, at, line, width, seen(context, scale), small);
     boolean mortar = !context.job().setting().dry();
-    String marks = context.say(mortar ? "wall.marks-run-mortar" : "wall.marks-run");
+    String marks =
+        context.say(
+            figures.curved()
+                ? "wall.marks-around"
+                : mortar ? "wall.marks-run-mortar" : "wall.marks-run");
+    if (figures.cambered()) {
+      marks += " " + context.say("wall.rises");
+    }
     if (figures.heightsAtEnds()) {
       marks += " " + context.say("wall.heights-at-ends");
     }

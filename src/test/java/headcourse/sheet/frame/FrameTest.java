@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.diag.Outcome;
 import headcourse.drawing.Mark;
+import headcourse.drawing.Page;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
+import headcourse.testing.PageInspector;
 import headcourse.text.Face;
 import headcourse.text.Words;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +22,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -198,5 +201,42 @@ class FrameTest {
     // ISO 5457: 20 mm at the left, 10 mm elsewhere (from memory).
     assertEquals(22, Frame.plain().area(210, 297).minX(), 1e-9);
     assertEquals(12, Frame.plain().area(215.9, 279.4).minX(), 1e-9);
+  }
+
+  /** Nothing of a job is cut short in the title block, on any paper, in any language. */
+  @Test
+  void longNamesWrapInsteadOfBeingCut() {
+    Map<String, String> fields = new TreeMap<>();
+    fields.put(
+        "title", "Coach house behind the old brewery, east and west carriage arches, wicket");
+    fields.put("owner", "Hollow Ash Masonry and Stone Setting");
+    fields.put("site", "114 Lower Brewery Lane, Upper Netherfield");
+    fields.put("drawn-by", "Theodora Ashcombe-Whitfield");
+    fields.put("number", "26-099-EAST-B");
+    fields.put("date", "2026-05-04");
+    fields.put("revision", "AA");
+    fields.put("sheet", "112 / 117");
+    fields.put("piece", "W1-strip-12");
+    for (String name : List.of("title", "owner", "site", "drawn-by", "number", "revision")) {
+      fields.put("caption-" + name, Words.of("en+es").say("frame." + name));
+    }
+    for (double[] paper : new double[][] {{215.9, 279.4}, {279.4, 215.9}, {297, 420}}) {
+      List<Mark> marks = Frame.plain().place(paper[0], paper[1], fields);
+      StringBuilder said = new StringBuilder();
+      for (Mark m : ((Mark.Group) marks.get(0)).marks()) {
+        if (m instanceof Mark.Label l) {
+          assertFalse(l.text().contains("…"), l.text());
+          assertTrue(l.lettering().height() >= 2.5 - 1e-9, l.text());
+          said.append(l.text()).append(' ');
+        }
+      }
+      for (String word :
+          "brewery wicket Hollow Setting Netherfield Whitfield EAST-B 117".split(" ")) {
+        assertTrue(said.toString().contains(word), word + ": " + said);
+      }
+      assertEquals(
+          List.of(),
+          PageInspector.faults(new Page(paper[0], paper[1], "x", "x", marks, List.of())));
+    }
   }
 }
