@@ -1,17 +1,17 @@
 package headcourse.sheet.fullsize;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
