@@ -58,7 +58,7 @@ public final class LayoutBoardSheet implements SheetComposer {
         PageDraft page =
             c.page(
                 Turn.PORTRAIT,
-                mark + "-board" + (part == 1 ? "" : "-" + part),
+                mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
                 c.say("board.title", mark));
         Box a = page.area();
         double y = a.minY() + 2;
