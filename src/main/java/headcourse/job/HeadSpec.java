@@ -60,6 +60,8 @@ public record HeadSpec(
    * @param rhythm how widths run
    * @param mirror whether both sides are alike
    * @param seed what decides among equals; by default from the opening's mark
+   * @param give in {@code from-stock}, how much may be sawn off a head beyond the least and still
+   *     count as the least
    */
   public record Stones(
       Length min,
@@ -70,10 +72,11 @@ public record HeadSpec(
       Integer eachSide,
       Rhythm rhythm,
       boolean mirror,
-      long seed) {
+      long seed,
+      Length give) {
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed);
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, give);
     }
   }
 

@@ -29,6 +29,7 @@ final class StonesReader {
     Long each = s.get("each-side", null, i -> i.whole(1, 500));
     boolean mirror = s.flag("mirror", true);
     long seed = s.whole("seed", 0, Long.MAX_VALUE / 10, seed(mark));
+    Length give = s.length("give", Range.NOT_NEGATIVE, in.or(0.5, 12));
     s.done();
     return new HeadSpec.Stones(
         min,
@@ -39,7 +40,8 @@ final class StonesReader {
         each == null ? null : each.intValue(),
         HeadSpec.Rhythm.valueOf(rhythm.toUpperCase(Locale.ROOT).replace('-', '_')),
         mirror,
-        seed);
+        seed,
+        give);
   }
 
   /** FNV-1a of the mark: the same mark gives the same head on every machine. */
