@@ -9,7 +9,7 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.job.Bundle;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import headcourse.text.Words;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
@@ -38,7 +38,8 @@ final class FaceSizes implements Audit.Check {
           if (!drawing.title().contains(p.mark())) {
             continue;
           }
-          String title = Tongue.plain(words.say("ticket.face-alt", p.mark(), REST, REST, REST));
+          String title =
+              SecondLanguage.plain(words.say("ticket.face-alt", p.mark(), REST, REST, REST));
           if (drawing.title().startsWith(title.substring(0, title.indexOf(REST)))) {
             face(drawing, p, work, faults);
           }

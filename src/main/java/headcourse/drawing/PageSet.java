@@ -10,7 +10,8 @@ import java.util.List;
  * @param title title of the document
  * @param author who drew it; may be empty
  * @param language BCP 47 tag
- * @param second BCP 47 tag of the language that {@link headcourse.text.Tongue} marks, or empty
+ * @param second BCP 47 tag of the language that {@link headcourse.text.SecondLanguage} marks, or
+ *     empty
  * @param date ISO 8601 date from the job, or empty
  * @param pages at least one
  */

@@ -34,22 +34,22 @@ final class AdheredDesignRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
+  public List<FindingDraft> check(RuleContext c) {
     if (c.job().limits().edition() < 2022) {
       return List.of();
     }
     double most = c.number("adhered-design", 360 * Figures.M2_PER_IN2);
     String size = c.say().area(Limit.MOST, most);
-    List<Hit> hits = new ArrayList<>();
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Piece p : head.pieces()) {
         if (p.areaM2() > most * (1 + 1e-9)) {
           String has = c.say().area(Limit.LEAST, p.areaM2());
-          hits.add(Hit.stone(head, p, c.text("rule.adhered-design.large", has, size)));
+          hits.add(FindingDraft.stone(head, p, c.text("rule.adhered-design.large", has, size)));
         }
       }
     }
-    hits.add(Hit.job(c.text("rule.adhered-design.polymer", size)).as(Severity.NOTE));
+    hits.add(FindingDraft.job(c.text("rule.adhered-design.polymer", size)).as(Severity.NOTE));
     return hits;
   }
 }

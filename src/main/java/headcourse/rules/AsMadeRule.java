@@ -23,14 +23,16 @@ public final class AsMadeRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Remark r : head.layout().remarks()) {
         if (SAID.contains(r.key())) {
           List<Object> values = new ArrayList<>(r.values());
           values.add(c.say().length(c.job().grid().tick()));
-          hits.add(Hit.head(head, c.text("rule.as-made-" + r.key(), values.toArray())));
+          hits.add(
+              FindingDraft.head(
+                  head, c.of(head).text("rule.as-made-" + r.key(), values.toArray())));
         }
       }
     }

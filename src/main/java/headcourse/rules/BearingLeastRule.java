@@ -31,8 +31,8 @@ final class BearingLeastRule implements SideRule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = SideRule.super.check(c);
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = SideRule.super.check(c);
     return c.metric() ? hits : hits.stream().map(h -> h.by(IRC, SourceStatus.FROM_MEMORY)).toList();
   }
 

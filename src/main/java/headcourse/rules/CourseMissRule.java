@@ -20,13 +20,13 @@ final class CourseMissRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Piece p : head.pieces()) {
         if (meets(head, p.stone().role())) {
           miss(c, Length.mm(p.stone().outline().bounds().maxY()))
-              .ifPresent(text -> hits.add(Hit.stone(head, p, text)));
+              .ifPresent(text -> hits.add(FindingDraft.stone(head, p, text)));
         }
       }
     }

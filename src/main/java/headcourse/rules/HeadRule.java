@@ -11,12 +11,12 @@ interface HeadRule extends Rule {
   Optional<String> look(RuleContext context, HeadWork head);
 
   @Override
-  default List<Hit> check(RuleContext context) {
-    List<Hit> hits = new ArrayList<>();
+  default List<FindingDraft> check(RuleContext context) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
-      Optional<String> text = look(context, head);
+      Optional<String> text = look(context.of(head), head);
       if (text.isPresent()) {
-        hits.add(Hit.head(head, text.get()));
+        hits.add(FindingDraft.head(head, text.get()));
       }
     }
     return hits;

@@ -9,8 +9,8 @@ interface JobRule extends Rule {
   Optional<String> look(RuleContext context);
 
   @Override
-  default List<Hit> check(RuleContext context) {
+  default List<FindingDraft> check(RuleContext context) {
     Optional<String> text = look(context);
-    return text.isPresent() ? List.of(Hit.job(text.get())) : List.of();
+    return text.isPresent() ? List.of(FindingDraft.job(text.get())) : List.of();
   }
 }

@@ -20,8 +20,8 @@ final class JointAtJambRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       Length clear = head.layout().opening().head().clear();
       for (JointLine joint : head.layout().joints()) {
@@ -31,7 +31,7 @@ final class JointAtJambRule implements Rule {
         }
         Length off = off(c, head, joint);
         if (off.minus(clear).mm() < -1e-6) {
-          hits.add(Hit.head(head, text(c, joint, off, clear)));
+          hits.add(FindingDraft.head(head, text(c, joint, off, clear)));
         }
       }
     }

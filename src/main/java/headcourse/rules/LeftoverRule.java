@@ -23,8 +23,8 @@ final class LeftoverRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     double least = c.number("leftover", 0.5);
     for (HeadWork head : c.heads()) {
       List<Piece> pieces = head.pieces();
@@ -32,7 +32,7 @@ final class LeftoverRule implements Rule {
         Piece wide = pieces.get(i);
         for (int k = i - 1; k <= i + 1; k += 2) {
           if (k >= 0 && k < pieces.size() && leftover(pieces.get(k), wide, least)) {
-            hits.add(Hit.stone(head, pieces.get(k), text(c, pieces.get(k), wide)));
+            hits.add(FindingDraft.stone(head, pieces.get(k), text(c, pieces.get(k), wide)));
           }
         }
       }

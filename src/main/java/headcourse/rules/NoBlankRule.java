@@ -17,13 +17,13 @@ final class NoBlankRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
-    List<Hit> hits = new ArrayList<>();
+  public List<FindingDraft> check(RuleContext c) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (StockPlan.Unfit unfit : c.stock().unfit()) {
       for (HeadWork head : c.heads()) {
         for (Piece p : head.pieces()) {
           if (p.mark().equals(unfit.stone())) {
-            hits.add(Hit.stone(head, p, text(c, unfit)));
+            hits.add(FindingDraft.stone(head, p, text(c.of(head), unfit)));
           }
         }
       }

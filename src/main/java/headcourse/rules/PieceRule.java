@@ -12,13 +12,13 @@ interface PieceRule extends Rule {
   Optional<String> look(RuleContext context, HeadWork head, Piece piece);
 
   @Override
-  default List<Hit> check(RuleContext context) {
-    List<Hit> hits = new ArrayList<>();
+  default List<FindingDraft> check(RuleContext context) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
       for (Piece piece : head.pieces()) {
-        Optional<String> text = look(context, head, piece);
+        Optional<String> text = look(context.of(head), head, piece);
         if (text.isPresent()) {
-          hits.add(Hit.stone(head, piece, text.get()));
+          hits.add(FindingDraft.stone(head, piece, text.get()));
         }
       }
     }

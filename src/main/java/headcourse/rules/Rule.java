@@ -15,7 +15,7 @@ interface Rule {
   }
 
   /** What it finds, opening by opening and stone by stone. */
-  List<Hit> check(RuleContext context);
+  List<FindingDraft> check(RuleContext context);
 
   /** A threshold that is a length. */
   static List<ParamDef> length(String name, String help) {

@@ -125,7 +125,7 @@ public final class RuleBook {
     List<Finding> findings = new ArrayList<>();
     for (Rule rule : ALL) {
       RuleCard card = rule.card();
-      for (Hit hit : said(rule, card, contexts)) {
+      for (FindingDraft hit : said(rule, card, contexts)) {
         findings.add(hit.finding(card, accepted(job, card.name(), hit.opening())));
       }
     }
@@ -139,12 +139,12 @@ public final class RuleBook {
   }
 
   /** What a rule finds, in every language of the job: it finds the same in each. */
-  private static List<Hit> said(Rule rule, RuleCard card, List<RuleContext> contexts) {
-    List<Hit> all = new ArrayList<>();
+  private static List<FindingDraft> said(Rule rule, RuleCard card, List<RuleContext> contexts) {
+    List<FindingDraft> all = new ArrayList<>();
     for (RuleContext context : contexts) {
-      List<Hit> hits = rule.check(context);
+      List<FindingDraft> hits = rule.check(context);
       for (int i = 0; i < hits.size(); i++) {
-        Hit hit = hits.get(i).said(card, context.words());
+        FindingDraft hit = hits.get(i).said(card, context.words());
         if (i < all.size() && context != contexts.get(0)) {
           all.set(i, all.get(i).and(hit));
         } else {

@@ -12,18 +12,18 @@ interface SideRule extends Rule {
   Optional<String> look(RuleContext context, HeadWork head, Side side);
 
   @Override
-  default List<Hit> check(RuleContext context) {
-    List<Hit> hits = new ArrayList<>();
+  default List<FindingDraft> check(RuleContext context) {
+    List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
         String end = side == Side.LEFT ? "rule.end-left" : "rule.end-right";
-        look(context, head, side)
+        look(context.of(head), head, side)
             .ifPresent(
                 text ->
                     hits.add(
                         Ends.of(head, side)
-                            .map(piece -> Hit.stone(head, piece, text))
-                            .orElseGet(() -> Hit.head(head, context.text(end, text)))));
+                            .map(piece -> FindingDraft.stone(head, piece, text))
+                            .orElseGet(() -> FindingDraft.head(head, context.text(end, text)))));
       }
     }
     return hits;

@@ -16,15 +16,17 @@ final class SlotKerfRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
+  public List<FindingDraft> check(RuleContext c) {
     Fastener f = c.job().fastener();
     Length kerf = c.job().tools().grinder().kerf();
     if (kerf.compareTo(f.head()) >= 0) {
-      return List.of(Hit.job(text(c, "rule.slot-kerf.head", kerf, f.head())));
+      return List.of(FindingDraft.job(text(c, "rule.slot-kerf.head", kerf, f.head())));
     }
     return kerf.compareTo(f.shank()) > 0
         ? List.of()
-        : List.of(Hit.job(text(c, "rule.slot-kerf.shank", kerf, f.shank())).as(Severity.WARNING));
+        : List.of(
+            FindingDraft.job(text(c, "rule.slot-kerf.shank", kerf, f.shank()))
+                .as(Severity.WARNING));
   }
 
   private static String text(RuleContext c, String key, Length kerf, Length other) {

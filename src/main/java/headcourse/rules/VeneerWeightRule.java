@@ -28,7 +28,7 @@ final class VeneerWeightRule implements Rule {
   }
 
   @Override
-  public List<Hit> check(RuleContext c) {
+  public List<FindingDraft> check(RuleContext c) {
     double limit = c.number("veneer-weight", 15 * LB_FT2);
     double weight = c.job().stone().thickness().mm() / 1000 * c.job().stone().liftingDensity();
     boolean later = c.job().limits().edition() >= 2022;
@@ -36,8 +36,8 @@ final class VeneerWeightRule implements Rule {
     if (weight <= most * (1 + 1e-9)) {
       return List.of();
     }
-    Hit hit =
-        Hit.job(
+    FindingDraft hit =
+        FindingDraft.job(
             c.text(
                 "rule.veneer-weight",
                 c.say().length(c.job().stone().thickness()),

@@ -4,7 +4,7 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.job.JobInfo;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,7 @@ public final class Binder {
             context.say("frame.bundle-" + context.bundle().word()));
     return new PageSet(
         context.bundle(),
-        Tongue.plain(title),
+        SecondLanguage.plain(title),
         info.drawnBy(),
         context.words().tag(),
         context.words().secondTag(),

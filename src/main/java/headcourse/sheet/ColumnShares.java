@@ -2,6 +2,7 @@ package headcourse.sheet;
 
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.TextFlow;
 import headcourse.sheet.Table.Column;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package headcourse.sheet;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;

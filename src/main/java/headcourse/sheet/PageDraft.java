@@ -1,8 +1,9 @@
 package headcourse.sheet;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Page.Bookmark;
 import headcourse.geom.Box;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,7 +23,7 @@ public final class PageDraft {
     this.height = height;
     this.area = area;
     this.label = label;
-    this.title = Tongue.plain(title);
+    this.title = SecondLanguage.plain(title);
   }
 
   /** Page width, mm. */
@@ -67,7 +68,7 @@ public final class PageDraft {
 
   /** Adds an entry to the bundle's outline tree; the anchor is unique in the bundle. */
   public void bookmark(int level, String text, String anchor, double y) {
-    bookmarks.add(new Bookmark(level, Tongue.plain(text), anchor, y));
+    bookmarks.add(new Bookmark(level, SecondLanguage.plain(text), anchor, y));
   }
 
   List<Bookmark> bookmarks() {

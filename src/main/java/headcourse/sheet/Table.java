@@ -1,10 +1,12 @@
 package headcourse.sheet;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Point;
 import java.util.ArrayList;
 import java.util.List;

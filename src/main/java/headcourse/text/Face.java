@@ -136,7 +136,7 @@ public enum Face {
   }
 
   private int lookUp(int codePoint) {
-    int known = Tongue.marks(codePoint) ? 1 : parsed().advance(shown(codePoint)) + 1;
+    int known = SecondLanguage.marks(codePoint) ? 1 : parsed().advance(shown(codePoint)) + 1;
     if (codePoint < advances.length) {
       advances[codePoint] = known;
     }

@@ -37,7 +37,7 @@ public final class Wrap {
       wrap.paragraph(text.substring(from, end));
       from = end + 1;
     }
-    Tongue.balance(wrap.lines);
+    SecondLanguage.balance(wrap.lines);
     return wrap.lines;
   }
 
@@ -49,7 +49,7 @@ public final class Wrap {
     double room = width - face.width("…", capHeight);
     int end = new Wrap(face, capHeight, room).fitting(text.toCharArray(), 0, text.length());
     List<String> cut = new ArrayList<>(List.of(text.substring(0, end).stripTrailing() + "…"));
-    Tongue.balance(cut);
+    SecondLanguage.balance(cut);
     return cut.get(0);
   }
 

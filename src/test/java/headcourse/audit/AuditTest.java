@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Role;
-import headcourse.drawing.Moved;
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
+import headcourse.drawing.Translation;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
@@ -105,7 +105,7 @@ class AuditTest {
     found(
         Bundle.WALL,
         "a stone 1 mm aside",
-        m -> m instanceof Mark.Group g && g.id().endsWith("-R2") ? Moved.by(1, 0, m) : m);
+        m -> m instanceof Mark.Group g && g.id().endsWith("-R2") ? Translation.by(1, 0, m) : m);
   }
 
   @Test
@@ -176,7 +176,7 @@ class AuditTest {
     PageSet set =
         with(
             pages(work, Bundle.WALL),
-            m -> m instanceof Mark.Group g && g.id().endsWith("-R1") ? Moved.by(0, 2, m) : m);
+            m -> m instanceof Mark.Group g && g.id().endsWith("-R1") ? Translation.by(0, 2, m) : m);
     PrintFault fault = assertThrows(PrintFault.class, () -> PrintFault.unless(work, set));
     assertTrue(fault.getMessage().contains("-R1"), fault.getMessage());
   }

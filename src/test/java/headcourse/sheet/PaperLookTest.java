@@ -22,7 +22,7 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.sheet.frame.FrameReader;
 import headcourse.testing.JobMaker;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -52,7 +52,7 @@ class PaperLookTest {
   }
 
   private static String joined(List<Mark.Label> labels) {
-    return Tongue.plain(String.join(" ", labels.stream().map(Mark.Label::text).toList()));
+    return SecondLanguage.plain(String.join(" ", labels.stream().map(Mark.Label::text).toList()));
   }
 
   private static SheetContext context() {

@@ -41,7 +41,7 @@ final class ArrisCheck {
    * @param others the stones of the head set out with another number a side; none where it can't be
    */
   static void remark(
-      Given given,
+      CurvedSpec given,
       List<PlacedStone> stones,
       Divider divider,
       Division division,
@@ -69,7 +69,7 @@ final class ArrisCheck {
     // What the soffit allows need not be what clear, the widths and the wall allow.
     while (each > 0 && !serves(others.apply(each), limit)) {
       Division next = each < MOST ? divider.divide(each + 1) : null;
-      each = next == null || Trial.of(next, false).mean() < least ? 0 : each + 1;
+      each = next == null || DivisionMeasures.of(next, false).mean() < least ? 0 : each + 1;
     }
     String narrower = "";
     if (each > 0) {
@@ -101,7 +101,7 @@ final class ArrisCheck {
   private static int wayOut(Divider divider, Division division, double worst, double limit) {
     if (division.key()
         && !Double.isNaN(divider.keyHalf())
-        && deviation(Struck.mirroredWhole(division.soffit(0)).edges()) > limit) {
+        && deviation(SoffitCurve.mirroredWhole(division.soffit(0)).edges()) > limit) {
       return 0;
     }
     int least = division.each() + 1;
@@ -135,6 +135,6 @@ final class ArrisCheck {
     }
     // The key's own width is the job's, unless it is one of the row.
     return !Double.isNaN(divider.keyHalf())
-        || deviation(Struck.mirroredWhole(d.soffit(0)).edges()) <= limit;
+        || deviation(SoffitCurve.mirroredWhole(d.soffit(0)).edges()) <= limit;
   }
 }

@@ -49,7 +49,7 @@ record CrownKey(Intrados intrados, double joint, double drop) {
    * @param extrados what its top runs up to; asked only where its upper width alone is given
    * @return 0 without a key; NaN where its widths are left open
    */
-  static double half(Given given, Intrados intrados, Extrados extrados) throws NoHead {
+  static double half(CurvedSpec given, Intrados intrados, Extrados extrados) throws NoHead {
     HeadSpec.Key key = given.head().key();
     if (key == null) {
       return 0;
@@ -99,17 +99,26 @@ record CrownKey(Intrados intrados, double joint, double drop) {
   }
 
   /** Refuses a key that hangs so low that its sides meet. */
-  static void check(Given given, Division division) throws NoHead {
+  static void check(CurvedSpec given, Division division) throws NoHead {
     HeadSpec.Key key = given.head().key();
     if (key == null) {
       return;
     }
     CrownKey crown = new CrownKey(division.intrados(), division.joint(), key.drop().mm());
-    if (crown.bottom(division.lines().get(0).s()) <= 0) {
+    if (crown.bottom(division.lines().get(0).s()) < given.tick()) {
+      if (crown.drop > 0) {
+        throw given.refuse(
+            "key.drop",
+            "the key's sides meet before they reach its lower end",
+            given.change("key.drop", "0", "the key ends at the soffit"));
+      }
       throw given.refuse(
-          "key.drop",
-          "the key's sides meet before they reach its lower end",
-          given.change("key.drop", "0", "the key ends at the soffit"));
+          key.top() == null ? "key" : "key.top",
+          "the key's sides meet at the soffit: it has no lower edge",
+          given.near(
+              "key.bottom",
+              given.head().stones().target().mm(),
+              "as wide below as its neighbours are to be"));
     }
   }
 

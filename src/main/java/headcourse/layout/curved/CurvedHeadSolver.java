@@ -13,16 +13,16 @@ import java.util.List;
 
 /** Sets out a curved head on a soffit that is struck: divides it, bounds it, cuts its stones. */
 final class CurvedHeadSolver {
-  private final Given given;
-  private final Struck struck;
+  private final CurvedSpec given;
+  private final SoffitCurve struck;
   private final Intrados intrados;
   private final boolean trial;
 
-  CurvedHeadSolver(Given given, Struck struck) {
+  CurvedHeadSolver(CurvedSpec given, SoffitCurve struck) {
     this(given, struck, false);
   }
 
-  private CurvedHeadSolver(Given given, Struck struck, boolean trial) {
+  private CurvedHeadSolver(CurvedSpec given, SoffitCurve struck, boolean trial) {
     this.trial = trial;
     this.given = given;
     this.struck = struck;
@@ -32,8 +32,9 @@ final class CurvedHeadSolver {
   /** The stones of the same head with another number a side; none where it can't be. */
   private List<PlacedStone> others(int each) {
     HeadSpec head = given.head();
-    Given other =
-        new Given(given.job(), given.opening().with(head.with(head.stones().withEachSide(each))));
+    CurvedSpec other =
+        new CurvedSpec(
+            given.job(), given.opening().with(head.with(head.stones().withEachSide(each))));
     try {
       return new CurvedHeadSolver(other, struck, true).solve().stones();
     } catch (NoHead e) {
@@ -64,7 +65,7 @@ final class CurvedHeadSolver {
             joints,
             new HeadLayout.Curve(
                 struck.whole(),
-                Struck.mirroredWhole(extrados.half()),
+                SoffitCurve.mirroredWhole(extrados.half()),
                 struck.centres(),
                 struck.radius(),
                 null,

@@ -64,7 +64,7 @@ abstract class CurvedShape implements HeadShape {
 
   @Override
   public final Solution setOut(Job job, Opening opening) {
-    Given given = new Given(job, opening);
+    CurvedSpec given = new CurvedSpec(job, opening);
     try {
       given.checkLengths(definition.params());
       HeadLayout head = new CurvedHeadSolver(given, strike(given)).solve();
@@ -80,5 +80,5 @@ abstract class CurvedShape implements HeadShape {
    * @param given what the job gives
    * @throws NoHead where measures contradict each other or make no such curve
    */
-  abstract Struck strike(Given given) throws NoHead;
+  abstract SoffitCurve strike(CurvedSpec given) throws NoHead;
 }

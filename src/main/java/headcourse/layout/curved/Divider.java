@@ -20,7 +20,7 @@ record Divider(Intrados intrados, double joint, double keyHalf, double step) {
    *
    * @param keyHalf as above
    */
-  static Divider of(Given given, Intrados intrados, double keyHalf) {
+  static Divider of(CurvedSpec given, Intrados intrados, double keyHalf) {
     HeadSpec.Stones stones = given.head().stones();
     double step = stones.rhythm() == HeadSpec.Rhythm.GRADED ? stones.step().mm() : 0;
     return new Divider(intrados, given.joint(), keyHalf, step);

@@ -24,11 +24,11 @@ final class DivisionSolver {
   /** A width given on the grid is not broken by less, mm. */
   private static final double SLACK = 1e-6;
 
-  private final Given given;
+  private final CurvedSpec given;
   private final Divider divider;
   private int tried;
 
-  DivisionSolver(Given given, Divider divider) {
+  DivisionSolver(CurvedSpec given, Divider divider) {
     this.given = given;
     this.divider = divider;
   }
@@ -41,7 +41,7 @@ final class DivisionSolver {
    */
   record Best(Division division, Proof proof) {}
 
-  private boolean fits(Trial t) {
+  private boolean fits(DivisionMeasures t) {
     return t.least() > 0 && broken(t).isEmpty();
   }
 
@@ -50,7 +50,7 @@ final class DivisionSolver {
     if (asked != null && asked > MOST) {
       throw given.refuse("stones.each-side", "no side of a head has more than " + MOST + " stones");
     }
-    Trial best = asked == null ? nearest() : trial(asked);
+    DivisionMeasures best = asked == null ? nearest() : trial(asked);
     if (best == null || !fits(best)) {
       throw asked != null ? refuseNumber(trials()) : refuseAny(trials());
     }
@@ -59,14 +59,14 @@ final class DivisionSolver {
         best.division(), new Proof(Proof.Status.OPTIMAL, cost, cost, Math.max(1, tried)));
   }
 
-  private double off(Trial t) {
+  private double off(DivisionMeasures t) {
     return Math.abs(t.mean() - given.head().stones().target().mm());
   }
 
-  private Trial trial(int n) {
+  private DivisionMeasures trial(int n) {
     tried++;
     Division d = divide(n);
-    return d == null ? null : Trial.of(d, Double.isNaN(divider.keyHalf()));
+    return d == null ? null : DivisionMeasures.of(d, Double.isNaN(divider.keyHalf()));
   }
 
   private Division divide(int n) {
@@ -74,17 +74,17 @@ final class DivisionSolver {
     return divider.divide(n);
   }
 
-  private boolean tooNarrow(Trial t) {
+  private boolean tooNarrow(DivisionMeasures t) {
     return t.mean() < given.head().stones().min().mm() - SLACK;
   }
 
   /** The nearest number that fits on either side of the target, whichever is better. */
-  private Trial nearest() {
+  private DivisionMeasures nearest() {
     double target = given.head().stones().target().mm();
     int start = (int) Math.max(1, Math.min(MOST, divider.guess(target)));
-    Trial best = null;
+    DivisionMeasures best = null;
     for (int n = start; n >= 1; n--) {
-      Trial t = trial(n);
+      DivisionMeasures t = trial(n);
       if (t != null && fits(t) && (best == null || off(t) <= off(best) + 1e-9)) {
         best = t;
       }
@@ -95,7 +95,7 @@ final class DivisionSolver {
       }
     }
     for (int n = start + 1; n <= MOST; n++) {
-      Trial t = trial(n);
+      DivisionMeasures t = trial(n);
       if (t == null || tooNarrow(t) || best != null && t.mean() < target && off(t) >= off(best)) {
         break;
       }
@@ -106,15 +106,15 @@ final class DivisionSolver {
     return best;
   }
 
-  private List<Trial> trials() {
+  private List<DivisionMeasures> trials() {
     Integer asked = given.head().stones().eachSide();
-    List<Trial> trials = new ArrayList<>();
+    List<DivisionMeasures> trials = new ArrayList<>();
     for (int n = 1; n <= MOST; n++) {
       Division d = divide(n);
       if (d == null) {
         continue;
       }
-      Trial t = Trial.of(d, Double.isNaN(divider.keyHalf()));
+      DivisionMeasures t = DivisionMeasures.of(d, Double.isNaN(divider.keyHalf()));
       trials.add(t);
       if (tooNarrow(t) && (asked == null || n >= asked)) {
         break;
@@ -123,7 +123,7 @@ final class DivisionSolver {
     return trials;
   }
 
-  private NoHead refuseNumber(List<Trial> trials) {
+  private NoHead refuseNumber(List<DivisionMeasures> trials) {
     int n = given.head().stones().eachSide();
     List<Change> changes = new ArrayList<>();
     trials.stream()
@@ -136,7 +136,8 @@ final class DivisionSolver {
                         "stones.each-side",
                         Integer.toString(t.division().each()),
                         "the number that comes nearest to the target width")));
-    Trial asked = trials.stream().filter(t -> t.division().each() == n).findFirst().orElse(null);
+    DivisionMeasures asked =
+        trials.stream().filter(t -> t.division().each() == n).findFirst().orElse(null);
     if (asked == null || asked.least() <= 0) {
       return given.refuse(
           List.of("stones.each-side"), n + " stones a side leave nothing of them", changes);
@@ -146,13 +147,13 @@ final class DivisionSolver {
     return given.refuse(keys, complaint(asked), changes);
   }
 
-  private NoHead refuseAny(List<Trial> trials) {
-    List<Trial> real = trials.stream().filter(t -> t.least() > 0).toList();
+  private NoHead refuseAny(List<DivisionMeasures> trials) {
+    List<DivisionMeasures> real = trials.stream().filter(t -> t.least() > 0).toList();
     if (real.isEmpty()) {
       return given.refuse(keyAt(), "the key and the joints leave no room for stones beside them");
     }
     // For each limit the number of stones that breaks it least, and no other.
-    List<Trial> near = new ArrayList<>();
+    List<DivisionMeasures> near = new ArrayList<>();
     for (Limit limit : Limit.values()) {
       real.stream()
           .filter(t -> broken(t).equals(List.of(limit)))
@@ -176,13 +177,13 @@ final class DivisionSolver {
         : key.bottom() != null ? "key.bottom" : "key.top";
   }
 
-  private String complaint(Trial t) {
+  private String complaint(DivisionMeasures t) {
     List<String> parts = broken(t).stream().map(l -> l.complaint(given, t)).toList();
     int n = t.division().each();
     return n + (n == 1 ? " stone a side " : " stones a side ") + String.join(" and ", parts);
   }
 
-  private List<Limit> broken(Trial t) {
+  private List<Limit> broken(DivisionMeasures t) {
     return Stream.of(Limit.values()).filter(l -> l.excess(given, t) > SLACK).toList();
   }
 }

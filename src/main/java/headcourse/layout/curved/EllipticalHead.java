@@ -18,7 +18,7 @@ public final class EllipticalHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double a = given.halfSpan();
     Double rise = given.length("rise");
     if (rise == null) {
@@ -46,6 +46,6 @@ public final class EllipticalHead extends CurvedShape {
             + " and a string of "
             + given.say(2 * Math.max(a, b))
             + " from nail to nail");
-    return new Struck(new Intrados(List.of(new EllipseRun(a, b))), null, List.of(left, right));
+    return new SoffitCurve(new Intrados(List.of(new EllipseRun(a, b))), null, List.of(left, right));
   }
 }

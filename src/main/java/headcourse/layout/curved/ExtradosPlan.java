@@ -20,7 +20,7 @@ record ExtradosPlan(
   private static final double SLIVER = 0.2;
 
   /** Reads it from the job. */
-  static ExtradosPlan of(Given given, Intrados intrados) throws NoHead {
+  static ExtradosPlan of(CurvedSpec given, Intrados intrados) throws NoHead {
     double depth = given.head().height().mm();
     if (!(depth > 0)) {
       throw given.refuse("height", "a curved head has a depth");
@@ -45,7 +45,7 @@ record ExtradosPlan(
         courses);
   }
 
-  private static Courses courses(Given given) throws NoHead {
+  private static Courses courses(CurvedSpec given) throws NoHead {
     List<Double> beds = given.job().wall().courses().stream().map(Length::mm).toList();
     Double height = given.length("course");
     if (beds.isEmpty() && height == null) {
@@ -77,7 +77,7 @@ record ExtradosPlan(
    * The extrados over a division. Where the job leaves the shoulder open, the plumb ends move out,
    * by half the depth at most, until no joint runs near a corner and leaves a sliver.
    */
-  Extrados over(Given given, Division division) {
+  Extrados over(CurvedSpec given, Division division) {
     if (word.equals(CONCENTRIC)) {
       return ring;
     }

@@ -33,7 +33,7 @@ public final class FourCentredHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double h = given.halfSpan();
     Double rise = given.length("rise");
     Double crown = given.length("radius");
@@ -70,7 +70,7 @@ public final class FourCentredHead extends CurvedShape {
     Point haunchCentre = new Point(h - r, 0);
     Point centre = haunchCentre.plus(line.times(r - big));
     double start = Math.acos(-centre.x() / big);
-    return Struck.of(
+    return SoffitCurve.of(
         null,
         new ArcRun(centre, big, start, start - alpha),
         new ArcRun(haunchCentre, r, alpha, alpha));
@@ -82,7 +82,7 @@ public final class FourCentredHead extends CurvedShape {
     return (r - big) * Math.sin(alpha) + Math.sqrt(big * big - x * x);
   }
 
-  private static void checkRadius(Given given, double h, double r, double big, Double rise)
+  private static void checkRadius(CurvedSpec given, double h, double r, double big, Double rise)
       throws NoHead {
     // Less, and the crown arcs would pass the centre line before they meet it.
     double least = r + (h - r) / (rise == null ? Math.cos(ALPHA) : 1);
@@ -100,7 +100,7 @@ public final class FourCentredHead extends CurvedShape {
   }
 
   /** R for a rise at α = 45°: the point rises with R, so halving finds it. */
-  private static double radius(Given given, double h, double r, double rise) throws NoHead {
+  private static double radius(CurvedSpec given, double h, double r, double rise) throws NoHead {
     double lo = r + (h - r) / Math.cos(ALPHA);
     double hi = 1000 * h;
     checkRange(given, rise, point(h, r, lo, ALPHA), point(h, r, hi, ALPHA), h);
@@ -116,7 +116,7 @@ public final class FourCentredHead extends CurvedShape {
   }
 
   /** α for three given measures: the point sinks as α grows. */
-  private static double angle(Given given, double h, double r, double big, double rise)
+  private static double angle(CurvedSpec given, double h, double r, double big, double rise)
       throws NoHead {
     double lo = 0;
     double hi = Math.acos((h - r) / (big - r));
@@ -132,7 +132,7 @@ public final class FourCentredHead extends CurvedShape {
     return hi;
   }
 
-  private static void checkRange(Given given, double rise, double least, double most, double h)
+  private static void checkRange(CurvedSpec given, double rise, double least, double most, double h)
       throws NoHead {
     if (rise < least || rise > most) {
       boolean alone = given.length("radius") == null && given.length("haunch-radius") == null;

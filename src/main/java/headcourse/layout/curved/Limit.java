@@ -21,7 +21,7 @@ enum Limit {
   }
 
   /** By how much a trial breaks it, mm; negative where it does not. */
-  double excess(Given given, Trial t) {
+  double excess(CurvedSpec given, DivisionMeasures t) {
     return switch (this) {
       case MAX -> t.most() - given.head().stones().max().mm();
       case MIN -> given.head().stones().min().mm() - t.least();
@@ -30,7 +30,7 @@ enum Limit {
   }
 
   /** What the trial breaks it by, in words. */
-  String complaint(Given given, Trial t) {
+  String complaint(CurvedSpec given, DivisionMeasures t) {
     return switch (this) {
       case MAX ->
           "are up to "

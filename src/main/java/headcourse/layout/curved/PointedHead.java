@@ -29,7 +29,7 @@ public final class PointedHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double h = given.halfSpan();
     Double ratio = given.head().params().number(RATIO).orElse(null);
     Double rod = given.length("rod");
@@ -75,10 +75,10 @@ public final class PointedHead extends CurvedShape {
     checkWord(given, word, r / (2 * h), by);
     Point centre = new Point(h - r, 0);
     double angle = Math.atan2(follows, r - h);
-    return Struck.of(r, new ArcRun(centre, r, angle, angle));
+    return SoffitCurve.of(r, new ArcRun(centre, r, angle, angle));
   }
 
-  private static void checkWord(Given given, String word, double k, String by) throws NoHead {
+  private static void checkWord(CurvedSpec given, String word, double k, String by) throws NoHead {
     String is = Math.abs(k - 1) < 1e-3 ? "equilateral" : k < 1 ? "drop" : "lancet";
     if (!word.isEmpty() && !word.equals(is)) {
       throw given.refuse(

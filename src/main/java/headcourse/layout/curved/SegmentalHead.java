@@ -21,7 +21,7 @@ public final class SegmentalHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double span = 2 * given.halfSpan();
     Double rise = given.length("rise");
     Double radius = given.length("radius");
@@ -74,8 +74,8 @@ public final class SegmentalHead extends CurvedShape {
             : CircleSegment.ofChordAndRadius(span, radius));
   }
 
-  private static Struck struck(CircleSegment s) {
+  private static SoffitCurve struck(CircleSegment s) {
     Point centre = new Point(0, s.height() - s.radius());
-    return Struck.of(s.radius(), new ArcRun(centre, s.radius(), Math.PI / 2, s.angle() / 2));
+    return SoffitCurve.of(s.radius(), new ArcRun(centre, s.radius(), Math.PI / 2, s.angle() / 2));
   }
 }

@@ -18,7 +18,7 @@ public final class SemicircularHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double r = given.halfSpan();
     Double radius = given.length("radius");
     Double rise = given.length("rise");
@@ -39,7 +39,7 @@ public final class SemicircularHead extends CurvedShape {
           given.change("shape", "segmental", "strikes a lower arc"));
     }
     up = Math.max(0, up);
-    return Struck.of(
+    return SoffitCurve.of(
         r,
         new ArcRun(new Point(0, up), r, Math.PI / 2, Math.PI / 2),
         new StraightRun(new Point(r, up), new Point(r, 0)));

@@ -20,11 +20,11 @@ import java.util.List;
  * extent square to the soffit's chord; each is rounded to the grid once, from the exact value.
  */
 final class StoneComposer {
-  private final Given given;
+  private final CurvedSpec given;
   private final Division division;
   private final Extrados extrados;
 
-  StoneComposer(Given given, Division division, Extrados extrados) {
+  StoneComposer(CurvedSpec given, Division division, Extrados extrados) {
     this.given = given;
     this.division = division;
     this.extrados = extrados;
@@ -74,7 +74,7 @@ final class StoneComposer {
       Where from = where == Where.LEFT ? Where.RIGHT : where == Where.RIGHT ? Where.LEFT : where;
       for (int k = face.size() - 1; k >= 0; k--) {
         if (face.get(k).where() == from) {
-          turned.add(new FaceEdge(Struck.mirrored(face.get(k).edge()), where));
+          turned.add(new FaceEdge(SoffitCurve.mirrored(face.get(k).edge()), where));
         }
       }
     }
@@ -85,9 +85,10 @@ final class StoneComposer {
     HeadSpec.Key key = given.head().key();
     CrownKey crown = new CrownKey(division.intrados(), division.joint(), key.drop().mm());
     CutLine edge = division.outer(0);
-    List<Edge> soffit = Struck.mirroredWhole(crown.soffit(edge)).edges();
+    List<Edge> soffit = SoffitCurve.mirroredWhole(crown.soffit(edge)).edges();
     List<Edge> top =
-        Struck.mirroredWhole(extrados.raised(key.rise().mm()).top(0, CutLine.CENTRE, edge)).edges();
+        SoffitCurve.mirroredWhole(extrados.raised(key.rise().mm()).top(0, CutLine.CENTRE, edge))
+            .edges();
     return placed(face(soffit, top), Side.CENTRE, 0);
   }
 

@@ -28,7 +28,7 @@ public final class ThreeCentredHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) throws NoHead {
+  SoffitCurve strike(CurvedSpec given) throws NoHead {
     double h = given.halfSpan();
     Double rise = given.length("rise");
     Double crown = given.length("radius");
@@ -86,7 +86,7 @@ public final class ThreeCentredHead extends CurvedShape {
     return big - Math.sqrt((big - r) * (big - r) - (h - r) * (h - r));
   }
 
-  private static void checkRise(Given given, double h, double f) throws NoHead {
+  private static void checkRise(CurvedSpec given, double h, double f) throws NoHead {
     if (!(f > 0) || f > h + SAME) {
       throw given.refuse(
           "rise",
@@ -104,7 +104,7 @@ public final class ThreeCentredHead extends CurvedShape {
     return (h * h - 2 * h * r + f * f) / (2 * (f - r));
   }
 
-  private static NoHead impossible(Given given, double h) {
+  private static NoHead impossible(CurvedSpec given, double h) {
     Double rise = given.length("rise");
     Double haunch = given.length("haunch-radius");
     Double crown = given.length("radius");
@@ -125,16 +125,16 @@ public final class ThreeCentredHead extends CurvedShape {
         changes);
   }
 
-  private static Struck struck(double h, double r, double f, double big) {
+  private static SoffitCurve struck(double h, double r, double f, double big) {
     Point crown = new Point(0, f - big);
     if (big - r < SAME) {
-      return Struck.of(big, new ArcRun(crown, big, Math.PI / 2, Math.PI / 2));
+      return SoffitCurve.of(big, new ArcRun(crown, big, Math.PI / 2, Math.PI / 2));
     }
     Point haunch = new Point(h - r, 0);
     Vec line = haunch.minus(crown);
     // The meeting lies on the line through both centres.
     double meeting = line.angle();
-    return Struck.of(
+    return SoffitCurve.of(
         null,
         new ArcRun(crown, big, Math.PI / 2, Math.PI / 2 - meeting),
         new ArcRun(haunch, r, meeting, meeting));

@@ -133,7 +133,7 @@ final class SumTable {
   /** By width, the feet where a stone of another width may begin after a level. */
   private long[][] leads(Rows level) {
     long[][] all = level.twice == null ? level.once : union(level.once, level.twice);
-    return SlidingOr.around(all, Math.max(1, rule.step()), rule.jump());
+    return SlidingUnion.around(all, Math.max(1, rule.step()), rule.jump());
   }
 
   private long[][] union(long[][] a, long[][] b) {

@@ -6,7 +6,7 @@ import headcourse.drawing.Page;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.text.Face;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -124,7 +124,7 @@ final class PagePainter implements AutoCloseable {
     } else {
       out.setTextMatrix(new Matrix((float) c, (float) s, (float) -s, (float) c, x, y));
     }
-    for (Tongue.Run run : Tongue.runs(l.text())) {
+    for (SecondLanguage.Run run : SecondLanguage.runs(l.text())) {
       if (run.second()) {
         out.beginMarkedContent(SPAN, document.second());
       }

@@ -6,11 +6,11 @@ import headcourse.geom.Edge;
 import headcourse.geom.EllipticArc;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.text.Octets;
+import headcourse.text.Utf8Buffer;
 import java.util.List;
 
 /** The {@code d} of a path. */
-record PathData(Octets out) {
+record PathData(Utf8Buffer out) {
   void put(Path path) {
     List<Edge> edges = path.edges();
     boolean closed = path.closed();

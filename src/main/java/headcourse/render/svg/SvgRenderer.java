@@ -7,8 +7,8 @@ import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.text.Face;
-import headcourse.text.Octets;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
+import headcourse.text.Utf8Buffer;
 import java.util.Base64;
 import java.util.Locale;
 
@@ -77,7 +77,7 @@ public final class SvgRenderer {
   }
 
   private static String number(double value) {
-    return new Octets(16).number(value).toString();
+    return new Utf8Buffer(16).number(value).toString();
   }
 
   private byte[] file(Page page, String title) {
@@ -197,7 +197,7 @@ public final class SvgRenderer {
       xml.colour(FILL, rgb);
     }
     xml.whole(NO_STROKE);
-    xml.text(Tongue.plain(l.text())).close();
+    xml.text(SecondLanguage.plain(l.text())).close();
   }
 
   private void picture(Mark.Picture p) {

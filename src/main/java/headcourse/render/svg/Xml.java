@@ -1,14 +1,14 @@
 package headcourse.render.svg;
 
 import headcourse.geom.Path;
-import headcourse.text.Octets;
+import headcourse.text.Utf8Buffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
 
 /** An XML file in the making, everything escaped. */
 final class Xml {
-  private final Octets out = new Octets(8192);
+  private final Utf8Buffer out = new Utf8Buffer(8192);
   private final PathData path = new PathData(out);
   private final Deque<byte[]> open = new ArrayDeque<>();
 

@@ -1,23 +1,23 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.Spread;
-import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -290,7 +290,7 @@ final class CuttingBar {
     }
     double[] widths = widths(texts, lettering);
     double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
-    double[] at = Spread.along(wanted, widths, low, right - last);
+    double[] at = LabelSpacing.along(wanted, widths, low, right - last);
     for (int i = 0; i < at.length; i++) {
       g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
       double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);

@@ -5,6 +5,7 @@ import headcourse.bench.Piece;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Stock;
@@ -14,7 +15,6 @@ import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
-import headcourse.sheet.TextFlow;
 import headcourse.stock.StockPlan;
 import headcourse.units.Decimals;
 import headcourse.units.Length;
@@ -87,7 +87,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     private void next() {
-      String label = pages.isEmpty() ? "plan" : "plan-" + (pages.size() + 1);
+      String label = c.label("plan.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1));
       page = c.page(Turn.PORTRAIT, label, c.say("plan.title"));
       if (pages.isEmpty()) {
         page.bookmark(1, c.say("plan.title"), "plan", page.area().minY());

@@ -2,6 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -9,7 +10,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.sheet.Amounts;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -42,7 +42,12 @@ public final class IndexSheet implements SheetComposer {
     Ticket.of(c.work()).forEach(t -> tickets.put(t.piece().alike(), t));
     String title = c.say("index.title");
     return SheetFlow.pages(
-        c, SheetFlow.bestTurn(c), "index", title, "", flow -> index(flow, c, title, tickets));
+        c,
+        SheetFlow.bestTurn(c),
+        c.label("index.label"),
+        title,
+        "",
+        flow -> index(flow, c, title, tickets));
   }
 
   private static void index(

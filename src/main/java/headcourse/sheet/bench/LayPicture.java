@@ -3,13 +3,13 @@ package headcourse.sheet.bench;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass.Lay;
 import headcourse.bench.SawPass.Part;
+import headcourse.drawing.Board;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.sheet.Board;
 
 /**
  * How a piece lies on the saw table, seen from its end: the table's line, the piece on it, the leg

@@ -1,13 +1,16 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Clip;
 import headcourse.geom.Path;
@@ -16,14 +19,12 @@ import headcourse.job.Bundle;
 import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
-import headcourse.sheet.Spread;
 import headcourse.sheet.Table;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,9 +45,10 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   @Override
-  public List<PageDraft> compose(SheetContext c) {
+  public List<PageDraft> compose(SheetContext job) {
     List<PageDraft> pages = new ArrayList<>();
-    for (HeadWork head : c.work().heads()) {
+    for (HeadWork head : job.work().heads()) {
+      SheetContext c = job.of(head);
       String mark = head.layout().opening().mark();
       Table table = table(c, head);
       int row = 0;
@@ -56,7 +58,7 @@ public final class LayoutBoardSheet implements SheetComposer {
         PageDraft page =
             c.page(
                 Turn.PORTRAIT,
-                mark + "-board" + (part == 1 ? "" : "-" + part),
+                mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
                 c.say("board.title", mark));
         Box a = page.area();
         double y = a.minY() + 2;
@@ -71,7 +73,7 @@ public final class LayoutBoardSheet implements SheetComposer {
         if (part > 1 || y + one.height() <= a.maxY() - 1) {
           Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
           if (drawn.nextRow() == row) {
-            throw new IllegalStateException("the paper is too small for a row of " + mark);
+            throw new NoRoom("the running marks of " + mark);
           }
           row = drawn.nextRow();
         }
@@ -249,7 +251,7 @@ public final class LayoutBoardSheet implements SheetComposer {
   private static double running(
       Board g, TreeMap<Double, String> marks, double x0, double k, double top, Box a) {
     double[] wanted = marks.keySet().stream().mapToDouble(m -> x0 + m * k).toArray();
-    double[] places = Spread.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
+    double[] places = LabelSpacing.along(wanted, SPACING, a.minX() + 3, a.maxX() - 3);
     double longest = 0;
     int i = 0;
     for (String text : marks.values()) {

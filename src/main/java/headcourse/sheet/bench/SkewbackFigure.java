@@ -1,6 +1,9 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
+import headcourse.drawing.Dimensions.Size;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
@@ -13,9 +16,6 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
-import headcourse.sheet.Dimensions.Size;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.units.LengthFormat;

@@ -1,13 +1,13 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
+import headcourse.drawing.TextFlow;
 import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
 import headcourse.layout.ArrisLimit;
 import headcourse.layout.ChordOffsets;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 

@@ -1,13 +1,13 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.List;

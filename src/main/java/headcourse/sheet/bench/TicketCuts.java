@@ -5,17 +5,17 @@ import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.SawPass;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
-import headcourse.sheet.Board;
 import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
-import headcourse.text.Tongue;
+import headcourse.text.SecondLanguage;
 import headcourse.text.Words;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -197,7 +197,7 @@ final class TicketCuts {
     Lettering setting = big;
     List<String> lines = c.words().each(words -> told(words, pass));
     for (String line : lines) {
-      y = pass(b, x + indent, y, w - indent, Tongue.lines(line), setting);
+      y = pass(b, x + indent, y, w - indent, SecondLanguage.lines(line), setting);
       setting = type.note();
     }
     return lines.size() > 1 ? y + big.height() * 0.4 : y;

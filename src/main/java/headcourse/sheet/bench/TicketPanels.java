@@ -1,10 +1,10 @@
 package headcourse.sheet.bench;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 
 /** Shares a ticket out among its panels; each says how much height it needs at a width. */

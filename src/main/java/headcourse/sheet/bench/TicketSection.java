@@ -1,6 +1,7 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -8,16 +9,15 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.HeadSpec;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,18 +1,18 @@
 package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
-import headcourse.sheet.Board;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.TextFlow;
 import java.util.List;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
@@ -101,7 +101,7 @@ final class TicketSide {
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2.5;
     String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
-    y = TextFlow.paragraph(b, x, y, w, c.say("ticket.mass", mass), type.note().inBold());
+    y = TextFlow.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
       y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
     }

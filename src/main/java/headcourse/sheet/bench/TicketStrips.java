@@ -2,6 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.Anchor;
 import headcourse.bench.Notch;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
@@ -11,7 +12,6 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Backing;
 import headcourse.job.Wall;
-import headcourse.sheet.Board;
 import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
 import headcourse.text.Words;

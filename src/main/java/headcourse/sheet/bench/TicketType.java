@@ -41,7 +41,7 @@ record TicketType(
 
   /** Distance of base lines of notes, mm. */
   double pitch() {
-    return note.height() * headcourse.sheet.TextFlow.LEADING;
+    return note.height() * headcourse.drawing.TextFlow.LEADING;
   }
 
   /** Distance of base lines of body text, mm. */

@@ -2,6 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
 import headcourse.bench.SoffitPiece;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -14,7 +15,6 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
-import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;

@@ -1,6 +1,8 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
@@ -12,9 +14,7 @@ import headcourse.geom.Similarity;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.PlacedStone;
 import headcourse.revision.Changes;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.Spread;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -92,7 +92,7 @@ final class ChangeTriangles {
     }
     double[] wanted = targets.stream().mapToDouble(t -> view.apply(t.foot).x()).toArray();
     double low = left + base * (whole == null ? 0.5 : 1.5) + AIR;
-    double[] at = Spread.along(wanted, (base + AIR) / rows, low, left + width - base / 2);
+    double[] at = LabelSpacing.along(wanted, (base + AIR) / rows, low, left + width - base / 2);
     for (int i = 0; i < at.length; i++) {
       double under = top + height + (i % rows) * (height + 1);
       triangle(board, at[i], under, targets.get(i).number);

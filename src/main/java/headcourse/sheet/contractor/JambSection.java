@@ -1,5 +1,7 @@
 package headcourse.sheet.contractor;
 
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
@@ -10,8 +12,6 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Job;
 import headcourse.job.Wall;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.section.BuildUp;

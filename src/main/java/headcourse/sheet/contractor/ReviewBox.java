@@ -1,14 +1,14 @@
 package headcourse.sheet.contractor;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Path;
-import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
-import headcourse.sheet.TextFlow;
 import java.util.List;
 
 /**

@@ -1,5 +1,7 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Label;
@@ -9,8 +11,6 @@ import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import headcourse.units.Length;

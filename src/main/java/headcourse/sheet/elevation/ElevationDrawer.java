@@ -2,6 +2,7 @@ package headcourse.sheet.elevation;
 
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
+import headcourse.drawing.Board;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -11,7 +12,6 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.PlacedStone;
-import headcourse.sheet.Board;
 import headcourse.sheet.elevation.StoneLabels.Setting;
 import java.util.ArrayList;
 import java.util.List;

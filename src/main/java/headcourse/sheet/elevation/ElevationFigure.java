@@ -1,5 +1,6 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
@@ -10,7 +11,6 @@ import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import java.util.ArrayList;

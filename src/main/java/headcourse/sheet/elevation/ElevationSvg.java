@@ -1,13 +1,13 @@
 package headcourse.sheet.elevation;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Page;
 import headcourse.job.Job;
 import headcourse.job.Opening;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
@@ -29,7 +29,7 @@ public final class ElevationSvg {
   /** The page; its size follows from the drawing. */
   public static Page page(ShopWork work, HeadWork head) {
     Job job = work.job();
-    Words words = Words.of(job.language().word());
+    Words words = Words.of(job.language().word()).ofArch(head.layout().curved());
     HeadFigures figures = new HeadFigures(head, new LengthFormat(job.units(), job.grid()));
     ElevationFigure figure = figure(figures, job.units(), words);
     Opening opening = head.layout().opening();

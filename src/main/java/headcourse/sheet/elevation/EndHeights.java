@@ -1,6 +1,8 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
@@ -8,8 +10,6 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.JointLine;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
-import headcourse.sheet.Spread;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -99,7 +99,7 @@ final class EndHeights {
       texts.add(text(all.get(i)));
     }
     double[] wanted = at.stream().mapToDouble(Point::y).toArray();
-    double[] places = Spread.along(wanted, pitch, low, high);
+    double[] places = LabelSpacing.along(wanted, pitch, low, high);
     for (int i = 0; i < wanted.length; i++) {
       double x = at.get(i).x();
       board.line(

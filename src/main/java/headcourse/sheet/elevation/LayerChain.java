@@ -1,10 +1,10 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;

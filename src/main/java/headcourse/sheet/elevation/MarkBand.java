@@ -1,13 +1,13 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
+import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
-import headcourse.sheet.Board;
-import headcourse.sheet.Spread;
 import java.util.List;
 import java.util.Optional;
 
@@ -120,7 +120,7 @@ final class MarkBand {
       for (int i = 0; i < n; i++) {
         wanted[i] = items.get(done + i).exit;
       }
-      double[] placed = Spread.along(wanted, pitch, lo + half, hi - half);
+      double[] placed = LabelSpacing.along(wanted, pitch, lo + half, hi - half);
       for (int i = 0; i < n; i++) {
         slots[done + i] = placed[i];
         most = Math.max(most, Math.abs(placed[i] - wanted[i]));

@@ -1,5 +1,7 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
@@ -8,8 +10,6 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.Side;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
 import headcourse.text.Words;
 import headcourse.units.Length;
 import java.util.ArrayList;

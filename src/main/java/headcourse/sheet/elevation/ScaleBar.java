@@ -1,14 +1,14 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Path;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
-import headcourse.sheet.TextFlow;
 import headcourse.text.Words;
 import headcourse.units.Grid;
 import headcourse.units.Length;

@@ -1,5 +1,6 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Ink;
 import headcourse.drawing.LabelSize;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -8,7 +9,6 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.sheet.Ink;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,7 +1,7 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Ink;
 import headcourse.drawing.Mark;
-import headcourse.sheet.Ink;
 import headcourse.sheet.elevation.StoneLabel.Manner;
 import headcourse.sheet.elevation.StoneLabel.Style;
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package headcourse.sheet.elevation;
 
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
-import headcourse.sheet.Board;
-import headcourse.sheet.Dimensions;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,17 +1,17 @@
 package headcourse.sheet.fullsize;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
-import headcourse.sheet.TextFlow;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +30,10 @@ public final class CoverSheet implements SheetComposer {
     int row = 0;
     do {
       PageDraft page =
-          c.page(Turn.PORTRAIT, pages.isEmpty() ? "cover" : "cover-" + (pages.size() + 1), "");
+          c.page(
+              Turn.PORTRAIT,
+              c.label("fullsize.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1)),
+              "");
       Box w = TilePage.window(page);
       Board b = page.board();
       TilePage.bars(c, page);

@@ -1,5 +1,6 @@
 package headcourse.sheet.fullsize;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -14,7 +15,6 @@ import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
-import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -56,14 +56,14 @@ public final class OutlineSheets implements SheetComposer {
       }
     }
     List<PageDraft> pages = new ArrayList<>();
-    for (Shelves.Filled filled : Shelves.fewestPages(single, portrait, landscape)) {
+    for (ShelfPacker.Filled filled : ShelfPacker.fewestPages(single, portrait, landscape)) {
       pages.add(together(c, filled));
     }
     pages.addAll(tiled);
     return pages;
   }
 
-  private static PageDraft together(SheetContext c, Shelves.Filled filled) {
+  private static PageDraft together(SheetContext c, ShelfPacker.Filled filled) {
     String marks =
         String.join(", ", filled.places().stream().map(p -> p.template().marks()).toList());
     String label = first(filled.places().get(0).template());
@@ -73,7 +73,7 @@ public final class OutlineSheets implements SheetComposer {
             : c.page(filled.turn(), label, c.say("fullsize.outlines"));
     Box w = TilePage.window(page);
     Board b = page.board();
-    for (Shelves.Place place : filled.places()) {
+    for (ShelfPacker.Place place : filled.places()) {
       Path path =
           onPaper(place.template(), place.rotated(), w.minX() + place.x(), w.minY() + place.y());
       draw(c, b, place.template(), place.rotated(), path, path.bounds());

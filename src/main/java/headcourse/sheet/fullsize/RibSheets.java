@@ -1,6 +1,7 @@
 package headcourse.sheet.fullsize;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
@@ -11,7 +12,6 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
-import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -50,7 +50,7 @@ public final class RibSheets implements SheetComposer {
     for (int row = 0; row < tiling.rows(); row++) {
       for (int column = 0; column < tiling.columns(); column++) {
         String name = Tiling.name(row, column);
-        String label = mark + "-rib-" + name;
+        String label = mark + "-" + c.label("fullsize.label-rib") + "-" + name;
         PageDraft page =
             c.paper().roll()
                 ? TilePage.offRoll(c, box.height(), label)

@@ -1,6 +1,7 @@
 package headcourse.sheet.fullsize;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
@@ -13,7 +14,6 @@ import headcourse.job.Bundle;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.BearingLine;
-import headcourse.sheet.Board;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -46,7 +46,7 @@ public final class StripSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : c.work().heads()) {
-      pages.addAll(strip(c, head));
+      pages.addAll(strip(c.of(head), head));
     }
     return pages;
   }
@@ -71,7 +71,7 @@ public final class StripSheets implements SheetComposer {
           c.page(
               width,
               trial.height(),
-              mark + "-strip-" + (pages.size() + 1),
+              mark + "-" + c.label("fullsize.label-strip") + "-" + (pages.size() + 1),
               c.say("fullsize.strip", mark));
       if (first == 0) {
         page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());

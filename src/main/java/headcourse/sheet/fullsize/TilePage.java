@@ -1,5 +1,6 @@
 package headcourse.sheet.fullsize;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
@@ -7,7 +8,6 @@ import headcourse.drawing.Pen;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;

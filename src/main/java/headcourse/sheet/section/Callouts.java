@@ -1,12 +1,12 @@
 package headcourse.sheet.section;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
-import headcourse.sheet.Board;
-import headcourse.sheet.TextFlow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,12 +1,12 @@
 package headcourse.sheet.section;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Backing;
-import headcourse.sheet.Board;
 
 /** Fills of cut material: lines for stone, dots for mortar, crossed corners for framing. */
 public final class Hatch {

@@ -1,8 +1,8 @@
 package headcourse.sheet.section;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;

@@ -1,7 +1,7 @@
 package headcourse.sheet.section;
 
+import headcourse.drawing.Board;
 import headcourse.geom.Similarity;
-import headcourse.sheet.Board;
 
 /**
  * Where on paper a section lies with the column of names beside it.

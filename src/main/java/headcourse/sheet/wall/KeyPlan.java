@@ -1,12 +1,12 @@
 package headcourse.sheet.wall;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.PlacedStone;
-import headcourse.sheet.Board;
 import headcourse.sheet.elevation.HeadFigures;
 import headcourse.sheet.elevation.HeadPart;
 

@@ -1,5 +1,6 @@
 package headcourse.sheet.wall;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Label;
@@ -11,7 +12,6 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.layout.HeadLayout;
-import headcourse.sheet.Board;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;

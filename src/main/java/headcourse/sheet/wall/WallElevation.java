@@ -1,20 +1,20 @@
 package headcourse.sheet.wall;
 
 import headcourse.bench.HeadWork;
+import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Opening;
-import headcourse.sheet.Board;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
-import headcourse.sheet.TextFlow;
 import headcourse.sheet.elevation.ElevationChoice;
 import headcourse.sheet.elevation.ElevationFigure;
 import headcourse.sheet.elevation.HeadFigures;
@@ -43,7 +43,7 @@ public final class WallElevation implements SheetComposer {
   public List<PageDraft> compose(SheetContext context) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
-      pages.addAll(pages(context, head));
+      pages.addAll(pages(context.of(head), head));
     }
     return pages;
   }

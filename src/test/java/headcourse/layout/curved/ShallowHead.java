@@ -11,10 +11,10 @@ public final class ShallowHead extends CurvedShape {
   }
 
   @Override
-  Struck strike(Given given) {
+  SoffitCurve strike(CurvedSpec given) {
     double span = 2 * given.halfSpan();
     CircleSegment s = CircleSegment.ofChordAndHeight(span, span / 12);
     Point centre = new Point(0, s.height() - s.radius());
-    return Struck.of(s.radius(), new ArcRun(centre, s.radius(), Math.PI / 2, s.angle() / 2));
+    return SoffitCurve.of(s.radius(), new ArcRun(centre, s.radius(), Math.PI / 2, s.angle() / 2));
   }
 }

@@ -11,7 +11,7 @@ import headcourse.geom.Arc;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.testing.SamplePages;
-import headcourse.text.Octets;
+import headcourse.text.Utf8Buffer;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -128,7 +128,7 @@ class SvgRendererTest {
   }
 
   private static String data(Path path) {
-    Octets out = new Octets(64);
+    Utf8Buffer out = new Utf8Buffer(64);
     new PathData(out).put(path);
     return out.toString();
   }
