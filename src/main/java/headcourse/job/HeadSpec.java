@@ -62,6 +62,8 @@ public record HeadSpec(
    * @param mirror whether both sides are alike
    * @param seed what decides among equals; by default from the opening's mark
    * @param prefer what leads where stones are even or graded
+   * @param give in {@code from-stock}, how much may be sawn off a head beyond the least and still
+   *     count as the least
    */
   public record Stones(
       Length min,
@@ -73,10 +75,11 @@ public record HeadSpec(
       Rhythm rhythm,
       boolean mirror,
       long seed,
-      Prefer prefer) {
+      Prefer prefer,
+      Length give) {
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer);
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give);
     }
   }
 

@@ -1,7 +1,7 @@
 package headcourse.stock;
 
 import headcourse.job.Job;
-import headcourse.stock.FromStock.Taken;
+import headcourse.layout.yard.FromStock.Taken;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,6 +1,7 @@
 package headcourse.stock;
 
 import headcourse.job.Job;
+import headcourse.layout.yard.FromStock;
 import headcourse.stock.cutting.Cost;
 import java.util.List;
 import java.util.Set;

@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
 import headcourse.job.Stock;
+import headcourse.layout.yard.FromStock;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,7 +54,7 @@ public final class StockPlanner {
     }
     List<String> before =
         chosen.changes().stream()
-            .map(StockPlan.Moved::from)
+            .map(FromStock.Moved::from)
             .filter(job.spoiled()::contains)
             .distinct()
             .toList();
@@ -63,7 +64,10 @@ public final class StockPlanner {
     OffCuts offCuts = new OffCuts(job, yard);
     List<OffCuts.Left> left = offCuts.of(plan, carried.outcome().gone());
     List<StockPlan.CutBlank> blanks = offCuts.blanks(plan, left);
-    List<StockPlan.Moved> changes = new ArrayList<>(chosen.changes());
+    List<StockPlan.Moved> changes = new ArrayList<>();
+    for (FromStock.Moved m : chosen.changes()) {
+      changes.add(new StockPlan.Moved(m.stone(), StockPlan.Part.WHOLE, m.from(), m.to()));
+    }
     carried.outcome().changes().forEach(m -> changes.add(m.onto(blanks)));
     List<Part> missing =
         plan.missing().stream().flatMap(i -> yard.lot(i).parts().stream()).toList();

@@ -4,7 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.job.CutStone;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
-import headcourse.stock.FromStock.Taken;
+import headcourse.layout.yard.FromStock.Taken;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;

@@ -3,6 +3,7 @@ package headcourse.stock;
 import headcourse.job.Job;
 import headcourse.job.Stock;
 import headcourse.job.Tools;
+import headcourse.layout.yard.FromStock;
 import headcourse.stock.OrderList.Ordered;
 import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;

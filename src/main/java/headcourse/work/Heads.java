@@ -8,8 +8,8 @@ import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
-import headcourse.stock.FromStock;
-import headcourse.stock.PileChooser;
+import headcourse.layout.yard.FromStock;
+import headcourse.layout.yard.PileChooser;
 import java.util.ArrayList;
 import java.util.List;
 

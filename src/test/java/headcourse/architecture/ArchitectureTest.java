@@ -35,27 +35,19 @@ class ArchitectureTest {
     TABLE.put("layout", Set.of("units", "geom", "diag", "job"));
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
+    TABLE.put("layout.yard.rows", Set.of());
+    TABLE.put(
+        "layout.yard",
+        Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("statics", Set.of("units", "geom", "job", "layout", "stock.cutting"));
     TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes", "statics"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "statics", "bench.builds"));
     TABLE.put("stock.cutting", Set.of("geom"));
-    TABLE.put("stock.pile", Set.of());
-    TABLE.put("stock.fan", Set.of("stock.pile"));
     TABLE.put(
         "stock",
-        Set.of(
-            "units",
-            "geom",
-            "diag",
-            "job",
-            "layout",
-            "layout.flat",
-            "bench",
-            "stock.cutting",
-            "stock.pile",
-            "stock.fan"));
+        Set.of("units", "geom", "diag", "job", "layout", "bench", "stock.cutting", "layout.yard"));
     TABLE.put(
         "rules",
         Set.of("units", "geom", "diag", "job", "layout", "statics", "bench", "stock", "text"));
@@ -70,6 +62,7 @@ class ArchitectureTest {
             "layout",
             "layout.shapes",
             "statics",
+            "layout.yard",
             "cure",
             "bench",
             "stock",

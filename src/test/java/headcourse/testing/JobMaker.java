@@ -120,6 +120,7 @@ public final class JobMaker {
     public boolean mirror = true;
     public long seed = 1;
     public HeadSpec.Prefer prefer = HeadSpec.Prefer.TARGET;
+    public Length give = Length.inches(0.5);
     public HeadSpec.Bearing bearing =
         new HeadSpec.Bearing(Length.inches(4), Length.inches(8), Length.inches(6));
     public Length clear = Length.inches(1.5);
@@ -147,7 +148,7 @@ public final class JobMaker {
               headHeight,
               key,
               new HeadSpec.Stones(
-                  min, max, target, step, jump, eachSide, rhythm, mirror, seed, prefer),
+                  min, max, target, step, jump, eachSide, rhythm, mirror, seed, prefer, give),
               bearing,
               clear,
               soffit,

@@ -32,6 +32,7 @@ final class StonesReader {
     List<String> leads =
         Arrays.stream(HeadSpec.Prefer.values()).map(HeadSpec.Prefer::word).toList();
     String prefer = s.word("prefer", leads, "target");
+    Length give = s.length("give", Range.NOT_NEGATIVE, in.or(0.5, 12));
     s.done();
     return new HeadSpec.Stones(
         min,
@@ -43,7 +44,8 @@ final class StonesReader {
         HeadSpec.Rhythm.valueOf(rhythm.toUpperCase(Locale.ROOT).replace('-', '_')),
         mirror,
         seed,
-        HeadSpec.Prefer.valueOf(prefer.toUpperCase(Locale.ROOT)));
+        HeadSpec.Prefer.valueOf(prefer.toUpperCase(Locale.ROOT)),
+        give);
   }
 
   /** FNV-1a of the mark: the same mark gives the same head on every machine. */

@@ -99,6 +99,16 @@ public final class SideCheck {
     return spare;
   }
 
+  /** What joint {@code index} wants of spare at a foot where it may stand, pm. */
+  public long wants(int index, long foot) {
+    return spare.joint(index, foot);
+  }
+
+  /** What an end wants of spare after so many stones, pm. */
+  public long wants(int count, End end) {
+    return spare.end(count, end);
+  }
+
   /** Whether a joint that lies off the grid may stand where it does; feet in ticks. */
   boolean stands(double s, double t) {
     double extra = slant(s, t);

@@ -1,0 +1,138 @@
+package headcourse.layout.yard;
+
+import headcourse.layout.flat.Choice;
+import headcourse.layout.flat.End;
+import headcourse.layout.flat.FittedHead;
+import headcourse.layout.flat.Lines;
+import headcourse.layout.flat.SideCheck;
+import headcourse.layout.flat.StoneExtents;
+import headcourse.layout.yard.rows.Answer;
+import headcourse.layout.yard.rows.RowSide;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is left of one side of a flat head, as the search sees it. */
+final class FlatSide implements RowSide {
+  private final Lines lines;
+  private final SideCheck check;
+  private final StoneExtents extents;
+  private final long joint;
+  private final long first;
+  private final End[] endAt;
+  private final long target;
+  private final Rule rule;
+
+  /** What decides where stones may stand from {@link #regularFrom} on: ends tell the jamb too. */
+  private record Rule(
+      double striking, boolean onTop, int from, List<End> ends, long joint, List<Integer> before) {}
+
+  FlatSide(FittedHead.Left left) {
+    lines = left.rest().lines();
+    check = left.check();
+    extents = left.lengths();
+    joint = left.terms().joint();
+    List<End> ends = left.rest().ends();
+    first = ends.get(0).foot();
+    endAt = new End[(int) (ends.get(ends.size() - 1).foot() - first + 1)];
+    ends.forEach(e -> endAt[(int) (e.foot() - first)] = e);
+    target = left.terms().bearing().target().picometres();
+    List<Integer> before = List.of(lines.there(), lines.measured());
+    rule = new Rule(lines.striking(), lines.onTop(), regularFrom(), ends, joint, before);
+  }
+
+  @Override
+  public long start() {
+    return lines.start();
+  }
+
+  @Override
+  public long joint() {
+    return joint;
+  }
+
+  @Override
+  public long lastEnd() {
+    return first + endAt.length - 1;
+  }
+
+  private End end(long foot) {
+    return foot < first || foot > lastEnd() ? null : endAt[(int) (foot - first)];
+  }
+
+  @Override
+  public long bearingOff(long foot) {
+    End e = end(foot);
+    return e == null ? -1 : Math.abs(e.bearing() - target);
+  }
+
+  @Override
+  public boolean stands(int index, long inner, long outer, boolean last) {
+    if (!last) {
+      return check.jointStands(index, outer) && check.stoneFits(index, inner, outer);
+    }
+    End e = end(outer);
+    return e != null && check.endFits(index, inner, e);
+  }
+
+  /**
+   * An upright stone is as long as it is wide and what its outer edge leans out above and its inner
+   * edge leans in; beside a stone that is cut already, also what its joint stands short of the
+   * grid. The end is plumb, so that of an end stone under the key's rake is a little less.
+   */
+  @Override
+  public long extent(int index, long inner, long outer, boolean last) {
+    if (extents != null) {
+      End e = last ? end(outer) : null;
+      return e == null ? extents.between(index, inner, outer) : extents.toEnd(index, inner, e);
+    }
+    long width = outer - inner - joint + Math.max(0, lean(index));
+    if (index > 1) {
+      return width + Math.max(0, -lean(index - 1));
+    }
+    double edge = Math.min(lines.trueSoffit(), lines.trueTop());
+    return width + (long) Math.ceil(Math.max(0, start() - edge) - 1e-9);
+  }
+
+  private long lean(int index) {
+    return lines.top(index, start()) - lines.soffit(index, start());
+  }
+
+  @Override
+  public long shortfall(int index, long foot, boolean last) {
+    End e = last ? end(foot) : null;
+    return e == null ? check.wants(index, foot) : check.wants(index, e);
+  }
+
+  @Override
+  public boolean fanned() {
+    return extents != null;
+  }
+
+  @Override
+  public int regularFrom() {
+    return lines.regularFrom() + 1;
+  }
+
+  @Override
+  public Object rule() {
+    return rule;
+  }
+
+  /** The side with the stones chosen. */
+  Choice choice(List<Answer.Picked> stones) {
+    long[] feet = new long[stones.size() - 1];
+    long at = start();
+    for (int i = 0; i < stones.size(); i++) {
+      at += joint + stones.get(i).width();
+      if (i < feet.length) {
+        feet[i] = at;
+      }
+    }
+    return new Choice(lines, end(at), feet);
+  }
+
+  /** Widths of stones, outwards. */
+  static List<Long> widths(List<Answer.Picked> row) {
+    return new ArrayList<>(row.stream().map(Answer.Picked::width).toList());
+  }
+}

@@ -1,0 +1,230 @@
+package headcourse.layout.yard.rows;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How many stones the sides of upright heads may get, and beside which keys; those first that may
+ * saw off least.
+ */
+final class Numbers {
+  /** No more than these are looked at. */
+  private static final int MOST = 2_000;
+
+  private final Pile pile;
+  private final Store store;
+  private final long shortfall;
+  private final List<Choice> all = new ArrayList<>();
+  private final int[] every;
+  private boolean whole = true;
+
+  /**
+   * One choice of numbers.
+   *
+   * @param ways by head: its key
+   * @param keys by head: the key's pieces
+   * @param sides left and right of each head in turn
+   * @param sawn off the keys
+   * @param sweep over the pieces that are left
+   * @param root what is sawn off in any case, keys included
+   */
+  record Choice(
+      int[] ways, List<int[]> keys, List<SweepSide> sides, long sawn, Sweep sweep, long root) {
+    Choice over(long least) {
+      return new Choice(ways, keys, sides, sawn, sweep, Math.max(root, least));
+    }
+  }
+
+  /**
+   * @param shortfall no joint and no end may be wanting more spare, pm
+   */
+  Numbers(Pile pile, Store store, long shortfall) {
+    this.pile = pile;
+    this.store = store;
+    this.shortfall = shortfall;
+    every = java.util.stream.IntStream.range(0, store.size()).filter(this::fits).toArray();
+    List<List<List<SweepSide>>> heads = new ArrayList<>();
+    List<List<Integer>> ways = new ArrayList<>();
+    for (int h = 0; h < pile.heads().size(); h++) {
+      List<List<SweepSide>> of = new ArrayList<>();
+      List<Integer> way = new ArrayList<>();
+      for (int w = 0; w < pile.heads().get(h).ways().size(); w++) {
+        for (List<SweepSide> pair : pairs(h, w)) {
+          of.add(pair);
+          way.add(w);
+        }
+      }
+      heads.add(of);
+      ways.add(way);
+    }
+    collect(heads, ways, new ArrayList<>(), new ArrayList<>());
+    all.sort(Comparator.comparingLong(Choice::root));
+  }
+
+  /** Whether heads are such that the order of stones hardly counts. */
+  static boolean apply(Pile pile) {
+    return !pile.ticketed()
+        && pile.heads().stream()
+            .flatMap(h -> h.ways().stream())
+            .allMatch(w -> plain(w.left()) && plain(w.right()));
+  }
+
+  private static boolean plain(Pile.Row row) {
+    return row.side() != null && !row.side().fanned() && !row.mayEnd();
+  }
+
+  List<Choice> all() {
+    return all;
+  }
+
+  /** Whether there are no others. */
+  boolean whole() {
+    return whole;
+  }
+
+  /**
+   * Looks at each head as if it had the pile to itself, for what it saws off then at least.
+   *
+   * @param until how many steps it may take
+   * @return how many it took
+   */
+  long alone(long until) {
+    Map<List<SweepSide>, Long> least = new IdentityHashMap<>();
+    Map<List<SweepSide>, List<SweepSide>> same = new LinkedHashMap<>();
+    long steps = 0;
+    for (int i = 0; i < all.size(); i++) {
+      Choice c = all.get(i);
+      long sum = c.sawn();
+      for (int h = 0; h < pile.heads().size() && sum < Store.NEVER; h++) {
+        List<SweepSide> pair = c.sides().subList(2 * h, 2 * h + 2);
+        List<SweepSide> of = same.computeIfAbsent(pair, List::copyOf);
+        if (!least.containsKey(of)) {
+          Sweep sweep = new Sweep(store, of, every);
+          least.put(of, alone(sweep, until - steps));
+          steps += sweep.steps();
+        }
+        sum += least.get(of);
+      }
+      all.set(i, c.over(Math.min(sum, Store.NEVER)));
+    }
+    all.removeIf(c -> c.root() >= Store.NEVER);
+    all.sort(Comparator.comparingLong(Choice::root));
+    return steps;
+  }
+
+  private static long alone(Sweep sweep, long until) {
+    long least = sweep.root();
+    for (int width = 40; width <= 4_000 && least < Store.NEVER; width *= 10) {
+      long stop = Math.min(until, sweep.steps() + 20_000);
+      List<SweepState> found = sweep.run(width, new Sweep.Bar(Store.NEVER), 1, stop, 0);
+      long low = found.isEmpty() ? Store.NEVER : found.get(0).low;
+      least = Math.max(least, Math.min(low, sweep.floor()));
+      if (low <= sweep.floor()) {
+        break;
+      }
+    }
+    return least;
+  }
+
+  private List<List<SweepSide>> pairs(int h, int w) {
+    Pile.Way way = pile.heads().get(h).ways().get(w);
+    List<SweepSide> left = sides(h, 0, way.left());
+    List<SweepSide> right = sides(h, 1, way.right());
+    List<List<SweepSide>> out = new ArrayList<>();
+    for (SweepSide l : left) {
+      for (SweepSide r : right) {
+        boolean mirrored = l.stones < r.stones && left.stream().anyMatch(x -> x.alike(r));
+        if (!mirrored || right.stream().noneMatch(x -> x.alike(l))) {
+          out.add(List.of(l, r));
+        }
+      }
+    }
+    return out;
+  }
+
+  private List<SweepSide> sides(int h, int s, Pile.Row row) {
+    Pile.Head head = pile.heads().get(h);
+    List<SweepSide> out = new ArrayList<>();
+    long room = row.side().lastEnd() - row.side().start();
+    for (int n = 1; n * (row.side().joint() + head.min()) <= room; n++) {
+      if (row.each() == 0 || row.each() == n) {
+        SweepSide x = new SweepSide(head, h, s, row, n, shortfall);
+        if (x.possible()) {
+          out.add(x);
+        }
+      }
+    }
+    return out;
+  }
+
+  private void collect(
+      List<List<List<SweepSide>>> heads,
+      List<List<Integer>> ways,
+      List<SweepSide> sides,
+      List<Integer> way) {
+    int h = way.size();
+    if (h == heads.size()) {
+      choice(sides, way);
+      return;
+    }
+    for (int i = 0; i < heads.get(h).size(); i++) {
+      if (all.size() >= MOST) {
+        whole = false;
+        return;
+      }
+      sides.addAll(heads.get(h).get(i));
+      way.add(ways.get(h).get(i));
+      collect(heads, ways, sides, way);
+      way.remove(h);
+      sides.subList(2 * h, sides.size()).clear();
+    }
+  }
+
+  private void choice(List<SweepSide> sides, List<Integer> way) {
+    long[] used = new long[store.words()];
+    List<int[]> keys = new ArrayList<>();
+    long sawn = 0;
+    for (int h = 0; h < way.size(); h++) {
+      Pile.Head head = pile.heads().get(h);
+      long key = head.ways().get(way.get(h)).key();
+      int[] of = key < 0 ? new int[0] : store.shortest(used, h, true, key, head.copies());
+      if (of == null) {
+        return;
+      }
+      for (int k : of) {
+        Store.set(used, k);
+        sawn += store.usable(k) - key;
+      }
+      keys.add(of);
+    }
+    int[] free =
+        java.util.stream.IntStream.range(0, store.size())
+            .filter(k -> !Store.has(used, k) && fits(k))
+            .toArray();
+    Sweep sweep = new Sweep(store, sides, free);
+    long root = sweep.root();
+    if (root < Store.NEVER) {
+      all.add(
+          new Choice(
+              way.stream().mapToInt(w -> w).toArray(),
+              keys,
+              List.copyOf(sides),
+              sawn,
+              sweep,
+              root + sawn));
+    }
+  }
+
+  private boolean fits(int k) {
+    for (int h = 0; h < pile.heads().size(); h++) {
+      if (store.fits(k, h)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,174 @@
+package headcourse.layout.yard.rows;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** How wide the next stone of a state may be tried. */
+final class StoneWidths {
+  /** How many pieces next shorter and next longer than the partner's are tried on the right. */
+  private static final int NEAR = 2;
+
+  private final Pile pile;
+  private final Store store;
+  private long room = Store.NEVER;
+  private long steps;
+
+  StoneWidths(Pile pile, Store store) {
+    this.pile = pile;
+    this.store = store;
+  }
+
+  /**
+   * Where a stone is to stand.
+   *
+   * @param n the state before it
+   * @param i its number on its side, from 1
+   * @param foot where it begins
+   * @param last whether it is the last
+   * @param least the least width
+   * @param most the greatest
+   */
+  record Place(Node n, RowSide side, int i, long foot, boolean last, long least, long most) {
+    private long extent(long width) {
+      return side.extent(i, foot, foot + side.joint() + width, last);
+    }
+  }
+
+  /** No more than this may be sawn off in all, so that no choice beyond it is looked at. */
+  void room(long most) {
+    room = most;
+  }
+
+  long steps() {
+    return steps;
+  }
+
+  /** Every width of an upright stone for which some piece leaves room enough, greatest first. */
+  long[] every(Place p) {
+    if (p.most < p.least) {
+      return new long[0];
+    }
+    int[] of = store.of(p.n.head, false);
+    long extra = p.extent(p.least) - p.least;
+    long left = (room - p.n.sawn) / pile.heads().get(p.n.head).copies();
+    long[] out = new long[(int) (p.most - p.least + 1)];
+    int count = 0;
+    long from = p.most + 1;
+    for (int k = of.length - 1; k >= 0 && from > p.least; k--) {
+      if (Store.has(p.n.used, of[k])) {
+        continue;
+      }
+      long usable = store.usable(of[k]);
+      int lower = k - 1;
+      while (lower >= 0 && Store.has(p.n.used, of[lower])) {
+        lower--;
+      }
+      long to = Math.max(p.least, usable - extra - Math.max(-1, left));
+      to = lower < 0 ? to : Math.max(to, store.usable(of[lower]) - extra + 1);
+      for (long w = Math.min(from - 1, usable - extra); w >= to; w--) {
+        out[count++] = w;
+        from = w;
+      }
+    }
+    return Arrays.copyOf(out, count);
+  }
+
+  /** The widths that pieces give, greatest first; the partner's; and where the row is to end. */
+  long[] whole(Place p) {
+    Pile.Head head = pile.heads().get(p.n.head);
+    int[] of = store.of(p.n.head, false);
+    List<Long> out = new ArrayList<>();
+    boolean paired = head.mirror() && p.n.turn == 1 && p.n.partner > 0;
+    long w = paired ? Math.max(p.least, Math.min(p.n.partner, p.most)) : p.most;
+    if (p.most < p.least) {
+      return new long[0];
+    }
+    if (paired) {
+      out.add(w);
+      longer(p, w, of, out);
+    }
+    int from = store.from(of, p.extent(w));
+    if (!paired && from < of.length) {
+      out.add(w);
+    }
+    int near = 0;
+    for (int k = from - 1; k >= 0 && w >= p.least && (!paired || near < NEAR); k--) {
+      if (Store.has(p.n.used, of[k]) || same(of, k, p.n.used, from)) {
+        continue;
+      }
+      w = down(p, w, store.usable(of[k]));
+      if (w >= p.least) {
+        out.add(w);
+        near++;
+      }
+    }
+    if (p.last) {
+      ends(p, out);
+    }
+    return out.stream().mapToLong(x -> x).toArray();
+  }
+
+  /** Whether the next longer piece that is still there is just as long. */
+  private boolean same(int[] of, int k, long[] used, int from) {
+    for (int j = k + 1; j < from && store.usable(of[j]) == store.usable(of[k]); j++) {
+      if (!Store.has(used, of[j])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The greatest width no greater than one that a length gives; less than the least for none. */
+  private long down(Place p, long from, long usable) {
+    long w = from;
+    while (w >= p.least) {
+      long over = p.extent(w) - usable;
+      if (over <= 0) {
+        return w;
+      }
+      steps++;
+      w -= p.side.fanned() ? Math.max(1, over / 2) : over;
+    }
+    return w;
+  }
+
+  /** What the next longer pieces give. */
+  private void longer(Place p, long width, int[] of, List<Long> out) {
+    long extent = p.extent(width);
+    int near = 0;
+    for (int k = store.from(of, extent); k < of.length && near < NEAR; k++) {
+      if (Store.has(p.n.used, of[k])) {
+        continue;
+      }
+      long usable = store.usable(of[k]);
+      long w = down(p, Math.min(p.most, width + usable - extent), usable);
+      if (w > width && out.get(out.size() - 1) != w) {
+        out.add(w);
+        near++;
+      }
+    }
+  }
+
+  /** Ends nearest the target that a last stone may reach, when sawn. */
+  private static void ends(Place p, List<Long> out) {
+    long best = -1;
+    long off = Long.MAX_VALUE;
+    long longest = -1;
+    for (long w = p.most; w >= p.least; w--) {
+      long b = p.side.bearingOff(p.foot + p.side.joint() + w);
+      if (b >= 0 && longest < 0) {
+        longest = w;
+      }
+      if (b >= 0 && b < off) {
+        off = b;
+        best = w;
+      }
+    }
+    for (long w : new long[] {longest, best}) {
+      if (w >= 0 && !out.contains(w)) {
+        out.add(w);
+      }
+    }
+  }
+}

@@ -1,0 +1,301 @@
+package headcourse.layout.yard.rows;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Puts the stones of a head in rows: where each side ends, what is sawn off which stone, so that
+ * the sides differ least, and an order in which the stones can stand.
+ */
+final class SweepRows {
+  /** How many ends of a side are looked at. */
+  private static final int ENDS = 24;
+
+  /** How many pairs of ends are tried until one comes out. */
+  private static final int TRIES = 16;
+
+  /** How many places an order may take. */
+  private static final int PLACES = 3_000;
+
+  private final SweepSide[] sides;
+  private final List<List<Stone>> stones = List.of(new ArrayList<>(), new ArrayList<>());
+  private final long shortfall;
+  private long steps;
+
+  /**
+   * A stone.
+   *
+   * @param cover what it may be along its blank at most
+   * @param pieces its pieces, one for each copy
+   */
+  record Stone(long cover, int[] pieces) {}
+
+  /**
+   * A stone in its row.
+   *
+   * @param width its width
+   * @param pieces its pieces
+   */
+  record Set(long width, int[] pieces) {}
+
+  /**
+   * The rows of a head.
+   *
+   * @param left outwards
+   * @param right outwards
+   */
+  record Rows(List<Set> left, List<Set> right) {
+    List<Set> side(int s) {
+      return s == 0 ? left : right;
+    }
+  }
+
+  /** Lengths along the blanks for two ends, and what that comes to. */
+  private record Trial(long[] ends, long[][] lengths, long sawn, long imbalance, long bearing) {}
+
+  /**
+   * @param state of which the stones are
+   * @param all the sides of all heads
+   * @param h the head
+   */
+  SweepRows(SweepState state, SweepSide[] all, int h, long shortfall) {
+    sides = new SweepSide[] {all[2 * h], all[2 * h + 1]};
+    this.shortfall = shortfall;
+    for (SweepState s = state; s.before != null; s = s.before) {
+      if (s.taker / 2 == h) {
+        stones.get(s.taker % 2).add(0, new Stone(s.cover, s.pieces));
+      }
+    }
+  }
+
+  long steps() {
+    return steps / 4;
+  }
+
+  /**
+   * The rows that cost least.
+   *
+   * @param give how much more than the least may be sawn off for sides that differ less
+   * @return the rows, or null where no order was found
+   */
+  Rows find(long give) {
+    List<Trial> trials = new ArrayList<>();
+    List<Integer> left = ends(0);
+    List<Integer> right = ends(1);
+    for (int l : left) {
+      for (int r : right) {
+        for (Saw saw : Saw.values()) {
+          if (saw != Saw.PAST || sides[0].shortLast(l) >= 0 && sides[1].shortLast(r) >= 0) {
+            trials.add(trial(new int[] {l, r}, saw));
+          }
+        }
+      }
+    }
+    long least = trials.stream().mapToLong(Trial::sawn).min().orElse(0) + give;
+    trials.sort(
+        Comparator.comparingLong((Trial t) -> Math.max(0, t.sawn() - least))
+            .thenComparingLong(Trial::imbalance)
+            .thenComparingLong(Trial::sawn)
+            .thenComparingLong(Trial::bearing));
+    for (int i = 0; i < Math.min(TRIES, trials.size()); i++) {
+      Rows rows = rows(trials.get(i));
+      if (rows != null) {
+        return rows;
+      }
+    }
+    return null;
+  }
+
+  private long sum(int s) {
+    return stones.get(s).stream().mapToLong(Stone::cover).sum();
+  }
+
+  /** Numbers of the ends that the stones reach, the farthest first. */
+  private List<Integer> ends(int s) {
+    List<Integer> out = new ArrayList<>();
+    long sum = sum(s);
+    long widest = stones.get(s).get(stones.get(s).size() - 1).cover();
+    List<Long> all = sides[s].ends();
+    for (int i = all.size() - 1; i >= 0 && out.size() < ENDS; i--) {
+      boolean last = sides[s].last(i) <= widest || sides[s].shortLast(i) >= 0;
+      if (sides[s].need(all.get(i)) <= sum && last) {
+        out.add(i);
+      }
+    }
+    return out;
+  }
+
+  private Trial trial(int[] of, Saw saw) {
+    long[][] x = new long[2][];
+    long[] ends = new long[2];
+    long[] over = new long[2];
+    long bearing = 0;
+    for (int s = 0; s < 2; s++) {
+      ends[s] = sides[s].ends().get(of[s]);
+      x[s] = stones.get(s).stream().mapToLong(Stone::cover).toArray();
+      over[s] = sum(s) - sides[s].need(ends[s]);
+      bearing += sides[s].side.bearingOff(ends[s]);
+    }
+    long sawn = over[0] + over[1];
+    boolean pairs = sides[0].head.mirror() && x[0].length == x[1].length;
+    for (int i = x[0].length - 1; pairs && i >= 0; i--) {
+      int s = x[0][i] > x[1][i] ? 0 : 1;
+      long cut = Math.min(over[s], x[s][i] - x[1 - s][i]);
+      x[s][i] -= cut;
+      over[s] -= cut;
+    }
+    for (int s = 0; s < 2; s++) {
+      long left = over[s];
+      if (saw == Saw.PAST) {
+        left = stair(x[s], left, sides[s], sides[s].shortLast(of[s]));
+      }
+      if (saw == Saw.SHORTEST) {
+        left = lower(x[s], left, sides[s]);
+      }
+      long last = saw == Saw.LONGEST || saw == Saw.PAST ? 0 : sides[s].last(of[s]);
+      level(x[s], left, last, sides[s]);
+    }
+    long imbalance = 0;
+    for (int i = 0; i < Math.max(x[0].length, x[1].length); i++) {
+      long l = i < x[0].length ? x[0][i] : 0;
+      imbalance += Math.abs(l - (i < x[1].length ? x[1][i] : 0));
+    }
+    steps += x[0].length;
+    return new Trial(ends, x, sawn, sides[0].head.mirror() ? imbalance : 0, bearing);
+  }
+
+  /** Where what is too much is sawn off. */
+  private enum Saw {
+    /** Off the longest, a little each. */
+    LONGEST,
+    /** The same, but the longest of all stays long enough for the end. */
+    OTHERS,
+    /** Off the shortest, as far as neighbours may differ. */
+    SHORTEST,
+    /** Off the shortest, so that it can stand last past the jamb. */
+    PAST
+  }
+
+  private static long lower(long[] x, long over, SweepSide side) {
+    long left = over;
+    for (int i = 0; i + 1 < x.length && left > 0; i++) {
+      long to = side.head.jump() >= Store.NEVER ? 0 : x[i + 1] - side.head.jump();
+      long cut = Math.min(left, Math.max(0, x[i] - Math.max(side.narrowest, to)));
+      x[i] -= cut;
+      left -= cut;
+    }
+    return left;
+  }
+
+  /** Saws so much off that the shortest can stand last and the others rise from it inwards. */
+  private static long stair(long[] x, long over, SweepSide side, long last) {
+    long left = over;
+    long most = last;
+    for (int i = 0; i < x.length; i++) {
+      long cut = Math.min(left, Math.max(0, x[i] - most));
+      x[i] -= cut;
+      left -= cut;
+      most = side.head.jump() >= Store.NEVER ? Store.NEVER : x[i] + side.head.jump();
+    }
+    return left;
+  }
+
+  /** Saws off the longest that may yet be shorter, a little each. */
+  private static void level(long[] x, long over, long last, SweepSide side) {
+    int n = x.length;
+    for (long left = over; left > 0; left--) {
+      int at = -1;
+      for (int i = n - 1; i >= 0; i--) {
+        long by = side.jump >= Store.NEVER ? Store.NEVER : (n - 1 - i) * side.jump;
+        long least = i == n - 1 ? last : Math.max(side.narrowest, last - by);
+        if (x[i] > least && (at < 0 || x[i] >= x[at])) {
+          at = i;
+        }
+      }
+      x[Math.max(0, at)]--;
+    }
+  }
+
+  private Rows rows(Trial t) {
+    int[] first = new Order(0, t, null).find();
+    int[] second = first == null ? null : new Order(1, t, first).find();
+    return second == null ? null : new Rows(set(0, t, first), set(1, t, second));
+  }
+
+  private List<Set> set(int s, Trial t, int[] order) {
+    List<Set> out = new ArrayList<>();
+    for (int i = 0; i < order.length; i++) {
+      long width = t.lengths()[s][order[i]] - sides[s].extra(i + 1);
+      out.add(new Set(width, stones.get(s).get(order[i]).pieces()));
+    }
+    return out;
+  }
+
+  /** An order of the stones of a side, found from the end inwards. */
+  private final class Order {
+    private final SweepSide x;
+    private final long[] length;
+    private final int[] like;
+    private final int[] at;
+    private final boolean[] used;
+    private final long end;
+    private int places;
+
+    /**
+     * @param like an order of the other side, to be followed where it can be
+     */
+    Order(int s, Trial t, int[] like) {
+      x = sides[s];
+      length = t.lengths()[s];
+      end = t.ends()[s];
+      this.like = like != null && like.length == length.length ? like : null;
+      at = new int[length.length];
+      used = new boolean[length.length];
+    }
+
+    int[] find() {
+      return place(length.length, end, -1) ? at : null;
+    }
+
+    private boolean place(int i, long outer, long beyond) {
+      if (i == 0) {
+        return outer == x.side.start();
+      }
+      int preferred = like == null ? length.length : like[i - 1];
+      for (int n = length.length; n >= 0; n--) {
+        int k = n == length.length ? preferred : n;
+        if (k == length.length || used[k] || n < length.length && k == preferred) {
+          continue;
+        }
+        if (n < length.length - 1 && !used[n + 1] && length[n] == length[n + 1]) {
+          continue;
+        }
+        steps++;
+        if (++places > PLACES) {
+          return false;
+        }
+        if (stands(i, outer, beyond, length[k] - x.extra(i))) {
+          used[k] = true;
+          at[i - 1] = k;
+          long inner = outer - x.side.joint() - (length[k] - x.extra(i));
+          if (place(i - 1, inner, length[k] - x.extra(i))) {
+            return true;
+          }
+          used[k] = false;
+        }
+      }
+      return false;
+    }
+
+    private boolean stands(int i, long outer, long beyond, long width) {
+      boolean last = i == length.length;
+      long inner = outer - x.side.joint() - width;
+      return width >= x.head.min()
+          && width <= x.head.max()
+          && (last || Math.abs(width - beyond) <= x.head.jump())
+          && x.side.stands(i, inner, outer, last)
+          && x.side.shortfall(i, outer, last) <= shortfall;
+    }
+  }
+}

@@ -1,0 +1,224 @@
+package headcourse.layout.yard.rows;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Sets upright heads by sweeps over the pieces, for one choice of numbers after the other. */
+final class SweepSearch {
+  /** How many states of a layer are kept, the first time and later. */
+  private static final int[] WIDTHS = {40, 400, 4_000, 40_000};
+
+  /** How many states are kept in all, at a piece. */
+  private static final int STATES = 2_000;
+
+  /** How many of what a sweep finds are put in rows. */
+  private static final int FEW = 12;
+
+  private static final long NONE = Store.NEVER;
+
+  private final Pile pile;
+  private final Store store;
+  private final Moves moves;
+  private final long shortfall;
+  private final Numbers numbers;
+  private long[] floor;
+  private long[] near;
+  private boolean alone;
+  private int from = -1;
+  private Node best;
+  private boolean proved;
+  private long cap;
+  private long spent;
+
+  /**
+   * @param shortfall no joint and no end may be wanting more spare, pm
+   */
+  SweepSearch(Pile pile, Store store, Moves moves, long shortfall) {
+    this.pile = pile;
+    this.store = store;
+    this.moves = moves;
+    this.shortfall = shortfall;
+    numbers = new Numbers(pile, store, shortfall);
+    roots();
+  }
+
+  private void roots() {
+    floor = numbers.all().stream().mapToLong(Numbers.Choice::root).toArray();
+    near = floor.clone();
+  }
+
+  /** What is wanting of spare at most, pm. */
+  long shortfall() {
+    return shortfall;
+  }
+
+  long steps() {
+    return spent + numbers.all().stream().mapToLong(c -> c.sweep().steps()).sum();
+  }
+
+  /** No choice with so little wanting of spare saws off less, unless it is the one known. */
+  long floor() {
+    long least = numbers.whole() ? Store.NEVER : 0;
+    for (long f : floor) {
+      least = Math.min(least, f);
+    }
+    return least;
+  }
+
+  /**
+   * Looks for a choice that saws off less.
+   *
+   * @param known the best known, or null
+   * @param until how many steps it may take in all
+   */
+  Node less(Node known, long until) {
+    best = known;
+    cap = 0;
+    for (int width : WIDTHS) {
+      boolean more = width > WIDTHS[0] || floor.length > FEW;
+      if (more && !alone && pile.heads().size() > 1) {
+        alone = true;
+        spent += numbers.alone((until - steps()) / 4);
+        roots();
+      }
+      for (int i : order(STATES / width)) {
+        long sawn = best == null ? Store.NEVER : best.sawn;
+        if (steps() < until && floor[i] < sawn) {
+          Numbers.Choice c = numbers.all().get(i);
+          Sweep.Bar bar = new Sweep.Bar(sawn == Store.NEVER ? sawn : sawn - c.sawn());
+          long least = sweep(i, width, bar, until, 0);
+          floor[i] = Math.max(floor[i], Math.min(least, best == null ? Store.NEVER : best.sawn));
+        }
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Looks for a choice whose sides differ less, then for one with as little that saws off less, or
+   * whose bearings are nearer their targets.
+   *
+   * @param known the best known
+   * @param cap how much may be sawn off
+   * @param until how many steps it may take in all
+   */
+  Node alike(Node known, long cap, long until) {
+    best = known;
+    this.cap = cap;
+    proved = best.imbalance == 0 || all(() -> new Sweep.Bar(cap, best.imbalance, NONE), until);
+    proved &= all(() -> new Sweep.Bar(best.sawn - 1, best.imbalance + 1, NONE), until);
+    proved &= all(() -> new Sweep.Bar(best.sawn, best.imbalance + 1, best.bearing), until);
+    return best;
+  }
+
+  /** Whether the last look for sides more alike left nothing out. */
+  boolean proved() {
+    return proved && numbers.whole();
+  }
+
+  /** Sweeps for one aim after the other, each set by the best so far; whether nothing is left. */
+  private boolean all(Supplier<Sweep.Bar> aim, long until) {
+    boolean all = true;
+    boolean[] done = new boolean[floor.length];
+    for (int width : WIDTHS) {
+      all = true;
+      for (int i = 0; i < floor.length; i++) {
+        Numbers.Choice c = numbers.all().get(i);
+        Node before = null;
+        while (!done[i] && before != best && steps() < until) {
+          Sweep.Bar bar = aim.get();
+          before = best;
+          long sawn = bar.sawn() - c.sawn();
+          long give = bar.sawn();
+          done[i] =
+              c.root() > bar.sawn()
+                  || sweep(
+                          i,
+                          width,
+                          new Sweep.Bar(sawn, bar.imbalance(), bar.bearing()),
+                          until,
+                          give)
+                      == Store.NEVER;
+        }
+        all &= done[i];
+      }
+    }
+    return all;
+  }
+
+  /**
+   * One sweep, and rows of what it finds.
+   *
+   * @param give how much may be sawn off in all for sides that differ less, or 0
+   * @return what is sawn off at least by what was not looked at, or found no rows
+   */
+  private long sweep(int i, int width, Sweep.Bar bar, long until, long give) {
+    Numbers.Choice c = numbers.all().get(i);
+    Sweep sweep = c.sweep();
+    long share = Math.min(until - steps(), Math.max(20_000, (until - steps()) / 3));
+    List<SweepState> found = sweep.run(width, bar, FEW, sweep.steps() + share, width % 7);
+    near[i] = found.isEmpty() ? Store.NEVER : found.get(0).low + c.sawn();
+    long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
+    for (SweepState s : found) {
+      long low = s.low + c.sawn();
+      if (!bar.alike() && best != null && low >= best.sawn) {
+        return Math.min(least, low);
+      }
+      Node n = rows(c, s, Math.max(0, give - low));
+      boolean better = n != null && (best == null || n.cost().compare(best.cost(), cap) < 0);
+      if (bar.alike() ? !better : n == null || n.sawn > low) {
+        least = Math.min(least, low);
+      }
+      if (better) {
+        best = n;
+        from = i;
+      }
+    }
+    return least;
+  }
+
+  /** The choices that promise most, that of the best known first. */
+  private List<Integer> order(int most) {
+    List<Integer> out = new ArrayList<>();
+    for (int i = 0; i < floor.length; i++) {
+      out.add(i);
+    }
+    out.sort(Comparator.comparingLong(i -> i == from ? -1 : near[i]));
+    return out.size() > most ? out.subList(0, Math.min(out.size(), Math.max(2, most))) : out;
+  }
+
+  /** The state in which all stand, or null. */
+  private Node rows(Numbers.Choice c, SweepState s, long give) {
+    SweepSide[] sides = c.sides().toArray(SweepSide[]::new);
+    Node n = new Node(store.words());
+    for (int h = 0; h < pile.heads().size() && n != null; h++) {
+      SweepRows of = new SweepRows(s, sides, h, shortfall);
+      SweepRows.Rows rows = of.find(give / Math.max(1, pile.heads().get(h).copies()));
+      spent += of.steps();
+      n = rows == null ? null : set(start(n, c, h), rows);
+    }
+    return n;
+  }
+
+  private Node start(Node n, Numbers.Choice c, int h) {
+    List<Node> next = new ArrayList<>();
+    moves.draft(null);
+    moves.start(n, c.ways()[h], next);
+    return next.stream()
+        .filter(x -> java.util.Arrays.equals(x.pieces, c.keys().get(h)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private Node set(Node from, SweepRows.Rows rows) {
+    Node n = from;
+    while (n != null && !n.whole) {
+      List<SweepRows.Set> row = rows.side(n.turn);
+      int i = n.set[n.turn];
+      n = moves.put(n, row.get(i).width(), i + 1 == row.size(), row.get(i).pieces());
+    }
+    return n;
+  }
+}
