@@ -1,6 +1,7 @@
 package headcourse.job;
 
 import headcourse.units.Length;
+import java.util.List;
 
 /**
  * What the job asks of a head.
@@ -29,6 +30,11 @@ public record HeadSpec(
   /** The same with another key. */
   public HeadSpec with(Key other) {
     return new HeadSpec(shape, height, other, stones, bearing, clear, soffit, seat, params);
+  }
+
+  /** The same of another height. */
+  public HeadSpec withHeight(Length other) {
+    return new HeadSpec(shape, other, key, stones, bearing, clear, soffit, seat, params);
   }
 
   /** The same with other stones. */
@@ -60,6 +66,7 @@ public record HeadSpec(
    * @param rhythm how widths run
    * @param mirror whether both sides are alike
    * @param seed what decides among equals; by default from the opening's mark
+   * @param widths the width of every stone of a flat head, where the job gives them; else null
    */
   public record Stones(
       Length min,
@@ -70,10 +77,44 @@ public record HeadSpec(
       Integer eachSide,
       Rhythm rhythm,
       boolean mirror,
-      long seed) {
+      long seed,
+      Widths widths) {
+    /** Stones whose widths the program chooses. */
+    public Stones(
+        Length min,
+        Length max,
+        Length target,
+        Length step,
+        Length jump,
+        Integer eachSide,
+        Rhythm rhythm,
+        boolean mirror,
+        long seed) {
+      this(min, max, target, step, jump, eachSide, rhythm, mirror, seed, null);
+    }
+
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed);
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, widths);
+    }
+  }
+
+  /**
+   * The widths of all stones, from the key outwards, on the line that widths are counted on.
+   *
+   * @param left those of the left side
+   * @param right those of the right side
+   */
+  public record Widths(List<Length> left, List<Length> right) {
+    /** Copies the lists. */
+    public Widths {
+      left = List.copyOf(left);
+      right = List.copyOf(right);
+    }
+
+    /** Whether both sides are alike. */
+    public boolean alike() {
+      return left.equals(right);
     }
   }
 

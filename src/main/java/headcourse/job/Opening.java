@@ -21,6 +21,7 @@ import java.util.List;
  * @param wallRight wall on the right, or null where it is ample
  * @param measured as built, or null
  * @param head what is set over it
+ * @param choosing what of it may vary, and what was chosen
  */
 public record Opening(
     String path,
@@ -35,16 +36,49 @@ public record Opening(
     Length wallLeft,
     Length wallRight,
     Measured measured,
-    HeadSpec head) {
+    HeadSpec head,
+    Choosing choosing) {
   /** Copies the places. */
   public Opening {
     at = List.copyOf(at);
+  }
+
+  /** An opening whose head is not chosen. */
+  public Opening(
+      String path,
+      String mark,
+      String label,
+      int count,
+      List<Length> at,
+      Length level,
+      Length width,
+      Length height,
+      Length reveal,
+      Length wallLeft,
+      Length wallRight,
+      Measured measured,
+      HeadSpec head) {
+    this(
+        path,
+        mark,
+        label,
+        count,
+        at,
+        level,
+        width,
+        height,
+        reveal,
+        wallLeft,
+        wallRight,
+        measured,
+        head,
+        Choosing.NONE);
   }
 
   /** The same with another head. */
   public Opening with(HeadSpec other) {
     return new Opening(
         path, mark, label, count, at, level, width, height, reveal, wallLeft, wallRight, measured,
-        other);
+        other, choosing);
   }
 }
