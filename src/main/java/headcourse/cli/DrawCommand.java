@@ -74,8 +74,8 @@ record DrawCommand(Path folder, Console console) {
       Map<String, byte[]> files = new OutputWriter(work, frame, file.bytes()).print(wanted);
       // A picture of the head as it was must not lie beside the new sheets.
       boolean elevations = wanted.test(Output.SVG) || wanted.test(Output.PNG);
-      new OutputFolder(target)
-          .replace(files, n -> elevations && n.matches("elevation-[^.]*\\.(svg|png)"));
+      new OutputFolder(target, n -> n.matches("elevation-[^.]*\\.(svg|png)"))
+          .replace(files, elevations);
       files.keySet().forEach(n -> console.say(root + "/" + work.job().name() + "/" + n));
     } catch (IOException e) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");

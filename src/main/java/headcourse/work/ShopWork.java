@@ -31,6 +31,11 @@ public record ShopWork(
     findings = List.copyOf(findings);
   }
 
+  /** Whether every head has a curved soffit; that is what sheets of the whole job speak of. */
+  public boolean archesOnly() {
+    return heads.stream().allMatch(h -> h.layout().curved());
+  }
+
   /** Whether an error stands that nobody accepted. */
   public boolean errorsStand() {
     return findings.stream().anyMatch(Finding::standing);

@@ -23,7 +23,8 @@ final class TicketGuard {
   private static final Pattern RAKE =
       Pattern.compile(
           EDGE
-              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), (top|bottom) long)");
+              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?),"
+              + " long edge at the (top|foot))");
   private static final Pattern PASS =
       Pattern.compile(
           "(\\d) ([A-Z]) "
@@ -340,7 +341,7 @@ final class TicketGuard {
           text.contains("number " + stone.json().whole("index") + " " + stone.side() + " of the"),
           name("its place"));
     }
-    Matcher mass = Pattern.compile("mass ([0-9.]+) (lb|kg)").matcher(text);
+    Matcher mass = Pattern.compile("(?:mass|weight) ([0-9.]+) (lb|kg)").matcher(text);
     p.that(mass.find(), name("no mass"));
     double kg = Double.parseDouble(mass.group(1)) * (p.inch ? 0.45359237 : 1);
     p.near(name("mass"), kg, stone.json().number("massKg"), p.inch ? 0.024 : 0.051);

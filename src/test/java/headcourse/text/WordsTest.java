@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -77,6 +78,61 @@ class WordsTest {
               }
             });
     assertEquals(List.of(), wrong);
+  }
+
+  /** One word for one thing; those of an arch are said of arches alone. */
+  @Test
+  void anArchHasWordsOfItsOwn() {
+    Words flat = Words.of("es");
+    Words arch = flat.ofArch(true);
+    assertTrue(flat.say("board.how").contains("la línea del sofito;"), flat.say("board.how"));
+    assertTrue(arch.say("board.how").contains("la línea del intradós;"), arch.say("board.how"));
+    assertEquals("canto del intradós", arch.say("ticket.edge-soffit"));
+    String both = Words.of("en+es").ofArch(true).say("ticket.soffit-mirror", "D1-L1");
+    assertEquals("D1-L1: the mirror image / la simétrica", both);
+    assertTrue(
+        Words.of("en").ofArch(true).say("wall.level-after-three").contains("soffit to the form"));
+    assertTrue(Words.of("en").say("wall.level-after-three").contains("soffit to the line"));
+  }
+
+  /** Words that were tried on sheets and misread, each with the one that took its place. */
+  @Test
+  void wordsThatMisleadStayOut() throws IOException {
+    Map<String, String> english =
+        Map.of(
+            "\\b[Tt]icks?\\b", "the grid itself",
+            "\\bmay bend\\b", "limit",
+            "sharper chips", "arrises of {0} or less chip",
+            "\\b[Ii]mposts?\\b", "springing",
+            "after local rules", "per the local code",
+            "under every return", "over every return",
+            "\\b(top|bottom) long\\b", "long edge at the top, at the foot",
+            "as noted|change and send again", "make corrections noted, revise and resubmit");
+    Map<String, String> spanish =
+        Map.of(
+            "[Vv]ueltas?(?! al)", "retorno",
+            "[Pp]lanilla", "cuadro",
+            "[Dd]esplome", "desvío",
+            "punta (arriba|abajo)", "lado largo",
+            "[Tt]ablero(?! de trazado|$| el eje)", "forro; tablero de trazado",
+            "=disco \\{", "inclinar el disco",
+            "[Ss]ofito \\(|\\(intradós|sofito, intradós", "sofito (flat), intradós (arch)",
+            "reglas locales", "código local");
+    List<String> found = new ArrayList<>();
+    for (String language : List.of("en", "es")) {
+      Map<String, String> words = language.equals("en") ? english : spanish;
+      for (Properties p : files(language).values()) {
+        for (String key : p.stringPropertyNames()) {
+          words.forEach(
+              (wrong, right) -> {
+                if (Pattern.compile(wrong).matcher("=" + p.getProperty(key)).find()) {
+                  found.add(key + ": say " + right);
+                }
+              });
+        }
+      }
+    }
+    assertEquals(List.of(), found);
   }
 
   private static TreeSet<String> values(String text) {

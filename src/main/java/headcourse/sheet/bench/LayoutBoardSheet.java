@@ -44,9 +44,10 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   @Override
-  public List<PageDraft> compose(SheetContext c) {
+  public List<PageDraft> compose(SheetContext job) {
     List<PageDraft> pages = new ArrayList<>();
-    for (HeadWork head : c.work().heads()) {
+    for (HeadWork head : job.work().heads()) {
+      SheetContext c = job.of(head);
       String mark = head.layout().opening().mark();
       Table table = table(c, head);
       int row = 0;

@@ -56,7 +56,7 @@ public final class TicketSheets implements SheetComposer {
       List<TicketPanels> panels = new ArrayList<>();
       double height = 0;
       for (Ticket t : tickets) {
-        TicketPanels p = new TicketPanels(c, t, type, width, apart);
+        TicketPanels p = new TicketPanels(c.of(t.head()), t, type, width, apart);
         panels.add(p);
         height = Math.max(height, p.height());
       }

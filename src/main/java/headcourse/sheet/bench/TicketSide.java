@@ -101,7 +101,7 @@ final class TicketSide {
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2.5;
     String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
-    y = TextFlow.paragraph(b, x, y, w, c.say("ticket.mass", mass), type.note().inBold());
+    y = TextFlow.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
       y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
     }

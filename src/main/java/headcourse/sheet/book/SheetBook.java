@@ -70,7 +70,7 @@ public final class SheetBook {
         new SheetContext(
             work,
             bundle,
-            Words.of(work.job().language().word()).withTongues(),
+            Words.of(work.job().language().word()).withTongues().ofArch(work.archesOnly()),
             new LengthFormat(work.job().units(), work.job().grid()),
             frame);
     List<PageDraft> drafts = new ArrayList<>();

@@ -56,7 +56,7 @@ public final class ContractorElevations implements SheetComposer {
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
     for (HeadWork head : context.work().heads()) {
       // Four on a sheet: two beside two.
-      one(flow, context, head, flow.tallest() / columns);
+      one(flow, context.of(head), head, flow.tallest() / columns);
     }
     return flow.pages();
   }

@@ -46,7 +46,7 @@ public final class StripSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : c.work().heads()) {
-      pages.addAll(strip(c, head));
+      pages.addAll(strip(c.of(head), head));
     }
     return pages;
   }
