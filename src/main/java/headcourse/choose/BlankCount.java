@@ -40,8 +40,8 @@ final class BlankCount {
   /**
    * No plan takes fewer. Along any level line the stones of one row lie side by side with a kerf
    * between them, and so they do in the mean over their height; no more than k of those longer than
-   * a k+1st part of the longest blank, kerfs counted, come out of one. Upright heads alone are
-   * looked at.
+   * a k+1st part of the longest blank, kerfs counted, come out of one; fewer out of one that
+   * gives a key. Upright heads alone are looked at.
    */
   static int least(Candidate c) {
     Job job = c.combination().job();
@@ -61,15 +61,25 @@ final class BlankCount {
     }
     long kerf = job.tools().saw().kerf().picometres();
     long[] lengths = lengths(c);
-    int least = 0;
+    long key = lengths[lengths.length - 1];
+    boolean alone = key > 0 && (times == 1 || 2 * key + kerf > longest);
+    long least = 0;
     for (int k = 1; k <= MOST; k++) {
       long longer = 0;
-      for (long length : lengths) {
-        longer += (length + kerf) * (k + 1) > longest + kerf ? times : 0;
+      long shortest = Long.MAX_VALUE;
+      for (int i = 0; i < lengths.length - 1; i++) {
+        if ((lengths[i] + kerf) * (k + 1) > longest + kerf) {
+          longer += times;
+          shortest = Math.min(shortest, lengths[i]);
+        }
       }
-      least = Math.max(least, (int) -Math.floorDiv(-longer, (long) k));
+      least = Math.max(least, -Math.floorDiv(-longer, (long) k));
+      if (alone && longer > 0) {
+        long beside = times * Math.max(0, (longest - key) / (shortest + kerf));
+        least = Math.max(least, times - Math.floorDiv(-Math.max(0, longer - beside), (long) k));
+      }
     }
-    return least;
+    return (int) least;
   }
 
   /** What the stones of an upright head take along a row, in the mean over their height, at least. */

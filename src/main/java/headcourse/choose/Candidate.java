@@ -4,6 +4,9 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Vary;
 import headcourse.layout.Arrangement;
+import headcourse.layout.HeadLayout;
+import headcourse.layout.Shortfall;
+import headcourse.layout.Side;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -44,6 +47,17 @@ record Candidate(Combination combination, Arrangement arrangement) {
       i = end;
     }
     return "[" + String.join(", ", runs) + "]";
+  }
+
+  /** Whether the tolerances alone may spoil an end. */
+  boolean stackUp() {
+    if (arrangement.shortfall().isZero()) {
+      return false;
+    }
+    HeadLayout layout = arrangement.head().get();
+    Job job = combination.job();
+    return Shortfall.of(job, layout, Side.LEFT).most().isPositive()
+        || Shortfall.of(job, layout, Side.RIGHT).most().isPositive();
   }
 
   HeadSpec head() {

@@ -1,10 +1,14 @@
 package headcourse.choose;
 
+import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.job.Change;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
+import headcourse.work.WorkUp;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -54,6 +58,56 @@ public record Choices(
     Job base = withoutChoice(job, opening);
     Enumeration found = Enumeration.of(base, opening);
     return new Ranking(base, opening, found).choices();
+  }
+
+  /**
+   * The same, or why there is nothing to choose from.
+   *
+   * @param job a job that was read from a file
+   * @param opening the opening's number in it
+   */
+  public static Outcome<Choices> checked(Job job, int opening) {
+    Opening o = job.openings().get(opening);
+    if (o.head().stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK) {
+      return Outcome.failed(
+          List.of(
+              Diagnostic.error(
+                  job.spans().of(o.path() + ".head.stones.rhythm"),
+                  o.mark() + ": stones from the yard are chosen for all openings together",
+                  "write rhythm: even, graded or mixed to choose a head for " + o.mark())));
+    }
+    if (cut(job, o.mark())) {
+      return Outcome.failed(
+          List.of(
+              Diagnostic.error(
+                  job.spans().of(o.path()),
+                  o.mark() + ": stones of it are cut already, so its head is chosen",
+                  "a head is chosen before anything is ordered and cut")));
+    }
+    Choices found = of(job, opening);
+    if (!found.pictured().isEmpty()) {
+      return Outcome.of(found, List.of());
+    }
+    List<Diagnostic> why = new ArrayList<>();
+    Job base = withoutChoice(job, opening).alone(opening);
+    why.add(
+        Diagnostic.error(
+            job.spans().of(o.path() + ".head"),
+            o.mark() + ": no head keeps what the job asks, with all that may vary",
+            "headcourse check says what would help"));
+    found
+        .refused()
+        .forEach(r -> why.add(Diagnostic.note(job.spans().of(o.path() + ".vary"), r)));
+    if (o.choosing().vary().dials().isEmpty()) {
+      why.addAll(WorkUp.of(base).diagnostics());
+    }
+    return Outcome.failed(why);
+  }
+
+  private static boolean cut(Job job, String mark) {
+    return job.fitted().stream().anyMatch(f -> f.opening().equals(mark))
+        || job.cut().stream().anyMatch(c -> c.opening().equals(mark))
+        || job.spoiled().stream().anyMatch(s -> s.startsWith(mark + "-"));
   }
 
   /** The job as it is without the choice made for an opening. */

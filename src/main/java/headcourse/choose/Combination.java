@@ -4,8 +4,10 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.Arrangement;
 import headcourse.layout.HeadShape;
+import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One value for each thing that varies, and the job with them written in.
@@ -24,7 +26,17 @@ record Combination(Settings settings, Job job) {
   }
 
   List<Arrangement> arrangements() {
-    HeadShape shape = Shapes.named(opening().head().shape()).orElseThrow();
-    return shape.arrangements(job, opening());
+    return shape().arrangements(job, opening());
+  }
+
+  private HeadShape shape() {
+    return Shapes.named(opening().head().shape()).orElseThrow();
+  }
+
+  /** Why no head comes of it. */
+  Optional<String> refusal() {
+    return shape().setOut(job, opening()) instanceof Solution.Refused r && !r.problems().isEmpty()
+        ? Optional.of(opening().head().shape() + ": " + r.problems().get(0).message())
+        : Optional.empty();
   }
 }

@@ -3,6 +3,7 @@ package headcourse.choose;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.units.Length;
+import java.util.List;
 
 /**
  * What a client sees at once. Heads of one look are compared with each other; one look is never
@@ -16,6 +17,11 @@ public record Look(String shape, HeadSpec.Rhythm rhythm, Length joint) {
   static Look of(Job job) {
     HeadSpec head = job.openings().get(0).head();
     return new Look(head.shape(), head.stones().rhythm(), job.setting().joint());
+  }
+
+  /** Shape and rhythm. */
+  List<Object> seen() {
+    return List.of(shape, rhythm);
   }
 
   /** Whether another has the same shape and rhythm. */

@@ -3,8 +3,6 @@ package headcourse.choose;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.Shortfall;
-import headcourse.layout.Side;
 import headcourse.units.Length;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -53,10 +51,6 @@ final class Ranking {
   private static Choice sketch(Enumeration.Kept kept) {
     Candidate c = kept.candidate();
     HeadLayout head = c.arrangement().head().get();
-    Job job = c.combination().job();
-    boolean stackUp =
-        Shortfall.of(job, head, Side.LEFT).most().isPositive()
-            || Shortfall.of(job, head, Side.RIGHT).most().isPositive();
     return new Choice(
         "",
         c.combination().look(),
@@ -72,7 +66,7 @@ final class Ranking {
         new Length(c.off() / c.arrangement().stones()),
         kept.blanks(),
         head,
-        stackUp,
+        c.stackUp(),
         Optional.empty());
   }
 
