@@ -12,7 +12,9 @@ import headcourse.stock.StockPlanner;
 import headcourse.units.Length;
 import java.util.List;
 
-/** How many blanks a head takes: those of the yard, and one for each stone that none is there for. */
+/**
+ * How many blanks a head takes: those of the yard, and one for each stone that none is there for.
+ */
 final class BlankCount {
   /** More stones than this come out of no blank. */
   private static final int MOST = 12;
@@ -40,8 +42,8 @@ final class BlankCount {
   /**
    * No plan takes fewer. Along any level line the stones of one row lie side by side with a kerf
    * between them, and so they do in the mean over their height; no more than k of those longer than
-   * a k+1st part of the longest blank, kerfs counted, come out of one; fewer out of one that
-   * gives a key. Upright heads alone are looked at.
+   * a k+1st part of the longest blank, kerfs counted, come out of one; fewer out of one that gives
+   * a key. Upright heads alone are looked at.
    */
   static int least(Candidate c) {
     Job job = c.combination().job();
@@ -82,7 +84,9 @@ final class BlankCount {
     return (int) least;
   }
 
-  /** What the stones of an upright head take along a row, in the mean over their height, at least. */
+  /**
+   * What the stones of an upright head take along a row, in the mean over their height, at least.
+   */
   private static long[] lengths(Candidate c) {
     int ease = c.head().params().count("ease").orElse(1);
     Arrangement a = c.arrangement();

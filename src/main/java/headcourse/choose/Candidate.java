@@ -75,7 +75,8 @@ record Candidate(Combination combination, Arrangement arrangement) {
 
   /** The mean width. */
   Length mean() {
-    return new Length(Math.round((double) arrangement.widths().picometres() / arrangement.stones()));
+    return new Length(
+        Math.round((double) arrangement.widths().picometres() / arrangement.stones()));
   }
 
   /** The key's width over a stone's; 0 without a key. */
@@ -97,7 +98,8 @@ record Candidate(Combination combination, Arrangement arrangement) {
    * and the key's width to the nearest inch, or 25 mm.
    */
   List<Object> picture() {
-    Settings rest = combination.settings().without(k -> k.startsWith("key.") && !k.endsWith("rise"));
+    Settings rest =
+        combination.settings().without(k -> k.startsWith("key.") && !k.endsWith("rise"));
     Job job = combination.job();
     Length step = job.units() == Units.INCH ? Length.inches(1) : Length.mm(25);
     return List.of(
@@ -113,10 +115,6 @@ record Candidate(Combination combination, Arrangement arrangement) {
     Settings rest =
         combination.settings().without(k -> k.equals("key.bottom") || k.equals("key.top"));
     return List.of(
-        rest,
-        arrangement.left(),
-        arrangement.right(),
-        arrangement.key(),
-        arrangement.keyTop());
+        rest, arrangement.left(), arrangement.right(), arrangement.key(), arrangement.keyTop());
   }
 }

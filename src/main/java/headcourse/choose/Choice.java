@@ -57,14 +57,42 @@ public record Choice(
 
   Choice lettered(String other) {
     return new Choice(
-        other, look, settings, left, right, mean, key, proportion, outside, shortfall, lap, off,
-        blanks, head, stackUp, worked);
+        other,
+        look,
+        settings,
+        left,
+        right,
+        mean,
+        key,
+        proportion,
+        outside,
+        shortfall,
+        lap,
+        off,
+        blanks,
+        head,
+        stackUp,
+        worked);
   }
 
   Choice worked(ShopWork work) {
     return new Choice(
-        letter, look, settings, left, right, mean, key, proportion, outside, shortfall, lap, off,
-        blanks, head, stackUp, Optional.of(work));
+        letter,
+        look,
+        settings,
+        left,
+        right,
+        mean,
+        key,
+        proportion,
+        outside,
+        shortfall,
+        lap,
+        off,
+        blanks,
+        head,
+        stackUp,
+        Optional.of(work));
   }
 
   /** Ordinary stones on both sides. */

@@ -95,9 +95,7 @@ public record Choices(
             job.spans().of(o.path() + ".head"),
             o.mark() + ": no head keeps what the job asks, with all that may vary",
             "headcourse check says what would help"));
-    found
-        .refused()
-        .forEach(r -> why.add(Diagnostic.note(job.spans().of(o.path() + ".vary"), r)));
+    found.refused().forEach(r -> why.add(Diagnostic.note(job.spans().of(o.path() + ".vary"), r)));
     if (o.choosing().vary().dials().isEmpty()) {
       why.addAll(WorkUp.of(base).diagnostics());
     }

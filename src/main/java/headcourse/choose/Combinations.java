@@ -100,7 +100,9 @@ final class Combinations {
     return keyed || !shape.equals(opening.head().shape()) ? key(out, raw, shape) : out;
   }
 
-  /** A soldier's key keeps its taper; of any other the fan, or the curve, makes the second width. */
+  /**
+   * A soldier's key keeps its taper; of any other the fan, or the curve, makes the second width.
+   */
   private Settings key(Settings out, Settings raw, String shape) {
     HeadSpec.Key key = opening.head().key();
     String bottom = raw.values().get("key.bottom");
@@ -172,8 +174,7 @@ final class Combinations {
                   measure(settings, "key.proud")));
     }
     read.add(
-        new Combination(
-            settings, alone.withOpenings(List.of(alone.openings().get(0).with(head)))));
+        new Combination(settings, alone.withOpenings(List.of(alone.openings().get(0).with(head)))));
   }
 
   private Length measure(Settings settings, String key) {

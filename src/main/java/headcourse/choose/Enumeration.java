@@ -65,9 +65,7 @@ record Enumeration(int all, List<Kept> kept, List<String> refused) {
     }
     Map<Look, List<Weighed>> looks = new LinkedHashMap<>();
     for (Candidate c : all.values()) {
-      looks
-          .computeIfAbsent(c.combination().look(), l -> new ArrayList<>())
-          .add(new Weighed(c));
+      looks.computeIfAbsent(c.combination().look(), l -> new ArrayList<>()).add(new Weighed(c));
     }
     List<Kept> kept = new ArrayList<>();
     looks.values().forEach(l -> kept.addAll(best(l)));

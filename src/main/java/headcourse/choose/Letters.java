@@ -30,13 +30,9 @@ public final class Letters {
       }
       Outcome<Choices> choices = Choices.checked(job, i);
       said.addAll(choices.diagnostics());
-      Optional<Choice> choice =
-          choices.value().flatMap(c -> c.lettered(o.choosing().letter()));
+      Optional<Choice> choice = choices.value().flatMap(c -> c.lettered(o.choosing().letter()));
       failed |= choice.isEmpty();
-      choices
-          .value()
-          .filter(c -> choice.isEmpty())
-          .ifPresent(c -> said.add(unknown(job, o, c)));
+      choices.value().filter(c -> choice.isEmpty()).ifPresent(c -> said.add(unknown(job, o, c)));
       choice.ifPresent(
           c -> {
             changes.add(

@@ -96,14 +96,7 @@ final class Ranking {
     }
     Opening opening = base.openings().get(number);
     return new Choices(
-        base,
-        opening,
-        lettered,
-        rest,
-        found.all(),
-        faulty,
-        List.copyOf(faults),
-        found.refused());
+        base, opening, lettered, rest, found.all(), faulty, List.copyOf(faults), found.refused());
   }
 
   /** One for each picture, the first of them; two of another shape or rhythm than the first. */
@@ -113,8 +106,7 @@ final class Ranking {
       first.putIfAbsent(picture(c), c);
     }
     List<Choice> all = new ArrayList<>(first.values());
-    List<Choice> picked =
-        new ArrayList<>(all.subList(0, Math.min(Choices.PICTURED, all.size())));
+    List<Choice> picked = new ArrayList<>(all.subList(0, Math.min(Choices.PICTURED, all.size())));
     if (picked.isEmpty()) {
       return picked;
     }

@@ -74,7 +74,11 @@ public final class Why {
             + (ahead.isEmpty() || behind.isEmpty() ? "" : ", but ")
             + (behind.isEmpty()
                 ? ""
-                : first.letter() + " comes first: " + own.letter() + " has " + String.join("; ", behind)));
+                : first.letter()
+                    + " comes first: "
+                    + own.letter()
+                    + " has "
+                    + String.join("; ", behind)));
     return lines;
   }
 

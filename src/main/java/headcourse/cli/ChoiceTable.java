@@ -19,8 +19,17 @@ import java.util.List;
 final class ChoiceTable {
   private static final List<String> HEADINGS =
       List.of(
-          "", "key", "a side", "shape", "passes", "nearest", "room", "key/stone", "blanks",
-          "lands", "weight");
+          "",
+          "key",
+          "a side",
+          "shape",
+          "passes",
+          "nearest",
+          "room",
+          "key/stone",
+          "blanks",
+          "lands",
+          "weight");
 
   private ChoiceTable() {}
 

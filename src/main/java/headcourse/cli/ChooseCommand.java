@@ -1,6 +1,5 @@
 package headcourse.cli;
 
-import headcourse.choose.Choice;
 import headcourse.choose.Choices;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;

@@ -114,8 +114,26 @@ public record Job(
             .filter(a -> a.opening().isEmpty() || a.opening().equals(one.mark()))
             .toList();
     return new Job(
-        name, info.first(), units, grid, printing, stone, wall, setting, tools, fastener, props,
-        List.of(one), stock, List.of(), List.of(), List.of(), own, limits, steps, spans);
+        name,
+        info.first(),
+        units,
+        grid,
+        printing,
+        stone,
+        wall,
+        setting,
+        tools,
+        fastener,
+        props,
+        List.of(one),
+        stock,
+        List.of(),
+        List.of(),
+        List.of(),
+        own,
+        limits,
+        steps,
+        spans);
   }
 
   /** The same job, its exact searches taking so many steps at most. */

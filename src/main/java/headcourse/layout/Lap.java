@@ -9,8 +9,8 @@ public final class Lap {
 
   /**
    * The least distance of a joint's nearer edge from the jamb line of its side, on the soffit line
-   * in flat heads, along the chord to the springing in curved ones; an end that closes on a skewback
-   * at the jamb doesn't count.
+   * in flat heads, along the chord to the springing in curved ones; an end that closes on a
+   * skewback at the jamb doesn't count.
    *
    * @param joint width of a joint
    */

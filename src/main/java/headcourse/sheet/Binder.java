@@ -38,10 +38,7 @@ public final class Binder {
       marks.addAll(d.board().marks());
       pages.add(new Page(d.width(), d.height(), d.label(), d.title(), marks, d.bookmarks()));
     }
-    String title =
-        join(
-            join(info.number(), info.title()),
-            context.say("frame.bundle-" + document));
+    String title = join(join(info.number(), info.title()), context.say("frame.bundle-" + document));
     return new PageSet(
         context.bundle(),
         SecondLanguage.plain(title),

@@ -41,8 +41,7 @@ final class Rereading implements Rewriting {
       return -1;
     }
     String own = first.substring(0, first.indexOf(']') + 1);
-    boolean alone =
-        changes.stream().allMatch(c -> c.path().startsWith(own) && !setsJoints(c, own));
+    boolean alone = changes.stream().allMatch(c -> c.path().startsWith(own) && !setsJoints(c, own));
     return alone ? Integer.parseInt(own.substring("openings[".length(), own.length() - 1)) : -1;
   }
 

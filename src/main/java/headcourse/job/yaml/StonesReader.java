@@ -42,7 +42,8 @@ final class StonesReader {
     HeadSpec.Widths widths = s.get("widths", null, StonesReader::widths);
     int given = widths == null || each == null ? 0 : widths.left().size();
     if (given > 0 && in.sound(s.at("each-side")) && given != each) {
-      in.error(s.at("widths"), "widths of " + given + " stones; expected " + each + ", as each-side");
+      in.error(
+          s.at("widths"), "widths of " + given + " stones; expected " + each + ", as each-side");
     }
     s.done();
     return new HeadSpec.Stones(
@@ -86,7 +87,7 @@ final class StonesReader {
       String text = several.matches() ? several.group(2) : raw;
       Length width = Lengths.read(text, Range.POSITIVE.cut(), item.in(), i::error);
       if (times < 1 || widths.size() + times > MOST) {
-        i.error(Reading.quoted(raw) + " is too many; expected 1 to " + MOST + " stones a side");
+        i.error(Reading.quoted(raw) + " will not do; expected 1 to " + MOST + " stones a side");
       } else if (width != null) {
         widths.addAll(Collections.nCopies(times, width));
       }

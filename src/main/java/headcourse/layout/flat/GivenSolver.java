@@ -15,8 +15,7 @@ final class GivenSolver implements SideSolver {
   GivenSolver(FlatHead head, List<Length> widths) {
     this.terms = head.terms();
     this.geometry = head.geometry();
-    this.widths =
-        widths.stream().mapToLong(w -> terms.job().grid().nearest(w)).toArray();
+    this.widths = widths.stream().mapToLong(w -> terms.job().grid().nearest(w)).toArray();
   }
 
   @Override
@@ -33,19 +32,16 @@ final class GivenSolver implements SideSolver {
           continue;
         }
         Choice choice =
-            DividedSolver.check(
-                c.lines(), end, widths.length, check, i -> foot(c.lines(), i));
+            DividedSolver.check(c.lines(), end, widths.length, check, i -> foot(c.lines(), i));
         Optional<DividedSolver.Fit> fit = divided.fit(choice, check, blanks);
-        if (fit.isPresent()
-            && (best == null || fit.get().cost().compareDivided(best.cost()) < 0)) {
+        if (fit.isPresent() && (best == null || fit.get().cost().compareDivided(best.cost()) < 0)) {
           best = fit.get();
         }
       }
     }
     return best == null
         ? SideResult.none(effort)
-        : new SideResult(
-            best.choice(), best.cost().shortfall(), best.cost().unfit(), 0, effort);
+        : new SideResult(best.choice(), best.cost().shortfall(), best.cost().unfit(), 0, effort);
   }
 
   private long foot(Lines lines, int index) {

@@ -21,6 +21,7 @@ final class ChoiceCell {
 
   /** Between letter and box: some letters reach below their line, mm. */
   private static final double BELOW = 3.4;
+
   private static final Lettering BIG = new Lettering(10, true);
 
   private final Choice choice;

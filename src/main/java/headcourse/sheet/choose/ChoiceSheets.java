@@ -20,6 +20,7 @@ import headcourse.layout.Side;
 import headcourse.sheet.Binder;
 import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
+import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.SheetFlow;
@@ -42,7 +43,10 @@ import java.util.List;
 public final class ChoiceSheets {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final double TITLE = 18;
-  private static final double BAR = 8;
+
+  /** Air above the scale bar, and under it, mm. */
+  private static final double BAR = 4;
+
   private static final double SIGN = 22;
 
   /** Of the others no more than these are listed. */
@@ -97,7 +101,7 @@ public final class ChoiceSheets {
 
   private ChoiceGrid grid(Turn turn) {
     Box area = context.area(turn);
-    double room = area.height() - TITLE - BAR;
+    double room = area.height() - TITLE - bar(area);
     return ChoiceGrid.of(
         choices.pictured(),
         text,
@@ -105,6 +109,15 @@ public final class ChoiceSheets {
         area.width(),
         room,
         room - foot(area.width()));
+  }
+
+  /** What the scale bar takes with its words, which may need lines of their own, mm. */
+  private double bar(Box area) {
+    return bar(new Board(), Scale.FULL, 0, 0, area.width());
+  }
+
+  private double bar(Board board, Scale scale, double x, double y, double width) {
+    return ScaleBar.draw(board, context.words(), context.job().units(), scale, x, y, width) + 1;
   }
 
   private Opening opening() {
@@ -122,9 +135,8 @@ public final class ChoiceSheets {
     Board board = page.board();
     board.group(Role.TITLE, "", "", b -> title(b, area));
     double y = area.minY() + TITLE;
-    ScaleBar.draw(
-        board, context.words(), context.job().units(), grid.scale(), area.minX(), y - 4, area.width());
-    grid.draw(board, number, area, y + BAR - 2, this::pictureTitle);
+    bar(board, grid.scale(), area.minX(), y - BAR, area.width());
+    grid.draw(board, number, area, y + bar(area), this::pictureTitle);
     if (number == grid.count() - 1) {
       sign(board, area);
     }
@@ -141,8 +153,7 @@ public final class ChoiceSheets {
     double x = area.minX() + LabelShape.width(opening().mark(), big) + 4;
     String name = opening().label().isEmpty() ? context.job().info().title() : opening().label();
     String title = context.say("choose.heading", name);
-    FitLine.draw(
-        board, x, area.minY() + 5, area.maxX() - x, title, new Lettering(5, true));
+    FitLine.draw(board, x, area.minY() + 5, area.maxX() - x, title, new Lettering(5, true));
     FitLine.draw(
         board, x, area.minY() + 10, area.maxX() - x, context.say("choose.how"), Lettering.NOTE);
   }
@@ -231,7 +242,10 @@ public final class ChoiceSheets {
     List<Choice> rest = choices.rest();
     List<Choice> listed = rest.subList(0, Math.min(LISTED, rest.size()));
     if (!listed.isEmpty()) {
-      flow.table(context.say("choose.rest"), columns(), listed.stream().map(this::row).toList(),
+      flow.table(
+          context.say("choose.rest"),
+          columns(),
+          listed.stream().map(this::row).toList(),
           Lettering.NOTE);
     }
     if (rest.size() > LISTED) {

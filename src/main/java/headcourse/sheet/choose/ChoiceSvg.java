@@ -15,7 +15,7 @@ import java.util.List;
 /** The pictures to choose from on one page of their own, as large as it needs to be. */
 public final class ChoiceSvg {
   private static final double MARGIN = 8;
-  private static final double HEADER = 22;
+  private static final double HEADER = 26;
 
   /** Room that scale and columns are chosen for, mm. */
   private static final double WIDTH = 400;
@@ -50,8 +50,7 @@ public final class ChoiceSvg {
         b -> {
           b.text(MARGIN, MARGIN + 5, title, new Lettering(5, true), Align.START);
           b.text(MARGIN, MARGIN + 10.5, words.say("choose.how"), Lettering.NOTE, Align.START);
-          ScaleBar.draw(
-              b, words, job.units(), fit.scale(), MARGIN, MARGIN + 14, fit.width());
+          ScaleBar.draw(b, words, job.units(), fit.scale(), MARGIN, MARGIN + 14, fit.width());
         });
     fit.draw(
         board,

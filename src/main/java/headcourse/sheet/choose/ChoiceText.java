@@ -60,7 +60,11 @@ final class ChoiceText {
   String stones(Words w, Choice c) {
     if (!c.left().equals(c.right())) {
       return w.say(
-          "choose.sides", c.left().size(), widths(w, c.left()), c.right().size(), widths(w, c.right()));
+          "choose.sides",
+          c.left().size(),
+          widths(w, c.left()),
+          c.right().size(),
+          widths(w, c.right()));
     }
     return w.say("choose.stones", c.left().size(), widths(w, c.left()));
   }
@@ -96,7 +100,8 @@ final class ChoiceText {
               both(w, "choose.bond", left.onWall(format.grid()), right.onWall(format.grid()));
           String top =
               head.fanned()
-                  ? both(w, "choose.bond-top", left.onTop(format.grid()), right.onTop(format.grid()))
+                  ? both(
+                      w, "choose.bond-top", left.onTop(format.grid()), right.onTop(format.grid()))
                   : "";
           String near = head.curved() ? "choose.nearest-curved" : "choose.nearest";
           return passes + top + "; " + w.say(near, Limit.MOST.withUnit(format, c.lap()));

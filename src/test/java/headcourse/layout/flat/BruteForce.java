@@ -375,8 +375,7 @@ final class BruteForce {
   private void offer(double end, int n, double wants, double unfit) {
     double[] own = cost(end - half, n);
     double[] cost = {wants, unfit, own[0], own[1], own[2]};
-    every.add(
-        new double[] {n, end, place(end) - place0(), wants, unfit, own[0], own[1], own[2]});
+    every.add(new double[] {n, end, place(end) - place0(), wants, unfit, own[0], own[1], own[2]});
     if (best == null || compare(cost, best) < 0) {
       best = cost;
     }
