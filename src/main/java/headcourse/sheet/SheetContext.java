@@ -65,6 +65,13 @@ public record SheetContext(
         .anyMatch(h -> h.layout().stones().stream().anyMatch(s -> s.role() == Role.KEY));
   }
 
+  /**
+   * A word for the label of a page, in the first language: viewers show it where room is scarce.
+   */
+  public String label(String key) {
+    return words.singly().get(0).say(key);
+  }
+
   /** A blank page; off a roll, one half as long again as the roll is wide. */
   public PageDraft page(Turn turn, String label, String title) {
     double w = paper().width().mm();

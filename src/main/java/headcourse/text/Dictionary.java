@@ -44,7 +44,7 @@ final class Dictionary {
   /** Whether there is a text for a key. */
   boolean has(String key) {
     if (!texts.containsKey(key)) {
-      read(key.substring(0, key.indexOf('.')) + "_" + language);
+      read(language + "/" + key.substring(0, key.indexOf('.')));
     }
     return texts.containsKey(key);
   }

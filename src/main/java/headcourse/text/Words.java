@@ -6,7 +6,7 @@ import java.util.function.Function;
 
 /**
  * The words on paper, by key. A key's part before its first dot names the file it stands in: {@code
- * wall.centre-line} is in {@code words/wall_en.properties} and {@code words/wall_es.properties}.
+ * wall.centre-line} is in {@code words/en/wall.properties}, {@code words/es/wall.properties}.
  * Places for values are {@code {0}}, {@code {1}} …; {@code {sofito|intradós}} is the first word of
  * a flat head and the second of an arch.
  */
@@ -28,7 +28,7 @@ public final class Words {
   /**
    * The words of a language.
    *
-   * @param language {@code en}, {@code es}, or {@code en+es} for both
+   * @param language one of {@link Languages#choices}: {@code es}, or {@code en+es} for both
    */
   public static Words of(String language) {
     return new Words(false, false, language.split("\\+"));
@@ -97,7 +97,7 @@ public final class Words {
 
   /** BCP 47 tag of the first language. */
   public String tag() {
-    return languages[0].equals("es") ? "es" : "en";
+    return languages[0];
   }
 
   /** BCP 47 tag of the second language; empty where there is none. */

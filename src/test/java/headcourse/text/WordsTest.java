@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Every word on paper stands in both languages, and every key that the code says exists. */
+/** Every word on paper stands in every language, and every key that the code says exists. */
 class WordsTest {
   private static final Path WORDS = Path.of("src/main/resources/headcourse/words");
   private static final Path CODE = Path.of("src/main/java");
@@ -34,49 +34,65 @@ class WordsTest {
 
   private static TreeMap<String, Properties> files(String language) throws IOException {
     TreeMap<String, Properties> all = new TreeMap<>();
-    try (Stream<Path> list = Files.list(WORDS)) {
+    try (Stream<Path> list = Files.list(WORDS.resolve(language))) {
       for (Path f : list.sorted().toList()) {
-        String name = f.getFileName().toString();
-        if (name.endsWith("_" + language + ".properties")) {
-          all.put(name.substring(0, name.indexOf('_')), load(f));
-        }
+        all.put(f.getFileName().toString().replace(".properties", ""), load(f));
       }
     }
     return all;
   }
 
+  private static List<String> others() {
+    return Languages.tags().stream().filter(t -> !t.equals("en")).toList();
+  }
+
   @Test
-  void bothLanguagesHaveTheSameKeys() throws IOException {
+  void everyFolderIsALanguage() throws IOException {
+    try (Stream<Path> list = Files.list(WORDS)) {
+      List<String> folders =
+          list.filter(Files::isDirectory).map(p -> p.getFileName().toString()).sorted().toList();
+      assertEquals(folders, Languages.tags().stream().sorted().toList());
+    }
+    assertEquals("en", Languages.tags().get(0));
+    assertEquals(List.of("en", "es", "en+es", "es+en"), Languages.choices());
+  }
+
+  @Test
+  void allLanguagesHaveTheSameKeys() throws IOException {
     TreeMap<String, Properties> en = files("en");
-    TreeMap<String, Properties> es = files("es");
     assertTrue(en.size() > 5, "too few files: " + en.keySet());
-    assertEquals(en.keySet(), es.keySet());
-    for (String name : en.keySet()) {
-      TreeSet<Object> a = new TreeSet<>(en.get(name).keySet());
-      assertEquals(a, new TreeSet<>(es.get(name).keySet()), name);
-      for (Object key : a) {
-        assertTrue(key.toString().startsWith(name + "."), key + " stands in " + name);
-        for (Properties p : List.of(en.get(name), es.get(name))) {
-          assertTrue(!p.getProperty(key.toString()).isBlank(), key + " is blank");
+    for (String language : others()) {
+      TreeMap<String, Properties> other = files(language);
+      assertEquals(en.keySet(), other.keySet(), language);
+      for (String name : en.keySet()) {
+        TreeSet<Object> a = new TreeSet<>(en.get(name).keySet());
+        assertEquals(a, new TreeSet<>(other.get(name).keySet()), language + "/" + name);
+        for (Object key : a) {
+          assertTrue(key.toString().startsWith(name + "."), key + " stands in " + name);
+          for (Properties p : List.of(en.get(name), other.get(name))) {
+            assertTrue(!p.getProperty(key.toString()).isBlank(), key + " is blank");
+          }
         }
       }
     }
   }
 
   @Test
-  void bothLanguagesTakeTheSameValues() throws IOException {
-    TreeMap<String, Properties> es = files("es");
+  void allLanguagesTakeTheSameValues() throws IOException {
     List<String> wrong = new ArrayList<>();
-    files("en")
-        .forEach(
-            (name, en) -> {
-              for (String key : en.stringPropertyNames()) {
-                String other = es.get(name).getProperty(key, "");
-                if (!values(en.getProperty(key)).equals(values(other))) {
-                  wrong.add(key);
+    for (String language : others()) {
+      TreeMap<String, Properties> other = files(language);
+      files("en")
+          .forEach(
+              (name, en) -> {
+                for (String key : en.stringPropertyNames()) {
+                  String text = other.get(name).getProperty(key, "");
+                  if (!values(en.getProperty(key)).equals(values(text))) {
+                    wrong.add(language + ": " + key);
+                  }
                 }
-              }
-            });
+              });
+    }
     assertEquals(List.of(), wrong);
   }
 

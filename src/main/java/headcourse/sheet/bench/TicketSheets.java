@@ -2,6 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -95,7 +96,7 @@ public final class TicketSheets implements SheetComposer {
       }
     }
     if (plan == null) {
-      throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
+      throw new NoRoom("a ticket");
     }
     return pages(c, plan);
   }

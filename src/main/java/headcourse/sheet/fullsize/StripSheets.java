@@ -71,7 +71,7 @@ public final class StripSheets implements SheetComposer {
           c.page(
               width,
               trial.height(),
-              mark + "-strip-" + (pages.size() + 1),
+              mark + "-" + c.label("fullsize.label-strip") + "-" + (pages.size() + 1),
               c.say("fullsize.strip", mark));
       if (first == 0) {
         page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());
