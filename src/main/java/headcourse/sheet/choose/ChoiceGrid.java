@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Pictures of choices side by side, all to one scale: the largest at which they need the fewest
- * pages.
+ * Pictures of choices side by side, all to one scale: the largest at which they need one page, or
+ * else no more than one more than the fewest.
  */
 final class ChoiceGrid {
   private static final int MOST_COLUMNS = 4;
@@ -40,15 +40,16 @@ final class ChoiceGrid {
    */
   static ChoiceGrid of(
       List<Choice> choices, ChoiceText text, Units units, double width, double page, double last) {
-    ChoiceGrid best = null;
+    List<ChoiceGrid> all = new ArrayList<>();
     for (Scale scale : Scale.ladder(units)) {
       for (int columns = 1; columns <= MOST_COLUMNS; columns++) {
-        Optional<ChoiceGrid> grid = at(choices, text, scale, columns, width, page, last);
-        if (grid.isPresent() && (best == null || grid.get().count() < best.count())) {
-          best = grid.get();
-        }
+        at(choices, text, scale, columns, width, page, last).ifPresent(all::add);
       }
     }
+    int fewest = all.stream().mapToInt(ChoiceGrid::count).min().orElse(1);
+    // Where one page won't do, one more is worth larger pictures.
+    int most = fewest == 1 ? 1 : fewest + 1;
+    ChoiceGrid best = all.stream().filter(g -> g.count() <= most).findFirst().orElse(null);
     if (best == null) {
       // Wider than the paper at every scale: the smallest, whatever room there is beside it.
       List<Scale> ladder = Scale.ladder(units);
