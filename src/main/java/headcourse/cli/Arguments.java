@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
  * @param paper paper of every bundle, or null
  */
 record Arguments(String command, List<String> files, String out, List<Output> only, Paper paper) {
-  static final List<String> COMMANDS = List.of("draw", "check", "new", "rules");
+  static final List<String> COMMANDS = List.of("draw", "check", "choose", "new", "rules");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {

@@ -2,8 +2,11 @@ package headcourse.cli;
 
 import headcourse.bench.HeadWork;
 import headcourse.bench.Lands;
+import headcourse.choose.Choices;
+import headcourse.choose.Why;
 import headcourse.diag.Outcome;
 import headcourse.job.Care;
+import headcourse.job.Choosing;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Proof;
@@ -16,6 +19,8 @@ import headcourse.units.Limit;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Reads, solves and reports findings without drawing. */
 record CheckCommand(Path folder, Console console) {
@@ -33,7 +38,7 @@ record CheckCommand(Path folder, Console console) {
 
   private int one(String name) {
     JobFile file = new JobFile(folder, name);
-    Outcome<Job> read = file.read();
+    Outcome<Job> read = file.readChosen();
     read.diagnostics().forEach(console::tell);
     if (read.value().isEmpty()) {
       return Main.WRONG;
@@ -49,6 +54,7 @@ record CheckCommand(Path folder, Console console) {
       console.say(lands(h));
       ChangeLines.of(work.job(), h).forEach(console::say);
     }
+    whys(work).forEach(console::say);
     work.heads().stream()
         .flatMap(h -> h.layout().remarks().stream())
         .filter(r -> r.key().equals("from-stock"))
@@ -57,6 +63,21 @@ record CheckCommand(Path folder, Console console) {
         .forEach(console::say);
     RuleBook.summary(work.job(), work.findings()).forEach(f -> console.say(line(f)));
     return work.errorsStand() ? Main.FINDINGS : Main.DONE;
+  }
+
+  /** Why heads that were chosen are not the ones that come first. */
+  private static List<String> whys(ShopWork work) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < work.heads().size(); i++) {
+      Choosing choosing = work.job().openings().get(i).choosing();
+      if (choosing.chosen()) {
+        HeadLayout drawn = work.heads().get(i).layout();
+        Choices.checked(work.job(), i)
+            .value()
+            .ifPresent(c -> lines.addAll(Why.lines(c, choosing.letter(), drawn)));
+      }
+    }
+    return lines;
   }
 
   /** One line for a head. */
@@ -81,6 +102,13 @@ record CheckCommand(Path folder, Console console) {
   /** What the proof proves. */
   private static String proof(HeadLayout layout, LengthFormat f) {
     Proof proof = layout.proof();
+    if (layout.opening().head().stones().widths() != null) {
+      return proof.shortfall().isZero()
+          ? "widths as given; lands whatever the tolerances bring"
+          : "widths as given; at the worst "
+              + Limit.LEAST.plainWithUnit(f, proof.shortfall())
+              + " short of landing";
+    }
     if (proof.shortfall() == null) {
       return proof.status() == Proof.Status.OPTIMAL ? "proved best" : "best found";
     }

@@ -38,7 +38,7 @@ record DrawCommand(Path folder, Console console) {
 
   private int one(Arguments arguments, String name, Map<String, String> folders) {
     JobFile file = new JobFile(folder, name);
-    Outcome<Job> read = file.read();
+    Outcome<Job> read = file.readChosen();
     read.diagnostics().forEach(console::tell);
     if (read.value().isEmpty()) {
       return Main.WRONG;
@@ -111,7 +111,7 @@ record DrawCommand(Path folder, Console console) {
     return arguments.out().isEmpty() ? "out" : arguments.out();
   }
 
-  private static Job onPaper(Job job, Paper paper) {
+  static Job onPaper(Job job, Paper paper) {
     if (paper == null) {
       return job;
     }

@@ -36,6 +36,20 @@ final class Help {
 
           Reads the job, sets out the heads and lists what the rules have to say.
           Draws nothing. Ends like draw.""";
+      case "choose" ->
+          """
+          headcourse choose JOB.yaml [D1] [--out FOLDER] [--paper SIZE]
+
+          Shows every head that keeps what the job asks, for one opening or for each:
+          a table here, and in out/JOB/
+            choose.pdf      at most twelve pictures to one scale, to tick and to sign;
+                            the others overleaf
+            choose.svg      the pictures, for a screen
+          What may vary besides number and width of the stones stands under vary: in the
+          job. To fix a choice, write choose: B and the line printed for it.
+
+          Ends with 0; 1 when an error stands against every head there is; 2 when there
+          is nothing to choose from; 3 when the machine failed.""";
       case "new" ->
           """
           headcourse new JOB.yaml
@@ -53,6 +67,7 @@ final class Help {
 
           headcourse new JOB.yaml      write a job file to start from
           headcourse check JOB.yaml    can it be set out, and what do the rules say?
+          headcourse choose JOB.yaml   what heads are there to choose from?
           headcourse draw JOB.yaml     draw the sheets for bench, wall and contractor
           headcourse rules             the rules and where they come from
 

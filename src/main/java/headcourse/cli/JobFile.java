@@ -1,5 +1,6 @@
 package headcourse.cli;
 
+import headcourse.choose.Letters;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.job.Job;
@@ -16,6 +17,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +30,18 @@ import java.util.Optional;
 record JobFile(Path folder, String name) {
   /** Larger files than this are no job. */
   private static final int MOST = 4 << 20;
+
+  /** Reads the job as it is to be drawn: with the settings of what was chosen by letter alone. */
+  Outcome<Job> readChosen() {
+    Outcome<Job> read = read();
+    if (read.value().isEmpty()) {
+      return read;
+    }
+    Outcome<Job> settled = Letters.settled(read.value().get());
+    List<Diagnostic> said = new ArrayList<>(read.diagnostics());
+    said.addAll(settled.diagnostics());
+    return new Outcome<>(settled.value(), said);
+  }
 
   /** Reads the job. */
   Outcome<Job> read() {

@@ -49,6 +49,7 @@ public final class Main {
       return switch (arguments.command()) {
         case "draw" -> new DrawCommand(folder, console).run(arguments);
         case "check" -> new CheckCommand(folder, console).run(arguments);
+        case "choose" -> new ChooseCommand(folder, console).run(arguments);
         case "new" -> new NewCommand(folder, console).run(arguments);
         case "rules" -> new RulesCommand(console).run();
         case "version" -> console.say("headcourse " + version());

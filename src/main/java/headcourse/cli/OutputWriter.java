@@ -151,7 +151,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
   }
 
   /** FNV-1a, 64 bits (draft-eastlake-fnv), from both ends: only to tell one job from another. */
-  private static String hash(byte[] bytes) {
+  static String hash(byte[] bytes) {
     long there = 0xcbf29ce484222325L;
     long back = there;
     for (int i = 0; i < bytes.length; i++) {

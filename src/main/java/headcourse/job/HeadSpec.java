@@ -1,6 +1,7 @@
 package headcourse.job;
 
 import headcourse.units.Length;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -30,6 +31,11 @@ public record HeadSpec(
   /** The same with another key. */
   public HeadSpec with(Key other) {
     return new HeadSpec(shape, height, other, stones, bearing, clear, soffit, seat, params);
+  }
+
+  /** The same of another height. */
+  public HeadSpec withHeight(Length other) {
+    return new HeadSpec(shape, other, key, stones, bearing, clear, soffit, seat, params);
   }
 
   /** The same with other stones. */
@@ -64,6 +70,7 @@ public record HeadSpec(
    * @param prefer what leads where stones are even or graded
    * @param give in {@code from-stock}, how much may be sawn off a head beyond the least and still
    *     count as the least
+   * @param widths the width of every stone of a flat head, where the job gives them; else null
    */
   public record Stones(
       Length min,
@@ -76,10 +83,30 @@ public record HeadSpec(
       boolean mirror,
       long seed,
       Prefer prefer,
-      Length give) {
+      Length give,
+      Widths widths) {
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give);
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give, widths);
+    }
+  }
+
+  /**
+   * The widths of all stones, from the key outwards, on the line that widths are counted on.
+   *
+   * @param left those of the left side
+   * @param right those of the right side
+   */
+  public record Widths(List<Length> left, List<Length> right) {
+    /** Copies the lists. */
+    public Widths {
+      left = List.copyOf(left);
+      right = List.copyOf(right);
+    }
+
+    /** Whether both sides are alike. */
+    public boolean alike() {
+      return left.equals(right);
     }
   }
 

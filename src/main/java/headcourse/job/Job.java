@@ -106,6 +106,36 @@ public record Job(
         stock, fitted, cut, spoiled, accepted, limits, steps, spans);
   }
 
+  /** The same job with one opening alone, before anything was cut or sent out. */
+  public Job alone(int opening) {
+    Opening one = openings.get(opening);
+    List<Accepted> own =
+        accepted.stream()
+            .filter(a -> a.opening().isEmpty() || a.opening().equals(one.mark()))
+            .toList();
+    return new Job(
+        name,
+        info.first(),
+        units,
+        grid,
+        printing,
+        stone,
+        wall,
+        setting,
+        tools,
+        fastener,
+        props,
+        List.of(one),
+        stock,
+        List.of(),
+        List.of(),
+        List.of(),
+        own,
+        limits,
+        steps,
+        spans);
+  }
+
   /** The same job, its exact searches taking so many steps at most. */
   public Job withSteps(long most) {
     return new Job(

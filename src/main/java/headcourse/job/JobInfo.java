@@ -80,6 +80,13 @@ public record JobInfo(
     revisions = List.copyOf(revisions);
   }
 
+  /** The same of a job that nothing was sent out for. */
+  JobInfo first() {
+    return new JobInfo(
+        number, title, site, client, mason, drawnBy, date, revision, revisions, "", settingDate,
+        contract);
+  }
+
   /** One line of the history. */
   public record Revision(String mark, String date, String note) {}
 }

@@ -22,6 +22,7 @@ import java.util.List;
  * @param measured as built, or null
  * @param head what is set over it
  * @param floor where it stands over floor and ground
+ * @param choosing what of it may vary, and what was chosen
  */
 public record Opening(
     String path,
@@ -37,8 +38,9 @@ public record Opening(
     Length wallRight,
     Measured measured,
     HeadSpec head,
-    Floor floor) {
-  /** An opening whose floor the job does not say. */
+    Floor floor,
+    Choosing choosing) {
+  /** An opening whose floor the job does not say, and of which nothing may vary. */
   public Opening(
       String path,
       String mark,
@@ -67,7 +69,8 @@ public record Opening(
         wallRight,
         measured,
         head,
-        Floor.UNSAID);
+        Floor.UNSAID,
+        Choosing.NONE);
   }
 
   /** Copies the places. */
@@ -79,6 +82,6 @@ public record Opening(
   public Opening with(HeadSpec other) {
     return new Opening(
         path, mark, label, count, at, level, width, height, reveal, wallLeft, wallRight, measured,
-        other, floor);
+        other, floor, choosing);
   }
 }

@@ -16,9 +16,18 @@ public final class Binder {
 
   /** The bundle's pages, finished. */
   public static PageSet bind(SheetContext context, List<PageDraft> drafts) {
+    return bind(context, drafts, context.bundle().word());
+  }
+
+  /**
+   * Pages that are no part of a bundle, finished.
+   *
+   * @param document what they are, as in {@code frame.bundle-choose}
+   */
+  public static PageSet bind(SheetContext context, List<PageDraft> drafts, String document) {
     JobInfo info = context.job().info();
     List<Page> pages = new ArrayList<>();
-    Map<String, String> fields = fields(context);
+    Map<String, String> fields = fields(context, document);
     for (int i = 0; i < drafts.size(); i++) {
       PageDraft d = drafts.get(i);
       List<Mark> marks = new ArrayList<>();
@@ -29,10 +38,7 @@ public final class Binder {
       marks.addAll(d.board().marks());
       pages.add(new Page(d.width(), d.height(), d.label(), d.title(), marks, d.bookmarks()));
     }
-    String title =
-        join(
-            join(info.number(), info.title()),
-            context.say("frame.bundle-" + context.bundle().word()));
+    String title = join(join(info.number(), info.title()), context.say("frame.bundle-" + document));
     return new PageSet(
         context.bundle(),
         SecondLanguage.plain(title),
@@ -44,7 +50,7 @@ public final class Binder {
   }
 
   // What is the same on every page.
-  private static Map<String, String> fields(SheetContext context) {
+  private static Map<String, String> fields(SheetContext context, String document) {
     JobInfo info = context.job().info();
     Map<String, String> f = new TreeMap<>();
     f.put("owner", info.mason());
@@ -57,7 +63,7 @@ public final class Binder {
     f.put("date", info.date());
     f.put("revision", info.revision());
     f.put("sheet", "");
-    f.put("bundle", context.say("frame.bundle-" + context.bundle().word()));
+    f.put("bundle", context.say("frame.bundle-" + document));
     f.put("language", context.job().language().word());
     f.put("scale", "");
     f.put("piece", "");

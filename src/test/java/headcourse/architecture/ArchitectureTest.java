@@ -68,6 +68,19 @@ class ArchitectureTest {
             "stock",
             "rules",
             "revision"));
+    TABLE.put(
+        "choose",
+        Set.of(
+            "units",
+            "geom",
+            "diag",
+            "job",
+            "layout",
+            "layout.shapes",
+            "bench",
+            "stock",
+            "rules",
+            "work"));
     TABLE.put("text", Set.of());
     TABLE.put("drawing", Set.of("geom", "job", "text"));
     Set<String> forSheets =
@@ -99,6 +112,7 @@ class ArchitectureTest {
         "sheet.contractor",
         with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
+    TABLE.put("sheet.choose", with(forSheets, "choose", "sheet", "sheet.elevation"));
     TABLE.put(
         "sheet.book",
         with(

@@ -10,11 +10,28 @@ import java.util.Locale;
 
 /**
  * Times whole processes in turn: a bare start of the JVM, and a drawing of the cart door, all
- * outputs, by the launcher and by {@code java -jar}. Prints medians of the time and of the
+ * outputs, or with {@code choose} as a second argument what there is to choose from over a 40-ft
+ * opening with a range of keys, by the launcher and by {@code java -jar}. Prints medians of the time and of the
  * processor's time, their ratios to the bare start pair by pair, and the most memory held. Run
- * {@code mvn package} first; the argument is the number of rounds. Linux only.
+ * {@code mvn package} first; the first argument is the number of rounds. Linux only.
  */
 public final class ColdRunBenchmark {
+  private static final String WIDE =
+      """
+      stone: {density: 138 lb/ft3, thickness: 1 1/4}
+      openings:
+        - mark: D1
+          width: 40'
+          vary: {key: {bottom: 6..12}}
+          head:
+            key: {bottom: 8, top: 11, rise: 2, drop: 1, proud: 1/2}
+            stones: {min: 5, max: 8 1/2, target: 7}
+            bearing: {min: 4, max: 8, target: 6}
+      stock:
+        corners:
+          - {mark: C1, arris: 24, face: 16, return: 5, count: 60}
+      """;
+
   private ColdRunBenchmark() {}
 
   private record Run(double wall, double cpu, double megabytes) {}
@@ -28,7 +45,12 @@ public final class ColdRunBenchmark {
     Files.writeString(
         empty.resolve("Bare.java"), "class Bare{public static void main(String[] a){}}");
     run(List.of(java + "c", "-d", empty.toString(), empty.resolve("Bare.java").toString()));
-    List<String> draw = List.of("draw", "jobs/cart-door.yaml", "--out", out.toString());
+    boolean choose = args.length > 1 && args[1].equals("choose");
+    Path wide = Files.writeString(out.resolve("wide.yaml"), WIDE);
+    List<String> draw =
+        choose
+            ? List.of("choose", wide.toString(), "--out", out.toString())
+            : List.of("draw", "jobs/cart-door.yaml", "--out", out.toString());
     List<List<String>> commands =
         List.of(
             List.of(java, "-cp", empty.toString(), "Bare"),

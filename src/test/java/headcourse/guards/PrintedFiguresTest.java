@@ -30,6 +30,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The figures, sides and directions on finished sheets, read back from the PDF and held against
@@ -81,6 +82,47 @@ public class PrintedFiguresTest {
     assertTrue(work.changes().items().size() > 2, "nothing changed");
     hold(work);
   }
+
+  /** What there is to choose from: in inches, and in millimetres with sides that differ. */
+  @ParameterizedTest
+  @ValueSource(strings = {INCHES, METRIC})
+  void choices(String text) throws IOException {
+    ChooseGuard.hold(text);
+  }
+
+  private static final String INCHES =
+      """
+      stone: {thickness: 1 1/4}
+      openings:
+        - mark: D1
+          width: 16'
+      %s    head:
+            key: {bottom: 8, top: 11, rise: 2, drop: 1, proud: 1/2}
+            stones: {min: 5, max: 8 1/2, target: 7 7/16}
+            bearing: {min: 4, max: 8, target: 6}
+      stock:
+        corners:
+          - {mark: C1, arris: 24, face: 18, return: 5, count: 30}
+      """;
+
+  private static final String METRIC =
+      """
+      units: mm
+      paper: a4
+      stone: {thickness: 30}
+      setting: {joints: mortar, joint: 6, cut-tolerance: 1}
+      openings:
+        - mark: W1
+          width: 1800
+          wall-right: 190
+      %s    head:
+            key: {bottom: 200, top: 250, rise: 40}
+            stones: {min: 110, max: 220, target: 160, step: 9, rhythm: mixed, mirror: false}
+            bearing: {min: 120, max: 260, target: 200}
+      stock:
+        corners:
+          - {mark: C1, arris: 700, face: 420, return: 150, count: 30}
+      """;
 
   private static Optional<byte[]> beside(String name) {
     try {

@@ -10,6 +10,7 @@ import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
 import headcourse.job.Floor;
+import headcourse.job.Choosing;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.JobInfo;
@@ -148,13 +149,14 @@ public final class JobMaker {
               headHeight,
               key,
               new HeadSpec.Stones(
-                  min, max, target, step, jump, eachSide, rhythm, mirror, seed, prefer, give),
+                  min, max, target, step, jump, eachSide, rhythm, mirror, seed, prefer, give, null),
               bearing,
               clear,
               soffit,
               seat,
               new Params(params)),
-          floor);
+          floor,
+          Choosing.NONE);
     }
   }
 

@@ -64,7 +64,7 @@ public final class JobReader {
   static Outcome<Job> read(JobSource source, MappingNode root, Problems problems) {
     Reading in = new Reading(source.text(), problems, source.files());
     in.spans.put("", source.text().start());
-    Job job = job(source, new Section(in, "", root), root);
+    Job job = job(source, new Section(in, "", Chosen.over(root)), root);
     return problems.any()
         ? Outcome.failed(problems.inOrder(source.name()))
         : Outcome.of(job, problems.inOrder(source.name()));

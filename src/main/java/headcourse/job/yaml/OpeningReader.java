@@ -1,13 +1,16 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Choosing;
 import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Measured;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
+import headcourse.job.Vary;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Reads {@code openings:}. */
 final class OpeningReader {
@@ -69,6 +72,7 @@ final class OpeningReader {
     Length left = s.length("wall-left", Range.NOT_NEGATIVE, null);
     Length right = s.length("wall-right", Range.NOT_NEGATIVE, null);
     HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);
+    Choosing choosing = choosing(s, shapes);
     s.done();
     return new Opening(
         s.path,
@@ -84,7 +88,32 @@ final class OpeningReader {
         right,
         measured,
         head,
-        new Floor(sill, ground));
+        new Floor(sill, ground),
+        choosing);
+  }
+
+  private static Choosing choosing(Section s, List<ShapeDef> shapes) {
+    Vary vary = VaryReader.read(s.section("vary"), shapes);
+    String letter = s.get("choose", "", OpeningReader::letter);
+    Item item = s.item("chosen");
+    // Its values were laid over the head and are read there.
+    boolean settings = item != null && !item.section().keys().isEmpty();
+    if (item != null && !s.has("choose")) {
+      item.error(
+          "settings of a choice, and no letter beside them; expected choose: with its letter");
+    }
+    return new Choosing(vary, letter, settings);
+  }
+
+  private static String letter(Item item) {
+    String raw = item.raw("a letter");
+    if (raw == null || raw.matches("[A-Za-z]{1,2}")) {
+      return raw == null ? null : raw.toUpperCase(Locale.ROOT);
+    }
+    item.error(
+        Reading.quoted(raw)
+            + " is no choice; expected a letter as headcourse choose prints it, as B");
+    return null;
   }
 
   /** Where it stands along the wall: one place, or one for each of several that are identical. */

@@ -41,8 +41,14 @@ final class Rereading implements Rewriting {
       return -1;
     }
     String own = first.substring(0, first.indexOf(']') + 1);
-    boolean alone = changes.stream().allMatch(c -> c.path().startsWith(own));
+    boolean alone = changes.stream().allMatch(c -> c.path().startsWith(own) && !setsJoints(c, own));
     return alone ? Integer.parseInt(own.substring("openings[".length(), own.length() - 1)) : -1;
+  }
+
+  /** A choice may set the joints of the whole job, or have set them. */
+  private static boolean setsJoints(Change change, String opening) {
+    boolean chosen = change.path().equals(opening + ".chosen");
+    return chosen && (change.value() == null || change.value().contains("joint"));
   }
 
   /** Only what is changed is read again: the rest of a job says nothing of an opening's values. */
@@ -54,7 +60,7 @@ final class Rereading implements Rewriting {
     Reading in = new Reading(source.text(), problems, source.files());
     in.units = plain.units();
     in.grid = plain.grid();
-    Item item = new Section(in, "", nodes).item("openings").at(number);
+    Item item = new Section(in, "", Chosen.over(nodes)).item("openings").at(number);
     Opening opening = OpeningReader.opening(item, number + 1, source.shapes());
     if (problems.any()) {
       return Outcome.failed(problems.inOrder(source.name()));

@@ -42,6 +42,13 @@ final class CurvedHeadSolver {
     }
   }
 
+  /** The numbers of stones a side that keep the limits of the job. */
+  List<Integer> counts() throws NoHead {
+    refuseWhatIsForFlatHeads();
+    double half = CrownKey.half(given, intrados, ExtradosPlan.of(given, intrados).forKey());
+    return new DivisionSolver(given, Divider.of(given, intrados, half)).counts();
+  }
+
   HeadLayout solve() throws NoHead {
     refuseWhatIsForFlatHeads();
     ExtradosPlan plan = ExtradosPlan.of(given, intrados);

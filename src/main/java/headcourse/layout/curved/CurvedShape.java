@@ -5,6 +5,7 @@ import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
 import headcourse.job.ShapeDef.Kind;
 import headcourse.job.ShapeDef.ParamDef;
+import headcourse.layout.Arrangement;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadShape;
 import headcourse.layout.Solution;
@@ -72,6 +73,24 @@ abstract class CurvedShape implements HeadShape {
     } catch (NoHead e) {
       return e.refused();
     }
+  }
+
+  @Override
+  public final List<Arrangement> arrangements(Job job, Opening opening) {
+    CurvedSpec given = new CurvedSpec(job, opening);
+    List<Arrangement> all = new ArrayList<>();
+    try {
+      given.checkLengths(definition.params());
+      SoffitCurve struck = strike(given);
+      for (int n : new CurvedHeadSolver(given, struck).counts()) {
+        if (setOut(job, HeadShape.withEachSide(opening, n)) instanceof Solution.Solved s) {
+          all.add(HeadShape.made(job, s.head(), true));
+        }
+      }
+    } catch (NoHead e) {
+      return List.of();
+    }
+    return all;
   }
 
   /**

@@ -59,6 +59,22 @@ final class DivisionSolver {
         best.division(), new Proof(Proof.Status.OPTIMAL, cost, cost, Math.max(1, tried)));
   }
 
+  /** All numbers that fit; the one asked for alone where there is one. */
+  List<Integer> counts() {
+    Integer asked = given.head().stones().eachSide();
+    List<Integer> counts = new ArrayList<>();
+    for (int n = asked == null ? 1 : asked; n <= (asked == null ? MOST : asked); n++) {
+      DivisionMeasures t = trial(n);
+      if (t != null && fits(t)) {
+        counts.add(n);
+      }
+      if (t != null && tooNarrow(t)) {
+        break;
+      }
+    }
+    return counts;
+  }
+
   private double off(DivisionMeasures t) {
     return Math.abs(t.mean() - given.head().stones().target().mm());
   }

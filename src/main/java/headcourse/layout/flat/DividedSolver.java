@@ -1,7 +1,10 @@
 package headcourse.layout.flat;
 
 import headcourse.job.HeadSpec;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.IntToLongFunction;
 
 /**
  * The rhythms {@code even} and {@code graded}: looks at every end with every number of stones, and
@@ -61,6 +64,45 @@ final class DividedSolver implements SideSolver {
         : new SideResult(found, best.shortfall(), best.unfit(), best.meanMm(), steps);
   }
 
+  /**
+   * A side that keeps every constraint.
+   *
+   * @param choice its stones
+   * @param cost what it costs
+   */
+  record Fit(Choice choice, SideCost cost) {}
+
+  /** All that there are: every end with every number of stones. */
+  List<Fit> all(List<SideCase> cases) {
+    List<Fit> all = new ArrayList<>();
+    for (SideCase c : cases) {
+      SideCheck check = new SideCheck(terms, c.lines(), geometry.fanned());
+      Blanks blanks = new Blanks(terms, geometry, c.lines());
+      for (End end : c.ends()) {
+        CountRange counts = CountRange.of(terms, c.lines(), end);
+        for (int n = counts.least(); n <= counts.most(); n++) {
+          if (geometry.divides(c.lines(), end, n, step)) {
+            fit(check(c.lines(), end, n, check), check, blanks).ifPresent(all::add);
+          }
+        }
+      }
+    }
+    effort += all.size();
+    return all;
+  }
+
+  /** What a choice costs; none where there is no choice. */
+  Optional<Fit> fit(Choice choice, SideCheck check, Blanks blanks) {
+    if (choice == null) {
+      return Optional.empty();
+    }
+    int n = choice.count();
+    long least = Math.max(check.spare().start(), check.spare().end(n, choice.end()));
+    long lacking = blanks.matter() ? blanks.lacking(n, choice.end()) : 0;
+    SideCost cost = SideCost.of(terms, choice.lines(), choice.end(), n, least, lacking);
+    return Optional.of(new Fit(choice, cost(choice, check, blanks, cost)));
+  }
+
   /** With what its joints want, and its stones that are too long. */
   private SideCost cost(Choice choice, SideCheck check, Blanks blanks, SideCost cost) {
     long shortfall = cost.shortfall();
@@ -83,10 +125,15 @@ final class DividedSolver implements SideSolver {
 
   /** From the end inwards, because what fails does so at the jamb first. */
   private Choice check(Lines lines, End end, int count, SideCheck check) {
+    return check(lines, end, count, check, i -> geometry.divided(lines, end, count, step, i));
+  }
+
+  /** Feet of the joints between stones whose number runs from 1, or null where they can't be. */
+  static Choice check(Lines lines, End end, int count, SideCheck check, IntToLongFunction at) {
     long[] feet = new long[count - 1];
     long outer = end.foot();
     for (int i = count - 1; i >= 0; i--) {
-      long foot = i == 0 ? lines.start() : geometry.divided(lines, end, count, step, i);
+      long foot = i == 0 ? lines.start() : at.applyAsLong(i);
       boolean fits =
           i == count - 1 ? check.endFits(count, foot, end) : check.stoneFits(i + 1, foot, outer);
       if (!fits || i > 0 && !check.jointStands(i, foot)) {

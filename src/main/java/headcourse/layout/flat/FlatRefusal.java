@@ -24,6 +24,9 @@ final class FlatRefusal {
   static List<Diagnostic> of(FlatHead head) {
     FlatRefusal refusal = new FlatRefusal(head);
     String path = refusal.terms.opening().path() + ".head";
+    if (refusal.terms.stones().widths() != null) {
+      path += ".stones.widths";
+    }
     refusal.problems.add(
         Diagnostic.error(refusal.terms.job().spans().of(path), refusal.headline()));
     refusal.plainCollisions();
@@ -33,6 +36,24 @@ final class FlatRefusal {
   private String headline() {
     HeadSpec.Stones s = terms.stones();
     HeadSpec.Bearing b = terms.bearing();
+    if (s.widths() != null) {
+      return terms.opening().mark()
+          + ": stones of the widths given, "
+          + s.widths().left().size()
+          + " on the left and "
+          + s.widths().right().size()
+          + " on the right, don't end between "
+          + size(b.min())
+          + " and "
+          + size(b.max())
+          + " past the jambs, each from "
+          + size(s.min())
+          + " to "
+          + size(s.max())
+          + " wide, with every joint at least "
+          + size(terms.head().clear())
+          + " from a jamb line";
+    }
     String each = s.eachSide() == null ? "" : s.eachSide() + " ";
     String widths =
         s.min().equals(s.max())

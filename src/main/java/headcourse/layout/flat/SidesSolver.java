@@ -64,6 +64,10 @@ final class SidesSolver {
 
   /** Both sides, or null where there is no head. */
   Pair pair() {
+    HeadSpec.Widths widths = terms.stones().widths();
+    if (widths != null) {
+      return given(widths);
+    }
     if (alike(terms)) {
       // The sides differ by their walls alone, so what the shorter allows serves both, and where
       // it allows nothing there is no head, but where one jamb stands nearer than the other.
@@ -76,6 +80,26 @@ final class SidesSolver {
       return alike == null || apart != null && apart.sounder(alike) ? apart : alike;
     }
     return apart();
+  }
+
+  /** With the widths that the job gives. */
+  private Pair given(HeadSpec.Widths widths) {
+    if (widths.alike()) {
+      SideResult both =
+          new GivenSolver(head, widths.left()).solve(head.cases(terms.both(), Double.NaN), 0);
+      return both.choice() == null ? null : new Pair(both, both);
+    }
+    SideResult one =
+        new GivenSolver(left.head(), widths.left())
+            .solve(left.head().cases(terms.left(), Double.NaN), 0);
+    if (one.choice() == null) {
+      return null;
+    }
+    double striking = head.fanned() ? one.choice().lines().striking() : Double.NaN;
+    SideResult two =
+        new GivenSolver(right.head(), widths.right())
+            .solve(right.head().cases(terms.right(), striking), 0);
+    return two.choice() == null ? null : new Pair(one, two);
   }
 
   /** Whether both sides are alike where they can be. */

@@ -34,7 +34,8 @@ final class KeyWidths {
             s.mirror(),
             s.seed(),
             s.prefer(),
-            s.give()));
+            s.give(),
+            null));
   }
 
   private static Opening with(Opening o, HeadSpec.Key key, HeadSpec.Stones stones) {

@@ -41,6 +41,7 @@ final class BruteForce {
   private double keyBottom;
   private double keyTop;
   private double[] best;
+  private final List<double[]> every = new ArrayList<>();
 
   BruteForce(Job job) {
     this(job, job.openings().get(0).width().half(), job.openings().get(0).width().half(), null);
@@ -103,6 +104,15 @@ final class BruteForce {
           }
         });
     return best;
+  }
+
+  /**
+   * Every even or graded head that there is: number a side, end on the soffit line, run on the line
+   * that widths are counted on, then what it costs.
+   */
+  List<double[]> all() {
+    best();
+    return every;
   }
 
   private void ends(DoubleConsumer at) {
@@ -365,6 +375,7 @@ final class BruteForce {
   private void offer(double end, int n, double wants, double unfit) {
     double[] own = cost(end - half, n);
     double[] cost = {wants, unfit, own[0], own[1], own[2]};
+    every.add(new double[] {n, end, place(end) - place0(), wants, unfit, own[0], own[1], own[2]});
     if (best == null || compare(cost, best) < 0) {
       best = cost;
     }
