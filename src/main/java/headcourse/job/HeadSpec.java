@@ -1,6 +1,7 @@
 package headcourse.job;
 
 import headcourse.units.Length;
+import java.util.Locale;
 
 /**
  * What the job asks of a head.
@@ -60,6 +61,7 @@ public record HeadSpec(
    * @param rhythm how widths run
    * @param mirror whether both sides are alike
    * @param seed what decides among equals; by default from the opening's mark
+   * @param prefer what leads where stones are even or graded
    */
   public record Stones(
       Length min,
@@ -70,10 +72,11 @@ public record HeadSpec(
       Integer eachSide,
       Rhythm rhythm,
       boolean mirror,
-      long seed) {
+      long seed,
+      Prefer prefer) {
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed);
+      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer);
     }
   }
 
@@ -85,6 +88,19 @@ public record HeadSpec(
    * @param target to aim at
    */
   public record Bearing(Length min, Length max, Length target) {}
+
+  /** What a head's width follows among those that land and can be cut. */
+  public enum Prefer {
+    /** The width aimed at. */
+    TARGET,
+    /** As few blanks as may be, then the width aimed at. */
+    BLANKS;
+
+    /** The word in the job file. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
 
   /** How widths run along a side. */
   public enum Rhythm {

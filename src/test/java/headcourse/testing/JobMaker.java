@@ -116,6 +116,7 @@ public final class JobMaker {
     public HeadSpec.Rhythm rhythm = HeadSpec.Rhythm.EVEN;
     public boolean mirror = true;
     public long seed = 1;
+    public HeadSpec.Prefer prefer = HeadSpec.Prefer.TARGET;
     public HeadSpec.Bearing bearing =
         new HeadSpec.Bearing(Length.inches(4), Length.inches(8), Length.inches(6));
     public Length clear = Length.inches(1.5);
@@ -142,7 +143,8 @@ public final class JobMaker {
               shape,
               headHeight,
               key,
-              new HeadSpec.Stones(min, max, target, step, jump, eachSide, rhythm, mirror, seed),
+              new HeadSpec.Stones(
+                  min, max, target, step, jump, eachSide, rhythm, mirror, seed, prefer),
               bearing,
               clear,
               soffit,

@@ -37,7 +37,7 @@ public final class JobReader {
    * Reads a job.
    *
    * @param fileName the file's name as the user gave it
-   * @param bytes its content, UTF-8, at most 256 KiB
+   * @param bytes its content, UTF-8, at most 2 MiB
    * @param shapes the shapes a head can have
    * @param limits the thresholds a job can set
    * @param files the files that the job names

@@ -29,6 +29,9 @@ final class StonesReader {
     Long each = s.get("each-side", null, i -> i.whole(1, 500));
     boolean mirror = s.flag("mirror", true);
     long seed = s.whole("seed", 0, Long.MAX_VALUE / 10, seed(mark));
+    List<String> leads =
+        Arrays.stream(HeadSpec.Prefer.values()).map(HeadSpec.Prefer::word).toList();
+    String prefer = s.word("prefer", leads, "target");
     s.done();
     return new HeadSpec.Stones(
         min,
@@ -39,7 +42,8 @@ final class StonesReader {
         each == null ? null : each.intValue(),
         HeadSpec.Rhythm.valueOf(rhythm.toUpperCase(Locale.ROOT).replace('-', '_')),
         mirror,
-        seed);
+        seed,
+        HeadSpec.Prefer.valueOf(prefer.toUpperCase(Locale.ROOT)));
   }
 
   /** FNV-1a of the mark: the same mark gives the same head on every machine. */

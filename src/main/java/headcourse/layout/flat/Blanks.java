@@ -3,7 +3,10 @@ package headcourse.layout.flat;
 import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToLongFunction;
 
 /**
  * How many stones of a head fit no blank, by what the job says of its yard. A stone fits none where
@@ -131,28 +134,75 @@ final class Blanks {
     return (s + terms.joint()) * terms.tick() >= seat - 1;
   }
 
+  /** Width of each of so many stones if all were alike, ticks. */
+  private double width(int count, End end) {
+    long run = end.soffit() - lines.startSoffit() + end.top() - lines.startTop();
+    return (double) run / 2 / count - terms.joint();
+  }
+
+  /** What the ends of a row of leaning stones leave of a blank, ticks. */
+  private double taken(End end) {
+    double lean = Math.abs(end.top() - end.soffit() + lines.startTop() - lines.startSoffit()) / 2.0;
+    return geometry.fanned() ? lean : 0;
+  }
+
+  private double kerf() {
+    return (double) terms.job().tools().saw().kerf().picometres() / terms.tick();
+  }
+
+  /**
+   * How many blanks so many stones a side are cut from, those that give most first; a stone that
+   * none is left for counts as one. A key is cut first, and leaves so many the fewer.
+   */
+  long used(int count, End end) {
+    double width = width(count, end);
+    List<Stock.Item> from = new ArrayList<>(returned() ? corners : flats);
+    ToLongFunction<Stock.Item> gives = i -> row(usable(i) - taken(end), width, kerf());
+    from.sort(Comparator.comparingLong(gives).reversed());
+    int[] left = new int[from.size()];
+    for (int i = 0; i < left.length; i++) {
+      Stock.Item item = from.get(i);
+      left[i] = item.toOrder() && item.count() == 0 ? Integer.MAX_VALUE / 2 : item.count();
+    }
+    int[] there = left.clone();
+    long open = count * stones;
+    for (int k = 0; hasKey() && k < terms.opening().count(); k++) {
+      open += keyTakes(from, left, width, kerf(), taken(end));
+    }
+    long used = 0;
+    for (int i = 0; i < there.length; i++) {
+      long each = gives.applyAsLong(from.get(i));
+      long n = each == 0 ? 0 : Math.min(there[i], (open + each - 1) / each);
+      used += n;
+      open = Math.max(0, open - n * each);
+    }
+    return used + open;
+  }
+
   /** How many stones more than the blanks that lie there can give. */
   long lacking(int count, End end) {
     List<Stock.Item> from = returned() ? corners : flats;
     if (from.isEmpty() || from.stream().anyMatch(Stock.Item::toOrder)) {
       return 0;
     }
-    long run = end.soffit() - lines.startSoffit() + end.top() - lines.startTop();
-    double width = (double) run / 2 / count - terms.joint();
-    double lean = Math.abs(end.top() - end.soffit() + lines.startTop() - lines.startSoffit()) / 2.0;
-    double kerf = (double) terms.job().tools().saw().kerf().picometres() / terms.tick();
-    double taken = geometry.fanned() ? lean : 0;
+    double width = width(count, end);
+    double kerf = kerf();
+    double taken = taken(end);
     long most = 0;
     int[] left = new int[from.size()];
     for (int i = 0; i < left.length; i++) {
       left[i] = from.get(i).count();
       most += left[i] * row(usable(from.get(i)) - taken, width, kerf);
     }
-    boolean key = terms.head().key() != null && lines.there() + lines.measured() == 0;
-    for (int k = 0; key && k < terms.opening().count(); k++) {
+    for (int k = 0; hasKey() && k < terms.opening().count(); k++) {
       most -= keyTakes(from, left, width, kerf, taken);
     }
     return Math.max(0, count * stones - most);
+  }
+
+  /** Whether the key is yet to be cut. */
+  private boolean hasKey() {
+    return terms.head().key() != null && lines.there() + lines.measured() == 0;
   }
 
   private static long row(double length, double width, double kerf) {

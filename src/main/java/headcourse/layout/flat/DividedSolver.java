@@ -1,11 +1,13 @@
 package headcourse.layout.flat;
 
+import headcourse.job.HeadSpec;
 import java.util.List;
 
 /**
  * The rhythms {@code even} and {@code graded}: looks at every end with every number of stones, and
- * keeps the one that lands with most certainty, then with fewest stones that fit no blank, then the
- * least by |mean − target|, then |bearing − target|, then fewest stones.
+ * keeps the one that lands with most certainty, then with fewest stones that fit no blank, then,
+ * where the job asks for it, from fewest blanks, then the least by |mean − target|, then |bearing −
+ * target|, then fewest stones.
  */
 final class DividedSolver implements SideSolver {
   private final FlatTerms terms;
@@ -24,6 +26,7 @@ final class DividedSolver implements SideSolver {
     SideCost best = null;
     Choice found = null;
     long steps = 0;
+    boolean byBlanks = terms.stones().prefer() == HeadSpec.Prefer.BLANKS;
     for (SideCase c : cases) {
       SideCheck check = new SideCheck(terms, c.lines(), geometry.fanned());
       Blanks blanks = new Blanks(terms, geometry, c.lines());
@@ -38,6 +41,7 @@ final class DividedSolver implements SideSolver {
           }
           long lacking = blanks.matter() ? blanks.lacking(n, end) : 0;
           SideCost cost = SideCost.of(terms, c.lines(), end, n, least, lacking);
+          cost = byBlanks ? cost.withBlanks(blanks.used(n, end)) : cost;
           if (best != null && cost.compareDivided(best) >= 0
               || !geometry.divides(c.lines(), end, n, step)) {
             continue;

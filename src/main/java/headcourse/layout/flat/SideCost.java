@@ -5,16 +5,18 @@ package headcourse.layout.flat;
  *
  * @param shortfall what it wants of spare to land at the worst, pm
  * @param unfit how many stones fit no blank, over all openings of its kind
+ * @param blanks how many blanks the stones are cut from, where that leads; otherwise 0
  * @param mean |mean width − target| times the number of stones, pm
  * @param bearing |bearing − target|, pm
  * @param count how many stones
  */
-record SideCost(long shortfall, long unfit, long mean, long bearing, int count) {
+record SideCost(long shortfall, long unfit, long blanks, long mean, long bearing, int count) {
   static SideCost of(FlatTerms terms, Lines lines, End end, int count, long shortfall, long unfit) {
     long widths = (end.foot() - lines.start() - count * terms.joint()) * terms.tick();
     return new SideCost(
         shortfall,
         unfit,
+        0,
         Math.abs(widths - count * terms.target()),
         Math.abs(end.bearing() - terms.bearing().target().picometres()),
         count);
@@ -22,7 +24,12 @@ record SideCost(long shortfall, long unfit, long mean, long bearing, int count) 
 
   /** The same, wanting more. */
   SideCost with(long other, long unfitting) {
-    return new SideCost(other, unfitting, mean, bearing, count);
+    return new SideCost(other, unfitting, blanks, mean, bearing, count);
+  }
+
+  /** The same, cut from so many blanks. */
+  SideCost withBlanks(long number) {
+    return new SideCost(shortfall, unfit, number, mean, bearing, count);
   }
 
   int compareMean(SideCost o) {
@@ -38,6 +45,7 @@ record SideCost(long shortfall, long unfit, long mean, long bearing, int count) 
   /** The order of {@code even} and {@code graded}. */
   int compareDivided(SideCost o) {
     int c = compareSound(o);
+    c = c != 0 ? c : Long.compare(blanks, o.blanks);
     c = c != 0 ? c : compareMean(o);
     c = c != 0 ? c : Long.compare(bearing, o.bearing);
     return c != 0 ? c : Integer.compare(count, o.count);
