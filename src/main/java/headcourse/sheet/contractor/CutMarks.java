@@ -2,6 +2,7 @@ package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Board;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
@@ -27,10 +28,16 @@ final class CutMarks {
   private static final double AIR = 1.5;
   private static final double JOG = 3;
 
+  /** How far under the middle a code stands, mm. */
+  private static final double LOW = 3.2;
+
   private record Target(Cuts.Cut cut, Point at) {}
 
   private final SheetContext context;
   private final List<Target> targets = new ArrayList<>();
+
+  /** Width of the circles, mm; room for the longest code in their lower halves. */
+  private final double round;
 
   /** Those of a head among the sections of the set. */
   CutMarks(SheetContext context, HeadWork head, List<Cuts.Cut> cuts) {
@@ -42,11 +49,17 @@ final class CutMarks {
       }
     }
     targets.sort(Comparator.comparingDouble(t -> t.at.x()));
+    double wide = ROUND;
+    for (Target t : targets) {
+      double half = LabelShape.width(context.index().code(t.cut.anchor()), Lettering.NOTE) / 2;
+      wide = Math.max(wide, 2 * Math.hypot(half + 0.7, LOW));
+    }
+    this.round = wide;
   }
 
   /** Height of their band, mm. */
   double depth() {
-    return targets.isEmpty() ? 0 : ROUND + JOG;
+    return targets.isEmpty() ? 0 : round + JOG;
   }
 
   /**
@@ -59,15 +72,15 @@ final class CutMarks {
       return;
     }
     double[] wanted = targets.stream().mapToDouble(t -> view.apply(t.at).x()).toArray();
-    double low = left + ROUND / 2;
-    double[] at = LabelSpacing.along(wanted, ROUND + AIR, low, left + width - ROUND / 2);
+    double low = left + round / 2;
+    double[] at = LabelSpacing.along(wanted, round + AIR, low, left + width - round / 2);
     for (int i = 0; i < at.length; i++) {
-      circle(board, new Point(at[i], top + ROUND / 2), targets.get(i).cut);
+      circle(board, new Point(at[i], top + round / 2), targets.get(i).cut);
     }
     for (int i = 0; i < at.length; i++) {
       Point foot = view.apply(targets.get(i).at);
-      Point from = new Point(at[i], top + ROUND);
-      Point over = new Point(foot.x(), top + ROUND + JOG - 1);
+      Point from = new Point(at[i], top + round);
+      Point over = new Point(foot.x(), top + round + JOG - 1);
       board.lineAround(from, over, Pen.FINE);
       board.lineAround(over, foot, Pen.FINE);
       // The heavy stroke lies the way the cut goes.
@@ -83,12 +96,12 @@ final class CutMarks {
         "",
         context.say("contractor.section-mark", cut.letter(), code),
         b -> {
-          double r = ROUND / 2;
+          double r = round / 2;
           b.stroke(Path.circle(middle, r), Pen.EDGE);
           b.line(middle.x() - r, middle.y(), middle.x() + r, middle.y(), Pen.EDGE);
           Lettering big = new Lettering(2.5, true);
           b.text(middle.x(), middle.y() - 0.8, cut.letter(), big, Align.MIDDLE);
-          b.text(middle.x(), middle.y() + 3.2, code, Lettering.NOTE, Align.MIDDLE);
+          b.text(middle.x(), middle.y() + LOW, code, Lettering.NOTE, Align.MIDDLE);
           b.add(new Link(Box.of(middle.x() - r, middle.y() - r, 2 * r, 2 * r), cut.anchor()));
         });
   }
