@@ -62,6 +62,9 @@ class FiguresAddUpTest {
   void everyRunningMarkIsOnTheElevation() {
     for (ShopWork work : jobs()) {
       HeadWork head = work.heads().get(0);
+      if (head.layout().curve() != null) {
+        continue; // marked around the form, which the guards of the wall's sheets hold
+      }
       Page page = ElevationSvg.page(work, head);
       List<String> turned =
           labels(page.marks()).stream()
@@ -71,8 +74,8 @@ class FiguresAddUpTest {
       var format = new LengthFormat(work.job().units(), work.job().grid());
       for (var j : head.layout().joints()) {
         if (!j.soffitMark().isZero()) {
-          long printed = turned.stream().filter(format.tape(j.soffitMark())::equals).count();
-          assertTrue(printed > 0, "no mark " + format.tape(j.soffitMark()));
+          String mark = format.tape(j.soffitMark());
+          assertTrue(turned.contains(mark), "no mark " + mark);
         }
       }
     }

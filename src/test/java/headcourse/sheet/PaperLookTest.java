@@ -248,7 +248,7 @@ class PaperLookTest {
     List<String> words =
         new ArrayList<>(List.of("dust|silica", "eye", "guard", "veneer carries no", "local code"));
     words.addAll(List.of("polvo|sílice", "ojos|lentes", "guarda", "no carga", "códigos locales"));
-    if (bundle != Bundle.FULL_SIZE) {
+    if (bundle != Bundle.FULL_SIZE && bundle != Bundle.ORDER) {
       words.addAll(List.of("silica", "sílice", "50 lb"));
     }
     for (String word : words) {

@@ -109,8 +109,9 @@ final class BlankDrawing {
     b.text(to.x() + 1, to.y() + 1.2, text, SIZE, Align.START);
   }
 
+  // In the first language: the letter leads to the table's heads, which say it in both.
   private String say(String letter, Length size) {
-    String name = context.say("order." + letter);
+    String name = context.label("order." + letter);
     return sized ? name + " " + context.format().withUnit(size) : name;
   }
 

@@ -53,11 +53,13 @@ public final class OrderSheet implements SheetComposer {
             flow.say(
                 c.job().stock().items().isEmpty() ? "order.nothing-said" : "order.nothing-text",
                 TEXT);
+            flow.say("order.caution", TEXT);
             return;
           }
           sizes(flow, c, lines);
           drawing(flow, c, lines);
           notes(flow, c, lines);
+          flow.say("order.caution", TEXT);
         });
   }
 
