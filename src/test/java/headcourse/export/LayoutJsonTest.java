@@ -205,8 +205,15 @@ class LayoutJsonTest {
       }
       assertTrue(json.contains("\"gridMm\": 0.79375,"));
       // Feet of a dry head are ticks, in the outline too.
-      Matcher outline = Pattern.compile("\\[(-?[0-9.]+), (-?[0-9.]+)\\]").matcher(json);
-      while (outline.find() && !json.substring(0, outline.start()).endsWith("diagonalsMm\": ")) {
+      String outlines =
+          Pattern.compile("\"outlineMm\": *\\[(?:\\s*\\[[^\\]]*\\],?)*")
+              .matcher(json)
+              .results()
+              .map(java.util.regex.MatchResult::group)
+              .collect(java.util.stream.Collectors.joining());
+      Matcher outline = Pattern.compile("\\[(-?[0-9.]+), (-?[0-9.]+)\\]").matcher(outlines);
+      assertTrue(outlines.length() > 500, outlines);
+      while (outline.find()) {
         BigDecimal ticks =
             new BigDecimal(outline.group(1))
                 .multiply(BigDecimal.valueOf(32))

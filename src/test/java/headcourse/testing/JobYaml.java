@@ -133,6 +133,7 @@ public final class JobYaml {
     line(4, "rhythm", o.rhythm.word());
     line(4, "mirror", o.mirror);
     line(4, "seed", o.seed);
+    line(4, "give", o.give.mm() + " mm");
     out.append("      bearing:\n");
     line(4, "min", o.bearing.min());
     line(4, "max", o.bearing.max());

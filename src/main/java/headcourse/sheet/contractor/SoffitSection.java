@@ -174,7 +174,7 @@ final class SoffitSection {
           Point from = view.apply(new Point(x, rough()));
           Point to = view.apply(new Point(x, tip(n).y()));
           String in = f.withUnit(f.grid().ticks(f.grid().floor(n.anchor().penetration())));
-          d.aligned(from, to, -5, in, SIZE);
+          d.aligned(from, to, -7, in, SIZE);
         });
   }
 

@@ -56,7 +56,7 @@ class JobTwinTest {
           head:
             height: 304.8
             key: {bottom: 25.4 cm, top: 254}
-            stones: {min: 127, max: 228.6, target: 203.2, step: 12.7, seed: 1}
+            stones: {give: 12.7, min: 127, max: 228.6, target: 203.2, step: 12.7, seed: 1}
             bearing: {min: 101.6, max: 203.2, target: 152.4}
             clear: 38.1
             seat: 25.4

@@ -72,7 +72,7 @@ class PdfRendererTest {
       String text = new PDFTextStripper().getText(d);
       for (String wanted :
           List.of(
-              "Stone D1-1", "Stone D1-2", "7 ¹⁵⁄₁₆″", "Dust: cut wet. Ojo: piedra señalada ½")) {
+              "Stone D1-1", "Stone D1-2", "7 15/16″", "Dust: cut wet. Ojo: piedra señalada 1/2")) {
         assertTrue(text.contains(wanted), text);
       }
     }

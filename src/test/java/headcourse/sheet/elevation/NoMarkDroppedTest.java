@@ -88,6 +88,9 @@ class NoMarkDroppedTest {
   private static void look(String where, List<Page> pages, HeadWork head, List<String> dropped) {
     TreeSet<String> seen = new TreeSet<>();
     for (Page page : pages) {
+      if (where.contains("CONTRACTOR") && page.label().equals("Z.1")) {
+        continue; // the picture for the client: small, and of how it looks
+      }
       for (Mark.Group group : stones(page.marks())) {
         for (Piece p : head.pieces()) {
           if (p.mark().equals(group.id())) {
