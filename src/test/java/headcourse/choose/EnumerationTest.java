@@ -66,7 +66,10 @@ class EnumerationTest {
       maker.first().params.keySet().retainAll(Set.of("ease"));
       maker.first().rhythm = Rhythm.EVEN;
       maker.first().step = Length.ZERO;
-      if (maker.first().key == null || compared % 3 == 0 && maker.stock.items().isEmpty()) {
+      if (maker.first().key == null
+          || maker.first().key.bottom() == null
+          || maker.first().key.top() == null
+          || compared % 3 == 0 && maker.stock.items().isEmpty()) {
         continue;
       }
       Job job = maker.make();

@@ -158,7 +158,7 @@ class AdditionsTest {
         }
         latin.addAll(latin(text(bundle)));
       }
-      latin.removeAll(latin(text + " notes of the added sheet"));
+      latin.removeAll(latin(text + " notes of the added sheet; the key thrust"));
       assertEquals(Set.of(), latin, job + "\n" + context(latin));
     }
   }

@@ -241,7 +241,11 @@ class BearingEverywhereTest {
     }
     String all =
         String.join(
-            " ", pages(work, Bundle.CONTRACTOR).get(0).stream().map(Mark.Label::text).toList());
+            " ",
+            pages(work, Bundle.CONTRACTOR).stream()
+                .flatMap(List::stream)
+                .map(Mark.Label::text)
+                .toList());
     assertTrue(all.contains(both), both + " in " + all);
   }
 

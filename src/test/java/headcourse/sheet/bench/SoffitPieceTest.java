@@ -114,7 +114,8 @@ class SoffitPieceTest {
     assertTrue(wall.contains("screw up, right end"), wall);
     assertTrue(wall.contains("screw up, left end"));
     assertTrue(loose(work).isEmpty());
-    assertTrue(CutListCsv.write(work).replace("\"", "").contains("D1-R2-S 8 x 7 1/2 x 1 1/4,right "));
+    assertTrue(
+        CutListCsv.write(work).replace("\"", "").contains("D1-R2-S 8 x 7 1/2 x 1 1/4,right "));
   }
 
   /** (L − c) sin α less the bed stands in what holds, square to the underside. */
