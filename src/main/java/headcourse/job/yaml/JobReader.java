@@ -121,7 +121,10 @@ public final class JobReader {
     String word = root.word("language", List.of("en", "es", "en+es"), "en");
     Language language =
         Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
-    return new Printing(papers, language, root.text("frame"), root.flag("pictures", false));
+    String frame = root.text("frame");
+    boolean pictures = root.flag("pictures", false);
+    String outlines = root.word("full-size", List.of("shaped", "all"), "shaped");
+    return new Printing(papers, language, frame, pictures, outlines.equals("all"));
   }
 
   private static Units units(Section root) {

@@ -29,7 +29,7 @@ import java.util.Optional;
  */
 final class TicketSection {
   private static final double PAD = 2;
-  private static final double FIGURE = 24;
+  private static final double FIGURE = 20;
   private static final double PLAN = 9;
 
   /** What the L takes of the width beside a plan. */
@@ -296,14 +296,24 @@ final class TicketSection {
 
     /** To the left of an object. */
     void left(double x, double y0, double y1, String text) {
-      double at = x - AWAY;
+      beside(x, y0, y1, text, -1);
+    }
+
+    /** To the right of an object. */
+    void right(double x, double y0, double y1, String text) {
+      beside(x, y0, y1, text, 1);
+    }
+
+    private void beside(double x, double y0, double y1, String text, int way) {
+      double at = x + way * AWAY;
       for (double y : new double[] {y0, y1}) {
-        g.line(x - 1, y, at - 1, y, Pen.FINE);
+        g.line(x + way, y, at + way, y, Pen.FINE);
         g.line(at - 0.9, y + 0.9, at + 0.9, y - 0.9, Pen.CUT);
       }
       g.line(at, y0, at, y1, Pen.DIMENSION);
       double half = (LabelShape.above(text, lettering) - LabelShape.below(text, lettering)) / 2;
-      g.text(at - 1.8, (y0 + y1) / 2 + half, text, lettering, Align.END);
+      Align align = way < 0 ? Align.END : Align.START;
+      g.text(at + way * 1.8, (y0 + y1) / 2 + half, text, lettering, align);
     }
 
     private void lines(double x0, double x1, double y, double at, int sign) {
