@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -79,12 +80,24 @@ final class StonesInPlace implements Audit.Check {
     }
     if (marks) {
       double centre = here.centre().x() - there.centre().x() * k;
-      running(drawing, head, centre, work, faults);
+      running(drawing, head, centre, onlySide(drawn.keySet()), work, faults);
     }
   }
 
+  // In a part of a head its numbers may be moved past the centre line to where there is room.
+  private static double onlySide(Set<Piece> drawn) {
+    boolean left = drawn.stream().allMatch(p -> p.stone().side() == Side.LEFT);
+    boolean right = drawn.stream().allMatch(p -> p.stone().side() == Side.RIGHT);
+    return left ? -1 : right ? 1 : 0;
+  }
+
   private static void running(
-      Mark.Group drawing, HeadWork head, double centre, ShopWork work, List<String> faults) {
+      Mark.Group drawing,
+      HeadWork head,
+      double centre,
+      double only,
+      ShopWork work,
+      List<String> faults) {
     List<Double> joints = joints(head);
     List<Box> key = keyEdges(head);
     double half = middle(drawing);
@@ -93,7 +106,7 @@ final class StonesInPlace implements Audit.Check {
     TreeMap<Double, Double> high = new TreeMap<>();
     for (Mark.Label l : Figures.labels(drawing)) {
       double off = l.at().x() - centre;
-      if (l.degrees() != 90 || Math.abs(off) < CLEAR) {
+      if (l.degrees() != 90 || only == 0 && Math.abs(off) < CLEAR) {
         continue;
       }
       double value = Lettered.mm(l.text(), work.job().units());
@@ -101,7 +114,7 @@ final class StonesInPlace implements Audit.Check {
       if (order || Double.isNaN(value)) {
         continue;
       }
-      double x = Math.signum(off) * value;
+      double x = (only == 0 ? Math.signum(off) : only) * value;
       (LabelShape.bounds(l).centre().y() > half ? low : high).put(off, x);
       if (joints.stream().noneMatch(j -> Math.abs(j - x) <= within)
           && key.stream().noneMatch(b -> b.minX() <= x + within && x - within <= b.maxX())) {

@@ -16,9 +16,9 @@ import java.util.List;
 /**
  * Plans the passes of the saw for one stone. Own frame: x along the soffit, y square to it, z out
  * of the face. The planes of the joints hold the wall's normal, so every side cut is plumb through
- * a piece that lies on its face, and tilted by the rake through one that lies on its soffit. A curved
- * top is sawn clear and worked to the template; a curved soffit has no pass; a relief is cut before
- * the end beside it.
+ * a piece that lies on its face, and tilted by the rake through one that lies on its soffit. A
+ * curved top is sawn clear and worked to the template; a curved soffit has no pass; a relief is cut
+ * before the end beside it.
  */
 final class SawPlanner {
   private static final Direction SOFFIT_LINE = new Direction(1, 0, 0);

@@ -14,9 +14,11 @@ import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.function.Predicate;
 
 /** Draws the sheets of jobs. */
@@ -68,19 +70,22 @@ record DrawCommand(Path folder, Console console) {
   private int write(Arguments arguments, JobFile file, ShopWork work, SheetFrame frame) {
     String root = root(arguments);
     Path target = target(arguments, work.job());
+    Collection<String> notes = new ConcurrentSkipListSet<>();
     try {
       boolean pictures = work.job().printing().pictures();
       Predicate<Output> wanted = o -> arguments.wants(o, pictures);
-      Map<String, byte[]> files = new OutputWriter(work, frame, file.bytes()).print(wanted);
+      Map<String, byte[]> files =
+          new OutputWriter(work, frame, file.bytes(), notes::add).print(wanted);
       // A picture of the head as it was must not lie beside the new sheets.
       boolean elevations = wanted.test(Output.SVG) || wanted.test(Output.PNG);
-      new OutputFolder(target)
-          .replace(files, n -> elevations && n.matches("elevation-[^.]*\\.(svg|png)"));
+      new OutputFolder(target, n -> n.matches("elevation-[^.]*\\.(svg|png)"))
+          .replace(files, elevations);
       files.keySet().forEach(n -> console.say(root + "/" + work.job().name() + "/" + n));
     } catch (IOException e) {
       console.complain("can't write " + target + ": " + JobFile.reason(e) + "; nothing changed");
       return Main.MACHINE;
     }
+    notes.forEach(n -> console.err().println("note: " + n + "; it is on larger paper"));
     RuleBook.summary(work.job(), work.findings()).stream()
         .filter(f -> f.severity() != Severity.NOTE)
         .forEach(f -> console.err().println(CheckCommand.line(f)));

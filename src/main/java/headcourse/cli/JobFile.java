@@ -8,8 +8,13 @@ import headcourse.layout.shapes.Shapes;
 import headcourse.rules.RuleBook;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -84,11 +89,25 @@ record JobFile(Path folder, String name) {
   }
 
   static String reason(IOException e) {
-    return e instanceof java.nio.file.AccessDeniedException
-        ? "permission denied"
-        : e instanceof java.nio.file.FileSystemException f && f.getReason() != null
-            ? f.getReason()
-            : String.valueOf(e.getMessage());
+    if (e instanceof AccessDeniedException denied) {
+      return "permission denied"
+          + (denied.getFile() == null ? "" : " (" + name(denied) + ")")
+          + ", or open in another program";
+    }
+    if (e instanceof FileAlreadyExistsException there) {
+      return name(there) + " is in the way; rename it, or write elsewhere with --out";
+    }
+    if (e instanceof NoSuchFileException || e instanceof NotDirectoryException) {
+      return name((FileSystemException) e) + " is not a folder that can be written to";
+    }
+    return e instanceof FileSystemException f && f.getReason() != null
+        ? f.getReason()
+        : String.valueOf(e.getMessage());
+  }
+
+  private static String name(FileSystemException e) {
+    Path name = e.getFile() == null ? null : Path.of(e.getFile()).getFileName();
+    return String.valueOf(name);
   }
 
   private static Outcome<Job> refused(String message, String hint) {

@@ -30,10 +30,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
-record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
+record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<String> notes) {
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
@@ -56,7 +57,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile) {
         jobs.put(
             bundle.word() + ".pdf",
             () -> {
-              PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame));
+              PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame, notes));
               if (everything) {
                 pictures.put(bundle, BundlePictures.of(set));
               }

@@ -1,22 +1,18 @@
 package headcourse.job;
 
-/** What the words on the sheets are written in. */
-public enum Language {
+/**
+ * What the words on the sheets are written in.
+ *
+ * @param word as in the job file: a BCP 47 tag, or two with {@code +} between for both, the first
+ *     first
+ */
+public record Language(String word) {
   /** English. */
-  EN("en"),
+  public static final Language EN = new Language("en");
+
   /** Spanish, as masons in the Americas speak it. */
-  ES("es"),
+  public static final Language ES = new Language("es");
+
   /** Both, English first. */
-  EN_ES("en+es");
-
-  private final String word;
-
-  Language(String word) {
-    this.word = word;
-  }
-
-  /** The word in the job file. */
-  public String word() {
-    return word;
-  }
+  public static final Language EN_ES = new Language("en+es");
 }

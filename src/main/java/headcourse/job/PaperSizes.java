@@ -2,6 +2,7 @@ package headcourse.job;
 
 import headcourse.units.Length;
 import headcourse.units.Units;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,6 +45,31 @@ public final class PaperSizes {
   /** The paper with a name. */
   public static Optional<Paper> named(String name) {
     return ALL.stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  /**
+   * The next larger paper of a family, with room both ways for what the smaller one had room for;
+   * beyond the largest, twice as large again, as DIN 476 goes on from A0. Paper off a roll becomes
+   * the smallest sheet that is as wide.
+   */
+  public static Paper larger(Paper paper) {
+    double area = area(paper);
+    return ALL.stream()
+        .filter(p -> p.family() == paper.family() && area(p) > area)
+        .filter(p -> p.width().compareTo(paper.width()) >= 0)
+        .filter(p -> p.height().compareTo(paper.height()) >= 0)
+        .min(Comparator.comparingDouble(PaperSizes::area))
+        .orElseGet(
+            () ->
+                new Paper(
+                    "2 x " + paper.name(),
+                    paper.height().max(paper.width()),
+                    paper.width().times(2),
+                    paper.family()));
+  }
+
+  private static double area(Paper paper) {
+    return paper.width().mm() * paper.height().mm();
   }
 
   /** Paper off a roll. */

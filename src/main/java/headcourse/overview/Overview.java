@@ -49,7 +49,7 @@ public final class Overview {
 
   private Overview(ShopWork work) {
     this.work = work;
-    this.words = Words.of(work.job().language().word());
+    this.words = Words.of(work.job().language().word()).ofArch(work.archesOnly());
   }
 
   /**

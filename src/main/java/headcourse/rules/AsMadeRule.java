@@ -30,7 +30,9 @@ public final class AsMadeRule implements Rule {
         if (SAID.contains(r.key())) {
           List<Object> values = new ArrayList<>(r.values());
           values.add(c.say().length(c.job().grid().tick()));
-          hits.add(FindingDraft.head(head, c.text("rule.as-made-" + r.key(), values.toArray())));
+          hits.add(
+              FindingDraft.head(
+                  head, c.of(head).text("rule.as-made-" + r.key(), values.toArray())));
         }
       }
     }

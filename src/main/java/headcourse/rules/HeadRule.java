@@ -14,7 +14,7 @@ interface HeadRule extends Rule {
   default List<FindingDraft> check(RuleContext context) {
     List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
-      Optional<String> text = look(context, head);
+      Optional<String> text = look(context.of(head), head);
       if (text.isPresent()) {
         hits.add(FindingDraft.head(head, text.get()));
       }

@@ -23,7 +23,7 @@ final class NoBlankRule implements Rule {
       for (HeadWork head : c.heads()) {
         for (Piece p : head.pieces()) {
           if (p.mark().equals(unfit.stone())) {
-            hits.add(FindingDraft.stone(head, p, text(c, unfit)));
+            hits.add(FindingDraft.stone(head, p, text(c.of(head), unfit)));
           }
         }
       }

@@ -16,7 +16,7 @@ interface PieceRule extends Rule {
     List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : context.heads()) {
       for (Piece piece : head.pieces()) {
-        Optional<String> text = look(context, head, piece);
+        Optional<String> text = look(context.of(head), head, piece);
         if (text.isPresent()) {
           hits.add(FindingDraft.stone(head, piece, text.get()));
         }

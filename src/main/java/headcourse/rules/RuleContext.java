@@ -31,6 +31,12 @@ record RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Words words, 
         .toList();
   }
 
+  /** The same for what is said of one head: an arch has words of its own. */
+  RuleContext of(HeadWork head) {
+    Words its = words.ofArch(head.layout().curved());
+    return its == words ? this : new RuleContext(job, heads, stock, its);
+  }
+
   /** What to say for a key. */
   String text(String key, Object... values) {
     return words.say(key, values);

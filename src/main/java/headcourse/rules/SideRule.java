@@ -17,7 +17,7 @@ interface SideRule extends Rule {
     for (HeadWork head : context.heads()) {
       for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
         String end = side == Side.LEFT ? "rule.end-left" : "rule.end-right";
-        look(context, head, side)
+        look(context.of(head), head, side)
             .ifPresent(
                 text ->
                     hits.add(

@@ -7,7 +7,7 @@ import java.util.List;
  * A drawing scale: paper size = true size / reduction.
  *
  * @param reduction 1, 2, 5 … or 1, 2, 4, 8 …
- * @param name as printed: {@code 1:10}, {@code ¾" = 1'-0"}
+ * @param name as printed in every language: {@code 1:10}, {@code ¾" = 1'-0"}
  */
 public record Scale(int reduction, String name) {
   /** Full size. */
@@ -25,8 +25,8 @@ public record Scale(int reduction, String name) {
           new Scale(100, "1:100"));
   private static final List<Scale> IMPERIAL =
       List.of(
-          new Scale(1, "full size"),
-          new Scale(2, "half size"),
+          new Scale(1, "1:1"),
+          new Scale(2, "1:2"),
           new Scale(4, "3\" = 1'-0\""),
           new Scale(8, "1 ¹⁄₂\" = 1'-0\""),
           new Scale(12, "1\" = 1'-0\""),

@@ -1,5 +1,6 @@
 package headcourse.sheet;
 
+import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
@@ -8,6 +9,7 @@ import headcourse.job.Paper;
 import headcourse.layout.Role;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
+import headcourse.units.Units;
 import headcourse.work.ShopWork;
 import java.util.function.Function;
 
@@ -34,6 +36,18 @@ public record SheetContext(
     return job().papers().of(bundle);
   }
 
+  /** The same for what is said of one head: an arch has words of its own. */
+  public SheetContext of(HeadWork head) {
+    Words its = words.ofArch(head.layout().curved());
+    return its == words ? this : new SheetContext(work, bundle, its, format, frame);
+  }
+
+  /** What a stone weighs, in the words of the job's units: {@code weight 12.8 lb}. */
+  public String weighs(String key, Object... values) {
+    boolean inches = job().units() == Units.INCH;
+    return say(inches ? key.replace("mass", "weight") : key, values);
+  }
+
   /** A word or a sentence; see {@link Words}. */
   public String say(String key, Object... values) {
     return words.say(key, values);
@@ -49,6 +63,13 @@ public record SheetContext(
     return work.heads().stream()
         .filter(h -> h.pieces().contains(piece))
         .anyMatch(h -> h.layout().stones().stream().anyMatch(s -> s.role() == Role.KEY));
+  }
+
+  /**
+   * A word for the label of a page, in the first language: viewers show it where room is scarce.
+   */
+  public String label(String key) {
+    return words.singly().get(0).say(key);
   }
 
   /** A blank page; off a roll, one half as long again as the roll is wide. */

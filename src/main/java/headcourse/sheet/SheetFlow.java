@@ -289,7 +289,7 @@ public final class SheetFlow {
       need(one.height());
       Table.Drawn drawn = table.draw(page.board(), x(), y, bottom(), next);
       if (drawn.nextRow() == next && y <= top + 1e-9) {
-        throw new IllegalStateException("a row is taller than the paper: " + rows.get(next));
+        throw new NoRoom("a row of " + title);
       }
       y = drawn.bottom();
       next = drawn.nextRow();

@@ -8,10 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 
 /** The words of one language; a file of them is read when the first of its words is wanted. */
 final class Dictionary {
   private static final Map<String, Dictionary> ALL = new ConcurrentHashMap<>();
+
+  private static final Pattern CHOICE = Pattern.compile("\\{([^{}|]+)\\|([^{}|]+)}");
 
   private final String language;
   private final Map<String, String> texts = new ConcurrentHashMap<>();
@@ -27,22 +30,27 @@ final class Dictionary {
   /**
    * The text of a key with values in their places.
    *
+   * @param arch which word of {@code {flat|arch}} is said
    * @throws IllegalArgumentException if the key is missing
    */
-  String text(String key, Object... values) {
+  String text(String key, boolean arch, Object... values) {
     if (!has(key)) {
       throw new IllegalArgumentException("no " + language + " words for " + key);
     }
-    String text = texts.get(key);
+    String text = chosen(texts.get(key), arch);
     return values.length == 0 ? text : filled(text, values);
   }
 
   /** Whether there is a text for a key. */
   boolean has(String key) {
     if (!texts.containsKey(key)) {
-      read(key.substring(0, key.indexOf('.')) + "_" + language);
+      read(language + "/" + key.substring(0, key.indexOf('.')));
     }
     return texts.containsKey(key);
+  }
+
+  private static String chosen(String text, boolean arch) {
+    return text.indexOf('|') < 0 ? text : CHOICE.matcher(text).replaceAll(arch ? "$2" : "$1");
   }
 
   private static String filled(String text, Object... values) {

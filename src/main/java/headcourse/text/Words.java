@@ -6,8 +6,9 @@ import java.util.function.Function;
 
 /**
  * The words on paper, by key. A key's part before its first dot names the file it stands in: {@code
- * wall.centre-line} is in {@code words/wall_en.properties} and {@code words/wall_es.properties}.
- * Places for values are {@code {0}}, {@code {1}} …
+ * wall.centre-line} is in {@code words/en/wall.properties}, {@code words/es/wall.properties}.
+ * Places for values are {@code {0}}, {@code {1}} …; {@code {sofito|intradós}} is the first word of
+ * a flat head and the second of an arch.
  */
 public final class Words {
   private final String[] languages;
@@ -15,23 +16,32 @@ public final class Words {
   /** Whether the second language is marked in what is said. */
   private final boolean marked;
 
-  private Words(boolean marked, String... languages) {
+  /** Whether an arch is spoken of, not a flat head. */
+  private final boolean arch;
+
+  private Words(boolean marked, boolean arch, String... languages) {
     this.marked = marked;
+    this.arch = arch;
     this.languages = languages;
   }
 
   /**
    * The words of a language.
    *
-   * @param language {@code en}, {@code es}, or {@code en+es} for both
+   * @param language one of {@link Languages#choices}: {@code es}, or {@code en+es} for both
    */
   public static Words of(String language) {
-    return new Words(false, language.split("\\+"));
+    return new Words(false, false, language.split("\\+"));
   }
 
   /** The same with the second language marked, for those who have a document read out. */
   public Words withTongues() {
-    return new Words(true, languages);
+    return new Words(true, arch, languages);
+  }
+
+  /** The same for what is said of an arch, or of a flat head. */
+  public Words ofArch(boolean anArch) {
+    return anArch == arch ? this : new Words(marked, anArch, languages);
   }
 
   /**
@@ -73,21 +83,21 @@ public final class Words {
   }
 
   private Words first() {
-    return new Words(false, languages[0]);
+    return new Words(false, arch, languages[0]);
   }
 
   private Words second() {
-    return new Words(false, languages[1]);
+    return new Words(false, arch, languages[1]);
   }
 
   /** The words of each language by itself. */
   public List<Words> singly() {
-    return Arrays.stream(languages).map(l -> new Words(false, l)).toList();
+    return Arrays.stream(languages).map(l -> new Words(false, arch, l)).toList();
   }
 
   /** BCP 47 tag of the first language. */
   public String tag() {
-    return languages[0].equals("es") ? "es" : "en";
+    return languages[0];
   }
 
   /** BCP 47 tag of the second language; empty where there is none. */
@@ -96,6 +106,6 @@ public final class Words {
   }
 
   private String one(String key, Object... values) {
-    return Dictionary.of(languages[0]).text(key, values);
+    return Dictionary.of(languages[0]).text(key, arch, values);
   }
 }

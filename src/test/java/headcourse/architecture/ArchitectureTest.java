@@ -31,7 +31,7 @@ class ArchitectureTest {
     TABLE.put("geom", Set.of());
     TABLE.put("diag", Set.of());
     TABLE.put("job", Set.of("units", "diag"));
-    TABLE.put("job.yaml", Set.of("units", "diag", "job"));
+    TABLE.put("job.yaml", Set.of("units", "diag", "job", "text"));
     TABLE.put("layout", Set.of("units", "geom", "diag", "job"));
     TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));

@@ -14,6 +14,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -53,8 +58,8 @@ class AdditionsTest {
   }
 
   private void words(String language, String... lines) throws IOException {
-    Path words = Files.createDirectories(added.resolve("headcourse/words"));
-    Files.write(words.resolve("added_" + language + ".properties"), List.of(lines));
+    Path words = Files.createDirectories(added.resolve("headcourse/words/" + language));
+    Files.write(words.resolve("added.properties"), List.of(lines));
   }
 
   private String run(int status, String... args) throws IOException, InterruptedException {
@@ -110,5 +115,74 @@ class AdditionsTest {
         folder.resolve("a.yaml"),
         JOB + "accept: [{rule: chalk-line, reason: string line is up}]\n");
     run(Main.DONE, "check", "a.yaml");
+  }
+
+  /**
+   * Words with every letter exchanged for a Greek one: what is still Latin was not in a word list.
+   */
+  private static String disguised(String line) {
+    int at = line.indexOf('=') + 1;
+    StringBuilder out = new StringBuilder(line.substring(0, at));
+    String text = line.substring(at);
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      out.append(c >= 'a' && c <= 'z' ? (char) (GREEK + (c - 'a') % 24) : c);
+    }
+    return out.toString();
+  }
+
+  private static final char GREEK = '\u03b1';
+
+  @Test
+  void aLanguageIsAFolderAndALine() throws Exception {
+    Path all = Path.of("src/main/resources/headcourse/words/en");
+    try (Stream<Path> files = Files.list(all)) {
+      for (Path f : files.toList()) {
+        List<String> lines = Files.readAllLines(f).stream().map(AdditionsTest::disguised).toList();
+        Path to = Files.createDirectories(added.resolve("headcourse/words/el"));
+        Files.write(to.resolve(f.getFileName()), lines);
+      }
+    }
+    words("el", disguised("added.chalk-line={0} wide"), disguised("added.notepad=Notes"));
+    Files.writeString(added.resolve("headcourse/words/languages"), "el\n");
+    for (String job : List.of("granary-store", "chapel-arches")) {
+      String text = Files.readString(Path.of("jobs", job + ".yaml"));
+      Files.writeString(
+          folder.resolve("a.yaml"),
+          text.replaceAll("(?m)^(language|frame|revises|pile):.*\n", "") + "language: el\n");
+      String said = run(Main.FINDINGS, "draw", "a.yaml");
+      Set<String> latin = new TreeSet<>();
+      for (String bundle : List.of("bench", "wall", "contractor", "full-size")) {
+        try (PDDocument d = Loader.loadPDF(folder.resolve("out/a/" + bundle + ".pdf").toFile())) {
+          assertEquals("el", d.getDocumentCatalog().getLanguage(), said);
+        }
+        latin.addAll(latin(text(bundle)));
+      }
+      latin.removeAll(latin(text + " notes of the added sheet"));
+      assertEquals(Set.of(), latin, job + "\n" + context(latin));
+    }
+  }
+
+  private String context(Set<String> words) throws IOException {
+    StringBuilder out = new StringBuilder();
+    for (String bundle : List.of("bench", "wall", "contractor", "full-size")) {
+      text(bundle)
+          .lines()
+          .filter(l -> latin(l).stream().anyMatch(words::contains))
+          .limit(9)
+          .forEach(l -> out.append(bundle).append(": ").append(l).append('\n'));
+    }
+    return out.toString();
+  }
+
+  private static Set<String> latin(String text) {
+    Set<String> all = new TreeSet<>();
+    // A title stays as it was published; it follows its publisher's letters.
+    String ours = text.replaceAll("\\b(BIA|OSHA|NIOSH|TMS|NCMA|IRC) .*", "");
+    Matcher m = Pattern.compile("[a-z]{3,}").matcher(ours);
+    while (m.find()) {
+      all.add(m.group());
+    }
+    return all;
   }
 }

@@ -108,7 +108,7 @@ class FinishedFiguresTest {
 
   private static void masses(String json, String contractor, boolean inch) {
     double kg = inch ? LB : 1;
-    double total = one(contractor, "mass of stone ([0-9.]+) (?:lb|kg)");
+    double total = one(contractor, "(?:mass|weight) of stone ([0-9.]+) (?:lb|kg)");
     // Soffit pieces under a V are counted apart in the file.
     double apart = numbers(json, "\"soffitPiecesKg\": ([0-9.]+)").stream().findFirst().orElse(0.0);
     assertEquals((one(json, "\"stoneKg\": ([0-9.]+)") + apart) / kg, total, 0.3);

@@ -16,7 +16,8 @@ import java.util.regex.Pattern;
 
 /** At full size: outlines as seen from outside, strips measured from end to end. */
 final class FullSizeGuard {
-  private static final Pattern STRIP = Pattern.compile("(\\S+) strip, part (\\d+) of (\\d+)(: right half, turn over for the left)?");
+  private static final Pattern STRIP =
+      Pattern.compile("(\\S+) strip, part (\\d+) of (\\d+)(: right half, turn over for the left)?");
 
   /** Before the head's end the strip goes on by this much, and parts overlap by this much, mm. */
   private static final double BEYOND = 12;
@@ -91,9 +92,7 @@ final class FullSizeGuard {
       boolean here = Shape.box(path).contains(r.middleX(), r.y());
       if (here && m.matches() && p.stone(m.group(1)).plain()) {
         List<double[]> mirrored =
-            p.stone(m.group(1)).corners().stream()
-                .map(c -> new double[] {-c[0], c[1]})
-                .toList();
+            p.stone(m.group(1)).corners().stream().map(c -> new double[] {-c[0], c[1]}).toList();
         p.that(
             Shape.round(Shape.edges(drawn), Shape.edges(mirrored), 0.05),
             "full size: turned over it is not " + m.group(1) + ", page " + page);
@@ -109,11 +108,11 @@ final class FullSizeGuard {
         half
             ? -BEYOND
             : stones.stream()
-                .flatMap(s -> s.corners().stream())
-                .mapToDouble(c -> c[0])
-                .min()
-                .orElseThrow()
-            - BEYOND;
+                    .flatMap(s -> s.corners().stream())
+                    .mapToDouble(c -> c[0])
+                    .min()
+                    .orElseThrow()
+                - BEYOND;
     List<Double> whole = new ArrayList<>();
     double step = 0;
     for (Part part : parts) {

@@ -23,7 +23,8 @@ final class TicketGuard {
   private static final Pattern RAKE =
       Pattern.compile(
           EDGE
-              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?), long edge at the (top|foot))");
+              + " (square(?!, butts)|([0-9.]+)°: (\\S+(?: \\S+)?) in (\\S+(?: \\S+)?),"
+              + " long edge at the (top|foot))");
   private static final Pattern PASS =
       Pattern.compile(
           "(\\d) "
@@ -226,7 +227,10 @@ final class TicketGuard {
     for (Part figure : figures) {
       boolean both = figure.alt().contains("both edges");
       List<Path2D> bodies =
-          figure.paths().stream().filter(x -> Shape.corners(x).size() > 3).limit(both ? 2 : 1).toList();
+          figure.paths().stream()
+              .filter(x -> Shape.corners(x).size() > 3)
+              .limit(both ? 2 : 1)
+              .toList();
       double from = bodies.stream().mapToDouble(x -> Shape.box(x).getMinX()).min().orElseThrow();
       double to = bodies.stream().mapToDouble(x -> Shape.box(x).getMaxX()).max().orElseThrow();
       double low = bodies.stream().mapToDouble(x -> Shape.box(x).getMinY()).min().orElseThrow();
@@ -371,7 +375,8 @@ final class TicketGuard {
       double tilt = tilted == null ? 0 : Double.parseDouble(tilted);
       p.near(name("fence, pass " + next), fence, Math.abs(pass.number("mitreDeg")), 0.051);
       p.near(name("tilt, pass " + next), tilt, Math.abs(pass.number("tiltDeg")), 0.051);
-      p.same(name("template, pass " + next), m.group(3).equals("to the template"), pass.has("curved"));
+      p.same(
+          name("template, pass " + next), m.group(3).equals("to the template"), pass.has("curved"));
       String lie = pass.text("lay").replace('-', ' ');
       p.that(words.contains(lie), name("pass " + next + " is not said to lie so: " + lie));
       picture(pass);
@@ -474,7 +479,8 @@ final class TicketGuard {
     Matcher order = Pattern.compile("set as no\\. (\\d+)").matcher(text);
     p.that(order.find(), name("no place in the order"));
     p.same(name("order"), Integer.parseInt(order.group(1)), stone.json().whole("setOrder"));
-    Matcher height = Pattern.compile(" height (\\S+?(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*?)?(?: mm)?);").matcher(text);
+    Matcher height =
+        Pattern.compile(" height (\\S+?(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*?)?(?: mm)?);").matcher(text);
     p.that(height.find(), name("no height"));
     p.length(name("height"), height.group(1), stone.json().number("heightMm"));
     blank();
@@ -494,7 +500,9 @@ final class TicketGuard {
                 .filter(s -> alike(p.stone(s.text("mark"))))
                 .anyMatch(
                     s ->
-                        Math.abs(BenchGuard.low(p.stone(s.text("mark")), s) - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
+                        Math.abs(
+                                BenchGuard.low(p.stone(s.text("mark")), s)
+                                    - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
                             < p.half()),
             name("it does not lie there on " + m.group(1)));
       }

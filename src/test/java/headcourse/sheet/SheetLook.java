@@ -7,6 +7,7 @@ import headcourse.job.Language;
 import headcourse.render.pdf.PdfRenderer;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
+import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
 import headcourse.testing.RandomJobs;
 import headcourse.work.ShopWork;
@@ -40,7 +41,7 @@ public final class SheetLook {
 
   private static ShopWork work(String what, String paper, String word) {
     Language language =
-        Arrays.stream(Language.values())
+        Arrays.stream(JobMaker.LANGUAGES)
             .filter(l -> l.word().equals(word))
             .findFirst()
             .orElseThrow();

@@ -10,6 +10,7 @@ import headcourse.job.Language;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.elevation.ElevationSvg;
 import headcourse.sheet.frame.Frame;
+import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ class WallAndContractorSheetsTest {
     List<Arguments> all = new ArrayList<>();
     for (SheetCases c : SheetCases.values()) {
       for (String paper : PAPERS) {
-        for (Language l : Language.values()) {
+        for (Language l : JobMaker.LANGUAGES) {
           all.add(Arguments.of(c, paper, l));
         }
       }
@@ -53,7 +54,7 @@ class WallAndContractorSheetsTest {
   @ParameterizedTest
   @EnumSource(SheetCases.class)
   void elevationsForScreensDoNotCollide(SheetCases head) {
-    for (Language l : Language.values()) {
+    for (Language l : JobMaker.LANGUAGES) {
       ShopWork work = head.work("letter", l);
       Page page = ElevationSvg.page(work, work.heads().get(0));
       assertEquals(List.of(), PageInspector.faults(page));

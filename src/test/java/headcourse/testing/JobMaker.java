@@ -27,6 +27,7 @@ import headcourse.job.Stock;
 import headcourse.job.Stone;
 import headcourse.job.Tools;
 import headcourse.job.Wall;
+import headcourse.text.Languages;
 import headcourse.units.Angle;
 import headcourse.units.Grid;
 import headcourse.units.Length;
@@ -44,6 +45,11 @@ public final class JobMaker {
   public Units units = Units.INCH;
   public Length tick = Length.inches(1 / 16.0);
   public String paper = "letter";
+
+  /** What a job may be printed in. */
+  public static final Language[] LANGUAGES =
+      Languages.choices().stream().map(Language::new).toArray(Language[]::new);
+
   public Language language = Language.EN;
   public double density = 2320;
   public double liftingDensity = 2320;

@@ -49,8 +49,10 @@ public final class Tape {
           slash < 0 && whole < 0
               ? Double.parseDouble(part)
               : whole >= 0
-              ? Double.parseDouble(part.substring(0, whole)) / Double.parseDouble(part.substring(whole + 1))
-              : plain(part.substring(0, slash), RAISED) / plain(part.substring(slash + 1), LOWERED);
+                  ? Double.parseDouble(part.substring(0, whole))
+                      / Double.parseDouble(part.substring(whole + 1))
+                  : plain(part.substring(0, slash), RAISED)
+                      / plain(part.substring(slash + 1), LOWERED);
     }
     return sum;
   }

@@ -19,7 +19,7 @@ class SecondLanguageTest {
         "SET IN THIS ORDER / COLOCAR EN ESTE ORDEN: 1, 2, 3 …", BOTH.say("wall.set-in-order"));
     // Figures amid the words stay where they are in each language.
     assertEquals(
-        "Bed 1\" under every return. / Mezcla (mortero) de 1\" bajo cada vuelta.",
+        "Bed 1\" over every return. / Mezcla (mortero) de 1\" sobre cada retorno.",
         BOTH.say("wall.bed-level", "1\""));
     assertEquals("Rev.", BOTH.say("frame.revision"));
   }

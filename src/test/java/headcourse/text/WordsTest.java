@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -17,7 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Every word on paper stands in both languages, and every key that the code says exists. */
+/** Every word on paper stands in every language, and every key that the code says exists. */
 class WordsTest {
   private static final Path WORDS = Path.of("src/main/resources/headcourse/words");
   private static final Path CODE = Path.of("src/main/java");
@@ -33,50 +34,121 @@ class WordsTest {
 
   private static TreeMap<String, Properties> files(String language) throws IOException {
     TreeMap<String, Properties> all = new TreeMap<>();
-    try (Stream<Path> list = Files.list(WORDS)) {
+    try (Stream<Path> list = Files.list(WORDS.resolve(language))) {
       for (Path f : list.sorted().toList()) {
-        String name = f.getFileName().toString();
-        if (name.endsWith("_" + language + ".properties")) {
-          all.put(name.substring(0, name.indexOf('_')), load(f));
-        }
+        all.put(f.getFileName().toString().replace(".properties", ""), load(f));
       }
     }
     return all;
   }
 
+  private static List<String> others() {
+    return Languages.tags().stream().filter(t -> !t.equals("en")).toList();
+  }
+
   @Test
-  void bothLanguagesHaveTheSameKeys() throws IOException {
+  void everyFolderIsALanguage() throws IOException {
+    try (Stream<Path> list = Files.list(WORDS)) {
+      List<String> folders =
+          list.filter(Files::isDirectory).map(p -> p.getFileName().toString()).sorted().toList();
+      assertEquals(folders, Languages.tags().stream().sorted().toList());
+    }
+    assertEquals("en", Languages.tags().get(0));
+    assertEquals(List.of("en", "es", "en+es", "es+en"), Languages.choices());
+  }
+
+  @Test
+  void allLanguagesHaveTheSameKeys() throws IOException {
     TreeMap<String, Properties> en = files("en");
-    TreeMap<String, Properties> es = files("es");
     assertTrue(en.size() > 5, "too few files: " + en.keySet());
-    assertEquals(en.keySet(), es.keySet());
-    for (String name : en.keySet()) {
-      TreeSet<Object> a = new TreeSet<>(en.get(name).keySet());
-      assertEquals(a, new TreeSet<>(es.get(name).keySet()), name);
-      for (Object key : a) {
-        assertTrue(key.toString().startsWith(name + "."), key + " stands in " + name);
-        for (Properties p : List.of(en.get(name), es.get(name))) {
-          assertTrue(!p.getProperty(key.toString()).isBlank(), key + " is blank");
+    for (String language : others()) {
+      TreeMap<String, Properties> other = files(language);
+      assertEquals(en.keySet(), other.keySet(), language);
+      for (String name : en.keySet()) {
+        TreeSet<Object> a = new TreeSet<>(en.get(name).keySet());
+        assertEquals(a, new TreeSet<>(other.get(name).keySet()), language + "/" + name);
+        for (Object key : a) {
+          assertTrue(key.toString().startsWith(name + "."), key + " stands in " + name);
+          for (Properties p : List.of(en.get(name), other.get(name))) {
+            assertTrue(!p.getProperty(key.toString()).isBlank(), key + " is blank");
+          }
         }
       }
     }
   }
 
   @Test
-  void bothLanguagesTakeTheSameValues() throws IOException {
-    TreeMap<String, Properties> es = files("es");
+  void allLanguagesTakeTheSameValues() throws IOException {
     List<String> wrong = new ArrayList<>();
-    files("en")
-        .forEach(
-            (name, en) -> {
-              for (String key : en.stringPropertyNames()) {
-                String other = es.get(name).getProperty(key, "");
-                if (!values(en.getProperty(key)).equals(values(other))) {
-                  wrong.add(key);
+    for (String language : others()) {
+      TreeMap<String, Properties> other = files(language);
+      files("en")
+          .forEach(
+              (name, en) -> {
+                for (String key : en.stringPropertyNames()) {
+                  String text = other.get(name).getProperty(key, "");
+                  if (!values(en.getProperty(key)).equals(values(text))) {
+                    wrong.add(language + ": " + key);
+                  }
                 }
-              }
-            });
+              });
+    }
     assertEquals(List.of(), wrong);
+  }
+
+  /** One word for one thing; those of an arch are said of arches alone. */
+  @Test
+  void anArchHasWordsOfItsOwn() {
+    Words flat = Words.of("es");
+    Words arch = flat.ofArch(true);
+    assertTrue(flat.say("board.how").contains("la línea del sofito;"), flat.say("board.how"));
+    assertTrue(arch.say("board.how").contains("la línea del intradós;"), arch.say("board.how"));
+    assertEquals("canto del intradós", arch.say("ticket.edge-soffit"));
+    String both = Words.of("en+es").ofArch(true).say("ticket.soffit-mirror", "D1-L1");
+    assertEquals("D1-L1: the mirror image / la simétrica", both);
+    assertTrue(
+        Words.of("en").ofArch(true).say("wall.level-after-three").contains("soffit to the form"));
+    assertTrue(Words.of("en").say("wall.level-after-three").contains("soffit to the line"));
+  }
+
+  /** Words that were tried on sheets and misread, each with the one that took its place. */
+  @Test
+  void wordsThatMisleadStayOut() throws IOException {
+    Map<String, String> english =
+        Map.of(
+            "\\b[Tt]icks?\\b", "the grid itself",
+            "\\bmay bend\\b", "limit",
+            "sharper chips", "arrises of {0} or less chip",
+            "\\b[Ii]mposts?\\b", "springing",
+            "after local rules", "per the local code",
+            "under every return", "over every return",
+            "\\b(top|bottom) long\\b", "long edge at the top, at the foot",
+            "as noted|change and send again", "make corrections noted, revise and resubmit");
+    Map<String, String> spanish =
+        Map.of(
+            "[Vv]ueltas?(?! al)", "retorno",
+            "[Pp]lanilla", "cuadro",
+            "[Dd]esplome", "desvío",
+            "punta (arriba|abajo)", "lado largo",
+            "[Tt]ablero(?! de trazado|$| el eje)", "forro; tablero de trazado",
+            "=disco \\{", "inclinar el disco",
+            "[Ss]ofito \\(|\\(intradós|sofito, intradós", "sofito (flat), intradós (arch)",
+            "reglas locales", "código local");
+    List<String> found = new ArrayList<>();
+    for (String language : List.of("en", "es")) {
+      Map<String, String> words = language.equals("en") ? english : spanish;
+      for (Properties p : files(language).values()) {
+        for (String key : p.stringPropertyNames()) {
+          words.forEach(
+              (wrong, right) -> {
+                if (Pattern.compile(wrong).matcher("=" + p.getProperty(key)).find()) {
+                  found.add(key + ": say " + right);
+                }
+              });
+        }
+      }
+    }
+    assertEquals(List.of(), found);
   }
 
   private static TreeSet<String> values(String text) {

@@ -19,9 +19,9 @@ import headcourse.job.Stock;
 import headcourse.job.Stone;
 import headcourse.job.Tools;
 import headcourse.job.Wall;
+import headcourse.text.Languages;
 import headcourse.units.Grid;
 import headcourse.units.Units;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -118,9 +118,7 @@ public final class JobReader {
 
   private static Printing printing(Section root) {
     Papers papers = PaperReader.read(root);
-    String word = root.word("language", List.of("en", "es", "en+es"), "en");
-    Language language =
-        Arrays.stream(Language.values()).filter(l -> l.word().equals(word)).findFirst().get();
+    Language language = new Language(root.word("language", Languages.choices(), "en"));
     String frame = root.text("frame");
     boolean pictures = root.flag("pictures", false);
     String outlines = root.word("full-size", List.of("shaped", "all"), "shaped");

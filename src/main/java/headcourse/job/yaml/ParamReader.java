@@ -1,6 +1,7 @@
 package headcourse.job.yaml;
 
 import headcourse.job.ShapeDef;
+import headcourse.units.Angle;
 import headcourse.units.AngleParser;
 
 /** Reads a key that a shape or a rule asks for, after its definition. */
@@ -32,6 +33,14 @@ final class ParamReader {
     if (s == null || def.words().contains(s)) {
       return s;
     }
-    return AngleParser.isRate(s) ? item.angle() : item.length(Range.NOT_NEGATIVE);
+    if (!AngleParser.isRate(s)) {
+      return item.length(Range.NOT_NEGATIVE);
+    }
+    Angle rate = item.angle();
+    if (rate != null && rate.degrees() < 0) {
+      item.error(Reading.quoted(s) + " falls; expected a rate that rises, or 0");
+      return null;
+    }
+    return rate;
   }
 }

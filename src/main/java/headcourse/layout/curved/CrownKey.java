@@ -105,11 +105,20 @@ record CrownKey(Intrados intrados, double joint, double drop) {
       return;
     }
     CrownKey crown = new CrownKey(division.intrados(), division.joint(), key.drop().mm());
-    if (crown.bottom(division.lines().get(0).s()) <= 0) {
+    if (crown.bottom(division.lines().get(0).s()) < given.tick()) {
+      if (crown.drop > 0) {
+        throw given.refuse(
+            "key.drop",
+            "the key's sides meet before they reach its lower end",
+            given.change("key.drop", "0", "the key ends at the soffit"));
+      }
       throw given.refuse(
-          "key.drop",
-          "the key's sides meet before they reach its lower end",
-          given.change("key.drop", "0", "the key ends at the soffit"));
+          key.top() == null ? "key" : "key.top",
+          "the key's sides meet at the soffit: it has no lower edge",
+          given.near(
+              "key.bottom",
+              given.head().stones().target().mm(),
+              "as wide below as its neighbours are to be"));
     }
   }
 

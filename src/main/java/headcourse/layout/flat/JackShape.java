@@ -22,6 +22,9 @@ public final class JackShape implements FlatShape {
    */
   private static final double USUAL_RATE = 0.5 / 4;
 
+  /** Tangent of the flattest joint, off horizontal: what lies flatter is a slip of the pen. */
+  private static final double FLATTEST = Math.tan(Math.toRadians(10));
+
   private static final ShapeDef DEFINITION =
       new ShapeDef(
           "jack",
@@ -116,6 +119,10 @@ public final class JackShape implements FlatShape {
       reader.problem(
           striking != null ? "head.striking" : "head.rake",
           "the joints would meet above the lower end of the key");
+    } else if (depth < TermsReader.halfWidth(terms.opening()).mm() * FLATTEST) {
+      reader.problem(
+          striking != null ? "head.striking" : "head.rake",
+          "the joint at the jamb would lie flatter than 10° off horizontal");
     }
     return new Fan(steep, depth, divide(params), keyBottom(reader, terms), keyTop(terms));
   }

@@ -53,7 +53,7 @@ record Document(
   }
 
   private static Map<Layer, PDOptionalContentGroup> layers(PDDocument file, PageSet set) {
-    Words words = Words.of(set.language().startsWith("es") ? "es" : "en");
+    Words words = Words.of(set.language());
     Map<Layer, PDOptionalContentGroup> groups = new EnumMap<>(Layer.class);
     PDOptionalContentProperties properties = new PDOptionalContentProperties();
     for (Layer l : Layer.values()) {

@@ -26,8 +26,8 @@ import java.util.Map;
  * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
  * and their share of its height, kerfs white between them; below it where each stone's left side
  * leaves the lower edge, and above it where that side meets the stone's upper line, if it leans;
- * both from the blank's left end. Soffit strips lie one above the other as they are ripped; where they
- * are too small for their marks, these are listed below.
+ * both from the blank's left end. Soffit strips lie one above the other as they are ripped; where
+ * they are too small for their marks, these are listed below.
  */
 final class CuttingBar {
   /** Least height of a bar, mm. */
@@ -85,7 +85,7 @@ final class CuttingBar {
   }
 
   private double below(StockPlan.CutBlank blank) {
-    return Math.max(FOOT, row(blank, null).height() + 2);
+    return Math.max(FOOT, row(blank, null).height() + 0.4);
   }
 
   /** Figures along an edge of the bar, in one line or more. */

@@ -86,7 +86,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     private void next() {
-      String label = pages.isEmpty() ? "plan" : "plan-" + (pages.size() + 1);
+      String label = c.label("plan.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1));
       page = c.page(Turn.PORTRAIT, label, c.say("plan.title"));
       if (pages.isEmpty()) {
         page.bookmark(1, c.say("plan.title"), "plan", page.area().minY());

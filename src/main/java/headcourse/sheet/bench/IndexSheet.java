@@ -42,7 +42,12 @@ public final class IndexSheet implements SheetComposer {
     Ticket.of(c.work()).forEach(t -> tickets.put(t.piece().alike(), t));
     String title = c.say("index.title");
     return SheetFlow.pages(
-        c, SheetFlow.bestTurn(c), "index", title, "", flow -> index(flow, c, title, tickets));
+        c,
+        SheetFlow.bestTurn(c),
+        c.label("index.label"),
+        title,
+        "",
+        flow -> index(flow, c, title, tickets));
   }
 
   private static void index(

@@ -20,6 +20,7 @@ import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.ColumnShares;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -45,9 +46,10 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   @Override
-  public List<PageDraft> compose(SheetContext c) {
+  public List<PageDraft> compose(SheetContext job) {
     List<PageDraft> pages = new ArrayList<>();
-    for (HeadWork head : c.work().heads()) {
+    for (HeadWork head : job.work().heads()) {
+      SheetContext c = job.of(head);
       String mark = head.layout().opening().mark();
       Table table = table(c, head);
       int row = 0;
@@ -57,7 +59,7 @@ public final class LayoutBoardSheet implements SheetComposer {
         PageDraft page =
             c.page(
                 Turn.PORTRAIT,
-                mark + "-board" + (part == 1 ? "" : "-" + part),
+                mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
                 c.say("board.title", mark));
         Box a = page.area();
         double y = a.minY() + 2;
@@ -72,7 +74,7 @@ public final class LayoutBoardSheet implements SheetComposer {
         if (part > 1 || y + one.height() <= a.maxY() - 1) {
           Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
           if (drawn.nextRow() == row) {
-            throw new IllegalStateException("the paper is too small for a row of " + mark);
+            throw new NoRoom("the running marks of " + mark);
           }
           row = drawn.nextRow();
         }

@@ -1,12 +1,12 @@
 package headcourse.sheet.bench;
 
-import headcourse.sheet.OwnFrame;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
+import headcourse.sheet.OwnFrame;
 import headcourse.stock.StockPlan;
 import headcourse.units.Length;
 import java.util.List;

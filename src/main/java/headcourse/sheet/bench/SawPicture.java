@@ -1,6 +1,5 @@
 package headcourse.sheet.bench;
 
-import headcourse.sheet.OwnFrame;
 import headcourse.bench.EdgeName;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake.LongPoint;
@@ -20,14 +19,15 @@ import headcourse.geom.Similarity;
 import headcourse.geom.Straight;
 import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
+import headcourse.sheet.OwnFrame;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * A pass of the saw seen from above: the piece as it lies on the table, what stands up from it in
  * grey, the blade's line plumb on paper, and the fence as it is turned off square to it. Of a piece
- * that lies on its face left and right are changed over. A leaning stroke over the blade shows which
- * way it is tilted, as seen along the table from the fence.
+ * that lies on its face left and right are changed over. A leaning stroke over the blade shows
+ * which way it is tilted, as seen along the table from the fence.
  */
 final class SawPicture {
   /** Blade beyond the piece, mm. */
@@ -93,8 +93,7 @@ final class SawPicture {
     double k =
         Math.min((box.width() - 2 * BESIDE) / b.width(), (box.height() - ABOVE) / b.height());
     Point at =
-        new Point(
-            box.centre().x() - b.centre().x() * k, box.centre().y() + b.centre().y() * k);
+        new Point(box.centre().x() - b.centre().x() * k, box.centre().y() + b.centre().y() * k);
     Similarity paper = Similarity.toPaper(k, at);
     g.outline(outline.transformed(paper), Shade.WHITE, Pen.EDGE);
     if (down) {
@@ -129,8 +128,7 @@ final class SawPicture {
     fence(g, x, low, slope, right ? x1 : x0);
     if (pass.tilt().radians() == 0) {
       g.fill(
-          Path.polygon(
-              new Point(x, top), new Point(x + 1, top - 2), new Point(x - 1, top - 2)),
+          Path.polygon(new Point(x, top), new Point(x + 1, top - 2), new Point(x - 1, top - 2)),
           Shade.BLACK);
     } else {
       // Outside of the edge lies away from the piece.
@@ -186,12 +184,14 @@ final class SawPicture {
     boolean down = pass.lay() == Lay.FACE_DOWN;
     Similarity lie = lie();
     List<Edge> edges =
-        piece.stone().edges(
-            switch (pass.edge()) {
-              case TOP -> Where.TOP;
-              case SOFFIT -> Where.SOFFIT;
-              default -> left ? Where.LEFT : Where.RIGHT;
-            });
+        piece
+            .stone()
+            .edges(
+                switch (pass.edge()) {
+                  case TOP -> Where.TOP;
+                  case SOFFIT -> Where.SOFFIT;
+                  default -> left ? Where.LEFT : Where.RIGHT;
+                });
     Edge edge = edges.get(0);
     if (pass.edge() == EdgeName.TOP) {
       int n = 0;
@@ -227,12 +227,8 @@ final class SawPicture {
   // A soffit piece, or a corner on its return with the face towards the fence; left is left.
   private Lying slab() {
     boolean corner = pass.lay() == Lay.RETURN_DOWN;
-    double wide =
-        corner
-            ? piece.stone().bottom().mm()
-            : piece.soffitPieces().get(0).length().mm();
-    double deep =
-        corner ? piece.returnDepth().mm() : piece.soffitPieces().get(0).depth().mm();
+    double wide = corner ? piece.stone().bottom().mm() : piece.soffitPieces().get(0).length().mm();
+    double deep = corner ? piece.returnDepth().mm() : piece.soffitPieces().get(0).depth().mm();
     Path rect = Path.rect(0, 0, wide, deep);
     Optional<Path> face =
         corner ? Optional.of(Path.rect(0, 0, wide, piece.thickness().mm())) : Optional.empty();

@@ -41,7 +41,7 @@ public final class SkewbackSheet implements SheetComposer {
     return SheetFlow.pages(
         c,
         SheetFlow.bestTurn(c),
-        "skew",
+        c.label("skew.label"),
         title,
         "",
         flow -> {

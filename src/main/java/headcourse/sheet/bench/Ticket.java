@@ -47,8 +47,7 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut cut : b.cuts()) {
         cuts.computeIfAbsent(cut.stone(), k -> new ArrayList<>())
-            .add(
-                new Origin(b.id(), OnBlank.of(stones.get(cut.stone()), cut).foot(), cut.part()));
+            .add(new Origin(b.id(), OnBlank.of(stones.get(cut.stone()), cut).foot(), cut.part()));
       }
     }
     Map<Integer, List<Piece>> groups = new LinkedHashMap<>();

@@ -111,8 +111,7 @@ final class TicketCuts {
 
   private String place(Words words, Set<EdgeName> edges, String at) {
     List<String> names = edges.stream().map(e -> ticket.edge(c, words, e)).toList();
-    String all =
-        names.size() == 2 ? words.say("ticket.edge-both") : String.join(", ", names);
+    String all = names.size() == 2 ? words.say("ticket.edge-both") : String.join(", ", names);
     return words.say("ticket.notch-edge", all, at);
   }
 }

@@ -1,6 +1,5 @@
 package headcourse.sheet.bench;
 
-import headcourse.sheet.OwnFrame;
 import headcourse.bench.EdgeName;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
@@ -24,6 +23,7 @@ import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
+import headcourse.sheet.OwnFrame;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.units.LengthFormat;

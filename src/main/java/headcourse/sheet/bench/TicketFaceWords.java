@@ -106,8 +106,7 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
     String join = " ";
     for (var e : edges.entrySet()) {
       boolean both = e.getValue().size() == 2 && sides(e.getKey());
-      String which =
-          both ? words.say("ticket.edge-both") : String.join(", ", e.getValue());
+      String which = both ? words.say("ticket.edge-both") : String.join(", ", e.getValue());
       dress.append(join);
       dress.append(words.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
       join = "; ";

@@ -168,7 +168,8 @@ final class TicketNotch {
       g.outline(body(x0, middle - 0.8, back, t), Shade.STONE, Pen.CUT);
       g.outline(body(x1, middle + 0.8, back, t), Shade.STONE, Pen.CUT);
     } else {
-      g.outline(onLeft != null ? body(x0, x1, back, t) : body(x1, x0, back, t), Shade.STONE, Pen.CUT);
+      g.outline(
+          onLeft != null ? body(x0, x1, back, t) : body(x1, x0, back, t), Shade.STONE, Pen.CUT);
     }
     double from = onLeft == null ? x0 - 1.8 : x0 - BEYOND;
     double to = onRight == null ? x1 + 1.8 : x1 + BEYOND;

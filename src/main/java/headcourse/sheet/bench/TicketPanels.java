@@ -89,7 +89,10 @@ final class TicketPanels {
     double strip = box.maxY() - boxes.height();
     double table = box.maxY() - sawHeight;
     double told = table - wordsHeight;
-    double slots = Math.min(table - cutsHeight, box.minY() + Math.max(notch.height(), (table - cutsHeight - box.minY()) * 0.8));
+    double slots =
+        Math.min(
+            table - cutsHeight,
+            box.minY() + Math.max(notch.height(), (table - cutsHeight - box.minY()) * 0.8));
     board.group(
         Role.TABLE,
         "",

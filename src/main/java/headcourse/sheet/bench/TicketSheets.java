@@ -2,6 +2,7 @@ package headcourse.sheet.bench;
 
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -54,7 +55,7 @@ public final class TicketSheets implements SheetComposer {
       List<TicketPanels> panels = new ArrayList<>();
       double height = 0;
       for (Ticket t : tickets) {
-        TicketPanels p = new TicketPanels(c, t, type, width, apart);
+        TicketPanels p = new TicketPanels(c.of(t.head()), t, type, width, apart);
         panels.add(p);
         height = Math.max(height, p.height());
       }
@@ -87,7 +88,7 @@ public final class TicketSheets implements SheetComposer {
       best = better(c, left, TicketType.TIGHT, true, null);
     }
     if (best == null) {
-      throw new IllegalStateException("a ticket is taller than the paper " + c.paper().name());
+      throw new NoRoom("a ticket");
     }
     return best;
   }

@@ -14,7 +14,6 @@ import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
-import headcourse.units.Units;
 import java.util.List;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
@@ -65,15 +64,27 @@ final class TicketSide {
     double edge = box.maxX() - 1.5 - wide;
     double room = edge - box.minX() - 2;
     double over = box.minX() + 1 + room / 2;
-    text(b, c.words().each("ticket.opening").get(0), over, box.minY() + 5, Lettering.LEAST, room, false);
+    text(
+        b,
+        c.words().each("ticket.opening").get(0),
+        over,
+        box.minY() + 5,
+        Lettering.LEAST,
+        room,
+        false);
     text(b, opening, over, box.minY() + opening(), h, room, true);
     String own = p.stone().mark();
     text(b, own, mid, box.minY() + big(), type.mark().height(), box.width() - 3, true);
-    text(b, c.words().each("ticket.number").get(0), edge + wide / 2, box.minY() + 5, Lettering.LEAST, wide + 2, false);
+    text(
+        b,
+        c.words().each("ticket.number").get(0),
+        edge + wide / 2,
+        box.minY() + 5,
+        Lettering.LEAST,
+        wide + 2,
+        false);
     b.text(edge + wide / 2, box.minY() + opening(), number, numeral, Align.MIDDLE);
-    b.stroke(
-        Path.rect(edge, box.minY() + 6.2, wide, opening() - 6.2 + 1.6),
-        Pen.EDGE);
+    b.stroke(Path.rect(edge, box.minY() + 6.2, wide, opening() - 6.2 + 1.6), Pen.EDGE);
   }
 
   private static void text(
@@ -113,7 +124,7 @@ final class TicketSide {
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2.5;
     String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
-    y = TextFlow.paragraph(b, x, y, w, c.say(c.job().units() == Units.INCH ? "ticket.weight" : "ticket.mass", mass), type.note().inBold());
+    y = TextFlow.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
       y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
     }

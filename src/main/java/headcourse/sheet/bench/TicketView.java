@@ -1,6 +1,5 @@
 package headcourse.sheet.bench;
 
-import headcourse.sheet.OwnFrame;
 import headcourse.bench.Piece;
 import headcourse.bench.SoffitPiece;
 import headcourse.drawing.Board;
@@ -15,6 +14,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.sheet.FitLine;
+import headcourse.sheet.OwnFrame;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.Collections;

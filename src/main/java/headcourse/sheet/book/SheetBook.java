@@ -2,7 +2,10 @@ package headcourse.sheet.book;
 
 import headcourse.drawing.PageSet;
 import headcourse.job.Bundle;
+import headcourse.job.Paper;
+import headcourse.job.PaperSizes;
 import headcourse.sheet.Binder;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -31,6 +34,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.ServiceLoader.Provider;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -39,6 +43,9 @@ import java.util.stream.Stream;
  */
 public final class SheetBook {
   private SheetBook() {}
+
+  /** How many papers are tried beyond the job's own. */
+  private static final int LARGER = 12;
 
   private static final List<SheetComposer> OWN =
       List.of(
@@ -66,11 +73,40 @@ public final class SheetBook {
 
   /** A bundle of a job. */
   public static PageSet compose(ShopWork work, Bundle bundle, SheetFrame frame) {
+    return compose(work, bundle, frame, said -> {});
+  }
+
+  /**
+   * A bundle of a job; on the next larger paper where there is no room on the job's own.
+   *
+   * @param said is told so
+   */
+  public static PageSet compose(
+      ShopWork work, Bundle bundle, SheetFrame frame, Consumer<String> said) {
+    Paper own = work.job().papers().of(bundle);
+    Paper paper = own;
+    for (int tries = 0; ; tries++) {
+      try {
+        return on(work, bundle, frame, paper);
+      } catch (NoRoom e) {
+        if (tries > LARGER) {
+          throw e;
+        }
+        if (paper == own) {
+          said.accept(bundle.word() + ".pdf: no room on " + own.name() + " for " + e.getMessage());
+        }
+        paper = PaperSizes.larger(paper);
+      }
+    }
+  }
+
+  private static PageSet on(ShopWork job, Bundle bundle, SheetFrame frame, Paper paper) {
+    ShopWork work = paper.equals(job.job().papers().of(bundle)) ? job : job.on(bundle, paper);
     SheetContext context =
         new SheetContext(
             work,
             bundle,
-            Words.of(work.job().language().word()).withTongues(),
+            Words.of(work.job().language().word()).withTongues().ofArch(work.archesOnly()),
             new LengthFormat(work.job().units(), work.job().grid()),
             frame);
     List<PageDraft> drafts = new ArrayList<>();

@@ -8,6 +8,7 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetComposer;
@@ -56,7 +57,7 @@ public final class ContractorElevations implements SheetComposer {
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
     for (HeadWork head : context.work().heads()) {
       // Four on a sheet: two beside two.
-      one(flow, context, head, flow.tallest() / columns);
+      one(flow, context.of(head), head, flow.tallest() / columns);
     }
     return flow.pages();
   }
@@ -133,10 +134,7 @@ public final class ContractorElevations implements SheetComposer {
   private static DimensionedFigure figure(
       SheetContext context, HeadFigures figures, double width, double height) {
     return fitting(context, figures, width, height)
-        .orElseThrow(
-            () ->
-                new IllegalStateException(
-                    "no room on the paper for " + figures.layout().opening().mark()));
+        .orElseThrow(() -> new NoRoom("the elevation of " + figures.layout().opening().mark()));
   }
 
   /**

@@ -85,7 +85,7 @@ public final class NotesSheet implements SheetComposer {
     add(rows, context, "density", a.density(job.stone().density()));
     add(rows, context, "area", a.area(m.stoneM2()));
     add(rows, context, "pieces", Integer.toString(m.stones()));
-    add(rows, context, "mass", mass(context, a));
+    rows.add(List.of(context.weighs("contractor.m-mass"), mass(context, a)));
     add(rows, context, "load", a.massPerArea(m.kgPerM2()));
     if (m.arrisM() > 0) {
       add(rows, context, "arris", a.run(m.arrisM()));
@@ -97,7 +97,7 @@ public final class NotesSheet implements SheetComposer {
     }
     add(rows, context, "sections", context.say("contractor.m-sections-text"));
     flow.table(
-        context.say("contractor.materials"),
+        context.weighs("contractor.materials-mass"),
         List.of(
             new Column(context.say("contractor.material"), 90, Align.START, false),
             new Column(context.say("contractor.amount"), 100, Align.START, true)),

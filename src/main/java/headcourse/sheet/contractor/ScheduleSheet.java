@@ -74,7 +74,7 @@ public final class ScheduleSheet implements SheetComposer {
                   column(context, "mass", 20, false)));
           List<List<String>> rows = new ArrayList<>();
           for (HeadWork head : context.work().heads()) {
-            List<String> row = new ArrayList<>(row(context, head));
+            List<String> row = new ArrayList<>(row(context.of(head), head));
             if (placed) {
               row.add(PLACE, place(context, head.layout().opening()));
             }

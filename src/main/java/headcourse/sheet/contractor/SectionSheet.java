@@ -53,7 +53,7 @@ public final class SectionSheet implements SheetComposer {
     for (List<HeadWork> heads : kinds.values()) {
       String marks =
           String.join(", ", heads.stream().map(h -> h.layout().opening().mark()).toList());
-      HeadSection s = new HeadSection(context, heads.get(0));
+      HeadSection s = new HeadSection(context.of(heads.get(0)), heads.get(0));
       new SectionFigure(
               context.say("contractor.section-head", marks),
               s.trueWidth(),
@@ -73,9 +73,11 @@ public final class SectionSheet implements SheetComposer {
             || !joints.add(p.soffitPieces().get(0).joint())) {
           continue;
         }
-        SoffitSection s = new SoffitSection(context, p);
+        SoffitSection s = new SoffitSection(context.of(head), p);
         String name =
-            context.say("contractor.section-soffit-" + p.soffitPieces().get(0).joint().word());
+            context
+                .of(head)
+                .say("contractor.section-soffit-" + p.soffitPieces().get(0).joint().word());
         new SectionFigure(name, s.trueWidth(), s.trueHeight(), 26, 120, s::place, s::draw)
             .put(flow, context);
       }

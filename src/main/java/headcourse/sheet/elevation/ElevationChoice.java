@@ -1,6 +1,7 @@
 package headcourse.sheet.elevation;
 
 import headcourse.layout.PlacedStone;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.text.Words;
@@ -48,11 +49,7 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
     return choose(figures, units, words, rooms, true, most)
         .or(() -> choose(figures, units, words, rooms, false, most))
         .or(() -> choose(figures, units, words, rooms, false, MOST_PARTS))
-        .orElseThrow(
-            () ->
-                new IllegalStateException(
-                    "no room on the paper for the elevation of "
-                        + figures.layout().opening().mark()));
+        .orElseThrow(() -> new NoRoom("the elevation of " + figures.layout().opening().mark()));
   }
 
   private static Optional<ElevationChoice> choose(

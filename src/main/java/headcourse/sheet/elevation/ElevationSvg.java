@@ -29,7 +29,7 @@ public final class ElevationSvg {
   /** The page; its size follows from the drawing. */
   public static Page page(ShopWork work, HeadWork head) {
     Job job = work.job();
-    Words words = Words.of(job.language().word());
+    Words words = Words.of(job.language().word()).ofArch(head.layout().curved());
     HeadFigures figures = new HeadFigures(head, new LengthFormat(job.units(), job.grid()));
     ElevationFigure figure = figure(figures, job.units(), words);
     Opening opening = head.layout().opening();

@@ -30,7 +30,10 @@ public final class CoverSheet implements SheetComposer {
     int row = 0;
     do {
       PageDraft page =
-          c.page(Turn.PORTRAIT, pages.isEmpty() ? "cover" : "cover-" + (pages.size() + 1), "");
+          c.page(
+              Turn.PORTRAIT,
+              c.label("fullsize.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1)),
+              "");
       Box w = TilePage.window(page);
       Board b = page.board();
       TilePage.bars(c, page);

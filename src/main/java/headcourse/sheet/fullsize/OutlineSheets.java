@@ -187,7 +187,9 @@ public final class OutlineSheets implements SheetComposer {
     Side side = stone.side();
     String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
     place(b, up, seen, path, new double[] {3.5, 2.5}, false);
-    if (!t.half() && side != Side.CENTRE && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
+    if (!t.half()
+        && side != Side.CENTRE
+        && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
       // A quarter turn over brings what was left down.
       String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
       String key =

@@ -55,7 +55,7 @@ public final class RibSheets implements SheetComposer {
     for (int row = 0; row < tiling.rows(); row++) {
       for (int column = 0; column < tiling.columns(); column++) {
         String name = Tiling.name(row, column);
-        String label = mark + "-rib-" + name;
+        String label = mark + "-" + c.label("fullsize.label-rib") + "-" + name;
         PageDraft page =
             c.paper().roll()
                 ? TilePage.offRoll(c, box.height(), label)

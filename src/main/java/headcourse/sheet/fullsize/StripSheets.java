@@ -59,8 +59,7 @@ public final class StripSheets implements SheetComposer {
       List<Tick> ticks = StripSheets.ticks(c, head);
       boolean half = alike(ticks);
       Box box = extent(head);
-      return new Strip(
-          head, ticks, half, (half ? 0 : box.minX()) - BEYOND, box.maxX() + BEYOND);
+      return new Strip(head, ticks, half, (half ? 0 : box.minX()) - BEYOND, box.maxX() + BEYOND);
     }
 
     String mark() {
@@ -88,7 +87,8 @@ public final class StripSheets implements SheetComposer {
         double wanted = i == 0 ? HEAD + PITCH : PITCH;
         boolean begins = page == null || roll || y + wanted - (PITCH - BAND) + 5 > room.maxY();
         if (begins) {
-          String label = strip.mark() + "-strip" + (i == 0 ? "" : "-" + (i + 1));
+          String word = c.label("fullsize.label-strip");
+          String label = strip.mark() + "-" + word + (i == 0 ? "" : "-" + (i + 1));
           page = c.page(width, trial.height(), label, c.say("fullsize.strips"));
           TilePage.bars(c, page);
           String foot = c.say("fullsize.strip-foot");
@@ -201,9 +201,7 @@ public final class StripSheets implements SheetComposer {
                 ticks.stream()
                     .anyMatch(
                         o ->
-                            Math.abs(o.x + t.x) < SAME
-                                && o.top == t.top
-                                && o.text.equals(t.text)));
+                            Math.abs(o.x + t.x) < SAME && o.top == t.top && o.text.equals(t.text)));
   }
 
   private static Box extent(HeadWork head) {

@@ -20,8 +20,8 @@ import java.util.stream.Stream;
 /**
  * An outline to be traced, and the stones that it serves.
  *
- * @param outline the face in the stone's own axes, its soffit's chord level, its lower left corner's
- *     box at the origin, y up, true size in mm; or the right half of it
+ * @param outline the face in the stone's own axes, its soffit's chord level, its lower left
+ *     corner's box at the origin, y up, true size in mm; or the right half of it
  * @param pieces the stones that look so, in the order of the job
  * @param twins those that are its mirror image: it is turned over for them
  * @param half whether it is the right half alone, turned over on its centre line for the left

@@ -38,7 +38,7 @@ public final class SettingSheet implements SheetComposer {
   public List<PageDraft> compose(SheetContext context) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
-      pages.addAll(pages(context, head));
+      pages.addAll(pages(context.of(head), head));
     }
     return pages;
   }

@@ -35,7 +35,7 @@ public final class StrikingSheet implements SheetComposer {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : context.work().heads()) {
       if (new HeadFigures(head, context.format()).curved()) {
-        pages.addAll(pages(context, head));
+        pages.addAll(pages(context.of(head), head));
       }
     }
     return pages;

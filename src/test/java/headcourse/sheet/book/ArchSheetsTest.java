@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.drawing.Page;
 import headcourse.job.Bundle;
-import headcourse.job.Language;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
@@ -34,7 +33,7 @@ class ArchSheetsTest {
     for (long seed = 1; seed <= SEEDS; seed++) {
       JobMaker m = RandomArches.job(seed);
       m.paper = PAPERS.get((int) (seed % PAPERS.size()));
-      m.language = Language.values()[(int) (seed / 2 % 3)];
+      m.language = JobMaker.LANGUAGES[(int) (seed / 2 % 3)];
       Optional<ShopWork> work = WorkUp.of(m.make()).value();
       if (work.isEmpty()) {
         continue;

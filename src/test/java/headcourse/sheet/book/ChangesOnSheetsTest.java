@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.job.Bundle;
-import headcourse.job.Language;
 import headcourse.revision.Changes;
 import headcourse.sheet.HeadFixture;
 import headcourse.sheet.frame.Frame;
@@ -66,7 +65,7 @@ class ChangesOnSheetsTest {
     for (long seed = 1; seed <= 30; seed++) {
       JobMaker m = RandomJobs.flat(seed);
       m.paper = List.of("letter", "a4", "tabloid").get((int) (seed % 3));
-      m.language = Language.values()[(int) (seed % 3)];
+      m.language = JobMaker.LANGUAGES[(int) (seed % 3)];
       var work = WorkUp.of(m.make()).value();
       if (work.isPresent()) {
         drawn++;

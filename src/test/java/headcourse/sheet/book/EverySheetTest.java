@@ -42,7 +42,7 @@ class EverySheetTest {
   @ParameterizedTest
   @MethodSource("papers")
   void cartDoorOnEveryPaper(String paper) {
-    for (Language language : Language.values()) {
+    for (Language language : JobMaker.LANGUAGES) {
       JobMaker m = cartDoor();
       m.paper = paper;
       m.language = language;
@@ -59,7 +59,7 @@ class EverySheetTest {
       JobMaker m = RandomJobs.flat(seed);
       m.paper = PAPERS.get((int) (seed % PAPERS.size()));
       m.first().soffit = HeadSpec.Soffit.values()[(int) (seed / 3 % 4)];
-      m.language = Language.values()[(int) (seed % 3)];
+      m.language = JobMaker.LANGUAGES[(int) (seed % 3)];
       Optional<ShopWork> work = WorkUp.of(m.make()).value();
       if (work.isEmpty()) {
         continue;
@@ -85,7 +85,7 @@ class EverySheetTest {
       m.paper = PAPERS.get((int) (seed % PAPERS.size()));
       m.first().soffit = seed % 2 == 0 ? HeadSpec.Soffit.MITRED : HeadSpec.Soffit.BUTTED;
       m.first().count = (int) (1 + seed / 5 % 2);
-      m.language = Language.values()[(int) (seed % 3)];
+      m.language = JobMaker.LANGUAGES[(int) (seed % 3)];
       m.steps = 20_000;
       m.stock =
           new Stock(

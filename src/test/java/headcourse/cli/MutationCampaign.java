@@ -1,0 +1,279 @@
+package headcourse.cli;
+
+import headcourse.audit.PrintFault;
+import headcourse.diag.Diagnostic;
+import headcourse.diag.Outcome;
+import headcourse.diag.Severity;
+import headcourse.job.Bundle;
+import headcourse.job.Job;
+import headcourse.job.yaml.JobReader;
+import headcourse.layout.shapes.Shapes;
+import headcourse.mutation.Mutator;
+import headcourse.rules.RuleBook;
+import headcourse.sheet.SheetFrame;
+import headcourse.sheet.book.SheetBook;
+import headcourse.testing.JobYaml;
+import headcourse.testing.RandomArches;
+import headcourse.testing.RandomJobs;
+import headcourse.work.ShopWork;
+import headcourse.work.WorkUp;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Tries very many job files that a careless or a hostile hand would write, and says what fell over:
+ * an exception, a complaint without its place, a run of more than ten seconds, a job that {@code
+ * check} takes and {@code draw} does not. Arguments: how many, the first seed, seconds at most.
+ */
+public final class MutationCampaign {
+  /** One in so many of those that can be drawn has its sheets composed. */
+  private static final int SHEETS = 6;
+
+  /** One in so many of all goes through both commands as a user runs them. */
+  private static final int COMMANDS = 60;
+
+  private static final long LONGEST = 10_000_000_000L;
+  private static final Path KEPT = Path.of("target", "mutation");
+
+  private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+  private final Mutator mutator;
+  private final Path folder;
+  private final Map<String, Integer> kinds = new TreeMap<>();
+  private final Map<String, Integer> ends = new TreeMap<>();
+  private final Map<String, Integer> faults = new TreeMap<>();
+  private long tried;
+  private long slowest;
+  private long slowestSeed;
+  private long largest;
+  private volatile long seed;
+  private volatile long began;
+  private volatile String text = "";
+  private volatile Thread worker;
+
+  private MutationCampaign(List<String> files) throws IOException {
+    mutator = new Mutator(files);
+    folder = Files.createTempDirectory("mutation");
+    Files.createDirectories(KEPT);
+    try (Stream<Path> jobs = Files.list(Path.of("jobs"))) {
+      for (Path p : jobs.filter(f -> f.toString().endsWith(".csv")).toList()) {
+        Files.copy(p, folder.resolve(p.getFileName()));
+      }
+    }
+  }
+
+  /** The files that are changed: those of the demo jobs and of the tests, and random ones. */
+  static List<String> files() throws IOException {
+    List<String> files = new ArrayList<>();
+    for (String from : List.of("jobs", "src/test/resources/headcourse/job-cases")) {
+      try (Stream<Path> all = Files.list(Path.of(from))) {
+        for (Path p : all.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+          files.add(Files.readString(p));
+        }
+      }
+    }
+    files.add(Files.readString(Path.of("src/main/resources/headcourse/new-job.yaml")));
+    for (long seed = 0; seed < 120; seed++) {
+      files.add(JobYaml.of(RandomJobs.flat(seed)));
+      files.add(JobYaml.of(RandomArches.job(seed)));
+    }
+    return files;
+  }
+
+  /** Tries some and says whether all held. */
+  static boolean holds(long inputs, long first) throws IOException, InterruptedException {
+    return new MutationCampaign(files()).run(inputs, first, Long.MAX_VALUE / 2_000_000_000L);
+  }
+
+  /** Runs it. */
+  public static void main(String[] args) throws IOException, InterruptedException {
+    long most = args.length > 0 ? Long.parseLong(args[0]) : 1_000_000;
+    long first = args.length > 1 ? Long.parseLong(args[1]) : 1;
+    long seconds = args.length > 2 ? Long.parseLong(args[2]) : Long.MAX_VALUE / 2_000_000_000L;
+    MutationCampaign campaign = new MutationCampaign(files());
+    System.exit(campaign.run(most, first, seconds) ? 0 : 1);
+  }
+
+  private boolean run(long most, long first, long seconds) throws InterruptedException {
+    long start = System.nanoTime();
+    seed = first - 1;
+    while (tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
+      Thread t = new Thread(null, () -> work(most, start, seconds), "campaign", 1 << 20);
+      t.setDaemon(true);
+      worker = t;
+      t.start();
+      watch(t);
+    }
+    report(System.nanoTime() - start);
+    return faults.isEmpty();
+  }
+
+  /** Until the worker ends, or is beyond saving. */
+  private void watch(Thread t) throws InterruptedException {
+    while (t.isAlive()) {
+      t.join(1000);
+      long used = threads.getThreadCpuTime(t.getId()) - began;
+      if (t.isAlive() && used > LONGEST * 3) {
+        StringBuilder stack = new StringBuilder("endless");
+        for (StackTraceElement e : t.getStackTrace()) {
+          stack.append("\n    ").append(e);
+        }
+        fault("endless " + place(t.getStackTrace()), stack.toString());
+        worker = null;
+        return;
+      }
+    }
+  }
+
+  private void work(long most, long start, long seconds) {
+    Thread me = Thread.currentThread();
+    while (worker == me && tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
+      seed++;
+      Mutator.Mutated m = mutator.next(seed);
+      text = m.text();
+      began = threads.getCurrentThreadCpuTime();
+      String end;
+      try {
+        end = one(m.text());
+      } catch (Throwable e) {
+        end = "fell over";
+        StringBuilder stack = new StringBuilder(String.valueOf(e));
+        for (StackTraceElement s : e.getStackTrace()) {
+          stack.append("\n    ").append(s);
+        }
+        String what =
+            e instanceof PrintFault ? e.getMessage().replaceAll("[\\d./'\" -]+", "#") : "";
+        fault(
+            e.getClass().getSimpleName() + " " + place(e.getStackTrace()) + what, stack.toString());
+      }
+      if (worker != me) {
+        return;
+      }
+      long took = threads.getCurrentThreadCpuTime() - began;
+      if (took > LONGEST / 2) {
+        fault("slow " + took / 1_000_000_000, "took " + took / 1_000_000 + " ms: " + end);
+      }
+      if (took > slowest) {
+        slowest = took;
+        slowestSeed = seed;
+      }
+      largest = Math.max(largest, m.text().length());
+      tried++;
+      kinds.merge(m.kind(), 1, Integer::sum);
+      ends.merge(end, 1, Integer::sum);
+      if (tried % 5000 == 0) {
+        report(System.nanoTime() - start);
+      }
+    }
+  }
+
+  private static String place(StackTraceElement[] stack) {
+    return Arrays.stream(stack)
+        .filter(s -> s.getClassName().startsWith("headcourse"))
+        .limit(2)
+        .map(s -> s.getFileName() + ":" + s.getLineNumber())
+        .reduce((a, b) -> a + "<" + b)
+        .orElse("?");
+  }
+
+  private synchronized void fault(String what, String more) {
+    String name = what.replaceAll("[^\\w.-]+", "_");
+    name = name.substring(0, Math.min(90, name.length()));
+    if (faults.merge(name, 1, Integer::sum) <= 3) {
+      System.out.println("FAULT " + name + " (seed " + seed + ")");
+      try {
+        Path kept = KEPT.resolve(name + "-" + seed + ".yaml");
+        Files.writeString(kept, text);
+        Files.writeString(KEPT.resolve(name + "-" + seed + ".txt"), more + "\n");
+      } catch (IOException e) {
+        System.out.println(e);
+      }
+    }
+  }
+
+  private Optional<byte[]> beside(String name) {
+    return new JobFile(folder, "job.yaml").beside(name);
+  }
+
+  private String one(String job) throws IOException {
+    byte[] bytes = job.getBytes(StandardCharsets.UTF_8);
+    Outcome<Job> read =
+        JobReader.read("job.yaml", bytes, Shapes.definitions(), RuleBook.limits(), this::beside);
+    placed(read.diagnostics());
+    if (read.value().isEmpty()) {
+      return "2, as read";
+    }
+    Job checked = read.value().get();
+    Outcome<ShopWork> done = WorkUp.of(checked, this::beside);
+    placed(done.diagnostics());
+    if (done.value().isEmpty()) {
+      return "2, as set out";
+    }
+    ShopWork work = done.value().get();
+    if (seed % COMMANDS == 0) {
+      commands(bytes);
+    } else if (seed % SHEETS == 0) {
+      Outcome<SheetFrame> frame = Frames.of(checked, new JobFile(folder, "job.yaml"));
+      placed(frame.diagnostics());
+      if (frame.value().isEmpty()) {
+        return "2, its frame";
+      }
+      for (Bundle b : Bundle.values()) {
+        PrintFault.unless(work, SheetBook.compose(work, b, frame.value().get()));
+      }
+      return (work.errorsStand() ? "1" : "0") + ", with sheets";
+    }
+    return work.errorsStand() ? "1" : "0";
+  }
+
+  private void commands(byte[] bytes) throws IOException {
+    Files.write(folder.resolve("job.yaml"), bytes);
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+    int check = Main.run(List.of("check", "job.yaml"), folder, out, out);
+    int draw = Main.run(List.of("draw", "job.yaml"), folder, out, out);
+    if (check != draw || draw == Main.MACHINE) {
+      fault("check " + check + " draw " + draw, said.toString(StandardCharsets.UTF_8));
+    }
+  }
+
+  private void placed(List<Diagnostic> said) {
+    for (Diagnostic d : said) {
+      if (d.severity() == Severity.ERROR
+          && (d.span() == null || d.span().line() < 1 || d.span().column() < 1)) {
+        fault("no place " + d.message().replaceAll("[^a-z ]", ""), d.toString());
+      }
+    }
+  }
+
+  private synchronized void report(long nanos) {
+    System.out.println(
+        tried
+            + " tried, "
+            + Math.round(tried / (nanos / 1e9))
+            + " a second; slowest "
+            + slowest / 1_000_000
+            + " ms (seed "
+            + slowestSeed
+            + "), largest "
+            + largest
+            + " bytes; by kind "
+            + kinds
+            + "; by end "
+            + ends
+            + "; faults "
+            + faults);
+  }
+}
