@@ -91,9 +91,13 @@ class ArchitectureTest {
     TABLE.put("sheet.frame", with(forSheets, "sheet"));
     TABLE.put("sheet.elevation", with(forSheets, "sheet"));
     TABLE.put("sheet.bench", with(forSheets, "sheet"));
-    TABLE.put("sheet.section", with(forSheets, "sheet"));
+    TABLE.put("sheet.order", with(forSheets, "sheet"));
+    TABLE.put("sheet.section", with(forSheets, "sheet", "sheet.elevation"));
+    TABLE.put("sheet.picture", with(forSheets, "sheet", "sheet.elevation"));
     TABLE.put("sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
-    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
+    TABLE.put(
+        "sheet.contractor",
+        with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
     TABLE.put(
         "sheet.book",
@@ -104,7 +108,8 @@ class ArchitectureTest {
             "sheet.bench",
             "sheet.wall",
             "sheet.contractor",
-            "sheet.fullsize"));
+            "sheet.fullsize",
+            "sheet.order"));
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.png", Set.of("text"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));

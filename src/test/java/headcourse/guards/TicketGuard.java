@@ -114,6 +114,16 @@ final class TicketGuard {
         int way = rising(r.degrees()) ? 0 : 1;
         String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
         p.length(what, r.text(), stone.json().list("diagonalsMm").get(way).number());
+      } else if (level && stone.plain() && (x < box.getMinX() || x > box.getMaxX())) {
+        // A size that found no room on its line stands beside it, at the end of a leader.
+        boolean left = x < box.getMinX();
+        double edge = left ? stone.distance(0, 3) : stone.distance(1, 2);
+        double across = stone.json().number(y > box.getCenterY() ? "topMm" : "bottomMm");
+        double said = Tape.mm(r.text());
+        p.length(
+            name("size beside the face"),
+            r.text(),
+            Math.abs(said - edge) < Math.abs(said - across) ? edge : across);
       } else if (y > box.getMaxY() && level) {
         p.length(name("top"), r.text(), stone.json().number("topMm"));
       } else if (y < box.getMinY() && level && !v) {
