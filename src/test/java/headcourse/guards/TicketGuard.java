@@ -118,12 +118,12 @@ final class TicketGuard {
         // A size that found no room on its line stands beside it, at the end of a leader.
         boolean left = x < box.getMinX();
         double edge = left ? stone.distance(0, 3) : stone.distance(1, 2);
-        double across = stone.json().number(y > box.getCenterY() ? "topMm" : "bottomMm");
+        double width = stone.json().number(y > box.getCenterY() ? "topMm" : "bottomMm");
         double said = Tape.mm(r.text());
         p.length(
             name("size beside the face"),
             r.text(),
-            Math.abs(said - edge) < Math.abs(said - across) ? edge : across);
+            Math.abs(said - edge) < Math.abs(said - width) ? edge : width);
       } else if (y > box.getMaxY() && level) {
         p.length(name("top"), r.text(), stone.json().number("topMm"));
       } else if (y < box.getMinY() && level && !v) {
