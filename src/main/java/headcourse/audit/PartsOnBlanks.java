@@ -29,6 +29,9 @@ final class PartsOnBlanks implements Audit.Check {
     }
   }
 
+  /** Most corners of a part without round edges; a camber bends its soffit once. */
+  private static final int STRAIGHT = 6;
+
   private static void blank(
       Mark.Group drawing, StockPlan.CutBlank blank, ShopWork work, List<String> faults) {
     List<Path> areas = Figures.lines(drawing).stream().filter(Path::closed).toList();
@@ -67,8 +70,18 @@ final class PartsOnBlanks implements Audit.Check {
   // The left end of its lower edge, or of its upper one.
   private static double left(Path part, boolean lower) {
     Box box = part.bounds();
+    List<Point> corners = part.vertices(0.05);
+    if (corners.size() <= STRAIGHT) {
+      // Its top need not be level, nor its soffit straight.
+      double middle = (box.minY() + box.maxY()) / 2;
+      return corners.stream()
+          .filter(v -> v.y() > middle == lower)
+          .mapToDouble(Point::x)
+          .min()
+          .getAsDouble();
+    }
     double y = lower ? box.maxY() : box.minY();
-    return part.vertices(0.05).stream()
+    return corners.stream()
         .filter(v -> Math.abs(v.y() - y) < WITHIN)
         .mapToDouble(Point::x)
         .min()

@@ -87,7 +87,8 @@ public record HeadSpec(
       Widths widths) {
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
-      return new Stones(min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give, widths);
+      return new Stones(
+          min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give, widths);
     }
   }
 

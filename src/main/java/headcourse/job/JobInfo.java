@@ -83,7 +83,17 @@ public record JobInfo(
   /** The same of a job that nothing was sent out for. */
   JobInfo first() {
     return new JobInfo(
-        number, title, site, client, mason, drawnBy, date, revision, revisions, "", settingDate,
+        number,
+        title,
+        site,
+        client,
+        mason,
+        drawnBy,
+        date,
+        revision,
+        revisions,
+        "",
+        settingDate,
         contract);
   }
 

@@ -11,9 +11,10 @@ import java.util.Locale;
 /**
  * Times whole processes in turn: a bare start of the JVM, and a drawing of the cart door, all
  * outputs, or with {@code choose} as a second argument what there is to choose from over a 40-ft
- * opening with a range of keys, by the launcher and by {@code java -jar}. Prints medians of the time and of the
- * processor's time, their ratios to the bare start pair by pair, and the most memory held. Run
- * {@code mvn package} first; the first argument is the number of rounds. Linux only.
+ * opening with a range of keys, by the launcher and by {@code java -jar}. Prints medians of the
+ * time and of the processor's time, their ratios to the bare start pair by pair, and the most
+ * memory held. Run {@code mvn package} first; the first argument is the number of rounds. Linux
+ * only.
  */
 public final class ColdRunBenchmark {
   private static final String WIDE =

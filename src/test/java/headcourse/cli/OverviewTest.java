@@ -97,7 +97,8 @@ class OverviewTest {
         assertTrue(name.equals("index.html") || targets.contains(name), name);
       }
     }
-    for (String pdf : List.of("bench.pdf", "wall.pdf", "contractor.pdf", "full-size.pdf", "order.pdf")) {
+    for (String pdf :
+        List.of("bench.pdf", "wall.pdf", "contractor.pdf", "full-size.pdf", "order.pdf")) {
       try (var document = org.apache.pdfbox.Loader.loadPDF(index.resolveSibling(pdf).toFile())) {
         int pages = document.getNumberOfPages();
         assertTrue(targets.contains(pdf + "#page=" + pages), pdf);

@@ -110,6 +110,14 @@ final class TicketGuard {
       double x = r.middleX() - Math.sin(Math.toRadians(r.degrees()));
       double y = r.middleY() + Math.cos(Math.toRadians(r.degrees()));
       boolean level = Math.abs(r.degrees()) < 1;
+      // A size with a leader is level: that of an edge may then lie above or below, but beside it.
+      boolean right = x > box.getMaxX();
+      if (level && (right || x < box.getMinX())) {
+        double edge = right ? stone.distance(1, 2) : stone.distance(0, 3);
+        if (!stone.plain() || Math.abs(Tape.mm(r.text()) - edge) < 1) {
+          continue;
+        }
+      }
       if (outline.contains(x, y) && !level && Math.abs(r.degrees()) < 89.9) {
         int way = rising(r.degrees()) ? 0 : 1;
         String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
