@@ -20,6 +20,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.RandomArches;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
+import headcourse.units.Angle;
 import headcourse.units.Units;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -60,6 +61,33 @@ class AuditTest {
       }
     }
     assertTrue(found > 10, "only " + found);
+  }
+
+  /**
+   * Stones of a cambered jack arch stand each on its own sloping arris, so their tops are not
+   * level, and they lie closer on a blank than such whose tops are.
+   */
+  @Test
+  void camberedStonesLieOnTheirBlankAsTheyAreCut() {
+    int several = 0;
+    for (long seed : new long[] {229, 1, 2, 3, 4, 5, 6, 7, 8}) {
+      var maker = RandomJobs.flat(seed);
+      if (seed != 229) {
+        maker = RandomJobs.flat(seed, 40, 80);
+        maker.first().shape = "jack";
+        maker.first().params.remove("ease");
+        maker.first().params.put("camber", Angle.ofRate(1 / 4.0, 12));
+        maker.stock = RandomJobs.flat(229).make().stock();
+      }
+      Optional<ShopWork> work = WorkUp.of(maker.make()).value();
+      if (work.isPresent()) {
+        several +=
+            work.get().stock().blanks().stream().mapToInt(b -> b.cuts().size() > 1 ? 1 : 0).sum();
+        PageSet bench = pages(work.get(), Bundle.BENCH);
+        assertEquals(List.of(), Audit.faults(work.get(), bench), "seed " + seed);
+      }
+    }
+    assertTrue(several > 5, "only " + several);
   }
 
   private static Job spanish(long seed) {

@@ -12,7 +12,6 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
-import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.PlacedStone;
 import headcourse.sheet.Board;
 import headcourse.sheet.SheetContext;
@@ -32,6 +31,9 @@ import java.util.Map;
  * are too small for their marks, these are listed below.
  */
 final class CuttingBar {
+  /** How far what is drawn of a curve may lie off it, mm of the stone. */
+  private static final double CURVE = 0.5;
+
   /** Least height of a bar, mm. */
   private static final double BAR = 11;
 
@@ -315,29 +317,22 @@ final class CuttingBar {
     double at = cut.at().mm();
     PlacedStone s = pieces.get(cut.stone()).stone();
     double share = bar(blank) / blank.face().mm();
-    double high = cut.high().mm() * share;
     if (strip(cut)) {
+      double high = cut.high().mm() * share;
       double low = foot - cut.up().mm() * share;
       return Path.rect(x0 + at * k, low - high, cut.extent().mm() * k, high);
     }
-    // As it lies on the blank: along its own soffit.
+    // As it lies on the blank, along its own soffit; every corner as high as it stands there, or a
+    // stone whose top is not level would lean otherwise than it does.
     Path own = s.outline().transformed(OwnFrame.of(s));
     Box b = own.bounds();
-    var turn = OwnFrame.of(s);
-    var soffit = s.edges(Where.SOFFIT);
-    var right = s.edges(Where.RIGHT);
-    var left = s.edges(Where.LEFT);
-    Point ll = turn.apply(soffit.get(0).from());
-    Point lr = turn.apply(soffit.get(soffit.size() - 1).to());
-    Point ur = right.isEmpty() ? lr : turn.apply(right.get(right.size() - 1).to());
-    Point ul = left.isEmpty() ? ll : turn.apply(left.get(0).from());
     List<Point> on = new ArrayList<>();
-    for (Point p : List.of(ll, lr, ur, ul)) {
+    for (Point p : own.vertices(CURVE)) {
       Vec v = p.minus(new Point(b.minX(), b.minY()));
-      double x = at + (cut.turned() ? b.width() - v.x() : v.x());
       // Turned end for end in its own plane, what was lower left is upper right.
-      boolean low = (p == ll || p == lr) != cut.turned();
-      on.add(new Point(x0 + x * k, low ? foot : foot - high));
+      double x = at + (cut.turned() ? b.width() - v.x() : v.x());
+      double up = cut.turned() ? b.height() - v.y() : v.y();
+      on.add(new Point(x0 + x * k, foot - up * share));
     }
     return Path.polygon(on);
   }
