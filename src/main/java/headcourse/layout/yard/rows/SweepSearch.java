@@ -163,7 +163,7 @@ final class SweepSearch {
     long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
     for (SweepState s : found) {
       long low = s.low + c.sawn();
-      if (!bar.alike() && best != null && low >= best.sawn) {
+      if (steps() >= until || !bar.alike() && best != null && low >= best.sawn) {
         return Math.min(least, low);
       }
       Node n = rows(c, s, Math.max(0, give - low));
