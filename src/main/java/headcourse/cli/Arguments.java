@@ -26,6 +26,7 @@ record Arguments(String command, List<String> files, String out, List<Output> on
     WALL("wall"),
     CONTRACTOR("contractor"),
     FULL_SIZE("full-size"),
+    ORDER("order"),
     SVG("svg"),
     CSV("csv"),
     JSON("json"),

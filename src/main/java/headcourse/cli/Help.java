@@ -13,15 +13,17 @@ final class Help {
           Sets out every head of the job and writes its sheets to out/JOB/:
             bench.pdf       cutting plan, a ticket for every stone, layout board
             wall.pdf        a large elevation of each opening, and the setting sheet
-            contractor.pdf  schedule, elevations, sections, materials, findings, notes
+            contractor.pdf  openings in their wall, schedule, elevations, sections,
+                            questions, materials, findings, notes
             full-size.pdf   outlines and layout-board strip to trace, at 1:1
+            order.pdf       what to buy: one page to send
             elevation-*.svg, cut-list.csv, order-list.csv, layout.json
             index.html      all of it as pictures, for a telephone
           All of them appear together or, if the job can't be done, none.
 
             --out FOLDER    write to FOLDER/JOB/ instead of out/JOB/
-            --only KIND     bench, wall, contractor, full-size, svg, csv, json, or
-                            png, the elevations as pictures to send by telephone;
+            --only KIND     bench, wall, contractor, full-size, order, svg, csv, json,
+                            or png, the elevations as pictures to send by telephone;
                             several with commas: --only bench,wall
             --paper SIZE    letter, legal, tabloid, a4, a3, a2, a1, arch-c, arch-d ...
                             for every bundle, instead of what the job says

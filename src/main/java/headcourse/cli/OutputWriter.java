@@ -3,6 +3,7 @@ package headcourse.cli;
 import headcourse.audit.PrintFault;
 import headcourse.bench.HeadWork;
 import headcourse.cli.Arguments.Output;
+import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.export.CutListCsv;
 import headcourse.export.LayoutJson;
@@ -16,6 +17,7 @@ import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.elevation.ElevationSvg;
+import headcourse.sheet.picture.PicturePage;
 import headcourse.work.ShopWork;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -84,7 +86,9 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
     Map<String, byte[]> done = all(jobs);
     if (everything) {
       List<byte[]> parts = Arrays.stream(Bundle.values()).map(pictures::get).toList();
-      done.put(OVERVIEW, Overview.write(work, List.copyOf(done.keySet()), parts));
+      Page openings = PicturePage.of(work);
+      byte[] picture = SvgRenderer.inline(openings, openings.title());
+      done.put(OVERVIEW, Overview.write(work, picture, List.copyOf(done.keySet()), parts));
     }
     return done;
   }

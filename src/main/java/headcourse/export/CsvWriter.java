@@ -2,9 +2,19 @@ package headcourse.export;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
-/** Writes comma-separated values after RFC 4180. */
+/**
+ * Writes comma-separated values after RFC 4180. A spreadsheet takes what begins with certain signs
+ * for a formula and runs it (OWASP, CSV Injection); such a text gets an apostrophe before it.
+ */
 final class CsvWriter {
+  /** Where a formula could begin: also after signs that some spreadsheets part cells at. */
+  private static final Pattern FORMULA =
+      Pattern.compile("(?<=^|[;\\t\\r\\n])(?=[=+@\\t\\r\\n\\uFF1D\\uFF0B\\uFF0D\\uFF20-])");
+
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+|/\\d+| \\d+/\\d+)?");
+
   private final StringBuilder out = new StringBuilder();
 
   /**
@@ -35,12 +45,17 @@ final class CsvWriter {
     out.append("\r\n");
   }
 
-  private void cell(String s) {
+  private void cell(String text) {
+    String s = harmless(text);
     if (quoted(s)) {
       out.append('"').append(s.replace("\"", "\"\"")).append('"');
     } else {
       out.append(s);
     }
+  }
+
+  private static String harmless(String s) {
+    return s.isEmpty() || NUMBER.matcher(s).matches() ? s : FORMULA.matcher(s).replaceAll("'");
   }
 
   private static boolean quoted(String s) {

@@ -11,7 +11,9 @@ public enum Bundle {
   /** For the general contractor. */
   CONTRACTOR,
   /** Traced onto stone. */
-  FULL_SIZE;
+  FULL_SIZE,
+  /** For the supplier. */
+  ORDER;
 
   /** The word in the job file and on the command line. */
   public String word() {

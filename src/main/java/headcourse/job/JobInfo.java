@@ -16,6 +16,7 @@ import java.util.List;
  * @param revisions the history, oldest first
  * @param revisionOf path of the layout.json of the revision before, or empty
  * @param settingDate ISO 8601 date on which setting begins, or empty
+ * @param contract what the job says to people outside the shop
  */
 public record JobInfo(
     String number,
@@ -28,7 +29,8 @@ public record JobInfo(
     String revision,
     List<Revision> revisions,
     String revisionOf,
-    String settingDate) {
+    String settingDate,
+    Contract contract) {
   /** A job that says nothing of when it is set. */
   public JobInfo(
       String number,
@@ -41,7 +43,36 @@ public record JobInfo(
       String revision,
       List<Revision> revisions,
       String revisionOf) {
-    this(number, title, site, client, mason, drawnBy, date, revision, revisions, revisionOf, "");
+    this(
+        number,
+        title,
+        site,
+        client,
+        mason,
+        drawnBy,
+        date,
+        revision,
+        revisions,
+        revisionOf,
+        "",
+        Contract.UNSAID);
+  }
+
+  /** The same with what the job says to people outside the shop. */
+  public JobInfo with(Contract said) {
+    return new JobInfo(
+        number,
+        title,
+        site,
+        client,
+        mason,
+        drawnBy,
+        date,
+        revision,
+        revisions,
+        revisionOf,
+        settingDate,
+        said);
   }
 
   /** Copies the history. */

@@ -21,6 +21,7 @@ import java.util.List;
  * @param wallRight wall on the right, or null where it is ample
  * @param measured as built, or null
  * @param head what is set over it
+ * @param floor where it stands over floor and ground
  */
 public record Opening(
     String path,
@@ -35,7 +36,40 @@ public record Opening(
     Length wallLeft,
     Length wallRight,
     Measured measured,
-    HeadSpec head) {
+    HeadSpec head,
+    Floor floor) {
+  /** An opening whose floor the job does not say. */
+  public Opening(
+      String path,
+      String mark,
+      String label,
+      int count,
+      List<Length> at,
+      Length level,
+      Length width,
+      Length height,
+      Length reveal,
+      Length wallLeft,
+      Length wallRight,
+      Measured measured,
+      HeadSpec head) {
+    this(
+        path,
+        mark,
+        label,
+        count,
+        at,
+        level,
+        width,
+        height,
+        reveal,
+        wallLeft,
+        wallRight,
+        measured,
+        head,
+        Floor.UNSAID);
+  }
+
   /** Copies the places. */
   public Opening {
     at = List.copyOf(at);
@@ -45,6 +79,6 @@ public record Opening(
   public Opening with(HeadSpec other) {
     return new Opening(
         path, mark, label, count, at, level, width, height, reveal, wallLeft, wallRight, measured,
-        other);
+        other, floor);
   }
 }

@@ -56,12 +56,15 @@ public final class Overview {
    * The file, UTF-8.
    *
    * @param work the job worked out
+   * @param picture the openings in their wall, an SVG element: what a telephone shows first
    * @param files names of the other files in the folder
    * @param bundles the parts made by {@link BundlePictures}, in the order to show them
    */
-  public static byte[] write(ShopWork work, Collection<String> files, List<byte[]> bundles) {
+  public static byte[] write(
+      ShopWork work, byte[] picture, Collection<String> files, List<byte[]> bundles) {
     Overview o = new Overview(work);
     o.head();
+    o.html.raw("<figure class=\"wide\">\n").raw(picture).raw("</figure>\n");
     o.contents(files);
     o.openings();
     o.findings();

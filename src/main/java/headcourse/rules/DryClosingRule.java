@@ -3,6 +3,7 @@ package headcourse.rules;
 import headcourse.bench.HeadWork;
 import headcourse.diag.Severity;
 import headcourse.job.HeadSpec;
+import headcourse.job.Opening;
 import headcourse.job.ShapeDef.ParamDef;
 import headcourse.rules.Finding.SourceStatus;
 import headcourse.units.Length;
@@ -38,6 +39,15 @@ final class DryClosingRule implements HeadRule {
     return Rule.length("dry-closing", "lowest dry head of which it is said");
   }
 
+  // By what the lintel's designer says, or else by the limit for what carries veneer.
+  private static double part(RuleContext c, HeadWork head) {
+    Opening opening = head.layout().opening();
+    Length after = c.job().info().contract().of(opening).lintel().after();
+    return after == null || after.isZero()
+        ? FramingDeflectionRule.part(c)
+        : opening.width().mm() / after.mm();
+  }
+
   @Override
   public Optional<String> look(RuleContext c, HeadWork head) {
     HeadSpec spec = head.layout().opening().head();
@@ -47,7 +57,7 @@ final class DryClosingRule implements HeadRule {
         || high.compareTo(c.length("dry-closing", Length.ZERO)) < 0) {
       return Optional.empty();
     }
-    double part = FramingDeflectionRule.part(c);
+    double part = part(c, head);
     Length beam = Length.mm(BEAM * high.mm() / part);
     Length parabola = Length.mm(PARABOLA * high.mm() / part);
     return Optional.of(

@@ -99,6 +99,12 @@ public final class MaterialsTakeOff {
     return kg;
   }
 
+  /** What the mortar of one opening's head weighs while it is wet, kg; waste is not in it. */
+  public static double mortarKg(Job job, HeadWork head) {
+    double all = MortarTakeOff.of(job, List.of(head)).set() * WET_MORTAR;
+    return all / head.layout().opening().count();
+  }
+
   /** What the stones over one opening weigh, with all soffit pieces, kg. */
   public static double headKg(HeadWork head) {
     double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();

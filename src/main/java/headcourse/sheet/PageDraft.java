@@ -26,6 +26,15 @@ public final class PageDraft {
     this.title = SecondLanguage.plain(title);
   }
 
+  /** The same page under another label. */
+  PageDraft labelled(String other) {
+    PageDraft same = new PageDraft(width, height, area, other, title);
+    same.board.addAll(board.marks());
+    same.bookmarks.addAll(bookmarks);
+    same.scale = scale;
+    return same;
+  }
+
   /** Page width, mm. */
   public double width() {
     return width;

@@ -21,10 +21,27 @@ import java.util.function.Function;
  * @param words the words of the job's language
  * @param format how lengths are written
  * @param frame the sheet's frame
+ * @param index the sheets of the set, as far as they are known
  */
 public record SheetContext(
-    ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
+    ShopWork work,
+    Bundle bundle,
+    Words words,
+    LengthFormat format,
+    SheetFrame frame,
+    SheetIndex index) {
   private static final double ROLL_PAGE = 1.5;
+
+  /** What composers need before any sheet is composed. */
+  public SheetContext(
+      ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
+    this(work, bundle, words, format, frame, SheetIndex.EMPTY);
+  }
+
+  /** The same with the sheets of the set known. */
+  public SheetContext with(SheetIndex known) {
+    return new SheetContext(work, bundle, words, format, frame, known);
+  }
 
   /** The job. */
   public Job job() {
@@ -39,7 +56,7 @@ public record SheetContext(
   /** The same for what is said of one head: an arch has words of its own. */
   public SheetContext of(HeadWork head) {
     Words its = words.ofArch(head.layout().curved());
-    return its == words ? this : new SheetContext(work, bundle, its, format, frame);
+    return its == words ? this : new SheetContext(work, bundle, its, format, frame, index);
   }
 
   /** What a stone weighs, in the words of the job's units: {@code weight 12.8 lb}. */

@@ -29,6 +29,7 @@ public final class SheetFlow {
   private final String title;
   private final String mark;
   private final int most;
+  private final double least;
   private final Air air;
   private final List<PageDraft> pages = new ArrayList<>();
   private PageDraft page;
@@ -55,6 +56,24 @@ public final class SheetFlow {
 
   private SheetFlow(
       SheetContext context, Turn turn, String label, String title, String mark, int most, Air air) {
+    this(context, turn, label, title, mark, most, air, COLUMN);
+  }
+
+  /** A flow in columns that are no narrower than so much, mm. */
+  public SheetFlow(SheetContext context, Turn turn, String title, double least) {
+    this(context, turn, "", title, "", Integer.MAX_VALUE, Air.MUCH, least);
+  }
+
+  private SheetFlow(
+      SheetContext context,
+      Turn turn,
+      String label,
+      String title,
+      String mark,
+      int most,
+      Air air,
+      double least) {
+    this.least = least;
     this.most = most;
     this.air = air;
     this.context = context;
@@ -101,6 +120,18 @@ public final class SheetFlow {
     return flow.pages();
   }
 
+  /** The same in as many columns as there is room for, none narrower than so much, mm. */
+  public static List<PageDraft> pages(
+      SheetContext context, Turn turn, String title, double least, Consumer<SheetFlow> content) {
+    SheetFlow best = null;
+    for (Air air : List.of(Air.MUCH, Air.LITTLE, Air.LEAST)) {
+      SheetFlow flow = new SheetFlow(context, turn, "", title, "", Integer.MAX_VALUE, air, least);
+      content.accept(flow);
+      best = best == null || flow.pages.size() < best.pages.size() ? flow : best;
+    }
+    return best.pages();
+  }
+
   /** The same in as many columns as there is room for. */
   public static List<PageDraft> pages(
       SheetContext context,
@@ -120,15 +151,15 @@ public final class SheetFlow {
   }
 
   private static double length(Box area) {
-    return columns(area) * (area.height() - 20);
+    return columns(area, COLUMN) * (area.height() - 20);
   }
 
-  private static int columns(Box area) {
-    return Math.max(1, (int) Math.floor((area.width() + GUTTER) / (COLUMN + GUTTER)));
+  private static int columns(Box area, double least) {
+    return Math.max(1, (int) Math.floor((area.width() + GUTTER) / (least + GUTTER)));
   }
 
   private int columnsHere() {
-    return Math.min(most, columns(page.area()));
+    return Math.min(most, columns(page.area(), least));
   }
 
   private void newPage() {

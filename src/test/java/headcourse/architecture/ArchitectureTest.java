@@ -96,11 +96,15 @@ class ArchitectureTest {
     TABLE.put("sheet.frame", with(forSheets, "sheet"));
     TABLE.put("sheet.elevation", with(forSheets, "sheet"));
     TABLE.put("sheet.bench", with(forSheets, "sheet"));
-    TABLE.put("sheet.section", with(forSheets, "sheet"));
+    TABLE.put("sheet.order", with(forSheets, "sheet"));
+    TABLE.put("sheet.section", with(forSheets, "sheet", "sheet.elevation"));
+    TABLE.put("sheet.picture", with(forSheets, "sheet", "sheet.elevation"));
     TABLE.put("sheet.solid", with(forSheets, "sheet"));
     TABLE.put(
         "sheet.wall", with(forSheets, "sheet", "sheet.elevation", "sheet.section", "sheet.solid"));
-    TABLE.put("sheet.contractor", with(forSheets, "sheet", "sheet.elevation", "sheet.section"));
+    TABLE.put(
+        "sheet.contractor",
+        with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
     TABLE.put(
         "sheet.book",
@@ -112,7 +116,8 @@ class ArchitectureTest {
             "sheet.wall",
             "sheet.contractor",
             "sheet.solid",
-            "sheet.fullsize"));
+            "sheet.fullsize",
+            "sheet.order"));
     TABLE.put("render.svg", Set.of("geom", "text", "drawing"));
     TABLE.put("render.png", Set.of("text"));
     TABLE.put("render.pdf", Set.of("geom", "job", "text", "drawing"));

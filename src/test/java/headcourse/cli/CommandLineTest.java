@@ -94,6 +94,7 @@ class CommandLineTest {
             "index.html",
             "layout.json",
             "order-list.csv",
+            "order.pdf",
             "wall.pdf"),
         List.copyOf(files.keySet()));
     files.keySet().forEach(n -> assertTrue(out().contains("out/barn/" + n), n));

@@ -42,7 +42,7 @@ final class ContractorGuard {
       for (List<String> row : rows.subList(1, rows.size())) {
         if (rows.get(0).get(0).equals("mark") && rows.get(0).contains("clear width")) {
           g.schedule(rows.get(0), row);
-        } else if (rows.get(0).get(0).equals("△")) {
+        } else if (rows.get(0).get(0).equals("no.") && rows.get(0).contains("stone")) {
           g.change(row);
         }
       }
@@ -218,8 +218,9 @@ final class ContractorGuard {
                     figure.alt() + ", " + layer, Tape.all(m.group(1), p.inch).get(0), mm, p.half());
               }
               figure.runs().stream()
-                  .filter(r -> r.text().matches(layer + " .*\\d.*|" + layer + " [⁰¹²³⁴⁵⁶⁷⁸⁹].*"))
-                  .filter(r -> !r.text().contains("turned"))
+                  // In a narrow column the thickness stands in the next line.
+                  .filter(r -> r.text().matches(layer + "( .*)?"))
+                  .filter(r -> !r.text().matches("Stone (turned|stops).*"))
                   .findFirst()
                   .ifPresent(r -> at.put(layer, r.y()));
             });

@@ -1,11 +1,15 @@
 package headcourse.guards;
 
+import headcourse.job.Answers;
+import headcourse.job.Contract;
+import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Measured;
 import headcourse.job.Sheathing;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Records;
 import headcourse.testing.Seeds;
 import headcourse.units.Length;
 import headcourse.work.WorkUp;
@@ -56,6 +60,7 @@ final class GuardedJobs {
     o.headHeight = Length.inches(height);
     o.params.putAll(Map.of("striking", Length.inches(70)));
     o.width = Length.inches(60);
+    o.floor = new Floor(Length.inches(30), Length.inches(7));
     o.key =
         new HeadSpec.Key(
             Length.inches(7), null, Length.inches(2), Length.inches(1), Length.inches(0.5));
@@ -70,6 +75,15 @@ final class GuardedJobs {
             null,
             null,
             Length.inches(0.25));
-    return m.make();
+    Job job = m.make();
+    Answers answers =
+        new Answers(
+            new Answers.Lintel("steel", "L6x4", Length.inches(7), null, Length.inches(0.125), 20),
+            new Answers.Flashing(Length.inches(1), Length.inches(7)),
+            "",
+            "");
+    Contract contract =
+        new Contract("4 Mill Road", "", "", "", List.of("A note."), answers, Map.of());
+    return Records.with(job, "info", job.info().with(contract));
   }
 }

@@ -105,6 +105,9 @@ public class PrintedFiguresTest {
     WallGuard.hold(p);
     StackGuard.hold(p);
     StrikingGuard.hold(p);
+    PictureGuard.hold(p);
+    CutsGuard.hold(p);
+    OrderGuard.hold(p);
     ContractorGuard.hold(p);
     FullSizeGuard.hold(p);
     AsBuiltGuard.hold(p);

@@ -9,6 +9,7 @@ import headcourse.job.Care;
 import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
+import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.JobInfo;
@@ -121,6 +122,7 @@ public final class JobMaker {
     public HeadSpec.Bearing bearing =
         new HeadSpec.Bearing(Length.inches(4), Length.inches(8), Length.inches(6));
     public Length clear = Length.inches(1.5);
+    public Floor floor = Floor.UNSAID;
     public HeadSpec.Soffit soffit = HeadSpec.Soffit.RETURNED;
     public Length seat = Length.inches(1);
     public Map<String, Object> params = new HashMap<>();
@@ -148,7 +150,8 @@ public final class JobMaker {
               clear,
               soffit,
               seat,
-              new Params(params)));
+              new Params(params)),
+          floor);
     }
   }
 

@@ -74,6 +74,27 @@ class OrderTest {
     assertTrue(plan.contains("X1: order by 2026-06-01 at the latest (21 days"), plan);
   }
 
+  /**
+   * Asked for by its arris alone, it has the legs that the job needs: 12 and a rise of 1 1/2, 4 and
+   * half an inch proud, and 1/2 over each. What is ordered is that corner, and no size made up.
+   */
+  @Test
+  void anArrisAloneIsEnough() {
+    String line = JOB.replace("face: 18, return: 6, ", "").replace("TRIM", "1/2");
+    var read =
+        JobReader.read(
+            "job.yaml",
+            line.getBytes(StandardCharsets.UTF_8),
+            Shapes.definitions(),
+            RuleBook.limits(),
+            name -> Optional.empty());
+    ShopWork work = WorkUp.of(read.value().orElseThrow()).value().orElseThrow();
+    assertTrue(work.stock().unfit().isEmpty());
+    List<String> rows = OrderListCsv.write(work).lines().toList();
+    assertEquals(2, rows.size(), rows.toString());
+    assertTrue(rows.get(1).startsWith("X1,corner,7,1,22,14,5,1 1/4,"), rows.get(1));
+  }
+
   /** What a corner has over the finished stone, in its return, is what can be trimmed away. */
   @Test
   void theTrimmingAllowanceIsKeptOverTheFinishedStone() {

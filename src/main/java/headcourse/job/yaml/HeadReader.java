@@ -18,7 +18,7 @@ final class HeadReader {
     List<String> names = shapes.stream().map(ShapeDef::name).toList();
     String name = s.word("shape", names, names.get(0));
     ShapeDef shape = shapes.stream().filter(d -> d.name().equals(name)).findFirst().orElseThrow();
-    Length height = s.length("height", Range.of(1, 1200).cut(), in.grid.snap(in.or(12, 300)));
+    Length height = s.length("height", Range.of(1, 120).cut(), in.grid.snap(in.or(12, 300)));
     HeadSpec.Key key = KeyReader.read(s, name);
     HeadSpec.Stones stones = StonesReader.read(s.section("stones"), mark);
     HeadSpec.Bearing bearing = bearing(s.section("bearing"), name, s.has("bearing"));

@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Contract;
 import headcourse.job.JobInfo;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -10,6 +11,7 @@ import java.util.List;
 final class JobInfoReader {
   private JobInfoReader() {}
 
+  /** Reads it; the section is not done with yet. */
   static JobInfo read(Section s) {
     List<JobInfo.Revision> revisions = new ArrayList<>();
     String number = s.text("number");
@@ -29,7 +31,6 @@ final class JobInfoReader {
     }
     String revisionOf = s.text("revision-of");
     String setting = s.get("setting-date", "", JobInfoReader::date);
-    s.done();
     return new JobInfo(
         number,
         title,
@@ -41,7 +42,8 @@ final class JobInfoReader {
         revision,
         revisions,
         revisionOf,
-        setting);
+        setting,
+        Contract.UNSAID);
   }
 
   private static String date(Item item) {

@@ -37,7 +37,7 @@ public final class JobReader {
    * Reads a job.
    *
    * @param fileName the file's name as the user gave it
-   * @param bytes its content, UTF-8, at most 256 KiB
+   * @param bytes its content, UTF-8, at most 2 MiB
    * @param shapes the shapes a head can have
    * @param limits the thresholds a job can set
    * @param files the files that the job names
@@ -75,16 +75,21 @@ public final class JobReader {
     in.units = units(root);
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
-    JobInfo info = JobInfoReader.read(root.section("job"));
+    Section titles = root.section("job");
+    JobInfo info = JobInfoReader.read(titles);
     Printing printing = printing(root);
     Stone stone = StoneReader.read(root);
     Wall wall = WallReader.wall(root.section("wall"));
-    Setting setting = WallReader.setting(root.section("setting"));
+    Section set = root.section("setting");
+    Section screws = root.section("fastener");
     Tools tools = ToolsReader.tools(root.section("tools"));
-    Fastener fastener = ToolsReader.fastener(root.section("fastener"), stone.thickness());
     Props props = PropsReader.read(root.section("props"));
     List<Opening> openings = OpeningReader.read(root, source.shapes());
-    Stock stock = StockReader.read(root, stone.thickness());
+    info = info.with(ContractReader.read(root, titles, set, screws, openings));
+    titles.done();
+    Setting setting = WallReader.setting(set);
+    Fastener fastener = ToolsReader.fastener(screws, stone.thickness());
+    Stock stock = StockReader.read(root, stone.thickness(), openings);
     List<Fitted> fitted = FittedReader.fitted(root.section("fitted"), openings, stock);
     ReportReader report = new ReportReader(openings, stock, fitted);
     List<String> spoiled = report.spoiled(root);

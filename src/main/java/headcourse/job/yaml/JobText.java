@@ -16,7 +16,7 @@ import org.yaml.snakeyaml.nodes.Node;
 /** The text of a file, with the way from the library's marks to places in it. */
 final class JobText {
   /** Larger files are no job. */
-  static final int MOST_BYTES = 256 << 10;
+  static final int MOST_BYTES = 2 << 20;
 
   private final Source source;
   private final int[] points;
@@ -43,7 +43,7 @@ final class JobText {
     if (bytes.length > MOST_BYTES) {
       Source none = Source.of(name, "");
       problems.error(
-          new Span(none, 1, 1, 1), "the file is larger than 256 KiB; this is much less in a job");
+          new Span(none, 1, 1, 1), "the file is larger than 2 MiB; this is much less in a job");
       return Optional.empty();
     }
     CharBuffer out = CharBuffer.allocate(bytes.length + 1);

@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Floor;
 import headcourse.job.HeadSpec;
 import headcourse.job.Measured;
 import headcourse.job.Opening;
@@ -63,12 +64,27 @@ final class OpeningReader {
     width = width == null ? Length.inches(96) : width;
     Length height = s.length("height", Range.POSITIVE, null);
     Length reveal = s.length("reveal", Range.POSITIVE.cut(), in.grid.snap(in.or(4, 100)));
+    Length sill = s.length("sill", Range.NOT_NEGATIVE, null);
+    Length ground = s.length("ground", Range.SIGNED, null);
     Length left = s.length("wall-left", Range.NOT_NEGATIVE, null);
     Length right = s.length("wall-right", Range.NOT_NEGATIVE, null);
     HeadSpec head = HeadReader.read(s.section("head"), mark, shapes);
     s.done();
     return new Opening(
-        s.path, mark, label, count, at, level, width, height, reveal, left, right, measured, head);
+        s.path,
+        mark,
+        label,
+        count,
+        at,
+        level,
+        width,
+        height,
+        reveal,
+        left,
+        right,
+        measured,
+        head,
+        new Floor(sill, ground));
   }
 
   /** Where it stands along the wall: one place, or one for each of several that are identical. */

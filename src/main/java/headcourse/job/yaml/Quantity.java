@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 enum Quantity {
   /** kg. */
   MASS(new Unit("lb", Quantity.LB), new Unit("kg", 1)),
+  /** kg/m. */
+  MASS_PER_LENGTH(new Unit("lb/ft", Quantity.LB / 0.3048), new Unit("kg/m", 1)),
   /** kg/m². */
   MASS_PER_AREA(new Unit("lb/ft2", Quantity.LB / Quantity.FT2), new Unit("kg/m2", 1)),
   /** m². */

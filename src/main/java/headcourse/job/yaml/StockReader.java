@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.job.Opening;
 import headcourse.job.Stock;
 import headcourse.units.Length;
 import headcourse.units.NumberParser;
@@ -15,7 +16,7 @@ final class StockReader {
 
   private StockReader() {}
 
-  static Stock read(Section root, Length thickness) {
+  static Stock read(Section root, Length thickness, List<Opening> openings) {
     Item item = root.item("stock");
     if (item == null) {
       return Stock.UNSAID;
@@ -24,15 +25,16 @@ final class StockReader {
     List<Stock.Item> items = new ArrayList<>();
     Length trim = s.length("trim", Range.NOT_NEGATIVE, Length.ZERO);
     for (Item i : s.list("corners")) {
-      items.add(blank(i.section(), Stock.Kind.CORNER, false, thickness, trim));
+      items.add(blank(i.section(), Stock.Kind.CORNER, false, thickness, trim, List.of()));
     }
     for (Item i : s.list("flats")) {
-      items.add(blank(i.section(), Stock.Kind.FLAT, false, thickness, trim));
+      items.add(blank(i.section(), Stock.Kind.FLAT, false, thickness, trim, List.of()));
     }
     for (Item i : s.list("order")) {
       Section o = i.section();
       boolean flat = o.has("length") || o.has("height");
-      items.add(blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness, trim));
+      items.add(
+          blank(o, flat ? Stock.Kind.FLAT : Stock.Kind.CORNER, true, thickness, trim, openings));
     }
     Item file = s.item("file");
     if (file != null) {
@@ -75,7 +77,12 @@ final class StockReader {
   }
 
   private static Stock.Item blank(
-      Section s, Stock.Kind kind, boolean order, Length thickness, Length trim) {
+      Section s,
+      Stock.Kind kind,
+      boolean order,
+      Length thickness,
+      Length trim,
+      List<Opening> openings) {
     boolean corner = kind == Stock.Kind.CORNER;
     Length inch = Length.inches(1);
     String mark = s.get("mark", "", StockReader::mark);
@@ -84,19 +91,29 @@ final class StockReader {
     }
     String length = corner ? "arris" : "length";
     String face = corner ? "face" : "height";
+    Length over = order ? s.length("trim", Range.NOT_NEGATIVE, trim) : Length.ZERO;
+    // A corner of which only the arris is asked for has the legs that the heads need.
+    boolean open =
+        order && corner && !s.has("face") && !s.has("return") && CornerLegs.known(openings);
     Stock.Item item =
         new Stock.Item(
             s.path,
             mark,
             kind,
             s.needed(length, Range.POSITIVE, "the blank's " + length, inch),
-            s.needed(face, Range.POSITIVE, "the blank's " + face, inch),
-            corner ? s.needed("return", Range.POSITIVE, "the blank's return", inch) : Length.ZERO,
+            open
+                ? known(s, "face", CornerLegs.face(openings), over)
+                : s.needed(face, Range.POSITIVE, "the blank's " + face, inch),
+            open
+                ? known(s, "return", CornerLegs.back(openings), over)
+                : corner
+                    ? s.needed("return", Range.POSITIVE, "the blank's return", inch)
+                    : Length.ZERO,
             s.length("thickness", Range.POSITIVE, thickness),
             count(s, mark, order),
             order,
             s.get("price", 0.0, i -> i.number(0, 1e9)),
-            order ? s.length("trim", Range.NOT_NEGATIVE, trim) : Length.ZERO,
+            over,
             order ? s.get("lead", null, StockReader::days) : null);
     s.done(
         k ->
@@ -104,6 +121,11 @@ final class StockReader {
                 ? k + ": is for what is made to order; expected it under order:"
                 : null);
     return item;
+  }
+
+  private static Length known(Section s, String key, Length leg, Length over) {
+    s.item(key);
+    return s.in.grid.ticks(s.in.grid.ceil(leg.plus(over)));
   }
 
   /** How many lie there; of what is made to order, 0 for as many as needed. */

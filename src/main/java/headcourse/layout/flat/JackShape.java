@@ -25,6 +25,9 @@ public final class JackShape implements FlatShape {
   /** Tangent of the flattest joint, off horizontal: what lies flatter is a slip of the pen. */
   private static final double FLATTEST = Math.tan(Math.toRadians(10));
 
+  /** Least height of a head, mm. */
+  private static final double LEAST = Length.inches(1).mm();
+
   private static final ShapeDef DEFINITION =
       new ShapeDef(
           "jack",
@@ -70,8 +73,8 @@ public final class JackShape implements FlatShape {
       double striking = fan.striking(terms, targetEnd(terms));
       reader.keyStands(terms, fan.lines(terms, striking), true);
     }
-    if (reader.problems.isEmpty() && camber >= terms.mm(terms.height())) {
-      reader.problem("head.camber", "the camber is as high as the head");
+    if (reader.problems.isEmpty() && camber > terms.mm(terms.height()) - LEAST) {
+      reader.problem("head.camber", "the camber leaves less than 1 in of the head in the middle");
     }
     if (!reader.problems.isEmpty()) {
       return reader.refused();

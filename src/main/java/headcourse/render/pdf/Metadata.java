@@ -4,10 +4,13 @@ import headcourse.drawing.PageSet;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 
 /** What a document says about itself, in the catalogue, in Info and, the same again, in XMP. */
@@ -38,11 +41,22 @@ final class Metadata {
     PDMetadata xmp = new PDMetadata(file);
     xmp.importXMPMetadata(xmp(set).getBytes(StandardCharsets.UTF_8));
     catalogue.setMetadata(xmp);
-    PDOutputIntent screen =
-        new PDOutputIntent(file, new ByteArrayInputStream(ColourProfile.bytes()));
+    PDOutputIntent screen = new PDOutputIntent(intent(file));
     screen.setOutputConditionIdentifier("sRGB IEC61966-2.1");
     screen.setInfo("sRGB IEC61966-2.1");
     catalogue.addOutputIntent(screen);
+  }
+
+  // By hand: the library has Java read the profile, which writes its own signs into it.
+  private static COSDictionary intent(PDDocument file) throws IOException {
+    PDStream profile =
+        new PDStream(file, new ByteArrayInputStream(ColourProfile.bytes()), COSName.FLATE_DECODE);
+    profile.getCOSObject().setInt(COSName.N, 3);
+    COSDictionary intent = new COSDictionary();
+    intent.setItem(COSName.TYPE, COSName.OUTPUT_INTENT);
+    intent.setItem(COSName.S, COSName.GTS_PDFA1);
+    intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+    return intent;
   }
 
   private static PDDocumentInformation info(PageSet set) {

@@ -10,6 +10,7 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
+import headcourse.sheet.SheetIndex;
 import headcourse.sheet.SheetPacker;
 import headcourse.sheet.bench.CuttingPlanSheet;
 import headcourse.sheet.bench.IndexSheet;
@@ -17,13 +18,16 @@ import headcourse.sheet.bench.LayoutBoardSheet;
 import headcourse.sheet.bench.SkewbackSheet;
 import headcourse.sheet.bench.TicketSheets;
 import headcourse.sheet.contractor.ContractorElevations;
+import headcourse.sheet.contractor.FrontSheet;
 import headcourse.sheet.contractor.NotesSheet;
+import headcourse.sheet.contractor.QuestionsSheet;
 import headcourse.sheet.contractor.ScheduleSheet;
 import headcourse.sheet.contractor.SectionSheet;
 import headcourse.sheet.fullsize.CoverSheet;
 import headcourse.sheet.fullsize.OutlineSheets;
 import headcourse.sheet.fullsize.RibSheets;
 import headcourse.sheet.fullsize.StripSheets;
+import headcourse.sheet.order.OrderSheet;
 import headcourse.sheet.solid.SolidSheet;
 import headcourse.sheet.wall.SettingSheet;
 import headcourse.sheet.wall.StrikingSheet;
@@ -43,6 +47,9 @@ import java.util.stream.Stream;
  * jar of one's own on the class path, a line in its {@code META-INF/services}: it comes last.
  */
 public final class SheetBook {
+  /** After two the codes stand as a rule; a set that never settles is printed all the same. */
+  private static final int PASSES = 4;
+
   private SheetBook() {}
 
   /** How many papers are tried beyond the job's own. */
@@ -58,15 +65,18 @@ public final class SheetBook {
           new WallElevation(),
           new StrikingSheet(),
           new SettingSheet(),
+          new FrontSheet(),
           new ScheduleSheet(),
           new ContractorElevations(),
           new SolidSheet(),
           new SectionSheet(),
+          new QuestionsSheet(),
           new NotesSheet(),
           new CoverSheet(),
           new OutlineSheets(),
           new RibSheets(),
-          new StripSheets());
+          new StripSheets(),
+          new OrderSheet());
 
   private static final List<SheetComposer> SHEETS =
       Stream.concat(
@@ -111,13 +121,31 @@ public final class SheetBook {
             Words.of(work.job().language().word()).withTongues().ofArch(work.archesOnly()),
             new LengthFormat(work.job().units(), work.job().grid()),
             frame);
+    return Binder.bind(
+        context, bundle == Bundle.CONTRACTOR ? contractor(context) : drafts(context));
+  }
+
+  private static List<PageDraft> drafts(SheetContext context) {
     List<PageDraft> drafts = new ArrayList<>();
     for (SheetComposer sheet : SHEETS) {
-      if (sheet.bundle() == bundle) {
+      if (sheet.bundle() == context.bundle()) {
         drafts.addAll(sheet.compose(context));
       }
     }
-    // A contractor hangs few large sheets side by side; bench and wall want one thing a page.
-    return Binder.bind(context, bundle == Bundle.CONTRACTOR ? SheetPacker.of(drafts) : drafts);
+    return drafts;
+  }
+
+  // A contractor hangs few large sheets side by side, and is sent from one to another: composed
+  // again until the codes that are printed are those that the sheets have.
+  private static List<PageDraft> contractor(SheetContext context) {
+    SheetIndex index = SheetIndex.EMPTY;
+    for (int pass = 0; ; pass++) {
+      List<PageDraft> sheets = SheetIndex.coded(SheetPacker.of(drafts(context.with(index))));
+      SheetIndex found = SheetIndex.of(sheets);
+      if (found.equals(index) || pass == PASSES) {
+        return sheets;
+      }
+      index = found;
+    }
   }
 }

@@ -21,8 +21,6 @@ import java.util.Map;
 
 /** What every screw has to hold and what it might, for the engineer; never a promise. */
 final class AnchorTable {
-  private static final Lettering TEXT = new Lettering(3.5, false);
-
   private final SheetContext context;
   private final Units units;
 
@@ -31,13 +29,14 @@ final class AnchorTable {
     this.units = context.job().units();
   }
 
+  /** The table under its heading, with what is said of it; nothing where no stone has a slot. */
   static void put(SheetFlow flow, SheetContext context) {
     List<List<String>> rows = new AnchorTable(context).rows();
     if (rows.isEmpty()) {
       return;
     }
-    flow.heading(context.say("contractor.anchors"), 40);
-    flow.say("contractor.anchors-text", TEXT);
+    flow.heading(context.say("contractor.anchors"), 44);
+    flow.say("contractor.anchors-text", Lettering.NOTE);
     List<Column> columns = new ArrayList<>();
     int[] shares = {36, 22, 46, 20, 26, 40};
     String[] keys = {"stones", "weight", "holds", "thread", "withdrawal", "bending"};

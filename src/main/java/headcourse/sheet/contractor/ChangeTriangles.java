@@ -2,6 +2,7 @@ package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Board;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
@@ -17,11 +18,14 @@ import headcourse.revision.Changes;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
- * Numbered triangles in a band over an elevation, each with a leader to a stone that changed since
- * the revision before; one without a leader at the band's left end stands for the opening itself.
+ * Triangles with the revision's letter in a band over an elevation, each with a leader to a stone
+ * that changed since the revision before, and clouds around those stones; a triangle without a
+ * leader at the band's left end stands for the opening itself, and the cloud is around it all.
  */
 final class ChangeTriangles {
   private static final Lettering NUMBER = new Lettering(Lettering.LEAST, true);
@@ -31,6 +35,8 @@ final class ChangeTriangles {
   private record Target(int number, Point foot) {}
 
   private final SheetContext context;
+  private final HeadWork head;
+  private final String letter;
   private final Integer whole;
   private final List<Target> targets = new ArrayList<>();
   private final double base;
@@ -41,6 +47,8 @@ final class ChangeTriangles {
   /** The triangles of a head in a band of some width, mm. */
   ChangeTriangles(SheetContext context, HeadWork head, double width) {
     this.context = context;
+    this.head = head;
+    this.letter = context.job().info().revision();
     Changes changes = context.work().changes();
     String opening = head.layout().opening().mark();
     this.whole =
@@ -53,9 +61,10 @@ final class ChangeTriangles {
       changes.number(p.mark()).ifPresent(n -> targets.add(new Target(n, top(p.stone()))));
     }
     targets.sort(Comparator.comparingDouble(t -> t.foot.x()));
-    // As wide at the lettering's upper edge as the longest number, and air beside it.
-    this.base = changes.items().size() > 99 ? 12 : 9;
-    this.height = changes.items().size() > 99 ? 10.4 : 8;
+    // As wide at the lettering's upper edge as the letter, and air beside it.
+    double wide = LabelShape.width(letter, NUMBER);
+    this.base = Math.max(9, wide * 1.6 + 4);
+    this.height = base * 0.88;
     double need = (targets.size() + 2) * (base + AIR);
     this.rows = need <= width ? 1 : 2;
     this.leftOut = need / 2 > width;
@@ -107,6 +116,13 @@ final class ChangeTriangles {
       board.line(knee, over, Pen.FINE);
       board.lineAround(over, foot, Pen.FINE);
     }
+    Set<String> changed = new HashSet<>();
+    for (var p : head.pieces()) {
+      if (whole != null || context.work().changes().number(p.mark()).isPresent()) {
+        changed.add(p.stone().mark());
+      }
+    }
+    RevisionCloud.around(head.layout(), changed).forEach(c -> c.draw(board, view));
   }
 
   private void triangle(Board board, double x, double under, int number) {
@@ -120,7 +136,7 @@ final class ChangeTriangles {
               Path.polygon(
                   List.of(new Point(x - base / 2, under), new Point(x + base / 2, under), apex)),
               Pen.EDGE);
-          b.text(x, under - 0.9, Integer.toString(number), NUMBER, Align.MIDDLE);
+          b.text(x, under - 0.9, letter, NUMBER, Align.MIDDLE);
         });
   }
 }

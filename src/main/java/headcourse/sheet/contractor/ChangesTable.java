@@ -44,7 +44,7 @@ final class ChangesTable {
               what(context, item)));
     }
     flow.table(
-        context.say("contractor.changes", since),
+        context.say("contractor.changes", since, context.job().info().revision()),
         List.of(
             new Column(context.say("contractor.c-number"), 14, Align.END, true),
             new Column(context.say("contractor.c-opening"), 24, Align.START, true),

@@ -3,6 +3,8 @@ package headcourse.sheet.contractor;
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
+import headcourse.geom.Similarity;
 import headcourse.job.Bundle;
 import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
@@ -26,8 +28,8 @@ import java.util.Optional;
 
 /** Every opening's head to scale with its dimensions, as many on a page as there is room for. */
 public final class ContractorElevations implements SheetComposer {
-  private static final Lettering TEXT = new Lettering(3.5, false);
-  private static final double BAR = 12;
+  private static final Lettering SMALL = Lettering.NOTE;
+  private static final double BAR = 9;
 
   /** No elevation is drawn taller, mm. */
   private static final double TALLEST = 260;
@@ -55,9 +57,10 @@ public final class ContractorElevations implements SheetComposer {
     int columns = inPairs(context, title) ? 2 : 1;
     SheetFlow flow = flow(context, title, columns);
     flow.page().bookmark(1, title, "elevations", flow.page().area().minY());
+    List<Cuts.Cut> cuts = Cuts.of(context);
     for (HeadWork head : context.work().heads()) {
       // Four on a sheet: two beside two.
-      one(flow, context.of(head), head, flow.tallest() / columns);
+      one(flow, context.of(head), head, flow.tallest() / columns, cuts);
     }
     return flow.pages();
   }
@@ -86,30 +89,29 @@ public final class ContractorElevations implements SheetComposer {
     return true;
   }
 
-  private static void one(SheetFlow flow, SheetContext context, HeadWork head, double height) {
+  private static void one(
+      SheetFlow flow, SheetContext context, HeadWork head, double height, List<Cuts.Cut> all) {
     HeadFigures figures = new HeadFigures(head, context.format());
     Opening opening = head.layout().opening();
     List<String> notes = notes(context, figures);
     ChangeTriangles changes = new ChangeTriangles(context, head, flow.width());
-    // The triangles must not make the drawing smaller: they take the room of the notes.
-    boolean notesLast = changes.depth() > 0;
-    double said = notesLast ? changes.depth() : notes.size() * TEXT.height() * 2.4;
-    double words = 16 + said + BAR;
+    CutMarks cuts = new CutMarks(context, head, all);
+    double bands = changes.depth() + cuts.depth();
+    String note = String.join(" · ", notes);
+    double said = TextFlow.height(note, flow.width(), SMALL) + 1;
+    double words = 15 + bands + said + BAR;
     DimensionedFigure figure = figure(context, figures, flow.width(), height - words);
     String name = context.say("contractor.elevation-title", opening.mark(), opening.label());
-    flow.heading(name, words - 10 + figure.height());
+    flow.heading(name, words - 8 + figure.height());
     flow.page().bookmark(2, name, "elevation-" + opening.mark(), flow.page().area().minY());
-    flow.paragraph(context.say("contractor.scale", figure.scale().name()), TEXT);
-    if (!notesLast) {
-      notes.forEach(n -> flow.paragraph(n, TEXT));
-    }
+    flow.paragraph(context.say("contractor.scale", figure.scale().name()), SMALL);
     if (figure.widthsLeftOut()) {
-      flow.say("contractor.chain-left-out", TEXT);
+      flow.say("contractor.chain-left-out", SMALL);
     }
     if (changes.leftOut()) {
-      flow.say("contractor.c-left-out", TEXT);
+      flow.say("contractor.c-left-out", SMALL);
     }
-    double band = changes.depth();
+    double band = bands;
     flow.figure(
         band + figure.height(),
         (b, x, y) ->
@@ -119,16 +121,16 @@ public final class ContractorElevations implements SheetComposer {
                 name,
                 f -> {
                   figure.draw(f, x, y + band);
-                  changes.draw(f, x, y, flow.width(), figure.view(x, y + band));
+                  Similarity view = figure.view(x, y + band);
+                  cuts.draw(f, x, y + changes.depth(), flow.width(), view);
+                  changes.draw(f, x, y, flow.width(), view);
                 }));
     flow.figure(
         BAR,
         (b, x, y) ->
             ScaleBar.draw(
                 b, context.words(), context.job().units(), figure.scale(), x, y + 2, flow.width()));
-    if (notesLast) {
-      notes.forEach(n -> flow.paragraph(n, TEXT));
-    }
+    flow.paragraph(note, SMALL);
   }
 
   private static DimensionedFigure figure(
@@ -184,7 +186,9 @@ public final class ContractorElevations implements SheetComposer {
       line.add(context.say("contractor.opening-height", f.building(o.height())));
     }
     List<String> notes = new ArrayList<>();
-    notes.add(String.join(" · ", line));
+    if (!line.isEmpty()) {
+      notes.add(String.join(" · ", line));
+    }
     if (figures.curved()) {
       notes.add(arch(context, layout));
     } else if (context.job().setting().dry()) {

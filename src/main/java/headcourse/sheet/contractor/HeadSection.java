@@ -6,8 +6,6 @@ import headcourse.bench.Piece;
 import headcourse.drawing.Board;
 import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Align;
-import headcourse.drawing.Mark.Label;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
@@ -20,6 +18,7 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.FaceEdge;
 import headcourse.layout.Role;
+import headcourse.sheet.BreakLine;
 import headcourse.sheet.Holds;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
@@ -30,7 +29,7 @@ import headcourse.sheet.section.BuildUp;
 import headcourse.sheet.section.Callouts;
 import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
-import java.util.ArrayList;
+import headcourse.sheet.section.SectionSides;
 import java.util.List;
 
 /**
@@ -38,8 +37,8 @@ import java.util.List;
  */
 final class HeadSection {
   private static final Lettering SIZE = new Lettering(3.5, true);
-  private static final double ABOVE = 90;
-  private static final double BELOW = 25;
+  private static final double ABOVE = 45;
+  private static final double BELOW = 14;
   private static final double LEFT = 20;
 
   private final SheetContext context;
@@ -47,19 +46,32 @@ final class HeadSection {
   private final Opening opening;
   private final HeadWork head;
   private final BuildUp layers;
+  private final OthersWork others;
   private final double height;
+  private final boolean keyed;
 
   HeadSection(SheetContext context, HeadWork head) {
+    this(context, head, true);
+  }
+
+  /** With its key behind it or without: without, heads of other keys are alike. */
+  HeadSection(SheetContext context, HeadWork head, boolean keyed) {
+    this.keyed = keyed;
     this.context = context;
     this.job = context.job();
     this.head = head;
     this.opening = head.layout().opening();
     this.layers = BuildUp.of(job);
+    this.others = new OthersWork(context, job.info().contract().of(opening));
     this.height = opening.head().height().mm();
   }
 
+  private HeadSpec.Key key() {
+    return keyed ? opening.head().key() : null;
+  }
+
   private double proud() {
-    HeadSpec.Key key = opening.head().key();
+    HeadSpec.Key key = key();
     return key == null ? 0 : key.proud().mm();
   }
 
@@ -93,7 +105,7 @@ final class HeadSection {
     String deep = context.format().withUnit(headcourse.units.Length.mm(returned()));
     double over = Dimensions.overshoot(deep, SIZE, returned() * f);
     double clear = view.apply(new Point(returned(), 0)).x() + over;
-    double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 2, clear);
+    double elbow = Math.max(view.apply(new Point(depth(), 0)).x() + 5, clear);
     Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
     double low = origin.y() + BELOW * f + 18;
     double bottom = Math.max(low, top + above + names.height() + 2);
@@ -105,6 +117,12 @@ final class HeadSection {
     layers(board, place.view());
     chain().draw(board, place.view(), layers.depths(), height + ABOVE);
     sizes(board, place.view());
+    double top = height + ABOVE;
+    BreakLine.draw(
+        board,
+        place.view().apply(new Point(0, top)),
+        place.view().apply(new Point(layers.framing(), top)));
+    sides(board, place.view());
     place.drawNames(board);
   }
 
@@ -182,9 +200,10 @@ final class HeadSection {
     b.line(view.apply(new Point(x, top)), view.apply(new Point(x, rough + 55)), Pen.HIDDEN);
     b.stroke(
         Path.through(
-            view.apply(new Point(x + 3, Math.min(rough + 110, top - 15))),
-            view.apply(new Point(x + 3, rough - 1)),
-            view.apply(new Point(layers.stone() + 2, rough - 4))),
+            view.apply(
+                new Point(x + 3, others.top(Math.min(rough + 110, top - 15), top, soffit()))),
+            view.apply(new Point(x + 3, others.foot(rough - 1, soffit()))),
+            view.apply(new Point(layers.stone() + 2, others.foot(rough - 1, soffit()) - 3))),
         heavy);
   }
 
@@ -219,7 +238,7 @@ final class HeadSection {
     Hatch.lines(b, face, 2);
     b.outline(rect(wall), Shade.KEY, Pen.CUT);
     Hatch.lines(b, wall, 2);
-    HeadSpec.Key key = opening.head().key();
+    HeadSpec.Key key = key();
     if (key != null && (proud() > 0 || key.rise().isPositive() || key.drop().isPositive())) {
       double low = -key.drop().mm();
       double high = height + key.rise().mm();
@@ -285,22 +304,24 @@ final class HeadSection {
       Point e = view.apply(new Point(s, 0));
       d.aligned(a, e, -9, context.format().withUnit(headcourse.units.Length.mm(s)), SIZE);
     }
-    outside(b, view);
   }
 
-  private void outside(Board b, Similarity view) {
-    String text = context.say("contractor.outside");
-    Lettering small = new Lettering(2.5, true);
-    List<Label> places = new ArrayList<>();
-    for (double up : new double[] {0.5, 0.6, 0.7, 0.8}) {
-      Point at = view.apply(new Point(-proud(), height + ABOVE * up));
-      for (double away : new double[] {4, 8, 14}) {
-        places.add(new Label(new Point(at.x() - away, at.y()), text, small, Align.MIDDLE, 90));
-      }
-    }
+  private void sides(Board b, Similarity view) {
+    double top = height + ABOVE;
     Point low = view.apply(new Point(-proud(), -BELOW));
-    places.add(new Label(new Point(low.x() - LEFT + 1, low.y() + 16), text, small, Align.START, 0));
-    b.firstFree(places, 0.5);
+    SectionSides.upright(
+        b,
+        context.say("contractor.outside"),
+        new Point(view.apply(new Point(-proud(), 0)).x() - 4, view.apply(new Point(0, top)).y()),
+        low.y(),
+        -1);
+    SectionSides.upright(
+        b,
+        context.say("contractor.inside"),
+        new Point(
+            view.apply(new Point(layers.framing(), 0)).x() + 5, view.apply(new Point(0, top)).y()),
+        low.y(),
+        1);
   }
 
   private Callouts names(Similarity view, double column) {
@@ -336,12 +357,7 @@ final class HeadSection {
               "contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())));
     }
     y -= step;
-    name(
-        c,
-        view,
-        layers.scratch(),
-        Math.max(y, rough() + 60),
-        context.say("contractor.layer-barrier"));
+    name(c, view, layers.scratch(), Math.max(y, rough() + 60), others.barrier());
     name(
         c,
         view,
@@ -377,8 +393,8 @@ final class HeadSection {
                     layers.stone(),
                     height / 2,
                     context.say("contractor.layer-screw-none")));
-    name(c, view, layers.framing() - 4, rough() + 12, context.say("contractor.layer-lintel"));
-    name(c, view, layers.scratch() + 3, rough() - 1, context.say("contractor.layer-flashing"));
+    name(c, view, layers.framing() - 4, rough() + 12, others.lintel());
+    name(c, view, layers.scratch() + 3, others.foot(rough() - 1, soffit()), others.flashing());
     double s = returned();
     if (s > layers.stone()) {
       name(

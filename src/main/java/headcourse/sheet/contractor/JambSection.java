@@ -3,7 +3,6 @@ package headcourse.sheet.contractor;
 import headcourse.drawing.Board;
 import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
@@ -12,12 +11,14 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.job.Job;
 import headcourse.job.Wall;
+import headcourse.sheet.BreakLine;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.section.BuildUp;
 import headcourse.sheet.section.Callouts;
 import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
+import headcourse.sheet.section.SectionSides;
 import headcourse.units.Length;
 import java.util.List;
 
@@ -25,6 +26,10 @@ import java.util.List;
 final class JambSection {
   private static final double LENGTH = 170;
   private static final double LEFT = 20;
+
+  /** Paper over it for the word that tells the inside, mm. */
+  private static final double INSIDE = 4;
+
   private static final Lettering SIZE = new Lettering(3.5, true);
 
   private final SheetContext context;
@@ -60,7 +65,7 @@ final class JambSection {
     double f = scale.factor();
     double over = returned() ? Dimensions.overshoot(deep(), SIZE, reveal * f) : 0;
     double high = Math.max(trueHeight() * f, reveal * f + over);
-    Point origin = new Point(x + LEFT, top + high);
+    Point origin = new Point(x + LEFT, top + high + INSIDE);
     Similarity view = Similarity.toPaper(f, origin);
     double elbow = view.apply(new Point(LENGTH, 0)).x() + 2;
     Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
@@ -76,13 +81,12 @@ final class JambSection {
       new Dimensions(b)
           .aligned(view.apply(Point.ORIGIN), view.apply(new Point(0, reveal)), 9, deep(), SIZE);
     }
-    Point middle = view.apply(new Point(LENGTH / 2, 0));
-    b.text(
-        middle.x(),
-        middle.y() + 5,
-        context.say("contractor.outside"),
-        new Lettering(2.5, true),
-        Align.MIDDLE);
+    double deep = layers.framing();
+    BreakLine.draw(b, view.apply(new Point(LENGTH, 0)), view.apply(new Point(LENGTH, deep)));
+    Point front = view.apply(new Point(LENGTH / 2, 0));
+    Point back = view.apply(new Point(LENGTH * 0.45, Math.max(deep, reveal)));
+    SectionSides.level(b, context.say("contractor.outside"), new Point(front.x(), front.y() + 5));
+    SectionSides.level(b, context.say("contractor.inside"), new Point(back.x(), back.y() - 2));
     place.drawNames(b);
   }
 

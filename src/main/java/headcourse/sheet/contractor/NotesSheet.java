@@ -4,6 +4,7 @@ import headcourse.bench.HeadWork;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.job.Bundle;
+import headcourse.job.Contract;
 import headcourse.job.Job;
 import headcourse.rules.Finding;
 import headcourse.rules.Materials;
@@ -23,8 +24,10 @@ import java.util.Locale;
 
 /** Materials and masses, what the rules found, general notes and cautions. */
 public final class NotesSheet implements SheetComposer {
-  private static final Lettering TEXT = new Lettering(3.5, false);
-  private static final Lettering SMALL = Lettering.NOTE;
+  /** The narrowest column, mm: letter paper on its side has two. */
+  private static final double COLUMN = 112;
+
+  private static final Lettering TEXT = Lettering.NOTE;
 
   /** The last sheets of a contractor's set. */
   public NotesSheet() {}
@@ -37,12 +40,28 @@ public final class NotesSheet implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext context) {
     String title = context.say("contractor.notes");
+    List<PageDraft> pages = new ArrayList<>(notes(context, title));
+    String findings = context.say("contractor.findings");
+    pages.addAll(
+        SheetFlow.pages(
+            context,
+            SheetContext.Turn.LANDSCAPE,
+            "",
+            findings,
+            "",
+            flow -> {
+              flow.page().bookmark(1, findings, "findings", flow.page().area().minY());
+              findings(flow, context);
+            }));
+    return pages;
+  }
+
+  private static List<PageDraft> notes(SheetContext context, String title) {
     return SheetFlow.pages(
         context,
-        SheetFlow.bestTurn(context),
-        "N1",
+        SheetContext.Turn.LANDSCAPE,
         title,
-        "",
+        COLUMN,
         flow -> {
           flow.page().bookmark(1, title, "notes", flow.page().area().minY());
           int number = 1;
@@ -54,11 +73,22 @@ public final class NotesSheet implements SheetComposer {
               sign = "";
             }
           }
+          own(flow, context, number);
           PropNotes.table(flow, context, TEXT);
           cautions(flow, context);
           materials(flow, context);
-          findings(flow, context);
         });
+  }
+
+  // The job's own notes go on where the general ones end.
+  private static void own(SheetFlow flow, SheetContext context, int first) {
+    int number = first;
+    for (String note : context.job().info().contract().notes()) {
+      if (number == first) {
+        flow.heading(context.say("ask.job-notes"), 12);
+      }
+      flow.item(Integer.toString(number++), note, TEXT);
+    }
   }
 
   private static void cautions(SheetFlow flow, SheetContext context) {
@@ -95,6 +125,9 @@ public final class NotesSheet implements SheetComposer {
       String length = context.format().withUnit(c.length());
       rows.add(List.of(context.say("contractor.m-screws", length), Integer.toString(c.count())));
     }
+    Contract said = context.job().info().contract();
+    specified(rows, context, "mortar", said.mortar());
+    specified(rows, context, "screws", said.screws());
     add(rows, context, "sections", context.say("contractor.m-sections-text"));
     flow.table(
         context.weighs("contractor.materials-mass"),
@@ -103,6 +136,12 @@ public final class NotesSheet implements SheetComposer {
             new Column(context.say("contractor.amount"), 100, Align.START, true)),
         rows,
         TEXT);
+  }
+
+  private static void specified(
+      List<List<String>> rows, SheetContext context, String what, String text) {
+    String said = text.isBlank() ? context.say("ask.spec-none") : text;
+    rows.add(List.of(context.say("ask.spec-" + what), said));
   }
 
   /** As the masses that the schedule prints add up. */
@@ -149,12 +188,10 @@ public final class NotesSheet implements SheetComposer {
               f.accepted() == null ? "" : f.accepted()));
     }
     if (rows.isEmpty()) {
-      flow.heading(context.say("contractor.findings"), 16);
       flow.say("contractor.no-findings", TEXT);
       return;
     }
     flow.table(
-        context.say("contractor.findings"),
         List.of(
             new Column(context.say("contractor.f-grave"), 22, Align.START, true),
             new Column(context.say("contractor.f-where"), 22, Align.START, true),
@@ -162,7 +199,7 @@ public final class NotesSheet implements SheetComposer {
             new Column(context.say("contractor.f-source"), 46, Align.START, false),
             new Column(context.say("contractor.f-accepted"), 30, Align.START, false)),
         rows,
-        SMALL);
+        TEXT);
   }
 
   private static String where(SheetContext context, Finding f) {

@@ -19,8 +19,14 @@ final class ReviewBox {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final Lettering SMALL = Lettering.NOTE;
   private static final double PAD = 3;
-  private static final double TICK = 7;
-  private static final double LINE = 10;
+  private static final double TICK = 6.5;
+  private static final double LINE = 8.5;
+
+  /** Width of the room for a stamp, mm. */
+  private static final double STAMP = 68;
+
+  /** Its height where it stands under the words, mm. */
+  private static final double STAMP_HEIGHT = 34;
 
   /** Air between the boxes to tick and what stands beside them, mm. */
   private static final double AIR = 10;
@@ -35,9 +41,14 @@ final class ReviewBox {
   private final double words;
   private final double ticksWidth;
   private final boolean beside;
+  private final String stamp;
+  private final double stamped;
 
   private ReviewBox(SheetFlow flow, SheetContext context) {
-    width = Math.min(flow.width(), 190);
+    // A stamp of usual size beside the words, where the paper is wide enough for both.
+    stamp = context.say("contractor.review-stamp");
+    stamped = flow.width() >= 170 + STAMP ? STAMP : 0;
+    width = Math.min(flow.width() - stamped, 190);
     text = context.say("contractor.review-text");
     words = TextFlow.height(text, width - 2 * PAD, SMALL);
     ticks =
@@ -73,11 +84,20 @@ final class ReviewBox {
   private double height() {
     double ticked = ticks.size() * TICK;
     double filled = lines.size() * LINE;
-    return PAD + words + (beside ? Math.max(ticked, filled) : ticked + filled) + PAD;
+    double under = stamped > 0 ? 0 : STAMP_HEIGHT;
+    return PAD + words + (beside ? Math.max(ticked, filled) : ticked + filled) + PAD + under;
   }
 
   private void draw(Board b, double x, double top) {
     b.stroke(Path.rect(x, top, width, height()), Pen.CUT);
+    if (stamped > 0) {
+      b.stroke(Path.rect(x + width, top, stamped, height()), Pen.CUT);
+      TextFlow.paragraph(b, x + width + PAD, top + PAD, stamped - 2 * PAD, stamp, SMALL);
+    } else {
+      double under = top + height() - STAMP_HEIGHT;
+      b.line(x, under, x + width, under, Pen.EDGE);
+      TextFlow.paragraph(b, x + PAD, under + PAD, width - 2 * PAD, stamp, SMALL);
+    }
     double first = TextFlow.paragraph(b, x + PAD, top + PAD, width - 2 * PAD, text, SMALL);
     double y = first;
     for (String tick : ticks) {

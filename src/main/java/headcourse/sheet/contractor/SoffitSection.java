@@ -13,12 +13,14 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.rules.AnchorWords;
+import headcourse.sheet.BreakLine;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.section.BuildUp;
 import headcourse.sheet.section.Callouts;
 import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
+import headcourse.sheet.section.SectionSides;
 import headcourse.units.LengthFormat;
 import java.util.Optional;
 
@@ -95,6 +97,14 @@ final class SoffitSection {
     b.line(view.apply(pin[0]), view.apply(pin[1]), new Pen(1, Pen.Pattern.SOLID));
     notch.ifPresent(n -> screw(b, view, n));
     sizes(b, view);
+    Point up = view.apply(new Point(0, top));
+    double low = view.apply(Point.ORIGIN).y();
+    BreakLine.draw(b, up, view.apply(new Point(trueWidth(), top)));
+    SectionSides.upright(
+        b, context.say("contractor.outside"), new Point(up.x() - 3, up.y()), low, -1);
+    Point back = view.apply(new Point(trueWidth(), top));
+    SectionSides.upright(
+        b, context.say("contractor.inside"), new Point(back.x() + 5, back.y()), low, 1);
     place.drawNames(b);
   }
 

@@ -14,6 +14,7 @@ import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.job.Job;
+import headcourse.sheet.BreakLine;
 import headcourse.sheet.Holds;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
@@ -24,6 +25,10 @@ import headcourse.units.Limit;
 /** A level cut at a screw, seen from above: from its slot through every layer to what holds it. */
 public final class ScrewSection {
   private static final double LEFT = 24;
+
+  /** Paper over it for the word that tells the inside, mm. */
+  private static final double INSIDE = 6;
+
   private static final Lettering SIZE = new Lettering(2.5, true);
 
   private final SheetContext context;
@@ -60,7 +65,7 @@ public final class ScrewSection {
     double f = scale.factor();
     double over = Dimensions.overshoot(deepText(), SIZE, notch.penetration().mm() * f);
     double reach = (holdsFrom() + notch.penetration().mm()) * f + over;
-    Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach));
+    Point origin = new Point(x + LEFT, top + Math.max(trueHeight() * f, reach) + INSIDE);
     Similarity view = Similarity.toPaper(f, origin);
     double elbow = view.apply(new Point(length, 0)).x() + 2;
     Callouts names = names(view, x + width - elbow - SectionPlace.LEAD);
@@ -88,6 +93,12 @@ public final class ScrewSection {
     b.outline(rect(stone), Shade.KEY, Pen.OUTLINE);
     Hatch.lines(b, stone, 2);
     screw(b, view);
+    double behind = trueHeight();
+    BreakLine.draw(b, view.apply(new Point(length, 0)), view.apply(new Point(length, behind)));
+    Point front = view.apply(new Point(length / 2, 0));
+    Point back = view.apply(new Point(length / 2, behind));
+    SectionSides.level(b, context.say("contractor.outside"), new Point(front.x(), front.y() + 5));
+    SectionSides.level(b, context.say("contractor.inside"), new Point(back.x(), back.y() - 3.2));
     place.drawNames(b);
   }
 

@@ -3,9 +3,13 @@ package headcourse.sheet.section;
 import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFlow;
+import headcourse.sheet.elevation.ScaleBar;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BiConsumer;
 
 /**
@@ -27,12 +31,18 @@ public record SectionFigure(
     double tallest,
     Placing place,
     BiConsumer<Board, SectionPlace> drawing) {
-  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final Lettering SMALL = Lettering.NOTE;
 
   /** Least width of the column of names, mm. */
-  private static final double NAMES = 62;
+  private static final double NAMES = 44;
 
   private static final double LEFT = 24;
+
+  /** Height of paper that the scale bar takes, mm. */
+  private static final double BAR = 5;
+
+  /** What stands over a section, about, mm. */
+  private static final double WORDS = 24;
 
   /** Where a section lies. */
   public interface Placing {
@@ -47,17 +57,52 @@ public record SectionFigure(
 
   /** Draws it with its name and scale. */
   public void put(SheetFlow flow, SheetContext context) {
-    double words = 24;
-    Scale scale =
-        Scale.largest(
-            context.job().units(),
-            trueWidth,
-            trueHeight,
-            flow.width() - NAMES - LEFT,
-            Math.min(flow.tallest() - words, tallest) - margins);
+    put(flow, context, "", "");
+  }
+
+  /** The scale that it has in a flow. */
+  public Scale scale(SheetFlow flow, SheetContext context) {
+    double words = WORDS + BAR;
+    return Scale.largest(
+        context.job().units(),
+        trueWidth,
+        trueHeight,
+        flow.width() - NAMES - LEFT,
+        Math.min(flow.tallest() - words, tallest) - margins);
+  }
+
+  /** Whether a column of a flow is high enough for it and its names. */
+  public boolean fits(SheetFlow flow, SheetContext context) {
+    double height = place.place(scale(flow, context), 0, 0, flow.width()).bottom();
+    return height + WORDS + BAR <= flow.tallest();
+  }
+
+  /**
+   * Draws it with its letter, name and scale.
+   *
+   * @param letter what it is called where it is cut, or empty
+   * @param where on which sheet that is, or empty
+   */
+  public void put(SheetFlow flow, SheetContext context, String letter, String where) {
+    Scale scale = scale(flow, context);
     double height = place.place(scale, 0, 0, flow.width()).bottom();
-    flow.heading(name, height + 9);
-    flow.paragraph(scale.name(), TEXT);
+    var units = context.job().units();
+    // What it is of, behind the colon, is often long.
+    int colon = name.indexOf(": ");
+    String title = colon < 0 ? name : name.substring(0, colon);
+    List<String> said = new ArrayList<>();
+    if (colon >= 0) {
+      said.add(name.substring(colon + 2));
+    }
+    said.add(scale.name());
+    if (!where.isEmpty()) {
+      said.add(where);
+    }
+    String line = String.join(" · ", said);
+    double words = TextFlow.height(line, flow.width(), SMALL);
+    flow.heading(letter.isEmpty() ? title : letter + " · " + title, height + words + BAR + 3);
+    flow.paragraph(line, SMALL);
+    flow.figure(BAR, (b, x, y) -> ScaleBar.brief(b, context.words(), units, scale, x, y));
     flow.figure(
         height + 2,
         (b, x, y) ->

@@ -49,7 +49,7 @@ class HostileFilesTest {
             "a: 1\n---\nb: 2\n",
             "a: \u0000\n",
             "a: \"\\UFFFFFFFF\"\n",
-            "a: '" + "x".repeat(300_000) + "'",
+            "a: '" + "x".repeat(2_200_000) + "'",
             "k".repeat(200_000),
             "a: " + "\"\\x41\"".repeat(10_000),
             "a: &b\n".repeat(20_000),
@@ -59,8 +59,8 @@ class HostileFilesTest {
             "%TAG ! tag:x,2000:\n---\na: !b c\n",
             "\uFEFF",
             // One line with a wide letter and as many values as a file can hold.
-            "{\u77f3: 1, spoiled: [" + "a,".repeat(125_000) + "]}",
-            "{\u77f3: 1, stock: {corners: [" + "{},".repeat(80_000) + "]}}",
+            "{\u77f3: 1, spoiled: [" + "a,".repeat(1_000_000) + "]}",
+            "{\u77f3: 1, stock: {corners: [" + "{},".repeat(640_000) + "]}}",
             "{\u77f3: 1, openings: [{width: 90}], fitted: {D1: {" + keys() + "}}}",
             "stone: {thickness: 1}\nopenings: [{width: 96}]\n" + keys().replace(", ", "\n"));
     return Stream.concat(

@@ -1,0 +1,131 @@
+package headcourse.sheet.order;
+
+import headcourse.drawing.Board;
+import headcourse.drawing.Dimensions;
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Pen;
+import headcourse.drawing.Shade;
+import headcourse.geom.Path;
+import headcourse.geom.Point;
+import headcourse.job.Stock;
+import headcourse.sheet.SheetContext;
+import headcourse.stock.StockPlan.OrderLine;
+import headcourse.units.Length;
+import java.util.List;
+
+/**
+ * A blank seen aslant, its legs named by the letters that head the columns of sizes: the face in
+ * front, the return running back from its lower edge, the arris where they meet.
+ */
+final class BlankDrawing {
+  /** The scheme's sizes on paper, mm: legs can be told apart whatever the blank's own sizes. */
+  private static final double LENGTH = 84;
+
+  private static final double FACE = 50;
+  private static final double RETURN = 34;
+  private static final double THICK = 7;
+
+  /** What runs back is drawn shorter, up to the right. */
+  private static final double BACK_X = 0.55;
+
+  private static final double BACK_Y = 0.4;
+
+  private static final Lettering SIZE = new Lettering(3.5, true);
+  private static final double LEFT = 24;
+  private static final double TOP = 6;
+  private static final double BELOW = 16;
+
+  private final SheetContext context;
+  private final OrderLine line;
+  private final boolean sized;
+
+  /**
+   * A drawing.
+   *
+   * @param line what is drawn
+   * @param sized whether its sizes stand beside the letters
+   */
+  BlankDrawing(SheetContext context, OrderLine line, boolean sized) {
+    this.context = context;
+    this.line = line;
+    this.sized = sized;
+  }
+
+  private boolean corner() {
+    return line.what() == Stock.Kind.CORNER;
+  }
+
+  private double back() {
+    return corner() ? RETURN : THICK;
+  }
+
+  double height() {
+    return TOP + FACE + back() * BACK_Y + BELOW;
+  }
+
+  private record Place(double x, double y, double z) {}
+
+  void draw(Board b, double left, double top) {
+    double l = LENGTH;
+    double h = FACE;
+    double t = THICK;
+    double r = back();
+    double x0 = left + LEFT;
+    double y0 = top + TOP + h + r * BACK_Y;
+    View v = new View(x0, y0);
+    // Painted from the back to the front: the end tells what it is.
+    b.outline(v.area(p(0, 0, 0), p(l, 0, 0), p(l, h, 0), p(0, h, 0)), Shade.WHITE, Pen.OUTLINE);
+    b.outline(v.area(p(0, h, 0), p(l, h, 0), p(l, h, t), p(0, h, t)), Shade.STONE, Pen.EDGE);
+    Path end =
+        corner()
+            ? v.area(p(l, 0, 0), p(l, 0, r), p(l, t, r), p(l, t, t), p(l, h, t), p(l, h, 0))
+            : v.area(p(l, 0, 0), p(l, 0, t), p(l, h, t), p(l, h, 0));
+    b.outline(end, Shade.KEY, Pen.CUT);
+    Dimensions d = new Dimensions(b);
+    d.all(
+        List.of(
+            new Dimensions.Size(
+                v.at(p(0, 0, 0)),
+                v.at(p(l, 0, 0)),
+                -8,
+                say(corner() ? "arris" : "length", line.length()),
+                SIZE),
+            new Dimensions.Size(
+                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), SIZE)));
+    if (corner()) {
+      name(b, v.at(p(l, t * 0.5, r * 0.7)), 12, 4, say("r", line.returnLeg()));
+    }
+    String scheme = context.say("order.scheme");
+    b.text(x0, y0 + BELOW - 1, scheme, Lettering.NOTE, Align.START);
+    name(b, v.at(p(l, h - 2, t * 0.5)), 12, -3, say("t", line.thickness()));
+  }
+
+  // A leader to a leg that runs back, where a dimension would be foreshortened.
+  private static void name(Board b, Point at, double dx, double dy, String text) {
+    Point to = new Point(at.x() + dx, at.y() + dy);
+    b.line(at, to, Pen.FINE);
+    b.fill(Path.circle(at, 0.6), Shade.BLACK);
+    b.text(to.x() + 1, to.y() + 1.2, text, SIZE, Align.START);
+  }
+
+  private String say(String letter, Length size) {
+    String name = context.say("order." + letter);
+    return sized ? name + " " + context.format().withUnit(size) : name;
+  }
+
+  private static Place p(double x, double y, double z) {
+    return new Place(x, y, z);
+  }
+
+  /** From the scheme to paper. */
+  private record View(double x0, double y0) {
+    Point at(Place p) {
+      return new Point(x0 + p.x + p.z * BACK_X, y0 - p.y - p.z * BACK_Y);
+    }
+
+    Path area(Place... places) {
+      return Path.polygon(java.util.Arrays.stream(places).map(this::at).toList());
+    }
+  }
+}

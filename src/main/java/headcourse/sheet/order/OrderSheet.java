@@ -1,0 +1,218 @@
+package headcourse.sheet.order;
+
+import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark.Align;
+import headcourse.drawing.Mark.Role;
+import headcourse.job.Bundle;
+import headcourse.job.Contract;
+import headcourse.job.Job;
+import headcourse.job.JobInfo;
+import headcourse.job.Stock;
+import headcourse.sheet.Amounts;
+import headcourse.sheet.PageDraft;
+import headcourse.sheet.SheetComposer;
+import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.SheetFlow;
+import headcourse.sheet.Table.Column;
+import headcourse.stock.StockPlan.OrderLine;
+import headcourse.units.Decimals;
+import headcourse.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is to be bought, for the supplier: one page to send. */
+public final class OrderSheet implements SheetComposer {
+  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final Lettering CELL = Lettering.NOTE;
+
+  /** The order. */
+  public OrderSheet() {}
+
+  @Override
+  public Bundle bundle() {
+    return Bundle.ORDER;
+  }
+
+  @Override
+  public List<PageDraft> compose(SheetContext c) {
+    String title = c.say("order.title");
+    return SheetFlow.pages(
+        c,
+        Turn.PORTRAIT,
+        "order",
+        title,
+        "",
+        1,
+        flow -> {
+          flow.page().bookmark(1, title, "order", flow.page().area().minY());
+          particulars(flow, c);
+          List<OrderLine> lines = c.work().stock().order();
+          if (lines.isEmpty()) {
+            flow.heading(c.say("order.nothing"), 20);
+            flow.say(
+                c.job().stock().items().isEmpty() ? "order.nothing-said" : "order.nothing-text",
+                TEXT);
+            return;
+          }
+          sizes(flow, c, lines);
+          drawing(flow, c, lines);
+          notes(flow, c, lines);
+        });
+  }
+
+  private static void particulars(SheetFlow flow, SheetContext c) {
+    JobInfo info = c.job().info();
+    Contract contract = info.contract();
+    List<List<String>> rows = new ArrayList<>();
+    add(rows, c, "job", join(" · ", info.number(), info.title()));
+    add(rows, c, "from", join(", ", info.mason(), contract.masonAddress()));
+    add(rows, c, "deliver", contract.delivery().isBlank() ? info.site() : contract.delivery());
+    add(rows, c, "date", info.date());
+    c.work().stock().order().stream()
+        .map(OrderLine::orderBy)
+        .filter(d -> !d.isEmpty())
+        .min(String::compareTo)
+        .ifPresent(d -> add(rows, c, "order-by", d));
+    add(rows, c, "needed", info.settingDate());
+    Job job = c.job();
+    String name = join(", ", job.stone().name(), job.stone().kind());
+    String thick = c.format().withUnit(job.stone().thickness());
+    add(rows, c, "stone", c.say("order.stone-thick", name, thick));
+    flow.table(
+        List.of(new Column("", 40, Align.START, true), new Column("", 150, Align.START, false)),
+        rows,
+        TEXT);
+  }
+
+  private static void add(List<List<String>> rows, SheetContext c, String key, String text) {
+    if (!text.isBlank()) {
+      rows.add(List.of(c.say("order." + key), text));
+    }
+  }
+
+  private static String join(String between, String a, String b) {
+    return a.isBlank() ? b : b.isBlank() ? a : a + between + b;
+  }
+
+  private static void sizes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+    Amounts a = new Amounts(c.job().units());
+    List<List<String>> rows = new ArrayList<>();
+    List<Double> kilos = new ArrayList<>();
+    for (OrderLine o : lines) {
+      double kg = kg(c.job(), o);
+      kilos.add(kg);
+      rows.add(
+          List.of(
+              o.stock().isEmpty() ? c.say("order.made") : o.stock(),
+              c.say(corner(o) ? "plan.corner" : "plan.flat"),
+              Integer.toString(o.count()),
+              Integer.toString(o.spares()),
+              size(c, o.length()),
+              size(c, o.face()),
+              size(c, o.returnLeg()),
+              size(c, o.thickness()),
+              a.run(o.running().mm() / 1000),
+              a.massInTenths(kg)));
+    }
+    List<Integer> once = lines.stream().map(o -> 1).toList();
+    rows.add(
+        List.of(
+            c.say("order.sum"),
+            "",
+            Integer.toString(lines.stream().mapToInt(OrderLine::count).sum()),
+            Integer.toString(lines.stream().mapToInt(OrderLine::spares).sum()),
+            "",
+            "",
+            "",
+            "",
+            a.run(lines.stream().mapToDouble(o -> o.running().mm() / 1000).sum()),
+            a.massTogether(kilos, once)));
+    flow.table(
+        c.say("order.sizes"),
+        List.of(
+            new Column(c.say("order.mark"), 20, Align.START, true),
+            new Column(c.say("order.kind"), 16, Align.START, false),
+            new Column(c.say("order.count"), 16, Align.END, true),
+            new Column(c.say("order.spares"), 16, Align.END, false),
+            new Column(c.say("order.a"), 20, Align.END, true),
+            new Column(c.say("order.f"), 20, Align.END, true),
+            new Column(c.say("order.r"), 20, Align.END, true),
+            new Column(c.say("order.t"), 18, Align.END, false),
+            new Column(c.say("order.run"), 22, Align.END, false),
+            new Column(c.say("order.weight"), 22, Align.END, false)),
+        rows,
+        CELL);
+    prices(flow, c, lines);
+  }
+
+  private static boolean corner(OrderLine o) {
+    return o.what() == Stock.Kind.CORNER;
+  }
+
+  private static String size(SheetContext c, Length length) {
+    return length.isPositive() ? c.format().withUnit(length) : "–";
+  }
+
+  /** Two legs less the corner that they share, times the arris. */
+  private static double kg(Job job, OrderLine o) {
+    double legs = o.face().mm();
+    if (corner(o)) {
+      legs += o.returnLeg().mm() - o.thickness().mm();
+    }
+    return legs * o.thickness().mm() * o.running().mm() * 1e-9 * job.stone().density();
+  }
+
+  private static void prices(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+    for (OrderLine o : lines) {
+      if (o.price() > 0) {
+        String price = Decimals.fixed(o.price(), 2);
+        flow.paragraph(c.say("plan.order-price", o.stock(), o.count(), price), TEXT);
+      }
+      if (o.lead() != null) {
+        flow.paragraph(c.say("plan.lead", o.stock(), o.lead()), TEXT);
+      }
+    }
+  }
+
+  private static void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+    for (Stock.Kind kind : Stock.Kind.values()) {
+      List<OrderLine> of = lines.stream().filter(o -> o.what() == kind).toList();
+      if (of.isEmpty()) {
+        continue;
+      }
+      BlankDrawing d = new BlankDrawing(c, of.get(0), of.size() == 1);
+      String name = c.say(kind == Stock.Kind.CORNER ? "order.corner" : "order.flat");
+      flow.heading(name, d.height());
+      flow.figure(d.height(), (b, x, y) -> b.group(Role.FIGURE, "", name, g -> d.draw(g, x, y)));
+    }
+  }
+
+  private static void notes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+    flow.heading(c.say("order.notes"), 20);
+    flow.say("order.trim", TEXT);
+    for (OrderLine o : lines) {
+      trim(flow, c, o);
+    }
+    flow.say("order.batch", TEXT);
+    flow.say("order.spare-text", TEXT);
+  }
+
+  // What a line has over finished stone.
+  private static void trim(SheetFlow flow, SheetContext c, OrderLine o) {
+    Length trim =
+        c.job().stock().items().stream()
+            .filter(i -> i.toOrder() && i.mark().equals(o.stock()))
+            .map(Stock.Item::trim)
+            .findFirst()
+            .orElse(c.job().stock().trim());
+    String which = o.stock().isEmpty() ? c.say("order.made") : o.stock();
+    if (!o.stock().isEmpty() || o == c.work().stock().order().get(0)) {
+      flow.say(
+          trim.isZero() ? "order.trim-none" : "order.trim-some",
+          TEXT,
+          which,
+          c.format().withUnit(trim));
+    }
+  }
+}
