@@ -29,6 +29,9 @@ final class PartsOnBlanks implements Audit.Check {
     }
   }
 
+  /** Most corners of a part without round edges; a camber bends its soffit once. */
+  private static final int STRAIGHT = 6;
+
   private static void blank(
       Mark.Group drawing, StockPlan.CutBlank blank, ShopWork work, List<String> faults) {
     List<Path> areas = Figures.lines(drawing).stream().filter(Path::closed).toList();
@@ -50,16 +53,39 @@ final class PartsOnBlanks implements Audit.Check {
     }
     double within = (work.job().grid().tick().mm() / 2 + 0.02) * k + WITHIN;
     for (Mark.Label l : Figures.labels(drawing)) {
-      if (l.at().y() <= bar.maxY() || l.at().x() <= bar.minX() - 1 || l.degrees() != 0) {
+      boolean below = l.at().y() > bar.maxY();
+      boolean above = l.at().y() < bar.minY();
+      if (!below && !above || l.at().x() <= bar.minX() - 1.5 || l.degrees() != 0) {
         continue;
       }
       double at = Lettered.mm(l.text(), work.job().units());
       if (!Double.isNaN(at)
           && parts.stream()
-              .noneMatch(p -> Math.abs(p.bounds().minX() - bar.minX() - at * k) <= within)) {
+              .noneMatch(p -> Math.abs(left(p, below) - bar.minX() - at * k) <= within)) {
         faults.add(blank.id() + ": nothing begins at " + l.text());
       }
     }
+  }
+
+  // The left end of its lower edge, or of its upper one.
+  private static double left(Path part, boolean lower) {
+    Box box = part.bounds();
+    List<Point> corners = part.vertices(0.05);
+    if (corners.size() <= STRAIGHT) {
+      // Its top need not be level, nor its soffit straight.
+      double middle = (box.minY() + box.maxY()) / 2;
+      return corners.stream()
+          .filter(v -> v.y() > middle == lower)
+          .mapToDouble(Point::x)
+          .min()
+          .getAsDouble();
+    }
+    double y = lower ? box.maxY() : box.minY();
+    return corners.stream()
+        .filter(v -> Math.abs(v.y() - y) < WITHIN)
+        .mapToDouble(Point::x)
+        .min()
+        .orElse(box.minX());
   }
 
   private static boolean overlap(Path a, Path b) {

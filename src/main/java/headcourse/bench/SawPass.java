@@ -14,6 +14,7 @@ import headcourse.units.Length;
  * @param tilt blade off plumb
  * @param depth depth of cut it needs
  * @param possible whether the saw can do it
+ * @param template whether the edge is curved: sawn clear of its line, then worked to the template
  */
 public record SawPass(
     EdgeName edge,
@@ -23,7 +24,8 @@ public record SawPass(
     Angle mitre,
     Angle tilt,
     Length depth,
-    boolean possible) {
+    boolean possible,
+    boolean template) {
   /** How the piece lies. */
   public enum Lay {
     /** Face on the table, return up. */

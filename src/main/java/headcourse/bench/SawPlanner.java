@@ -8,6 +8,7 @@ import headcourse.geom.Vec;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Tools.Saw;
 import headcourse.layout.FaceEdge.Where;
+import headcourse.units.Angle;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +16,9 @@ import java.util.List;
 /**
  * Plans the passes of the saw for one stone. Own frame: x along the soffit, y square to it, z out
  * of the face. The planes of the joints hold the wall's normal, so every side cut is plumb through
- * a piece that lies on its face, and tilted by the rake through one that lies on its soffit. Curved
- * edges are worked to the template and have no pass; a relief is cut before the end beside it.
+ * a piece that lies on its face, and tilted by the rake through one that lies on its soffit. A
+ * curved top is sawn clear and worked to the template; a curved soffit has no pass; a relief is cut
+ * before the end beside it.
  */
 final class SawPlanner {
   private static final Direction SOFFIT_LINE = new Direction(1, 0, 0);
@@ -115,6 +117,20 @@ final class SawPlanner {
         add(EdgeName.TOP, lay, Part.FACE_LEG, cut, thickness);
       }
     }
+    if (frame.stone().edges(Where.TOP).stream().anyMatch(e -> !(e instanceof Straight))) {
+      boolean deep = thickness.compareTo(saw.depthOfCut()) <= 0;
+      passes.add(
+          new SawPass(
+              EdgeName.TOP,
+              passes.size() + 1,
+              lay,
+              Part.FACE_LEG,
+              Angle.ZERO,
+              Angle.ZERO,
+              thickness,
+              deep,
+              true));
+    }
   }
 
   private boolean straightSoffit() {
@@ -143,6 +159,7 @@ final class SawPlanner {
             // Half a thousandth of a degree: 45° by way of plane normals is 45° on the scale.
             && cut.tilt().degrees() <= saw.tiltsTo().degrees() + 5e-4;
     passes.add(
-        new SawPass(edge, passes.size() + 1, lay, part, cut.mitre(), cut.tilt(), deep, possible));
+        new SawPass(
+            edge, passes.size() + 1, lay, part, cut.mitre(), cut.tilt(), deep, possible, false));
   }
 }

@@ -11,14 +11,14 @@ public final class LabelShape {
 
   /** Width of a label's text, mm. */
   public static double width(String text, Lettering lettering) {
-    return Face.of(lettering.bold()).width(text, lettering.height());
+    return Face.of(lettering.bold()).width(lettering.written(text), lettering.height());
   }
 
   /** How far the ink reaches below the base line, mm. */
   public static double below(String text, Lettering lettering) {
     double em = Face.em(lettering.height());
     boolean lowered = false;
-    for (char c : text.toCharArray()) {
+    for (char c : lettering.written(text).toCharArray()) {
       if (sinks(c)) {
         return Face.DESCENT * em;
       }
@@ -30,7 +30,7 @@ public final class LabelShape {
   /** How far the ink reaches above the base line, mm. */
   public static double above(String text, Lettering lettering) {
     double em = Face.em(lettering.height());
-    for (char c : text.toCharArray()) {
+    for (char c : lettering.written(text).toCharArray()) {
       if (rises(c)) {
         return Face.ASCENT * em;
       }

@@ -23,7 +23,12 @@ public sealed interface Mark {
    * @param degrees turned counter-clockwise as seen on paper; 90 reads from the right
    */
   record Label(Point at, String text, Lettering lettering, Align align, double degrees)
-      implements Mark {}
+      implements Mark {
+    /** Writes fractions as {@link Lettering#written} has them. */
+    public Label {
+      text = lettering.written(text);
+    }
+  }
 
   /** Marks that belong together: a class and perhaps an id for SVG, a layer for PDF. */
   record Group(Role role, String id, String title, List<Mark> marks) implements Mark {

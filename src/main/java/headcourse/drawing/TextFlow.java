@@ -41,7 +41,7 @@ public final class TextFlow {
 
   /** The lines a paragraph breaks into; never between a number and its fraction or unit. */
   public static List<String> lines(String text, double width, Lettering lettering) {
-    String tied = tied(text);
+    String tied = tied(lettering.written(text));
     List<String> lines = Wrap.lines(tied, Face.of(lettering.bold()), lettering.height(), width);
     lines.replaceAll(line -> line.replace(TIE, ' '));
     return List.copyOf(lines);

@@ -66,6 +66,9 @@ final class StoneJson extends MeasuredJson {
       json.key("lay").value(pass.lay().word());
       angle("mitreDeg", pass.mitre());
       angle("tiltDeg", pass.tilt());
+      if (pass.template()) {
+        json.key("curved").value(true);
+      }
       json.end();
     }
     json.endArray();

@@ -12,7 +12,7 @@ import java.util.List;
  * its share, for its cells to stand in one line, leaves the rest to those that need more. As long
  * as there is room, no word is broken.
  */
-final class ColumnShares {
+public final class ColumnShares {
   private ColumnShares() {}
 
   /**
@@ -23,7 +23,7 @@ final class ColumnShares {
    * @param lettering of the cells
    * @param width what there is, mm
    */
-  static List<Column> of(
+  public static List<Column> of(
       List<Column> weighted, List<List<String>> rows, Lettering lettering, double width) {
     int n = weighted.size();
     double[] need = new double[n];

@@ -58,7 +58,8 @@ final class BenchGuard {
     double scale = bar.getWidth() / Tape.mm(size.text());
     Map<Long, List<Json>> places = new TreeMap<>();
     for (Json s : blank.list("stones")) {
-      places.computeIfAbsent(Math.round(s.number("atMm") * 1000), k -> new ArrayList<>()).add(s);
+      double at = low(p.stone(s.text("mark")), s);
+      places.computeIfAbsent(Math.round(at * 1000), k -> new ArrayList<>()).add(s);
     }
     List<Run> below =
         figure.runs().stream()
@@ -86,6 +87,50 @@ final class BenchGuard {
       }
     }
     lie(figure, bar, blank, scale, name);
+    heads(figure, bar, blank, name);
+  }
+
+  /** Where a stone's left side leaves the blank's lower edge, from the blank's left end. */
+  static double low(Stone stone, Json on) {
+    return end(stone, on, true);
+  }
+
+  // Of an end of its left side; turned end for end, that is its right side upside down.
+  private static double end(Stone stone, Json on, boolean low) {
+    double at = on.number("atMm");
+    if (!stone.plain() || on.text("part").equals("soffit")) {
+      return at;
+    }
+    double least = stone.corners().stream().mapToDouble(c -> c[0]).min().orElseThrow();
+    double most = stone.corners().stream().mapToDouble(c -> c[0]).max().orElseThrow();
+    if ((Boolean) on.get("turned").value()) {
+      return at + most - stone.corner(low ? 2 : 1)[0];
+    }
+    return at + stone.corner(low ? 0 : 3)[0] - least;
+  }
+
+  // Above the bar, where the left side of a stone that leans comes out at its top.
+  private void heads(Part figure, Rectangle2D bar, Json blank, String name) {
+    List<Double> wanted = new ArrayList<>();
+    for (Json s : blank.list("stones")) {
+      Stone stone = p.stone(s.text("mark"));
+      if (!stone.plain()) {
+        return;
+      }
+      if (Math.abs(end(stone, s, false) - low(stone, s)) * 2 >= p.layout.number("gridMm") - 1e-4) {
+        wanted.add(end(stone, s, false));
+      }
+    }
+    wanted.sort(Comparator.naturalOrder());
+    List<Run> above =
+        figure.runs().stream()
+            .filter(r -> r.y() > bar.getMaxY() && Tape.isLength(r.text(), p.inch))
+            .sorted(Comparator.comparingDouble(Run::x))
+            .toList();
+    p.same(name + ", figures above", above.size(), wanted.size());
+    for (int i = 0; i < Math.min(above.size(), wanted.size()); i++) {
+      p.length(name + ", top " + (i + 1), above.get(i).text(), wanted.get(i));
+    }
   }
 
   // Where a stone has one piece on a blank, its mark stands right of where that begins.

@@ -16,12 +16,15 @@ import java.util.regex.Pattern;
 
 /** At full size: outlines as seen from outside, strips measured from end to end. */
 final class FullSizeGuard {
-  private static final Pattern STRIP = Pattern.compile("(\\S+) strip, part (\\d+) of (\\d+)");
+  private static final Pattern STRIP =
+      Pattern.compile("(\\S+) strip, part (\\d+) of (\\d+)(: right half, turn over for the left)?");
 
   /** Before the head's end the strip goes on by this much, and parts overlap by this much, mm. */
   private static final double BEYOND = 12;
 
   private static final double OVERLAP = 10;
+
+  private static final Pattern OVER = Pattern.compile("turn over for (\\S+-(?:K|[LR]\\d+)).*");
 
   private final Printed p;
 
@@ -48,7 +51,7 @@ final class FullSizeGuard {
                       .computeIfAbsent(m.group(1), k -> new TreeMap<>())
                       .put(Integer.parseInt(m.group(2)), f);
                 } else {
-                  g.outline(f);
+                  g.outline(f, sheet);
                 }
               });
     }
@@ -62,7 +65,7 @@ final class FullSizeGuard {
   }
 
   // A whole outline on one tile, turned or not, never mirrored.
-  private void outline(Part figure) {
+  private void outline(Part figure, Part sheet) {
     Matcher m = Pattern.compile("^(\\S+-(?:K|[LR]\\d+))").matcher(figure.alt());
     if (!m.find()) {
       return;
@@ -71,10 +74,28 @@ final class FullSizeGuard {
     for (Path2D path : figure.paths()) {
       List<double[]> c = Shape.corners(path);
       if (s.plain() && c.size() == 4) {
+        boolean whole = Shape.round(Shape.edges(c), Shape.edges(s.corners()), 0.05);
         p.that(
-            Shape.round(Shape.edges(c), Shape.edges(s.corners()), 0.05)
-                || c.size() == 4 && Shape.across(c) < Shape.across(s.corners()) - 0.5,
+            whole || c.size() == 4 && Shape.across(c) < Shape.across(s.corners()) - 0.5,
             "full size, " + s.mark() + ": another outline, or its mirror image");
+        if (whole) {
+          over(path, c, sheet, figure.page());
+        }
+      }
+    }
+  }
+
+  // Turned over it is the outline of the stones that it says.
+  private void over(Path2D path, List<double[]> drawn, Part sheet, int page) {
+    for (Run r : sheet.texts()) {
+      Matcher m = OVER.matcher(r.text());
+      boolean here = Shape.box(path).contains(r.middleX(), r.y());
+      if (here && m.matches() && p.stone(m.group(1)).plain()) {
+        List<double[]> mirrored =
+            p.stone(m.group(1)).corners().stream().map(c -> new double[] {-c[0], c[1]}).toList();
+        p.that(
+            Shape.round(Shape.edges(drawn), Shape.edges(mirrored), 0.05),
+            "full size: turned over it is not " + m.group(1) + ", page " + page);
       }
     }
   }
@@ -82,13 +103,16 @@ final class FullSizeGuard {
   private void strip(Json o, List<Part> parts, Map<Integer, List<Run>> texts) {
     String name = "strip of " + o.text("mark");
     List<Stone> stones = p.stones(o.text("mark"));
+    boolean half = parts.get(0).alt().contains("right half");
     double from =
-        stones.stream()
-                .flatMap(s -> s.corners().stream())
-                .mapToDouble(c -> c[0])
-                .min()
-                .orElseThrow()
-            - BEYOND;
+        half
+            ? -BEYOND
+            : stones.stream()
+                    .flatMap(s -> s.corners().stream())
+                    .mapToDouble(c -> c[0])
+                    .min()
+                    .orElseThrow()
+                - BEYOND;
     List<Double> whole = new ArrayList<>();
     double step = 0;
     for (Part part : parts) {
@@ -114,14 +138,18 @@ final class FullSizeGuard {
             && r.degrees() == 0
             && r.x() > low.getX()
             && r.x() < low.getMaxX()) {
-          double at = start + r.middleX() - low.getX();
+          double at = start - low.getX() + beside(r, start - low.getX());
           p.length(name + ", mark at " + Math.round(at), r.text(), Math.abs(at), p.half() + 0.4);
           level(name, o, stones, at, up < band / 2);
         }
       }
       step += low.getWidth() - OVERLAP;
     }
-    for (double x : new double[] {0, -o.number("jambLeftMm"), o.number("jambRightMm")}) {
+    p.that(
+        !half || Math.abs(o.number("jambLeftMm") - o.number("jambRightMm")) < 0.05,
+        name + ": half a strip, but the jambs differ");
+    double left = half ? 0 : -o.number("jambLeftMm");
+    for (double x : new double[] {0, left, o.number("jambRightMm")}) {
       p.that(
           whole.stream().anyMatch(w -> Math.abs(w - x) < 0.05),
           name + ": no line at " + x + ": " + whole);
@@ -133,6 +161,18 @@ final class FullSizeGuard {
               || Math.abs(w - o.number("jambRightMm")) < 0.05,
           name + ": a jamb at " + w);
     }
+  }
+
+  // A figure stands under its tick or, where there is no room, just beside it.
+  private double beside(Run r, double start) {
+    double best = r.middleX();
+    for (double x : new double[] {r.x() - 0.8, r.x() + r.width() + 0.8}) {
+      double mm = Tape.mm(r.text());
+      if (Math.abs(Math.abs(start + x) - mm) < Math.abs(Math.abs(start + best) - mm)) {
+        best = x;
+      }
+    }
+    return best;
   }
 
   private void level(String name, Json o, List<Stone> stones, double at, boolean soffit) {

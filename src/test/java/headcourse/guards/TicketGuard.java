@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 /** Tickets: every size by where it stands about the stone, every setting by its edge. */
 final class TicketGuard {
   private static final String EDGE =
-      "(both edges|key edge|centre edge|outer edge|left edge|right edge|top|soffit)";
+      "(both edges|key edge|crown edge|centre edge|outer edge|left edge|right edge|top|soffit)";
   private static final Pattern RAKE =
       Pattern.compile(
           EDGE
@@ -27,9 +27,9 @@ final class TicketGuard {
               + " long edge at the (top|foot))");
   private static final Pattern PASS =
       Pattern.compile(
-          "(\\d) ([A-Z]) "
+          "(\\d) "
               + EDGE
-              + "(?: edge)?(?:: \\S+(?: \\S+)?(?: mm)? deep)? (square|fence ([0-9.]+)°(?:, tilt ([0-9.]+)°)?|tilt ([0-9.]+)°)");
+              + " (to the template|square|fence ([0-9.]+)°(?:, tilt ([0-9.]+)°)?|tilt ([0-9.]+)°)");
   private static final Pattern CUT =
       Pattern.compile(
           "([0-9.]+)° to the wall, plunge (\\S+(?: \\S+)?), cover (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)");
@@ -110,6 +110,14 @@ final class TicketGuard {
       double x = r.middleX() - Math.sin(Math.toRadians(r.degrees()));
       double y = r.middleY() + Math.cos(Math.toRadians(r.degrees()));
       boolean level = Math.abs(r.degrees()) < 1;
+      // A size with a leader is level: that of an edge may then lie above or below, but beside it.
+      boolean right = x > box.getMaxX();
+      if (level && (right || x < box.getMinX())) {
+        double edge = right ? stone.distance(1, 2) : stone.distance(0, 3);
+        if (!stone.plain() || Math.abs(Tape.mm(r.text()) - edge) < 1) {
+          continue;
+        }
+      }
       if (outline.contains(x, y) && !level && Math.abs(r.degrees()) < 89.9) {
         int way = rising(r.degrees()) ? 0 : 1;
         String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
@@ -196,13 +204,7 @@ final class TicketGuard {
 
   private void notch() {
     Json n = stone.json().list("notches").get(0);
-    Part figure = figure("Notch at full size");
-    List<Run> sizes = figure.runs().stream().filter(r -> Tape.isLength(r.text(), p.inch)).toList();
-    Run mouth = sizes.stream().min(Comparator.comparingDouble(Run::x)).orElseThrow();
-    Run run = sizes.stream().min(Comparator.comparingDouble(Run::y)).orElseThrow();
-    p.length(name("mouth"), mouth.text(), n.number("mouthMm"));
-    p.length(name("run"), run.text(), n.number("runMm"));
-    layers(figure);
+    slotPictures();
     Matcher cut = CUT.matcher(text);
     p.that(cut.find(), name("no words for its slot"));
     p.near(name("slant"), Double.parseDouble(cut.group(1)), n.number("slantDeg"), 0.051);
@@ -217,6 +219,53 @@ final class TicketGuard {
       p.length(name("hold"), screw.group(2), deep - tick / 2, tick / 2 + 0.02);
     }
     places();
+  }
+
+  // The picture of an edge is a picture of that edge: its sizes stand outside it.
+  private void slotPictures() {
+    List<Part> figures =
+        parts.stream()
+            .filter(x -> x.type().equals("Figure") && x.alt().startsWith("Notch"))
+            .toList();
+    Map<Boolean, Json> slots = new TreeMap<>();
+    for (Json n : stone.json().list("notches")) {
+      slots.putIfAbsent(stone.left(n.text("edge")), n);
+    }
+    TreeSet<Boolean> seen = new TreeSet<>();
+    for (Part figure : figures) {
+      boolean both = figure.alt().contains("both edges");
+      List<Path2D> bodies =
+          figure.paths().stream()
+              .filter(x -> Shape.corners(x).size() > 3)
+              .limit(both ? 2 : 1)
+              .toList();
+      double from = bodies.stream().mapToDouble(x -> Shape.box(x).getMinX()).min().orElseThrow();
+      double to = bodies.stream().mapToDouble(x -> Shape.box(x).getMaxX()).max().orElseThrow();
+      double low = bodies.stream().mapToDouble(x -> Shape.box(x).getMinY()).min().orElseThrow();
+      for (Run r : figure.runs()) {
+        if (!Tape.isLength(r.text(), p.inch)) {
+          continue;
+        }
+        boolean left = r.middleX() < (from + to) / 2;
+        seen.add(left);
+        p.that(slots.containsKey(left), name("a slot is pictured at an edge without one"));
+        Json n = slots.getOrDefault(left, slots.values().iterator().next());
+        boolean mouth = r.y() > low;
+        p.length(name(mouth ? "mouth" : "run"), r.text(), n.number(mouth ? "mouthMm" : "runMm"));
+        p.that(!mouth || r.middleX() < from || r.middleX() > to, name("a mouth is inside"));
+      }
+      if (both) {
+        seen.addAll(slots.keySet());
+      }
+      layers(figure);
+    }
+    p.same(name("edges with a slot pictured"), seen, new TreeSet<>(slots.keySet()));
+    if (slots.size() == 1) {
+      String side = slots.containsKey(true) ? "left" : "right";
+      p.that(
+          Pattern.compile("NOTCH 1:1, [a-z]+ edge, " + side).matcher(text).find(),
+          name("its notch is not said to be on the " + side));
+    }
   }
 
   // From the sheathing outwards; what is said of a layer is the job's.
@@ -242,8 +291,13 @@ final class TicketGuard {
 
   private List<String> edges(String said) {
     return switch (said) {
-      case "key edge", "centre edge" -> List.of("inner");
-      case "outer edge", "left edge", "right edge" -> List.of(said.split(" ")[0]);
+      case "key edge", "centre edge", "crown edge" -> List.of("inner");
+      case "outer edge" -> List.of("outer");
+      case "left edge", "right edge" -> {
+        String side = said.split(" ")[0];
+        boolean centre = stone.side().equals("centre");
+        yield List.of(centre ? side : stone.side().equals(side) ? "outer" : "inner");
+      }
       case "both edges" ->
           stone.side().equals("centre") ? List.of("left", "right") : List.of("inner", "outer");
       default -> List.of(said);
@@ -257,9 +311,15 @@ final class TicketGuard {
           .computeIfAbsent(n.text("edge"), k -> new TreeSet<>())
           .add(Math.round(n.number("heightMm") / p.layout.number("gridMm")));
     }
-    String words = text.substring(text.indexOf("NOTCH"));
-    int to = words.indexOf("° to the wall");
-    String before = to < 0 ? words : words.substring(0, to);
+    Pattern up = Pattern.compile(EDGE + " [^,;]*? up\\b");
+    String before =
+        parts.stream()
+            .filter(x -> !x.type().equals("Figure") && up.matcher(x.text()).find())
+            .map(Part::text)
+            .findFirst()
+            .orElse("");
+    int to = before.indexOf("° to the wall");
+    before = to < 0 ? before : before.substring(0, to);
     Map<String, TreeSet<Long>> said = new TreeMap<>();
     Matcher m = AT.matcher(before);
     while (m.find()) {
@@ -317,23 +377,102 @@ final class TicketGuard {
     while (m.find() && next < passes.size()) {
       Json pass = passes.get(next++);
       p.same(name("number of a pass"), Integer.parseInt(m.group(1)), pass.whole("pass"));
-      p.same(name("edge of a pass"), edges(m.group(3)).contains(pass.text("edge")), true);
-      double fence = m.group(5) == null ? 0 : Double.parseDouble(m.group(5));
-      String tilted = m.group(6) == null ? m.group(7) : m.group(6);
+      p.same(name("edge of a pass"), edges(m.group(2)).contains(pass.text("edge")), true);
+      double fence = m.group(4) == null ? 0 : Double.parseDouble(m.group(4));
+      String tilted = m.group(5) == null ? m.group(6) : m.group(5);
       double tilt = tilted == null ? 0 : Double.parseDouble(tilted);
       p.near(name("fence, pass " + next), fence, Math.abs(pass.number("mitreDeg")), 0.051);
       p.near(name("tilt, pass " + next), tilt, Math.abs(pass.number("tiltDeg")), 0.051);
-      String lie = " " + m.group(2) + " " + pass.text("lay").replace('-', ' ');
-      p.that(words.contains(lie), name("pass " + next + " is not said to lie so:" + lie));
+      p.same(
+          name("template, pass " + next), m.group(3).equals("to the template"), pass.has("curved"));
+      String lie = pass.text("lay").replace('-', ' ');
+      p.that(words.contains(lie), name("pass " + next + " is not said to lie so: " + lie));
+      picture(pass);
     }
     p.same(name("saw passes"), next, passes.size());
+  }
+
+  // A side cut through the face: which way the piece lies, and how the fence is turned.
+  private void picture(Json pass) {
+    Boolean left = stone.left(pass.text("edge"));
+    boolean down = pass.text("lay").equals("face-down");
+    if (left == null || !stone.plain() || !down && !pass.text("lay").equals("face-up")) {
+      return;
+    }
+    List<Part> pictures =
+        parts.stream()
+            .filter(x -> x.type().equals("Figure"))
+            .filter(x -> x.alt().startsWith("Pass " + pass.whole("pass") + ":"))
+            .toList();
+    p.same(name("pictures of pass " + pass.whole("pass")), pictures.size(), 1);
+    List<double[]> drawn = Shape.corners(Shape.area(pictures.get(0)));
+    List<double[]> lines =
+        pictures.get(0).paths().stream()
+            .map(Shape::corners)
+            .filter(c -> c.size() == 2)
+            .map(c -> new double[] {c.get(0)[0], c.get(0)[1], c.get(1)[0], c.get(1)[1]})
+            .toList();
+    double blade =
+        lines.stream()
+            .filter(l -> Math.abs(l[0] - l[2]) < 0.02)
+            .max(Comparator.comparingDouble(l -> Math.abs(l[1] - l[3])))
+            .orElseThrow()[0];
+    String what = "picture of pass " + pass.whole("pass");
+    // A soffit piece is a rectangle of its own; its ends lean with the blade.
+    if (Math.abs(pass.number("tiltDeg")) > 1e-6 || !ownShape(drawn, down)) {
+      p.that(
+          Math.abs(pass.number("tiltDeg")) > 1e-6 || soffitPiece(drawn),
+          name(what + ": another piece, or it lies otherwise"));
+      return;
+    }
+    double middle = drawn.stream().mapToDouble(c -> c[0]).average().orElseThrow();
+    p.same(name(what + ": the piece left of the blade"), middle < blade, left == down);
+    double[] foot = stone.corner(left ? 0 : 1);
+    double[] top = stone.corner(left ? 3 : 2);
+    double lean = (top[0] - foot[0]) / (top[1] - foot[1]) * (down ? -1 : 1);
+    p.that(
+        lines.stream()
+            .filter(l -> Math.abs(l[0] - l[2]) > 1)
+            .anyMatch(l -> Math.abs((l[3] - l[1]) / (l[2] - l[0]) - lean) < 0.004),
+        name(what + ": the fence is turned otherwise"));
+  }
+
+  private boolean soffitPiece(List<double[]> drawn) {
+    return drawn.size() == 4
+        && drawn.stream().map(c -> Math.round(c[0] * 50)).distinct().count() == 2
+        && stone.json().list("soffitPieces").size() > 0;
+  }
+
+  // Edges against the clock as parts of their sum; of a piece on its face the other way round.
+  private boolean ownShape(List<double[]> drawn, boolean down) {
+    List<double[]> own = stone.corners();
+    if (down) {
+      own = own.stream().map(c -> new double[] {-c[0], c[1]}).toList();
+    }
+    return Shape.round(parts(Shape.edges(drawn)), parts(Shape.edges(own)), 0.004);
+  }
+
+  private static List<Double> parts(List<Double> edges) {
+    double sum = edges.stream().mapToDouble(e -> e).sum();
+    return edges.stream().map(e -> e / sum).toList();
   }
 
   private void side() {
     boolean left = stone.side().equals("left");
     boolean centre = stone.side().equals("centre");
-    p.same(name("key's side to the right"), text.contains("SIDE →"), left);
-    p.same(name("key's side to the left"), text.contains("← "), !left && !centre);
+    // Stones of both sides on one ticket have an arrow each, with their marks.
+    Matcher right = Pattern.compile("(?:SIDE|CROWN)( [LR][^→]*)? →").matcher(text);
+    Matcher onLeft = Pattern.compile("← [A-Z ]*?(?:SIDE|CROWN)\\b(?: ([LR])\\d)?").matcher(text);
+    boolean toRight = right.find();
+    boolean toLeft = onLeft.find();
+    if (toRight && toLeft) {
+      p.that(
+          right.group(1).startsWith(" L") && "R".equals(onLeft.group(1)),
+          name("arrows of left and right stones"));
+    } else {
+      p.same(name("key's side to the right"), toRight, left);
+      p.same(name("key's side to the left"), toLeft, !left && !centre);
+    }
     if (stone.json().text("role").equals("end")) {
       p.that(text.contains("end stone, " + stone.side()), name("its place"));
     } else if (!centre) {
@@ -348,7 +487,8 @@ final class TicketGuard {
     Matcher order = Pattern.compile("set as no\\. (\\d+)").matcher(text);
     p.that(order.find(), name("no place in the order"));
     p.same(name("order"), Integer.parseInt(order.group(1)), stone.json().whole("setOrder"));
-    Matcher height = Pattern.compile(" height (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)").matcher(text);
+    Matcher height =
+        Pattern.compile(" height (\\S+?(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*?)?(?: mm)?);").matcher(text);
     p.that(height.find(), name("no height"));
     p.length(name("height"), height.group(1), stone.json().number("heightMm"));
     blank();
@@ -368,7 +508,9 @@ final class TicketGuard {
                 .filter(s -> alike(p.stone(s.text("mark"))))
                 .anyMatch(
                     s ->
-                        Math.abs(s.number("atMm") - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
+                        Math.abs(
+                                BenchGuard.low(p.stone(s.text("mark")), s)
+                                    - Tape.mm(m.group(2).replaceAll("[;,]$", "")))
                             < p.half()),
             name("it does not lie there on " + m.group(1)));
       }

@@ -191,7 +191,8 @@ final class PieceMaker {
         Angle.degrees(0),
         Angle.degrees(tilt),
         Length.inches(depth),
-        possible);
+        possible,
+        false);
   }
 
   void only(Notch notch) {

@@ -22,6 +22,7 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.sheet.frame.FrameReader;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Tape;
 import headcourse.text.SecondLanguage;
 import headcourse.text.Words;
 import headcourse.units.Length;
@@ -173,7 +174,9 @@ class PaperLookTest {
       Length taken = f.grid().ticks(f.grid().ceil(out));
       String cut = ": " + f.withUnit(next.bottom().minus(taken));
       assertTrue(
-          texts.stream().anyMatch(t -> t.endsWith(cut) && t.contains(next.mark())),
+          texts.stream()
+              .map(Tape::raised)
+              .anyMatch(t -> t.endsWith(cut) && t.contains(next.mark())),
           next.mark() + cut);
       checks++;
     }

@@ -172,7 +172,7 @@ public final class FinishedPdf {
           .computeIfAbsent(marks.isEmpty() ? -1 : marks.peek(), k -> new ArrayList<>())
           .add(
               new Run(
-                  text.toString(),
+                  Tape.raised(text.toString()),
                   m.getTranslateX() * MM,
                   m.getTranslateY() * MM,
                   width * MM,

@@ -197,7 +197,7 @@ public final class JobMaker {
             ""),
         units,
         new Grid(tick),
-        new Printing(new Papers(papers), language, "", false),
+        new Printing(new Papers(papers), language, "", false, false),
         new Stone(
             "Grey sandstone",
             "sandstone",

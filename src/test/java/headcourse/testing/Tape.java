@@ -16,9 +16,23 @@ public final class Tape {
 
   private static final Pattern INCHES = Pattern.compile(LENGTH);
   private static final Pattern MILLIMETRES = Pattern.compile("\\d+(?:\\.\\d+)?");
+  private static final Pattern WHOLE_DIGITS = Pattern.compile("(\\d+)/(\\d+)(?=\")");
   private static final Pattern FEET = Pattern.compile("(\\d+)'-(.*)");
 
   private Tape() {}
+
+  /** A text with small fractions, which are printed in whole digits, as large ones are. */
+  public static String raised(String text) {
+    return WHOLE_DIGITS
+        .matcher(text)
+        .replaceAll(m -> in(RAISED, m.group(1)) + "⁄" + in(LOWERED, m.group(2)));
+  }
+
+  private static String in(String set, String digits) {
+    StringBuilder out = new StringBuilder();
+    digits.chars().forEach(c -> out.append(set.charAt(c - '0')));
+    return out.toString();
+  }
 
   /** A printed length in the units of the job: inches or millimetres. */
   public static double read(String text) {
@@ -30,10 +44,15 @@ public final class Tape {
     double sum = 0;
     for (String part : t.split(" ")) {
       int slash = part.indexOf('⁄');
+      int whole = part.indexOf('/');
       sum +=
-          slash < 0
+          slash < 0 && whole < 0
               ? Double.parseDouble(part)
-              : plain(part.substring(0, slash), RAISED) / plain(part.substring(slash + 1), LOWERED);
+              : whole >= 0
+                  ? Double.parseDouble(part.substring(0, whole))
+                      / Double.parseDouble(part.substring(whole + 1))
+                  : plain(part.substring(0, slash), RAISED)
+                      / plain(part.substring(slash + 1), LOWERED);
     }
     return sum;
   }

@@ -12,7 +12,7 @@ class SecondLanguageTest {
 
   @Test
   void aFigureThatBothBeginOrEndWithIsPrintedOnce() {
-    assertEquals("mass / peso 5.8 kg", BOTH.say("ticket.mass", "5.8 kg"));
+    assertEquals("mass / masa 5.8 kg", BOTH.say("ticket.mass", "5.8 kg"));
     assertEquals("30 mm deep / hondo", BOTH.say("ticket.depth", "30 mm"));
     assertEquals("FACE from outside / CARA desde afuera, 1:10", BOTH.say("ticket.face", "1:10"));
     assertEquals(

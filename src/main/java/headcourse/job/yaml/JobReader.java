@@ -124,7 +124,10 @@ public final class JobReader {
   private static Printing printing(Section root) {
     Papers papers = PaperReader.read(root);
     Language language = new Language(root.word("language", Languages.choices(), "en"));
-    return new Printing(papers, language, root.text("frame"), root.flag("pictures", false));
+    String frame = root.text("frame");
+    boolean pictures = root.flag("pictures", false);
+    String outlines = root.word("full-size", List.of("shaped", "all"), "shaped");
+    return new Printing(papers, language, frame, pictures, outlines.equals("all"));
   }
 
   private static Units units(Section root) {

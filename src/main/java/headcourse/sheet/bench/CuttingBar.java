@@ -16,6 +16,7 @@ import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.layout.PlacedStone;
+import headcourse.sheet.OwnFrame;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.units.Grid;
@@ -26,9 +27,10 @@ import java.util.Map;
 
 /**
  * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
- * and their share of its height, kerfs white between them, and below it where each stone begins,
- * from the blank's left end. Soffit strips lie one above the other as they are ripped; where they
- * are too small for their marks, these are listed below.
+ * and their share of its height, kerfs white between them; below it where each stone's left side
+ * leaves the lower edge, and above it where that side meets the stone's upper line, if it leans;
+ * both from the blank's left end. Soffit strips lie one above the other as they are ripped; where
+ * they are too small for their marks, these are listed below.
  */
 final class CuttingBar {
   /** How far what is drawn of a curve may lie off it, mm of the stone. */
@@ -79,7 +81,77 @@ final class CuttingBar {
   double pitch(StockPlan.CutBlank blank) {
     List<String> lists = lists(blank);
     double below = lists.stream().mapToDouble(this::height).sum() + (lists.isEmpty() ? 0 : 2);
-    return bar(blank) + FOOT + below;
+    return above(blank) + bar(blank) + below(blank) + below;
+  }
+
+  // What figures take above the bar and below it.
+  private double above(StockPlan.CutBlank blank) {
+    Row row = heads(blank);
+    return row.texts.isEmpty() ? 0 : row.height() - 1;
+  }
+
+  private double below(StockPlan.CutBlank blank) {
+    return Math.max(FOOT, row(blank, null).height() + 0.4);
+  }
+
+  /** Figures along an edge of the bar, in one line or more. */
+  private record Row(List<Double> wanted, List<String> texts, Lettering lettering, int lines) {
+    double height() {
+      return lines * lettering.height() * 1.5 + 3.2;
+    }
+  }
+
+  private Row row(List<Double> wanted, List<String> texts) {
+    for (Lettering l : List.of(FROM, new Lettering(Lettering.LEAST, true))) {
+      if (sum(widths(texts, l)) <= right - x0) {
+        return new Row(wanted, texts, l, 1);
+      }
+    }
+    Lettering least = new Lettering(Lettering.LEAST, true);
+    int lines = (int) Math.ceil(sum(widths(texts, least)) / (right - x0));
+    return new Row(wanted, texts, least, lines + 1);
+  }
+
+  // Below the bar; a mark that found no room on its stone stands before the figure.
+  private Row row(StockPlan.CutBlank blank, List<Boolean> inside) {
+    List<Double> wanted = new ArrayList<>();
+    List<String> texts = new ArrayList<>();
+    int n;
+    for (int i = 0; i < blank.cuts().size(); i += n) {
+      n = strips(blank, i);
+      StockPlan.Cut cut = blank.cuts().get(i);
+      String from = c.format().tape(on(cut).foot());
+      if (strip(cut)) {
+        from += " " + c.say("plan.rip", c.format().tape(cut.high()));
+      }
+      boolean named = inside == null ? fits(blank, cut) : inside.get(texts.size());
+      texts.add(named || n > 1 ? from : name(cut) + ": " + from);
+      wanted.add(x0 + on(cut).lowLeft() * k);
+    }
+    return row(wanted, texts);
+  }
+
+  // Whether its mark is likely to find room on it; only heights hang on this.
+  private boolean fits(StockPlan.CutBlank blank, StockPlan.Cut cut) {
+    OnBlank on = on(cut);
+    double wide = Math.min(on.lowRight() - on.lowLeft(), on.highRight() - on.highLeft()) * k;
+    double high = bar(blank) * cut.high().mm() / blank.face().mm();
+    Lettering least = new Lettering(Lettering.LEAST, true);
+    return high > 4 && LabelShape.width(name(cut), least) + 1 < wide;
+  }
+
+  // Above the bar.
+  private Row heads(StockPlan.CutBlank blank) {
+    List<Double> wanted = new ArrayList<>();
+    List<String> texts = new ArrayList<>();
+    for (StockPlan.Cut cut : blank.cuts()) {
+      OnBlank on = on(cut);
+      if (on.leans(c.job().grid().tick())) {
+        wanted.add(x0 + on.highLeft() * k);
+        texts.add(c.format().tape(on.head()));
+      }
+    }
+    return row(wanted, texts);
   }
 
   /** As high as its lowest strip needs to be. */
@@ -103,8 +175,9 @@ final class CuttingBar {
     return next - i;
   }
 
-  void draw(Board board, StockPlan.CutBlank blank, double left, double y) {
+  void draw(Board board, StockPlan.CutBlank blank, double left, double top) {
     double bar = bar(blank);
+    double y = top + above(blank);
     board.group(
         Role.FIGURE,
         "",
@@ -116,52 +189,54 @@ final class CuttingBar {
           g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
           List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
           paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
-          List<String> below = new ArrayList<>();
-          List<Double> wanted = new ArrayList<>();
+          heads(g, blank, y, bar);
+          List<Boolean> inside = new ArrayList<>();
           int n;
           for (int i = 0; i < paths.size(); i += n) {
             n = strips(blank, i);
-            below.add(marked(g, blank, i, paths.subList(i, i + n)));
-            wanted.add(x0 + blank.cuts().get(i).at().mm() * k);
+            inside.add(marked(g, blank, i, paths.subList(i, i + n)));
           }
           offCut(g, blank, paths, y + bar / 2);
-          double[] places = wanted.stream().mapToDouble(w -> w).toArray();
-          figures(g, places, below, left + 1, y + bar);
-          double at = y + bar + FOOT;
+          figures(g, row(blank, inside), y + bar, 1);
+          double at = y + bar + below(blank);
           for (String list : lists(blank)) {
             at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
           }
         });
   }
 
-  /** Puts marks on a stone or on strips side by side; gives the figure below them. */
-  private String marked(Board g, StockPlan.CutBlank blank, int i, List<Path> paths) {
-    StockPlan.Cut cut = blank.cuts().get(i);
-    String from = c.format().tape(cut.at());
-    if (strip(cut)) {
-      from += " " + c.say("plan.rip", c.format().tape(cut.high()));
+  // A stone that is lower than its blank has its upper line within the bar.
+  private void heads(Board g, StockPlan.CutBlank blank, double y, double bar) {
+    Row row = heads(blank);
+    for (StockPlan.Cut cut : blank.cuts()) {
+      OnBlank on = on(cut);
+      if (on.leans(c.job().grid().tick())) {
+        double x = x0 + on.highLeft() * k;
+        g.line(x, y, x, y + bar * (1 - cut.high().mm() / blank.face().mm()), Pen.FINE);
+      }
     }
+    figures(g, row, y, -1);
+  }
+
+  /** Puts marks on a stone or on strips side by side; gives whether they found room there. */
+  private boolean marked(Board g, StockPlan.CutBlank blank, int i, List<Path> paths) {
+    StockPlan.Cut cut = blank.cuts().get(i);
     if (paths.size() == 1) {
-      boolean inside = mark(g, name(cut), paths.get(0).bounds());
-      return inside ? from : name(cut) + ": " + from;
+      return mark(g, name(cut), paths.get(0).bounds());
     }
     if (!listed(blank, i)) {
       for (int n = 0; n < paths.size(); n++) {
-        StockPlan.Cut strip = blank.cuts().get(i + n);
-        Box box = paths.get(n).bounds();
-        if (!inside(g, name(strip), box)) {
-          inside(g, strip.stone(), box);
-        }
+        inside(g, name(blank.cuts().get(i + n)), paths.get(n).bounds());
       }
     }
-    return from;
+    return true;
   }
 
   /** Whether strips side by side are too small for their marks. */
   private boolean listed(StockPlan.CutBlank blank, int i) {
     for (StockPlan.Cut cut : blank.cuts().subList(i, i + strips(blank, i))) {
       double high = bar(blank) * cut.high().mm() / blank.face().mm();
-      double wide = LabelShape.width(cut.stone(), new Lettering(Lettering.LEAST, true));
+      double wide = LabelShape.width(name(cut), new Lettering(Lettering.LEAST, true));
       if (high < Lettering.LEAST + 0.8 || cut.extent().mm() * k < wide + 1.2) {
         return true;
       }
@@ -284,19 +359,35 @@ final class CuttingBar {
     g.firstFree(tries, 0.4);
   }
 
-  /** Between the sheet's edges, smaller where they would not stand there side by side. */
-  private void figures(Board g, double[] wanted, List<String> texts, double low, double y) {
-    Lettering lettering = FROM;
-    if (sum(widths(texts, lettering)) > right - low) {
-      lettering = new Lettering(Lettering.LEAST, true);
+  /** Below an edge, or above it; leaders go where a figure had to move. */
+  private void figures(Board g, Row row, double y, int way) {
+    if (row.texts.isEmpty()) {
+      return;
     }
-    double[] widths = widths(texts, lettering);
-    double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
-    double[] at = LabelSpacing.along(wanted, widths, low, right - last);
-    for (int i = 0; i < at.length; i++) {
-      g.line(wanted[i], y + 0.6, at[i], y + 2, Pen.FINE);
-      double base = y + 2.8 + LabelShape.above(texts.get(i), lettering);
-      g.text(at[i], base, texts.get(i), lettering, Align.START);
+    Lettering l = row.lettering;
+    double pitch = l.height() * 1.5;
+    for (int line = 0; line < row.lines; line++) {
+      List<Integer> mine = new ArrayList<>();
+      for (int i = line; i < row.texts.size(); i += row.lines) {
+        mine.add(i);
+      }
+      double[] wanted = mine.stream().mapToDouble(row.wanted::get).toArray();
+      List<String> texts = mine.stream().map(row.texts::get).toList();
+      double[] widths = widths(texts, l);
+      double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
+      double[] at = LabelSpacing.along(wanted, widths, x0 - 1, right - last);
+      for (int i = 0; i < at.length; i++) {
+        double far = y + way * (2 + line * pitch);
+        double base =
+            way > 0
+                ? far + 0.8 + LabelShape.above(texts.get(i), l)
+                : far - 0.8 - LabelShape.below(texts.get(i), l);
+        g.line(wanted[i], y + way * 0.6, at[i], y + way * 2, Pen.FINE);
+        if (line > 0) {
+          g.lineAround(new Point(at[i], y + way * 2), new Point(at[i], far), Pen.FINE);
+        }
+        g.text(at[i], base, texts.get(i), l, Align.START);
+      }
     }
   }
 
@@ -335,5 +426,9 @@ final class CuttingBar {
       on.add(new Point(x0 + x * k, foot - up * share));
     }
     return Path.polygon(on);
+  }
+
+  private OnBlank on(StockPlan.Cut cut) {
+    return OnBlank.of(pieces.get(cut.stone()).stone(), cut);
   }
 }

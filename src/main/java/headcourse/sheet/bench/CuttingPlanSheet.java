@@ -64,7 +64,6 @@ public final class CuttingPlanSheet implements SheetComposer {
     List<PageDraft> all() {
       next();
       summary();
-      fence();
       Map<String, Piece> pieces = new TreeMap<>();
       for (HeadWork h : c.work().heads()) {
         h.pieces().forEach(p -> pieces.put(p.mark(), p));
@@ -185,15 +184,6 @@ public final class CuttingPlanSheet implements SheetComposer {
 
     private static Table.Column column(String heading, double weight, Align align, boolean bold) {
       return new Table.Column(heading, weight, align, bold);
-    }
-
-    private void fence() {
-      FenceRuns runs = new FenceRuns(c);
-      List<List<String>> rows = runs.rows();
-      if (!rows.isEmpty()) {
-        table(c.say("plan.fence"), c.say("plan.fence-text"), runs.columns(), rows);
-        y += 3;
-      }
     }
 
     private void offCuts() {

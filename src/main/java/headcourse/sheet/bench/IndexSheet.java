@@ -71,6 +71,18 @@ public final class IndexSheet implements SheetComposer {
       }
     }
     cautions(flow, c);
+    fence(flow, c);
+  }
+
+  /** Before the first cut, and in the way of nothing here. */
+  private static void fence(SheetFlow flow, SheetContext c) {
+    FenceRuns runs = new FenceRuns(c);
+    List<List<String>> rows = runs.rows();
+    if (!rows.isEmpty()) {
+      flow.heading(c.say("plan.fence"), 34);
+      flow.say("plan.fence-text", TEXT);
+      flow.table(runs.columns(), rows, TEXT);
+    }
   }
 
   /** Here the dust is made and stones are lifted first. */

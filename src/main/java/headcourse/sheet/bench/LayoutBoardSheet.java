@@ -19,6 +19,7 @@ import headcourse.job.Bundle;
 import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
+import headcourse.sheet.ColumnShares;
 import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -297,19 +298,17 @@ public final class LayoutBoardSheet implements SheetComposer {
     List<String> bears = new ArrayList<>(bears(c, head, Side.LEFT));
     bears.addAll(bears(c, head, Side.RIGHT));
     rows.add(bears);
-    double w = room / 8;
-    return new Table(
+    List<Table.Column> columns =
         List.of(
-            new Table.Column(c.say("board.left"), w, Align.START, true),
-            new Table.Column(c.say("board.from"), w, Align.END, false),
-            new Table.Column(c.say("board.to"), w, Align.END, true),
-            new Table.Column(c.say("board.top"), w, Align.END, false),
-            new Table.Column(c.say("board.right"), w, Align.START, true),
-            new Table.Column(c.say("board.from"), w, Align.END, false),
-            new Table.Column(c.say("board.to"), w, Align.END, true),
-            new Table.Column(c.say("board.top"), w, Align.END, false)),
-        rows,
-        CELL);
+            new Table.Column(c.say("board.left"), 1, Align.START, true),
+            new Table.Column(c.say("board.from"), 1, Align.END, false),
+            new Table.Column(c.say("board.to"), 1, Align.END, true),
+            new Table.Column(c.say("board.top"), 1, Align.END, false),
+            new Table.Column(c.say("board.right"), 1, Align.START, true),
+            new Table.Column(c.say("board.from"), 1, Align.END, false),
+            new Table.Column(c.say("board.to"), 1, Align.END, true),
+            new Table.Column(c.say("board.top"), 1, Align.END, false));
+    return new Table(ColumnShares.of(columns, rows, CELL, room), rows, CELL);
   }
 
   // An arch bears at the foot of its skewback, on the extrados; a jack arch on both lines.

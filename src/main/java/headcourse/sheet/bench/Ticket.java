@@ -3,6 +3,8 @@ package headcourse.sheet.bench;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.layout.PlacedStone;
+import headcourse.layout.Side;
 import headcourse.sheet.SheetContext;
 import headcourse.stock.StockPlan;
 import headcourse.text.Words;
@@ -25,7 +27,10 @@ import java.util.TreeMap;
  * @param of how many tickets there are
  */
 record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
-  /** A blank, where on it a stone begins, from its left end, and what of the stone it gives. */
+  /**
+   * A blank, where on its lower edge a stone begins, from its left end, and what of the stone it
+   * gives.
+   */
   record Origin(String blank, Length at, StockPlan.Part part) {}
 
   Ticket {
@@ -36,11 +41,13 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
   /** The tickets of a job: by opening, in setting order of their first stone. */
   static List<Ticket> of(ShopWork work) {
     // Several to a stone where openings are identical, or where it is made of two flats.
+    Map<String, PlacedStone> stones = new TreeMap<>();
+    work.heads().forEach(h -> h.pieces().forEach(p -> stones.put(p.mark(), p.stone())));
     Map<String, List<Origin>> cuts = new TreeMap<>();
     for (StockPlan.CutBlank b : work.stock().blanks()) {
       for (StockPlan.Cut cut : b.cuts()) {
         cuts.computeIfAbsent(cut.stone(), k -> new ArrayList<>())
-            .add(new Origin(b.id(), cut.at(), cut.part()));
+            .add(new Origin(b.id(), OnBlank.of(stones.get(cut.stone()), cut).foot(), cut.part()));
       }
     }
     Map<Integer, List<Piece>> groups = new LinkedHashMap<>();
@@ -73,10 +80,46 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
     return c.say(words -> new TicketOrigins(c, words).told(blanks));
   }
 
-  /** The short name of an edge; the inner one faces the key, or the centre line without one. */
+  /**
+   * The short name of an edge: towards the key, the crown or the centre line, or away from it; left
+   * or right where stones of both sides share the ticket.
+   */
   String edge(SheetContext c, Words words, EdgeName edge) {
-    boolean centre = edge == EdgeName.INNER && !c.keyed(piece());
-    return words.say("ticket.edge-short-" + (centre ? "centre" : edge.word()));
+    return words.say("ticket.edge-short-" + name(c, edge));
+  }
+
+  /** The same by the name that words of edges go by. */
+  String name(SheetContext c, EdgeName edge) {
+    if (edge == EdgeName.TOP || edge == EdgeName.SOFFIT) {
+      return edge.word();
+    }
+    if (bothSides() || piece().stone().side() == Side.CENTRE) {
+      return left(edge) ? "left" : "right";
+    }
+    if (edge == EdgeName.OUTER) {
+      return "outer";
+    }
+    return head.layout().curved() ? "crown" : c.keyed(piece()) ? "inner" : "centre";
+  }
+
+  /** Whether an edge is the left one, seen from outside. */
+  boolean left(EdgeName edge) {
+    return switch (edge) {
+      case LEFT -> true;
+      case OUTER -> piece().stone().side() == Side.LEFT;
+      case INNER -> piece().stone().side() == Side.RIGHT;
+      default -> false;
+    };
+  }
+
+  /** Whether stones left and right of the centre line are cut by it. */
+  boolean bothSides() {
+    return pieces.stream().map(p -> p.stone().side()).distinct().count() > 1;
+  }
+
+  /** Whether its stones were cut before. */
+  boolean cutAlready() {
+    return piece().stone().fitted();
   }
 
   /** How many are to be cut, identical openings counted. */

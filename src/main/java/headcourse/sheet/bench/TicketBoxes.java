@@ -13,35 +13,33 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The ticket's foot: boxes to tick as the stone goes from the saw to the wall.
+ * Boxes to tick as the stone goes from the saw to the wall, as many to a row as fit.
  *
  * @param type the ticket's lettering
- * @param words what stands beside each box
- * @param widths of the words, mm
- * @param perRow how many boxes stand in a row
+ * @param rows what stands beside each box, row by row, in each language
  */
-record TicketBoxes(TicketType type, List<List<String>> words, double[] widths, int perRow) {
+record TicketBoxes(TicketType type, List<List<List<String>>> rows) {
   private static final double PAD = 2.2;
-  private static final double LEAST_GAP = 2.5;
+  private static final double LEAST_GAP = 2;
 
   /** The boxes of a ticket, for a strip of a width, mm. */
   static TicketBoxes of(SheetContext c, Ticket ticket, TicketType type, double width) {
-    List<List<String>> words = words(c, ticket.piece());
-    double[] widths = new double[words.size()];
-    double widest = 0;
-    double all = 0;
-    for (int i = 0; i < widths.length; i++) {
-      for (String w : words.get(i)) {
-        widths[i] = Math.max(widths[i], LabelShape.width(w, type.note()));
+    List<List<List<String>>> rows = new ArrayList<>();
+    double used = Double.POSITIVE_INFINITY;
+    for (List<String> word : words(c, ticket.piece())) {
+      double w = lead(type) + width(word, type);
+      if (used + LEAST_GAP + w > width - 2 * PAD) {
+        rows.add(new ArrayList<>());
+        used = -LEAST_GAP;
       }
-      widest = Math.max(widest, widths[i]);
-      all += lead(type) + widths[i] + LEAST_GAP;
+      used += LEAST_GAP + w;
+      rows.get(rows.size() - 1).add(word);
     }
-    double pitch = lead(type) + widest + LEAST_GAP;
-    double room = width - 2 * PAD + LEAST_GAP;
-    // How many to a row: as many as the widest allows, where not all fit as they are.
-    int most = Math.max(1, Math.min(widths.length, (int) Math.floor(room / pitch)));
-    return new TicketBoxes(type, words, widths, all <= room ? widths.length : most);
+    return new TicketBoxes(type, rows);
+  }
+
+  private static double width(List<String> word, TicketType type) {
+    return word.stream().mapToDouble(w -> LabelShape.width(w, type.note())).max().orElse(0);
   }
 
   private static List<List<String>> words(SheetContext c, Piece piece) {
@@ -57,50 +55,36 @@ record TicketBoxes(TicketType type, List<List<String>> words, double[] widths, i
   }
 
   private static double square(TicketType type) {
-    return type.note().height() * 1.5;
+    return type.note().height() * 1.35;
   }
 
   private static double lead(TicketType type) {
-    return square(type) + 1.6;
+    return square(type) + 1.2;
   }
 
-  private double rowHeight() {
-    int lines = 1;
-    for (List<String> w : words) {
-      lines = Math.max(lines, w.size());
-    }
-    return Math.max(square(type), lines * type.note().height() * 1.6) + 3;
+  private double rowHeight(List<List<String>> row) {
+    int lines = row.stream().mapToInt(List::size).max().orElse(1);
+    return Math.max(square(type), lines * type.note().height() * 1.6) + 2.4;
   }
 
   double height() {
-    return rowHeight() * ((words.size() + perRow - 1) / perRow);
+    return rows.stream().mapToDouble(this::rowHeight).sum() + 0.6;
   }
 
   void draw(Board board, Box box) {
-    boolean one = perRow >= words.size();
-    double lead = lead(type);
-    double row = rowHeight();
-    double used = 0;
-    for (double w : widths) {
-      used += lead + w;
+    board.group(Role.NOTES, "", "", b -> draw(b, box.minX() + PAD, box.minY() + 0.3));
+  }
+
+  private void draw(Board b, double left, double top) {
+    double y = top;
+    for (List<List<String>> row : rows) {
+      double x = left;
+      for (List<String> word : row) {
+        one(b, word, x, y + rowHeight(row) / 2);
+        x += lead(type) + width(word, type) + LEAST_GAP;
+      }
+      y += rowHeight(row);
     }
-    double gap = (box.width() - 2 * PAD - used) / Math.max(1, words.size() - 1);
-    board.group(
-        Role.NOTES,
-        "",
-        "",
-        b -> {
-          double x = box.minX() + PAD;
-          double y = box.minY() + row / 2;
-          for (int i = 0; i < words.size(); i++) {
-            if (!one) {
-              x = box.minX() + PAD + (i % perRow) * (box.width() - 2 * PAD + LEAST_GAP) / perRow;
-              y = box.minY() + (i / perRow + 0.5) * row;
-            }
-            one(b, words.get(i), x, y);
-            x += lead + widths[i] + gap;
-          }
-        });
   }
 
   private void one(Board b, List<String> word, double x, double y) {

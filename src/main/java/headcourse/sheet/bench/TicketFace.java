@@ -23,6 +23,7 @@ import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
+import headcourse.sheet.OwnFrame;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
 import headcourse.units.LengthFormat;
@@ -31,12 +32,12 @@ import java.util.List;
 
 /** The ticket's face: the outline to scale with every size that the saw and the rule need. */
 final class TicketFace {
-  private static final double SIDE = 13.5;
-  private static final double ABOVE = 14;
-  private static final double BELOW = 12;
+  private static final double SIDE = 12.5;
+  private static final double ABOVE = 12.5;
+  private static final double BELOW = 11.5;
 
   /** The figure is this high at least, mm, unless a stone is lower at the usual scale. */
-  private static final double FIGURE = 37;
+  private static final double FIGURE = 31;
 
   private static final double LOWEST = 24;
 
@@ -45,23 +46,18 @@ final class TicketFace {
   private final SheetContext c;
   private final Piece piece;
   private final TicketType type;
-  private final TicketFaceWords words;
   private final double titleHeight;
-  private final double wordsHeight;
-  private final List<String> loose = new ArrayList<>();
 
   /** A face of a width, mm. */
   TicketFace(SheetContext c, Ticket ticket, TicketType type, double width) {
     this.c = c;
     this.piece = ticket.piece();
     this.type = type;
-    this.words = new TicketFaceWords(c, ticket, type);
     this.titleHeight = titleHeight(width);
-    this.wordsHeight = words.height(width, diagonals());
   }
 
   double height() {
-    return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor() + wordsHeight;
+    return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor();
   }
 
   /** What the stone takes at 1 1/2 in to the foot, or 1:10. */
@@ -69,12 +65,6 @@ final class TicketFace {
     double usual = c.job().units() == headcourse.units.Units.INCH ? 8 : 10;
     Box own = piece.stone().outline().transformed(OwnFrame.of(piece.stone())).bounds();
     return Math.max(LOWEST, Math.min(FIGURE, own.height() / usual + 0.5));
-  }
-
-  // Room for the diagonals in words, should they find no place in the figure.
-  private List<String> diagonals() {
-    return List.of(
-        c.format().tape(piece.diagonalRising()), c.format().tape(piece.diagonalFalling()));
   }
 
   // The longest name of a scale stands for the one that is chosen later.
@@ -86,7 +76,7 @@ final class TicketFace {
 
   void draw(Board board, Box box) {
     double f = type.factor();
-    double bottom = box.maxY() - wordsHeight;
+    double bottom = box.maxY();
     double title = titleHeight;
     Box room =
         new Box(
@@ -128,11 +118,6 @@ final class TicketFace {
           sizes(g, view, new Box(box.minX() + 0.5, box.minY() + title, box.maxX() - 0.5, bottom));
           inside(g, view);
         });
-    board.group(
-        Role.NOTES,
-        "",
-        "",
-        g -> words.draw(g, new Box(box.minX(), bottom, box.maxX(), box.maxY()), loose));
   }
 
   // Corners: 0 lower left, 1 lower right, 2 upper right, 3 upper left.
@@ -298,18 +283,19 @@ final class TicketFace {
     }
     List<Mark.Label> tries = new ArrayList<>();
     double rad = Math.toRadians(degrees);
-    for (double t : new double[] {0.24, 0.3, 0.7, 0.76, 0.36, 0.64, 0.18, 0.82}) {
-      Point on = a.towards(b, t);
-      double above = 0.7;
-      double below = above + LabelShape.above(text, type.note());
-      for (double down : new double[] {-above - LabelShape.below(text, type.note()), below}) {
-        Point at = new Point(on.x() + Math.sin(rad) * down, on.y() + Math.cos(rad) * down);
-        tries.add(new Mark.Label(at, text, type.note(), Align.MIDDLE, degrees));
+    for (Lettering l : List.of(type.body(), type.note())) {
+      for (double t : new double[] {0.24, 0.3, 0.7, 0.76, 0.36, 0.64, 0.18, 0.82}) {
+        Point on = a.towards(b, t);
+        double above = 0.7;
+        double below = above + LabelShape.above(text, l);
+        for (double down : new double[] {-above - LabelShape.below(text, l), below}) {
+          Point at = new Point(on.x() + Math.sin(rad) * down, on.y() + Math.cos(rad) * down);
+          tries.add(new Mark.Label(at, text, l, Align.MIDDLE, degrees));
+        }
       }
     }
-    if (!g.firstFree(tries, 0.25)) {
-      loose.add(text);
-    }
+    // Where it finds no place it stands in the words below.
+    g.firstFree(tries, 0.25);
   }
 
   private Point tail;

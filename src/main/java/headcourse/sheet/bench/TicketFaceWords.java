@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import headcourse.bench.EdgeName;
 import headcourse.bench.ExposedEdge;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
@@ -7,11 +8,12 @@ import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
-import headcourse.drawing.Pen;
+import headcourse.drawing.Mark.Role;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
+import headcourse.sheet.MarkRuns;
 import headcourse.sheet.SheetContext;
 import headcourse.text.Words;
 import headcourse.units.Length;
@@ -28,40 +30,36 @@ import java.util.Set;
  * What is written under a ticket's face: the key's side, rakes, long points, height, the arris
  * under a curve, blanks of stones alike, edges to dress.
  */
-record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
+record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<String> more) {
   private static final double PAD = 2;
 
-  double height(double width, List<String> loose) {
-    return flow(new Board(), 0, 0, width, loose);
+  /** The height of it at a width, mm. */
+  double height(double width) {
+    return flow(new Board(), 0, 0, width);
   }
 
-  void draw(Board b, Box box, List<String> loose) {
-    flow(b, box.minX(), box.minY(), box.width(), loose);
+  void draw(Board board, Box box) {
+    board.group(Role.NOTES, "", "", b -> flow(b, box.minX(), box.minY(), box.width()));
   }
 
   private Piece piece() {
     return ticket.piece();
   }
 
-  private double flow(Board b, double left, double top, double width, List<String> loose) {
+  private double flow(Board b, double left, double top, double width) {
     double x = left + PAD;
     double w = width - 2 * PAD;
-    double y = keySide(b, x, top, w);
-    b.line(left, y, left + width, y, Pen.FINE);
-    y += 2;
-    Side side = piece().stone().side();
-    String inner = c.keyed(piece()) ? "key-side" : "centre-side";
-    String l = side == Side.CENTRE ? "left" : side == Side.LEFT ? "outer" : inner;
-    String r = side == Side.CENTRE ? "right" : side == Side.RIGHT ? "outer" : inner;
-    for (String rake : rakes(l, r)) {
+    double y = keySide(b, x, top + 2, w);
+    for (String rake : rakes()) {
       y = TextFlow.paragraph(b, x, y, w, rake, fitting(rake, w));
     }
     String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
-    y = TextFlow.paragraph(b, x, y, w, height, type.note());
-    if (!loose.isEmpty()) {
-      String diagonals = c.say("ticket.diagonals", String.join(" / ", loose));
-      y = TextFlow.paragraph(b, x, y, w, diagonals, type.note());
-    }
+    String diagonals =
+        c.say(
+            "ticket.diagonals",
+            c.format().tape(piece().diagonalRising()),
+            c.format().tape(piece().diagonalFalling()));
+    y = TextFlow.paragraph(b, x, y, w, height + "; " + diagonals, type.note());
     Optional<VSoffit> v = VSoffit.of(piece().stone());
     if (v.isPresent()) {
       String deep = c.say("ticket.v", c.format().withUnit(v.get().depth()));
@@ -76,10 +74,12 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
       y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     if (!piece().exposed().isEmpty()) {
-      y += 0.4;
-      b.line(left, y, left + width, y, Pen.FINE);
-      y = TextFlow.paragraph(b, x, y + 2, w, c.say(this::dress), type.note());
+      y = TextFlow.paragraph(b, x, y, w, c.say(this::dress), type.note());
     }
+    for (String note : more) {
+      y = TextFlow.paragraph(b, x, y, w, note, type.note());
+    }
+    y = new TicketArris(c, piece(), type).offsets(b, x, y, w);
     return y;
   }
 
@@ -105,7 +105,8 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
     String join = " ";
     for (var e : edges.entrySet()) {
-      String which = String.join(" + ", e.getValue());
+      boolean both = e.getValue().size() == 2 && sides(e.getKey());
+      String which = both ? words.say("ticket.edge-both") : String.join(", ", e.getValue());
       dress.append(join);
       dress.append(words.say("ticket.dress-" + e.getKey().get(0), which, e.getKey().get(1)));
       join = "; ";
@@ -113,34 +114,65 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
     return dress.toString();
   }
 
+  // Whether the edges that show so are sides.
+  private boolean sides(List<String> how) {
+    return piece().exposed().stream()
+        .filter(e -> e.why().name().toLowerCase(Locale.ROOT).equals(how.get(0)))
+        .filter(e -> c.format().withUnit(e.length()).equals(how.get(1)))
+        .noneMatch(e -> e.edge() == EdgeName.TOP || e.edge() == EdgeName.SOFFIT);
+  }
+
   private Lettering fitting(String text, double width) {
     return LabelShape.width(text, type.body()) <= width ? type.body() : type.note();
   }
 
+  // Stones of both sides that share a ticket each have an arrow of their own.
   private double keySide(Board b, double x, double top, double w) {
-    Side side = piece().stone().side();
     double y = top;
-    if (side == Side.CENTRE) {
+    if (piece().stone().side() == Side.CENTRE) {
       return y;
     }
-    boolean left = side == Side.LEFT;
-    Lettering bold = type.body().inBold();
-    for (String word :
-        c.words().each(c.keyed(piece()) ? "ticket.key-side" : "ticket.centre-side")) {
-      String text = left ? word + " →" : "← " + word;
-      y += bold.height();
-      b.text(left ? x + w : x, y, text, bold, left ? Align.END : Align.START);
-      y += bold.height() * 0.6;
+    String which =
+        ticket.head().layout().curved()
+            ? "ticket.crown-side"
+            : c.keyed(piece()) ? "ticket.key-side" : "ticket.centre-side";
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      List<Piece> of = ticket.pieces().stream().filter(p -> p.stone().side() == side).toList();
+      if (of.isEmpty()) {
+        continue;
+      }
+      boolean left = side == Side.LEFT;
+      for (String word : c.words().each(which)) {
+        String said = ticket.bothSides() ? word + " " + MarkRuns.of(of) : word;
+        String text = left ? said + " →" : "← " + said;
+        Lettering l = type.edge();
+        l = LabelShape.width(text, l) <= w ? l : type.note().inBold();
+        List<String> lines = TextFlow.lines(text, w, l);
+        for (String line : lines) {
+          y += l.height();
+          b.text(left ? x + w : x, y, line, l, left ? Align.END : Align.START);
+          y += l.height() * 0.6;
+        }
+      }
     }
     return y;
   }
 
   // Edges that lean alike are told of together.
-  private List<String> rakes(String left, String right) {
+  private List<String> rakes() {
+    boolean leftOuter = piece().stone().side() == Side.LEFT;
+    EdgeName left = leftOuter ? EdgeName.OUTER : EdgeName.INNER;
+    EdgeName right = leftOuter ? EdgeName.INNER : EdgeName.OUTER;
+    if (piece().stone().side() == Side.CENTRE) {
+      left = EdgeName.LEFT;
+      right = EdgeName.RIGHT;
+    }
     String both = rake("both", piece().left());
     return both.equals(rake("both", piece().right()))
         ? List.of(both)
-        : List.of(rake(left, piece().left()), rake(right, piece().right()));
+        : List.of(
+            rake(ticket.name(c, left), piece().left()),
+            rake(ticket.name(c, right), piece().right()));
   }
 
   private String rake(String edge, Rake rake) {

@@ -29,7 +29,7 @@ import java.util.Optional;
  */
 final class TicketSection {
   private static final double PAD = 2;
-  private static final double FIGURE = 24;
+  private static final double FIGURE = 20;
   private static final double PLAN = 9;
 
   /** What the L takes of the width beside a plan. */
@@ -135,7 +135,7 @@ final class TicketSection {
           g.outline(outline, Shade.KEY, Pen.CUT);
           seam(g, foot, t * k);
           vee.ifPresent(v -> vee(g, foot, v, t * k, s * k, k));
-          Outer o = new Outer(g, type.edge());
+          Outer o = new Outer(g, sizes(box.width()));
           o.over(foot.x() - t * k, foot.x(), up, c.format().tape(piece.thickness()));
           if (returns() || flanked()) {
             o.under(foot.x() - s * k, foot.x(), foot.y(), tape(Length.mm(s)));
@@ -153,7 +153,11 @@ final class TicketSection {
               0.2);
         });
     if (relieved()) {
-      plan(board, new Box(box.minX() + mine, box.minY(), box.maxX(), box.maxY()), bottom);
+      plan(
+          board,
+          new Box(box.minX() + mine, box.minY(), box.maxX(), box.maxY()),
+          bottom,
+          box.width());
     }
     board.group(
         Role.NOTES,
@@ -167,6 +171,24 @@ final class TicketSection {
           double y = box.maxY() - reliefHeight;
           TextFlow.paragraph(g, x, y, w, relief, type.note());
         });
+  }
+
+  // Smaller where return and relief would not stand side by side, each under its own.
+  private Lettering sizes(double width) {
+    if (!relieved()) {
+      return type.edge();
+    }
+    for (double h : new double[] {5, 3.5}) {
+      Lettering l = new Lettering(h, true);
+      double most =
+          Math.max(
+              LabelShape.width(tape(piece.returnDepth()), l) / SECTION,
+              LabelShape.width(tape(piece.relief()), l) / (1 - SECTION));
+      if (h <= type.edge().height() && most + 3 <= width) {
+        return l;
+      }
+    }
+    return new Lettering(Lettering.LEAST, true);
   }
 
   // From the outside face to the back of what covers the soffit.
@@ -204,7 +226,7 @@ final class TicketSection {
   }
 
   // The return from above, the wall's side up, left and right as on the face.
-  private void plan(Board board, Box box, double foot) {
+  private void plan(Board board, Box box, double foot, double whole) {
     double high = PLAN * type.factor();
     double wide = box.width() - 5;
     double bottom = piece.stone().bottom().mm();
@@ -232,9 +254,10 @@ final class TicketSection {
           }
           g.stroke(Path.rect(a, y0, b - a, s - t), Pen.HIDDEN);
           String size = c.format().tape(piece.relief());
-          double half = LabelShape.width(size, type.edge()) / 2 + 1;
+          Lettering l = sizes(whole);
+          double half = LabelShape.width(size, l) / 2 + 1;
           double at = Math.min(box.maxX() - half, Math.max(box.minX() + half, (a + b) / 2));
-          new Outer(g, type.edge()).under(a, b, y1, size, at);
+          new Outer(g, l).under(a, b, y1, size, at);
         });
   }
 
@@ -296,14 +319,24 @@ final class TicketSection {
 
     /** To the left of an object. */
     void left(double x, double y0, double y1, String text) {
-      double at = x - AWAY;
+      beside(x, y0, y1, text, -1);
+    }
+
+    /** To the right of an object. */
+    void right(double x, double y0, double y1, String text) {
+      beside(x, y0, y1, text, 1);
+    }
+
+    private void beside(double x, double y0, double y1, String text, int way) {
+      double at = x + way * AWAY;
       for (double y : new double[] {y0, y1}) {
-        g.line(x - 1, y, at - 1, y, Pen.FINE);
+        g.line(x + way, y, at + way, y, Pen.FINE);
         g.line(at - 0.9, y + 0.9, at + 0.9, y - 0.9, Pen.CUT);
       }
       g.line(at, y0, at, y1, Pen.DIMENSION);
       double half = (LabelShape.above(text, lettering) - LabelShape.below(text, lettering)) / 2;
-      g.text(at - 1.8, (y0 + y1) / 2 + half, text, lettering, Align.END);
+      Align align = way < 0 ? Align.END : Align.START;
+      g.text(at + way * 1.8, (y0 + y1) / 2 + half, text, lettering, align);
     }
 
     private void lines(double x0, double x1, double y, double at, int sign) {

@@ -15,34 +15,32 @@ public final class TicketSheets implements SheetComposer {
   private static final double LEAST_WIDTH = 180;
   private static final double GAP = 4;
 
-  /** Taller than this for its width, a ticket is mostly empty. */
-  private static final double TALLEST = 0.8;
-
   @Override
   public Bundle bundle() {
     return Bundle.BENCH;
   }
 
   /**
-   * Tickets in rows.
+   * A page of tickets in rows.
    *
-   * @param turn how the pages lie
+   * @param turn how the page lies
    * @param columns tickets side by side
    * @param type lettering
    * @param apart whether soffit pieces follow on pages of their own
-   * @param pages rows of each page
    */
-  private record Plan(
-      Turn turn, int columns, TicketType type, boolean apart, List<List<Row>> pages) {
-    boolean better(Plan o) {
-      if (pages.size() != o.pages.size()) {
-        return pages.size() < o.pages.size();
+  private record Filled(Turn turn, int columns, TicketType type, boolean apart, List<Row> rows) {
+    int count() {
+      return rows.stream().mapToInt(r -> r.tickets.size()).sum();
+    }
+
+    // More tickets; then larger lettering; then the fewer columns, the larger the tickets.
+    boolean better(Filled o) {
+      if (count() != o.count()) {
+        return count() > o.count();
       }
-      if (type != o.type) {
-        return type == TicketType.LARGE;
-      }
-      // As many pages: the fewer columns, the larger the tickets.
-      return columns < o.columns;
+      double size = type.note().height() + type.body().height();
+      double other = o.type.note().height() + o.type.body().height();
+      return size != other ? size > other : columns < o.columns;
     }
   }
 
@@ -68,88 +66,83 @@ public final class TicketSheets implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
-    Plan plan = null;
+    List<Filled> pages = new ArrayList<>();
+    int next = 0;
+    while (next < tickets.size()) {
+      Filled page = next(c, tickets.subList(next, tickets.size()));
+      pages.add(page);
+      next += page.count();
+    }
+    return pages(c, pages);
+  }
+
+  private static Filled next(SheetContext c, List<Ticket> left) {
+    Filled best = null;
+    for (TicketType type : List.of(TicketType.LARGE, TicketType.SMALL)) {
+      best = better(c, left, type, false, best);
+    }
+    if (best == null || best.count() < 2 && left.size() > 1) {
+      best = better(c, left, TicketType.TIGHT, false, best);
+    }
+    if (best == null) {
+      best = better(c, left, TicketType.TIGHT, true, null);
+    }
+    if (best == null) {
+      throw new NoRoom("a ticket");
+    }
+    return best;
+  }
+
+  private static Filled better(
+      SheetContext c, List<Ticket> left, TicketType type, boolean apart, Filled so) {
+    Filled best = so;
     for (Turn turn : Turn.values()) {
       double width = c.area(turn).width();
       int widest = Math.max(1, (int) Math.floor((width + GAP) / (LEAST_WIDTH + GAP)));
       for (int columns = 1; columns <= widest; columns++) {
         double w = (width - GAP * (columns - 1)) / columns;
-        for (TicketType type : List.of(TicketType.SMALL, TicketType.LARGE)) {
-          if (type == TicketType.LARGE && w < LEAST_WIDTH * type.factor()) {
-            continue;
-          }
-          int most = plan == null ? Integer.MAX_VALUE : plan.pages.size();
-          Plan p = plan(c, tickets, turn, columns, w, type, false, most);
-          if (p != null && (plan == null || p.better(plan))) {
-            plan = p;
-          }
+        // Larger lettering wants more width; a page to itself gives height for it instead.
+        if (type == TicketType.LARGE && columns > 1 && w < LEAST_WIDTH * type.factor()) {
+          continue;
+        }
+        Filled page = fill(c, left, turn, columns, w, type, apart);
+        if (page.count() > 0 && (best == null || page.better(best))) {
+          best = page;
         }
       }
     }
-    for (boolean apart : new boolean[] {false, true}) {
-      for (Turn turn : plan == null ? Turn.values() : new Turn[0]) {
-        double w = c.area(turn).width();
-        Plan p = plan(c, tickets, turn, 1, w, TicketType.TIGHT, apart, Integer.MAX_VALUE);
-        if (p != null && (plan == null || p.better(plan))) {
-          plan = p;
-        }
-      }
-    }
-    if (plan == null) {
-      throw new NoRoom("a ticket");
-    }
-    return pages(c, plan);
+    return best;
   }
 
-  // Null where a ticket is too tall, or where there would be more pages than so many.
-  private static Plan plan(
+  private static Filled fill(
       SheetContext c,
-      List<Ticket> tickets,
+      List<Ticket> left,
       Turn turn,
       int columns,
       double w,
       TicketType type,
-      boolean apart,
-      int most) {
+      boolean apart) {
     double room = c.area(turn).height();
-    // No ticket is lower than its mark and its view.
-    double lowest = TicketSide.least(type);
-    int perPage = columns * Math.max(1, (int) Math.floor((room + GAP) / (lowest + GAP)));
-    if (leastPages(tickets.size(), perPage) > most) {
-      return null;
-    }
-    List<List<Row>> pages = new ArrayList<>();
-    List<Row> page = new ArrayList<>();
-    pages.add(page);
+    List<Row> rows = new ArrayList<>();
     double used = 0;
-    for (int i = 0; i < tickets.size(); i += columns) {
-      List<Ticket> abreast = tickets.subList(i, Math.min(tickets.size(), i + columns));
+    for (int i = 0; i < left.size(); i += columns) {
+      List<Ticket> abreast = left.subList(i, Math.min(left.size(), i + columns));
       Row row = Row.of(c, abreast, type, w, apart);
-      if (row.height > room) {
-        return null;
+      double with = used + (rows.isEmpty() ? 0 : GAP) + row.height;
+      if (with > room) {
+        break;
       }
-      if (!page.isEmpty() && used + GAP + row.height > room) {
-        if (pages.size() + leastPages(tickets.size() - i, perPage) > most) {
-          return null;
-        }
-        page = new ArrayList<>();
-        pages.add(page);
-        used = 0;
-      }
-      used += (page.isEmpty() ? 0 : GAP) + row.height;
-      page.add(row);
+      used = with;
+      rows.add(row);
     }
-    return new Plan(turn, columns, type, apart, pages);
+    return new Filled(turn, columns, type, apart, rows);
   }
 
-  private static int leastPages(int tickets, int perPage) {
-    return (tickets + perPage - 1) / perPage;
-  }
-
-  private static List<PageDraft> pages(SheetContext c, Plan plan) {
+  private static List<PageDraft> pages(SheetContext c, List<Filled> pages) {
     List<PageDraft> drafts = new ArrayList<>();
     String last = "";
-    for (List<Row> rows : plan.pages) {
+    for (Filled plan : pages) {
+      List<Row> rows = plan.rows;
       List<Ticket> ends = rows.get(rows.size() - 1).tickets;
       String first = rows.get(0).tickets.get(0).piece().mark();
       String to = ends.get(ends.size() - 1).piece().mark();
@@ -164,8 +157,7 @@ public final class TicketSheets implements SheetComposer {
       }
       double y = area.minY();
       for (Row row : rows) {
-        double least = row.height;
-        double h = Math.max(least, Math.min(least + spare / rows.size(), w * TALLEST));
+        double h = row.height + spare / rows.size();
         for (int i = 0; i < row.tickets.size(); i++) {
           Ticket t = row.tickets.get(i);
           Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
@@ -181,19 +173,17 @@ public final class TicketSheets implements SheetComposer {
       }
       drafts.add(page);
     }
-    if (plan.apart) {
-      drafts.addAll(soffits(c, plan));
-    }
+    drafts.addAll(soffits(c, pages.stream().filter(Filled::apart).toList()));
     return drafts;
   }
 
   // Soffit pieces for which their tickets have no room, one under another.
-  private static List<PageDraft> soffits(SheetContext c, Plan plan) {
+  private static List<PageDraft> soffits(SheetContext c, List<Filled> pages) {
     List<PageDraft> drafts = new ArrayList<>();
     PageDraft page = null;
     double y = 0;
-    for (List<Row> rows : plan.pages) {
-      for (Row row : rows) {
+    for (Filled plan : pages) {
+      for (Row row : plan.rows) {
         for (Ticket t : row.tickets) {
           TicketSoffit soffit = new TicketSoffit(c, t, plan.type);
           Box area = c.area(plan.turn);

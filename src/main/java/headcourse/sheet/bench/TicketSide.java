@@ -9,6 +9,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
+import headcourse.geom.Path;
 import headcourse.layout.Side;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.MarkRuns;
@@ -20,7 +21,7 @@ final class TicketSide {
   private static final double PAD = 2.2;
 
   /** A smaller view does not tell left from right, mm. */
-  private static final double VIEW = 32;
+  private static final double VIEW = 25;
 
   private final SheetContext c;
   private final Ticket ticket;
@@ -30,12 +31,6 @@ final class TicketSide {
     this.c = c;
     this.ticket = ticket;
     this.type = type;
-  }
-
-  /** No side is lower, whatever the stone: mark, role, count, mass, order and view. */
-  static double least(TicketType type) {
-    double head = 5 + 8.5 * type.factor() + type.mark().height() + 3.5;
-    return head + 3 * type.pitch() + type.bodyPitch() + 2.5 + VIEW * type.factor();
   }
 
   double height(double width) {
@@ -61,17 +56,45 @@ final class TicketSide {
     double mid = (box.minX() + box.maxX()) / 2;
     Piece p = ticket.piece();
     String opening = ticket.head().layout().opening().mark();
-    Lettering caption = fit(c.say("ticket.opening"), Lettering.LEAST, box, false);
-    b.text(mid, box.minY() + 5, c.say("ticket.opening"), caption, Align.MIDDLE);
     double h = 7 * type.factor();
-    b.text(mid, box.minY() + opening(), opening, fit(opening, h, box, true), Align.MIDDLE);
+    // Opening and mark on the left, the ticket's number on the right in a frame of its own.
+    String number = Integer.toString(ticket.number());
+    Lettering numeral = fit(number, h, box.width() * 0.45, true);
+    double wide = Math.max(LabelShape.width(number, numeral), 5 * type.factor()) + 3;
+    double edge = box.maxX() - 1.5 - wide;
+    double room = edge - box.minX() - 2;
+    double over = box.minX() + 1 + room / 2;
+    text(
+        b,
+        c.words().each("ticket.opening").get(0),
+        over,
+        box.minY() + 5,
+        Lettering.LEAST,
+        room,
+        false);
+    text(b, opening, over, box.minY() + opening(), h, room, true);
     String own = p.stone().mark();
-    b.text(mid, box.minY() + big(), own, fit(own, type.mark().height(), box, true), Align.MIDDLE);
+    text(b, own, mid, box.minY() + big(), type.mark().height(), box.width() - 3, true);
+    text(
+        b,
+        c.words().each("ticket.number").get(0),
+        edge + wide / 2,
+        box.minY() + 5,
+        Lettering.LEAST,
+        wide + 2,
+        false);
+    b.text(edge + wide / 2, box.minY() + opening(), number, numeral, Align.MIDDLE);
+    b.stroke(Path.rect(edge, box.minY() + 6.2, wide, opening() - 6.2 + 1.6), Pen.EDGE);
   }
 
-  private static Lettering fit(String text, double height, Box box, boolean bold) {
+  private static void text(
+      Board b, String text, double x, double y, double height, double room, boolean bold) {
+    b.text(x, y, text, fit(text, height, room, bold), Align.MIDDLE);
+  }
+
+  private static Lettering fit(String text, double height, double room, boolean bold) {
     for (double h : new double[] {20, 14, 10, 7, 5, 3.5, 2.5}) {
-      if (h <= height && LabelShape.width(text, new Lettering(h, bold)) <= box.width() - 3) {
+      if (h <= height && LabelShape.width(text, new Lettering(h, bold)) <= room) {
         return new Lettering(h, bold);
       }
     }

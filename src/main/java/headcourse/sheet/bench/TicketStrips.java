@@ -56,28 +56,32 @@ final class TicketStrips {
   }
 
   private double each() {
-    return type.note().height() * 1.5;
+    return type.note().height() * 1.4;
   }
 
   double height() {
     return strips.size() * each() + BREAK;
   }
 
-  void draw(Board g, Notch n, Box box) {
+  /** The layers' areas and the lines between them, which stop short of the words. */
+  void grounds(Board g, Box box) {
     double y = box.minY();
     for (Strip s : strips) {
-      Path area = Path.rect(box.minX(), y, box.width(), each());
-      g.fill(area, s.holds ? Shade.STONE : Shade.WHITE);
+      g.fill(Path.rect(box.minX(), y, box.width(), each()), s.holds ? Shade.STONE : Shade.WHITE);
       y += each();
     }
-    double right = screw(g, n, box);
-    y = box.minY();
+  }
+
+  /** What the layers are, at the one or the other end; then the lines between them. */
+  void words(Board g, Box box, double from, double to, boolean start) {
+    double y = box.minY();
     for (Strip s : strips) {
       double base = y + (each() + type.note().height()) / 2;
-      String text = fitted(s.text, box.maxX() - 1 - right);
-      g.text(box.maxX() - 1, base, text, type.note(), Align.END);
-      double words = LabelShape.width(text, type.note()) + 1.6;
-      g.line(box.minX(), y + each(), box.maxX() - words, y + each(), Pen.FINE);
+      String text = fitted(type.note().written(s.text), to - from);
+      double wide = LabelShape.width(text, type.note());
+      g.text(start ? from : to, base, text, type.note(), start ? Align.START : Align.END);
+      double x0 = start ? from + wide + 0.8 : box.minX();
+      g.line(x0, y + each(), start ? box.maxX() : to - wide - 0.8, y + each(), Pen.FINE);
       y += each();
     }
   }
@@ -91,29 +95,35 @@ final class TicketStrips {
     return t;
   }
 
-  /** The screw; gives the right end of what is drawn. */
-  private double screw(Board g, Notch n, Box box) {
+  /**
+   * The screw.
+   *
+   * @param in 1 where the stone lies to the right of its edge, −1 where to the left
+   * @return where words may begin beside it
+   */
+  double screw(Board g, Notch n, Box box, int in) {
     Anchor a = n.anchor();
+    double edge = in > 0 ? box.minX() : box.maxX();
     if (a.screw() == null) {
-      return box.minX() + 1;
+      return edge + in;
     }
     boolean inBacking = a.holdsIn() != Backing.Kind.SHEATHING;
     double tip = box.minY() + each() * (inBacking ? 0.35 : 1.35);
     double deep = box.maxY() - BREAK - tip;
     double aside = deep / Math.tan(n.slant().radians());
     double half = c.job().fastener().shank().mm() / 2 / Math.sin(n.slant().radians());
-    double x = box.minX() + 2 + half;
+    double x = edge + in * (2 + half);
     double foot = box.maxY() - BREAK;
     double point = each() * 0.5;
-    double under = aside * (1 - point / deep);
+    double under = x + in * aside * (1 - point / deep);
     Path shank =
         Path.polygon(
             new Point(x - half, foot),
             new Point(x + half, foot),
-            new Point(x + under + half, tip + point),
-            new Point(x + aside, tip),
-            new Point(x + under - half, tip + point));
+            new Point(under + half, tip + point),
+            new Point(x + in * aside, tip),
+            new Point(under - half, tip + point));
     g.outline(shank, Shade.WHITE, Pen.EDGE);
-    return x + aside + half + 1;
+    return x + in * (aside + half + 1);
   }
 }

@@ -20,8 +20,8 @@ record TicketType(
   /** Tickets with plenty of paper. */
   static final TicketType LARGE = of(3.5, 5, 5, 7, 20, 7.5);
 
-  /** Where a ticket of two languages and many passes would not fit its sheet otherwise. */
-  static final TicketType TIGHT = of(2.5, 2.5, 2.5, 3.5, 10, 5);
+  /** Where two tickets of many words would not stand on a sheet otherwise: small words alone. */
+  static final TicketType TIGHT = of(2.5, 2.5, 3.5, 5, 10, 5.5);
 
   private static TicketType of(
       double note, double body, double edge, double size, double mark, double aside) {

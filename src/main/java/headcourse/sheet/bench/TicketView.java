@@ -9,18 +9,16 @@ import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
-import headcourse.geom.HalfPlane;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
-import headcourse.layout.FaceEdge.Where;
 import headcourse.sheet.FitLine;
+import headcourse.sheet.OwnFrame;
 import headcourse.sheet.SheetContext;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The ticket's view of the whole piece, from below and from the right, so that left- and
@@ -67,7 +65,7 @@ final class TicketView {
         c.say("ticket.view-alt", piece.mark()),
         g -> {
           if (s > t) {
-            returnLeg(whole, t)
+            ReturnOutline.of(piece)
                 .ifPresent(leg -> prism(g, on, leg.transformed(turn), t, s, Shade.KEY));
           }
           // Those behind a V are bodies of their own.
@@ -82,21 +80,6 @@ final class TicketView {
       seen = c.words().each("ticket.view").get(0);
     }
     FitLine.draw(board, box.minX() + 2.2, box.maxY() - 1.8, wide, seen, type.note());
-  }
-
-  // What of the outline the return lies behind: the lowest thickness over its soffit's chord, less
-  // what is cut away past the seat.
-  private Optional<Path> returnLeg(Path outline, double t) {
-    List<Edge> soffit = piece.stone().edges(Where.SOFFIT);
-    Point low = soffit.get(0).from();
-    Vec along = soffit.get(soffit.size() - 1).to().minus(low).unit();
-    Vec up = along.normal();
-    Optional<Path> leg = new HalfPlane(low.plus(up.times(t)), up.times(-1)).clip(outline);
-    if (!piece.relief().isPositive()) {
-      return leg;
-    }
-    Vec in = new Vec(-piece.stone().side().sign(), 0);
-    return leg.flatMap(l -> new HalfPlane(new Point(piece.seatFrom(), 0), in).clip(l));
   }
 
   private static void prism(

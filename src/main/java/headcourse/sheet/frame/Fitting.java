@@ -54,8 +54,8 @@ record Fitting(Lettering lettering, List<String> lines) {
 
   private static List<String> wrapped(String text, Lettering l, double width) {
     return width == Double.POSITIVE_INFINITY
-        ? List.of(text.split("\n", -1))
-        : Wrap.lines(text, Face.of(l.bold()), l.height(), width);
+        ? List.of(l.written(text).split("\n", -1))
+        : Wrap.lines(l.written(text), Face.of(l.bold()), l.height(), width);
   }
 
   private static double widest(List<String> lines, Lettering l) {

@@ -86,15 +86,25 @@ public final class CoverSheet implements SheetComposer {
       landscape = portrait;
     }
     List<List<String>> rows = new ArrayList<>();
-    for (Template t : Template.of(c.work())) {
+    for (Template all : Template.of(c.work())) {
+      Template t = all.laid(portrait, landscape);
       Tiling tiling = Tiling.fewest(t.width(), t.height(), portrait, landscape);
       rows.add(
           List.of(
               t.marks(),
-              Integer.toString(t.pieces().size()),
+              Integer.toString(t.count()),
+              c.format().tape(Length.mm(all.width())),
+              c.format().tape(Length.mm(all.height())),
+              Integer.toString(tiling.tiles())));
+    }
+    for (Template t : Template.leftOut(c.work())) {
+      rows.add(
+          List.of(
+              t.marks(),
+              Integer.toString(t.count()),
               c.format().tape(Length.mm(t.width())),
               c.format().tape(Length.mm(t.height())),
-              Integer.toString(tiling.tiles())));
+              c.say("fullsize.rectangle")));
     }
     double room = TilePage.window(c.page(Turn.PORTRAIT, "", "")).width();
     double narrow = Math.min(26, room / 7);

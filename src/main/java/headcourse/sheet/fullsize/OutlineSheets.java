@@ -8,6 +8,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -16,6 +17,7 @@ import headcourse.job.Bundle;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
 import headcourse.sheet.FitLine;
+import headcourse.sheet.MarkRuns;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -47,7 +49,8 @@ public final class OutlineSheets implements SheetComposer {
     }
     List<Template> single = new ArrayList<>();
     List<PageDraft> tiled = new ArrayList<>();
-    for (Template t : Template.of(c.work())) {
+    for (Template all : Template.of(c.work())) {
+      Template t = all.laid(portrait, landscape);
       Tiling tiling = Tiling.fewest(t.width(), t.height(), portrait, landscape);
       if (tiling.tiles() == 1) {
         single.add(t);
@@ -141,7 +144,7 @@ public final class OutlineSheets implements SheetComposer {
 
   private static void draw(
       SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
-    b.group(Role.STONE, first(t), t.marks(), g -> g.stroke(path, Pen.CUT));
+    b.group(Role.STONE, t.half() ? "" : first(t), t.marks(), g -> g.stroke(path, Pen.CUT));
     letter(c, b, t, rotated, path, seen);
   }
 
@@ -165,19 +168,28 @@ public final class OutlineSheets implements SheetComposer {
             c.format().withUnit(stone.bottom()),
             c.format().withUnit(stone.top()),
             c.format().withUnit(stone.height()));
-    for (String text : List.of(t.marks(), first(t) + " + " + (t.pieces().size() - 1))) {
+    for (String text : List.of(t.marks(), first(t) + " + " + (t.count() - 1))) {
       if (place(b, text, seen, path, new double[] {14, 10, 7, 5, 3.5, 2.5}, true)) {
         break;
       }
     }
     place(b, size, seen, path, new double[] {3.5, 2.5}, false);
+    if (t.half()) {
+      place(b, c.say("fullsize.half"), seen, path, new double[] {5, 3.5, 2.5}, true);
+    }
+    if (!t.twins().isEmpty()) {
+      String over = c.say("fullsize.turn-over", MarkRuns.full(t.twins()));
+      place(b, over, seen, path, new double[] {5, 3.5, 2.5}, true);
+    }
     VSoffit.of(stone)
         .map(v -> c.say("fullsize.v", c.format().withUnit(v.depth())))
         .ifPresent(v -> place(b, v, seen, path, new double[] {3.5, 2.5}, true));
     Side side = stone.side();
     String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
     place(b, up, seen, path, new double[] {3.5, 2.5}, false);
-    if (side != Side.CENTRE && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
+    if (!t.half()
+        && side != Side.CENTRE
+        && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
       // A quarter turn over brings what was left down.
       String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
       String key =
@@ -186,22 +198,30 @@ public final class OutlineSheets implements SheetComposer {
     }
   }
 
+  // On one line, or where that does not fit on several.
   private static boolean place(
       Board b, String text, Box seen, Path path, double[] heights, boolean bold) {
     for (double h : heights) {
       Lettering l = new Lettering(h, bold);
-      double width = LabelShape.width(text, l);
-      if (width > seen.width() - 4) {
+      double room = seen.width() - 4;
+      boolean least = h == heights[heights.length - 1];
+      if (LabelShape.width(text, l) > room && !(least && room > 20)) {
         continue;
       }
-      List<Mark.Label> tries = new ArrayList<>();
-      for (double f = 0.35; f < 0.95; f += 0.06) {
-        Point at =
-            new Point((seen.minX() + seen.maxX()) / 2, seen.minY() + f * seen.height() + h / 2);
-        tries.add(new Mark.Label(at, text, l, Align.MIDDLE, 0));
-      }
-      if (b.firstFree(tries, 1.5)) {
-        return true;
+      List<String> lines = TextFlow.lines(text, room, l);
+      for (double f = 0.3; f < 0.95; f += 0.03) {
+        double x = (seen.minX() + seen.maxX()) / 2;
+        double y = seen.minY() + f * seen.height() + h / 2;
+        List<Mark.Label> labels = new ArrayList<>();
+        for (String line : lines) {
+          labels.add(new Mark.Label(new Point(x, y), line, l, Align.MIDDLE, 0));
+          y += h * TextFlow.LEADING;
+        }
+        if (labels.stream().allMatch(m -> b.ink().free(LabelShape.corners(m), 1.2))
+            && y - h * TextFlow.LEADING < seen.maxY() - 1) {
+          labels.forEach(b::add);
+          return true;
+        }
       }
     }
     return false;

@@ -5,6 +5,7 @@ import headcourse.geom.Box;
 import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
+import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.JointLine;
@@ -125,11 +126,11 @@ record Rib(Path curve, List<Tick> ticks) {
     return Optional.empty();
   }
 
-  /** All that is drawn. */
-  Box box() {
-    Box box = curve.bounds();
+  /** All that is drawn, as it lies. */
+  Box box(Similarity lie) {
+    Box box = curve.transformed(lie).bounds();
     for (Tick t : ticks) {
-      box = box.union(Path.through(t.from, t.to).bounds());
+      box = box.union(Path.through(lie.apply(t.from), lie.apply(t.to)).bounds());
     }
     return box;
   }

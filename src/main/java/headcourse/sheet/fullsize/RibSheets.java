@@ -27,6 +27,9 @@ public final class RibSheets implements SheetComposer {
   private static final Lettering MARK = new Lettering(3.5, false);
   private static final double ENDLESS = 1e6;
 
+  /** Places of the tiles' grid that are tried each way. */
+  private static final int STEPS = 6;
+
   @Override
   public Bundle bundle() {
     return Bundle.FULL_SIZE;
@@ -43,8 +46,10 @@ public final class RibSheets implements SheetComposer {
   }
 
   private static List<PageDraft> pages(SheetContext c, String mark, Rib rib) {
-    Box box = rib.box();
-    Tiling tiling = upright(c, box);
+    Grid grid = fewest(c, rib);
+    Box box = grid.box;
+    Tiling tiling = grid.tiling;
+    int printed = grid.crossed(c, rib);
     String title = c.say("fullsize.rib", mark, c.format().withUnit(c.job().props().lagging()));
     List<PageDraft> pages = new ArrayList<>();
     for (int row = 0; row < tiling.rows(); row++) {
@@ -56,9 +61,7 @@ public final class RibSheets implements SheetComposer {
                 ? TilePage.offRoll(c, box.height(), label)
                 : c.page(tiling.turn(), label, c.say("fullsize.ribs"));
         Box w = TilePage.window(page);
-        double x = w.minX() - column * (w.width() - Tiling.OVERLAP) - box.minX();
-        double y = w.minY() - row * (w.height() - Tiling.OVERLAP) + box.maxY();
-        Similarity view = new Similarity(1, 0, true, x, y);
+        Similarity view = grid.view(w, row, column);
         List<Path> runs = TileClip.inside(rib.curve().transformed(view), w);
         if (runs.isEmpty()) {
           continue;
@@ -74,26 +77,71 @@ public final class RibSheets implements SheetComposer {
         if (pages.isEmpty()) {
           page.bookmark(1, c.say("fullsize.rib-short", mark), "rib-" + mark, w.minY());
         }
-        foot(c, page, c.say("fullsize.tile", name, tiling.tiles()) + "   " + title);
+        foot(c, page, c.say("fullsize.tile", name, printed) + "   " + title);
         pages.add(page);
       }
     }
     return pages;
   }
 
-  /** A rib is not turned, so that level and plumb stay what they are. */
-  private static Tiling upright(SheetContext c, Box box) {
-    Tiling best = null;
-    for (Turn turn : Turn.values()) {
-      Tiling.Room room = TilePage.room(c, turn);
-      double high = c.paper().roll() ? ENDLESS : room.height();
-      Tiling t =
-          new Tiling(
-              turn,
-              false,
-              Tiling.count(box.width(), room.width()),
-              Tiling.count(box.height(), high));
-      best = best == null || t.tiles() < best.tiles() ? t : best;
+  /**
+   * How a rib is spread over pages.
+   *
+   * @param lie the rib as it lies, level or along its chord
+   * @param right how far right of the first tile's edge it begins, mm
+   * @param down how far down
+   */
+  private record Grid(Similarity lie, Box box, Tiling tiling, double right, double down) {
+    Similarity view(Box w, int row, int column) {
+      double x = w.minX() - column * (w.width() - Tiling.OVERLAP) - box.minX() + right;
+      double y = w.minY() - row * (w.height() - Tiling.OVERLAP) + box.maxY() + down;
+      return lie.then(new Similarity(1, 0, true, x, y));
+    }
+
+    /** How many tiles its curve passes through; the others are not printed. */
+    int crossed(SheetContext c, Rib rib) {
+      Box w = TilePage.window(c.page(tiling.turn(), "", ""));
+      if (c.paper().roll()) {
+        return tiling.tiles();
+      }
+      int n = 0;
+      for (int row = 0; row < tiling.rows(); row++) {
+        for (int column = 0; column < tiling.columns(); column++) {
+          Path on = rib.curve().transformed(view(w, row, column));
+          n += TileClip.inside(on, w).isEmpty() ? 0 : 1;
+        }
+      }
+      return n;
+    }
+  }
+
+  /** Level where that takes no more tiles than along its chord; the tiles' grid is moved. */
+  private static Grid fewest(SheetContext c, Rib rib) {
+    Point from = rib.curve().start();
+    Point to = rib.curve().edges().get(rib.curve().edges().size() - 1).to();
+    Grid best = null;
+    int least = Integer.MAX_VALUE;
+    boolean roll = c.paper().roll();
+    for (double angle : roll ? new double[] {0} : new double[] {0, -to.minus(from).angle()}) {
+      Similarity lie = angle == 0 ? Similarity.IDENTITY : Similarity.turn(angle);
+      Box box = rib.box(lie);
+      for (Turn turn : Turn.values()) {
+        Tiling.Room room = TilePage.room(c, turn);
+        double high = roll ? ENDLESS : room.height();
+        int steps = roll ? 1 : STEPS;
+        for (int i = 0; i < steps * steps; i++) {
+          double right = (room.width() - Tiling.OVERLAP) * (i / steps) / STEPS;
+          double down = roll ? 0 : (high - Tiling.OVERLAP) * (i % steps) / STEPS;
+          int columns = Tiling.count(box.width() + right, room.width());
+          int rows = Tiling.count(box.height() + down, high);
+          Grid grid = new Grid(lie, box, new Tiling(turn, false, columns, rows), right, down);
+          int crossed = grid.crossed(c, rib);
+          if (crossed < least) {
+            least = crossed;
+            best = grid;
+          }
+        }
+      }
     }
     return best;
   }

@@ -29,9 +29,16 @@ import java.util.List;
  * and ends, cut into lengths that are laid end to end on the board.
  */
 public final class StripSheets implements SheetComposer {
-  private static final double BAND = 26;
-  private static final double PITCH = 38;
+  private static final double BAND = 18;
+  private static final double PITCH = 23.5;
   private static final double BEYOND = 12;
+  private static final double TICK = 2.9;
+
+  /** An opening's line over its first part, mm. */
+  private static final double HEAD = 5.5;
+
+  private static final Lettering TITLE = new Lettering(2.5, true);
+  private static final double SAME = 0.02;
   private static final Lettering MARK = new Lettering(3.5, true);
 
   /** A line across the strip: where, what it says, and whether on the soffit or the top line. */
@@ -42,69 +49,67 @@ public final class StripSheets implements SheetComposer {
     return Bundle.FULL_SIZE;
   }
 
+  /**
+   * A strip of an opening.
+   *
+   * @param half whether it is the right half, laid once more turned over
+   */
+  private record Strip(HeadWork head, List<Tick> ticks, boolean half, double from, double to) {
+    static Strip of(SheetContext c, HeadWork head) {
+      List<Tick> ticks = StripSheets.ticks(c, head);
+      boolean half = alike(ticks);
+      Box box = extent(head);
+      return new Strip(head, ticks, half, (half ? 0 : box.minX()) - BEYOND, box.maxX() + BEYOND);
+    }
+
+    String mark() {
+      return head.layout().opening().mark();
+    }
+  }
+
+  /** The pages as they fill with strips of all openings; off a roll each has a page. */
   @Override
   public List<PageDraft> compose(SheetContext c) {
     List<PageDraft> pages = new ArrayList<>();
+    PageDraft page = null;
+    double y = 0;
     for (HeadWork head : c.work().heads()) {
-      pages.addAll(strip(c.of(head), head));
-    }
-    return pages;
-  }
-
-  private static List<PageDraft> strip(SheetContext c, HeadWork head) {
-    String mark = head.layout().opening().mark();
-    Box box = extent(head);
-    double from = box.minX() - BEYOND;
-    double to = box.maxX() + BEYOND;
-    // Off a roll the strip is one length, along the paper.
-    PageDraft trial = c.page(Turn.LANDSCAPE, "", "");
-    double around = trial.width() - TilePage.window(trial).width();
-    double width = c.paper().roll() ? to - from + around + 1 : trial.width();
-    Box room = TilePage.window(c.page(width, trial.height(), "", ""));
-    double step = room.width() - Tiling.OVERLAP;
-    int lengths = Tiling.count(to - from, room.width());
-    int perPage = Math.max(1, (int) Math.floor((room.height() + PITCH - BAND - 4) / PITCH));
-    List<PageDraft> pages = new ArrayList<>();
-    List<Tick> ticks = ticks(c, head);
-    for (int first = 0; first < lengths; first += perPage) {
-      PageDraft page =
-          c.page(
-              width,
-              trial.height(),
-              mark + "-" + c.label("fullsize.label-strip") + "-" + (pages.size() + 1),
-              c.say("fullsize.strip", mark));
-      if (first == 0) {
-        page.bookmark(1, c.say("fullsize.strip", mark), "strip-" + mark, room.minY());
+      Strip strip = Strip.of(c, head);
+      // Off a roll the strip is one length, along the paper.
+      PageDraft trial = c.page(Turn.LANDSCAPE, "", "");
+      double around = trial.width() - TilePage.window(trial).width();
+      boolean roll = c.paper().roll();
+      double width = roll ? strip.to - strip.from + around + 1 : trial.width();
+      Box room = TilePage.window(c.page(width, trial.height(), "", ""));
+      double step = room.width() - Tiling.OVERLAP;
+      int lengths = Tiling.count(strip.to - strip.from, room.width());
+      for (int i = 0; i < lengths; i++) {
+        double wanted = i == 0 ? HEAD + PITCH : PITCH;
+        boolean begins = page == null || roll || y + wanted - (PITCH - BAND) + 5 > room.maxY();
+        if (begins) {
+          String word = c.label("fullsize.label-strip");
+          String label = strip.mark() + "-" + word + (i == 0 ? "" : "-" + (i + 1));
+          page = c.page(width, trial.height(), label, c.say("fullsize.strips"));
+          TilePage.bars(c, page);
+          String foot = c.say("fullsize.strip-foot");
+          double low = page.area().maxY() - 11;
+          FitLine.draw(page.board(), room.minX(), low, room.width(), foot, Lettering.NOTE);
+          pages.add(page);
+          y = room.minY() + 1;
+        }
+        if (i == 0) {
+          page.bookmark(1, c.say("fullsize.strip", strip.mark()), "strip-" + strip.mark(), y);
+          String title = strip.mark() + ". " + BearingLine.of(c, head);
+          FitLine.draw(page.board(), room.minX(), y + 3.2, room.width(), title, TITLE);
+          y += HEAD;
+        }
+        double from = strip.from + i * step;
+        String key = strip.half ? "fullsize.strip-half" : "fullsize.strip-part";
+        String name = c.say(key, strip.mark(), i + 1, lengths);
+        double to = Math.min(strip.to, from + room.width());
+        part(c, page.board(), room, y, from, to, strip.ticks, name);
+        y += PITCH;
       }
-      TilePage.bars(c, page);
-      FitLine.draw(
-          page.board(),
-          room.minX(),
-          page.area().maxY() - 11,
-          room.width(),
-          c.say("fullsize.strip-foot", mark),
-          Lettering.NOTE);
-      FitLine.draw(
-          page.board(),
-          room.minX(),
-          page.area().maxY() - 15,
-          room.width(),
-          BearingLine.of(c, head),
-          Lettering.NOTE);
-      for (int i = first; i < Math.min(lengths, first + perPage); i++) {
-        double y = room.minY() + 5 + (i - first) * PITCH;
-        String name = c.say("fullsize.strip-part", mark, i + 1, lengths);
-        part(
-            c,
-            page.board(),
-            room,
-            y,
-            from + i * step,
-            Math.min(to, from + i * step + room.width()),
-            ticks,
-            name);
-      }
-      pages.add(page);
     }
     return pages;
   }
@@ -137,9 +142,9 @@ public final class StripSheets implements SheetComposer {
             if (t.text.isEmpty()) {
               b.line(x, y, x, y + BAND, t.pen);
             } else if (t.top) {
-              b.line(x, y, x, y + 7, t.pen);
+              b.line(x, y, x, y + TICK, t.pen);
             } else {
-              b.line(x, y + BAND - 7, x, y + BAND, t.pen);
+              b.line(x, y + BAND - TICK, x, y + BAND, t.pen);
             }
           }
         });
@@ -153,15 +158,7 @@ public final class StripSheets implements SheetComposer {
             if (t.text.isEmpty() || x < left || x > right) {
               continue;
             }
-            double half = LabelShape.width(t.text, MARK) / 2;
-            if (x - half < left + 0.5 || x + half > right - 0.5) {
-              continue;
-            }
-            b.firstFree(
-                List.of(
-                    label(x, t.top ? y + 11.4 : y + BAND - 8.2, t.text),
-                    label(x, t.top ? y + 11.4 + 4.2 : y + BAND - 8.2 - 4.2, t.text)),
-                0.4);
+            b.firstFree(labels(t, x, y, left, right), 0.3);
           }
           for (double x : new double[] {left + 2, left + 30, left + 60}) {
             if (b.firstFree(
@@ -179,8 +176,32 @@ public final class StripSheets implements SheetComposer {
         });
   }
 
-  private static Mark.Label label(double x, double y, String text) {
-    return new Mark.Label(new Point(x, y), text, MARK, Align.MIDDLE, 0);
+  // Under its tick, or beside it; at the end of a part on the side that is left.
+  private static List<Mark.Label> labels(Tick t, double x, double y, double left, double right) {
+    double half = LabelShape.width(t.text, MARK) / 2;
+    double under = t.top ? y + TICK + 4.6 : y + BAND - TICK - 1.9;
+    double beside = t.top ? y + 4.2 : y + BAND - 1.5;
+    List<Mark.Label> tries = new ArrayList<>();
+    for (double low : new double[] {under, beside}) {
+      for (double aside : new double[] {0, half + 0.8, -half - 0.8}) {
+        double at = x + aside;
+        boolean clear = low == under || aside != 0;
+        if (clear && at - half > left + 0.5 && at + half < right - 0.5) {
+          tries.add(new Mark.Label(new Point(at, low), t.text, MARK, Align.MIDDLE, 0));
+        }
+      }
+    }
+    return tries;
+  }
+
+  private static boolean alike(List<Tick> ticks) {
+    return ticks.stream()
+        .allMatch(
+            t ->
+                ticks.stream()
+                    .anyMatch(
+                        o ->
+                            Math.abs(o.x + t.x) < SAME && o.top == t.top && o.text.equals(t.text)));
   }
 
   private static Box extent(HeadWork head) {

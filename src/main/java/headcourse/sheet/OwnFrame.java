@@ -1,4 +1,4 @@
-package headcourse.sheet.bench;
+package headcourse.sheet;
 
 import headcourse.geom.Edge;
 import headcourse.geom.Similarity;
@@ -8,13 +8,13 @@ import headcourse.layout.PlacedStone;
 import java.util.List;
 
 /** Turns a stone as it lies on the bench: the chord of its soffit level. */
-final class OwnFrame {
+public final class OwnFrame {
   private static final double LEVEL = 1e-9;
 
   private OwnFrame() {}
 
   /** The turn from its place in the head; none in flat heads. */
-  static Similarity of(PlacedStone stone) {
+  public static Similarity of(PlacedStone stone) {
     List<Edge> soffit = stone.edges(Where.SOFFIT);
     Vec along = soffit.get(soffit.size() - 1).to().minus(soffit.get(0).from());
     return Math.abs(along.angle()) < LEVEL ? Similarity.IDENTITY : Similarity.turn(-along.angle());
