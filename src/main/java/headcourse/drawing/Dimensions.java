@@ -190,6 +190,14 @@ public final class Dimensions {
         }
       }
     }
+    // Along the line, beyond where the extension lines end.
+    boolean over = up(degrees).dot(out) > 0;
+    double lift = PAST + 0.6 + (over ? s.text.below() : s.text.above());
+    Mark.Label along = s.label(mid.plus(out.times(lift)), degrees, Align.MIDDLE);
+    if (free(s.corners(along))) {
+      board.add(along);
+      return;
+    }
     Size size = s.size;
     if (size.lettering.height() > Lettering.LEAST) {
       Lettering least = new Lettering(Lettering.LEAST, size.lettering.bold());

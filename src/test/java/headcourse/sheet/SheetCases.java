@@ -33,7 +33,13 @@ public enum SheetCases {
 
   /** The job worked out. */
   public ShopWork work(String paper, Language language) {
+    return work(paper, language, false);
+  }
+
+  /** The same, with every outline at full size where {@code every}. */
+  public ShopWork work(String paper, Language language, boolean every) {
     JobMaker m = JobMaker.one();
+    m.everyOutline = every;
     m.paper = paper;
     m.language = language;
     JobMaker.OpeningMaker o = m.first();

@@ -47,6 +47,10 @@ import java.util.Map;
 public final class JobMaker {
   public Units units = Units.INCH;
   public Length tick = Length.inches(1 / 16.0);
+
+  /** Whether plain rectangles are drawn at full size, too. */
+  public boolean everyOutline;
+
   public String paper = "letter";
 
   /** What a job may be printed in. */
@@ -197,7 +201,7 @@ public final class JobMaker {
             ""),
         units,
         new Grid(tick),
-        new Printing(new Papers(papers), language, "", false, false),
+        new Printing(new Papers(papers), language, "", false, everyOutline),
         new Stone(
             "Grey sandstone",
             "sandstone",

@@ -125,7 +125,16 @@ final class SawPicture {
     double x0 = Math.min(box.minX(), paper.apply(new Point(own.minX(), 0)).x() - BESIDE);
     double x1 = Math.max(box.maxX(), paper.apply(new Point(own.maxX(), 0)).x() + BESIDE);
     boolean right = x < paper.apply(own.centre()).x();
-    fence(g, x, low, slope, right ? x1 : x0);
+    // A steep fence ends where the picture does.
+    double end = right ? x1 : x0;
+    double rise = slope * (end - x);
+    double room = rise < 0 ? low - box.minY() - 0.3 : box.maxY() - low - 0.3;
+    fence(
+        g,
+        x,
+        low,
+        slope,
+        Math.abs(rise) > room ? x + room / Math.abs(slope) * Math.signum(end - x) : end);
     if (pass.tilt().radians() == 0) {
       g.fill(
           Path.polygon(new Point(x, top), new Point(x + 1, top - 2), new Point(x - 1, top - 2)),

@@ -42,6 +42,7 @@ final class TicketFace {
   private static final double LOWEST = 24;
 
   private static final double PAD = 2;
+  private static final Lettering LEAST = new Lettering(Lettering.LEAST, true);
 
   private final SheetContext c;
   private final Piece piece;
@@ -148,23 +149,17 @@ final class TicketFace {
     double high = beyond(view, ur, ul);
     String bottom = f.tape(piece.stone().bottom());
     String top = f.tape(piece.stone().top());
+    String onLeft = f.tape(piece.leftEdge());
+    String onRight = f.tape(piece.rightEdge());
     List<Size> sizes =
         new ArrayList<>(
             List.of(
                 new Size(ll, lr, -8.5 * k - low, bottom, fitting(bottom, ll, lr)),
                 new Size(ul, ur, 6 * k + high, top, fitting(top, ul, ur)),
                 new Size(
-                    ll,
-                    ul,
-                    type.aside() + beyond(view, ul, ll),
-                    f.tape(piece.leftEdge()),
-                    type.edge()),
+                    ll, ul, type.aside() + beyond(view, ul, ll), onLeft, onLine(onLeft, ll, ul)),
                 new Size(
-                    lr,
-                    ur,
-                    -(8 * k + beyond(view, lr, ur)),
-                    f.tape(piece.rightEdge()),
-                    type.edge())));
+                    lr, ur, -(8 * k + beyond(view, lr, ur)), onRight, onLine(onRight, lr, ur))));
     VSoffit.of(piece.stone())
         .ifPresent(
             v -> {
@@ -216,6 +211,16 @@ final class TicketFace {
   private Lettering fitting(String text, Point a, Point b) {
     for (Lettering l : new Lettering[] {type.size(), type.edge()}) {
       if (LabelShape.width(text, l) + 2.8 <= a.distance(b)) {
+        return l;
+      }
+    }
+    return type.edge();
+  }
+
+  // Beside a short edge there is less room than on its own line, in smaller lettering.
+  private Lettering onLine(String text, Point a, Point b) {
+    for (Lettering l : new Lettering[] {type.edge(), Lettering.DIMENSION, LEAST}) {
+      if (l.height() <= type.edge().height() && Dimensions.fits(text, l, a.distance(b))) {
         return l;
       }
     }

@@ -110,7 +110,12 @@ final class TicketNotch {
 
   private double one() {
     double figure = strips.height() + shown() + ticket.piece().thickness().mm();
-    return figure + type.edge().height() * 1.4 + 4.9;
+    double most = 0;
+    for (Notch n : ticket.piece().notches()) {
+      String run = c.format().tape(n.run());
+      most = Math.max(most, TicketSection.Outer.high(run, type.edge()));
+    }
+    return figure + most + 0.4;
   }
 
   double height() {

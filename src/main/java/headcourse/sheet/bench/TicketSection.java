@@ -86,11 +86,16 @@ final class TicketSection {
 
   // Room above and below the L for a size each.
   private double above() {
-    return type.edge().height() * 1.4 + 5.2;
+    return Outer.high(tape(piece.thickness()), type.edge()) + 0.4;
   }
 
   private double below() {
-    return returns() || flanked() ? type.edge().height() * 1.4 + 5.6 : 2;
+    if (!returns() && !flanked()) {
+      return 2;
+    }
+    String relief = relieved() ? tape(piece.relief()) : "";
+    double deep = Outer.high(tape(Length.mm(deep())), type.edge());
+    return Math.max(deep, Outer.high(relief, type.edge())) + 0.8;
   }
 
   private double fixed() {
@@ -106,7 +111,7 @@ final class TicketSection {
     double s = deep();
     // Where the return is cut away, the plan of it stands beside the L.
     double mine = relieved() ? box.width() * SECTION : box.width();
-    double aside = vee.map(v -> LabelShape.width(tape(v.depth()), type.edge()) + 6).orElse(0.0);
+    double aside = vee.isPresent() ? 5 : 0;
     double margin = relieved() || aside > 0 ? 4 : 12;
     double roomW = mine - margin - type.note().height() * 2 - aside;
     double roomH = box.height() - fixed();
@@ -206,13 +211,15 @@ final class TicketSection {
   // On the centre line: the corners' level, how far the apex stands above it, the piece behind.
   private void vee(Board g, Point foot, VSoffit v, double t, double s, double k) {
     double apex = foot.y() - v.depth().mm() * k;
+    // A flat on a slope is as much higher where it is cut plumb.
+    double high = flanked() ? t / Math.cos(v.apex().minus(v.left()).angle()) : 0;
     if (flanked()) {
-      // A flat on a slope is as much higher where it is cut plumb.
-      double high = t / Math.cos(v.apex().minus(v.left()).angle());
       g.outline(Path.rect(foot.x() - s, apex - high, s - t, high), Shade.KEY, Pen.CUT);
     }
     g.line(foot.x() - s, foot.y(), foot.x(), foot.y(), Pen.HIDDEN);
-    new Outer(g, type.edge()).left(foot.x() - s, apex, foot.y(), tape(v.depth()));
+    Outer o = new Outer(g, type.edge());
+    double over = returns() ? foot.y() - t : apex - high;
+    o.left(foot.x() - s, apex, foot.y(), tape(v.depth()), foot.x() - t, over);
   }
 
   // Where the soffit of a stone made of two flats meets its face.
@@ -298,6 +305,11 @@ final class TicketSection {
   record Outer(Board g, Lettering lettering) {
     private static final double AWAY = 3.2;
 
+    /** How far a size above or below an object reaches away from it, mm. */
+    static double high(String text, Lettering lettering) {
+      return AWAY + 1.8 + LabelShape.above(text, lettering) + LabelShape.below(text, lettering);
+    }
+
     /** Above an object. */
     void over(double x0, double x1, double y, String text) {
       lines(x0, x1, y, y - AWAY, -1);
@@ -322,6 +334,13 @@ final class TicketSection {
       beside(x, y0, y1, text, -1);
     }
 
+    /** The same, its text over the object, where it has to end before a place. */
+    void left(double x, double y0, double y1, String text, double end, double over) {
+      line(x - AWAY, x - 1, y0, y1);
+      double y = Math.min(y0 - 1, over) - 1 - LabelShape.below(text, lettering);
+      g.text(end - 1.2, y, text, lettering, Align.END);
+    }
+
     /** To the right of an object. */
     void right(double x, double y0, double y1, String text) {
       beside(x, y0, y1, text, 1);
@@ -329,14 +348,18 @@ final class TicketSection {
 
     private void beside(double x, double y0, double y1, String text, int way) {
       double at = x + way * AWAY;
-      for (double y : new double[] {y0, y1}) {
-        g.line(x + way, y, at + way, y, Pen.FINE);
-        g.line(at - 0.9, y + 0.9, at + 0.9, y - 0.9, Pen.CUT);
-      }
-      g.line(at, y0, at, y1, Pen.DIMENSION);
+      line(at, x + way, y0, y1);
       double half = (LabelShape.above(text, lettering) - LabelShape.below(text, lettering)) / 2;
       Align align = way < 0 ? Align.END : Align.START;
       g.text(at + way * 1.8, (y0 + y1) / 2 + half, text, lettering, align);
+    }
+
+    private void line(double at, double from, double y0, double y1) {
+      for (double y : new double[] {y0, y1}) {
+        g.line(from, y, at + Math.signum(at - from), y, Pen.FINE);
+        g.line(at - 0.9, y + 0.9, at + 0.9, y - 0.9, Pen.CUT);
+      }
+      g.line(at, y0, at, y1, Pen.DIMENSION);
     }
 
     private void lines(double x0, double x1, double y, double at, int sign) {

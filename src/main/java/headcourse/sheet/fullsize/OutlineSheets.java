@@ -25,12 +25,16 @@ import headcourse.sheet.SheetContext.Turn;
 import headcourse.text.Face;
 import headcourse.text.Wrap;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Every different outline at 1:1: small ones together on a page, large ones over several tiles. */
 public final class OutlineSheets implements SheetComposer {
   /** Longer than any roll, mm. */
   private static final double ENDLESS = 1e6;
+
+  /** Heights of marks, mm. */
+  private static final double[] MARKS = {14, 10, 7, 5, 3.5, 2.5};
 
   private static final Lettering FOOT = new Lettering(3.5, true);
 
@@ -158,35 +162,51 @@ public final class OutlineSheets implements SheetComposer {
     letter(c, b, t, rotated, path, seen);
   }
 
-  // The marks as large as there is room, then which way is up and what it measures.
+  // The marks as large as leaves room for which way is up, what it measures and what else is said.
   private static void letter(
       SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen) {
+    for (double most : MARKS) {
+      Board trial = new Board();
+      trial.stroke(path, Pen.CUT);
+      if (letter(c, trial, t, rotated, path, seen, most) || most == MARKS[MARKS.length - 1]) {
+        letter(c, b, t, rotated, path, seen, most);
+        return;
+      }
+    }
+  }
+
+  // Whether everything found room.
+  private static boolean letter(
+      SheetContext c, Board b, Template t, boolean rotated, Path path, Box seen, double most) {
     var stone = t.pieces().get(0).stone();
+    double[] heights = Arrays.stream(MARKS).filter(h -> h <= most).toArray();
+    boolean all =
+        place(b, t.marks(), seen, path, heights, true)
+            || place(b, first(t) + " + " + (t.count() - 1), seen, path, heights, true);
     String size =
         c.say(
             "fullsize.size",
             c.format().withUnit(stone.bottom()),
             c.format().withUnit(stone.top()),
             c.format().withUnit(stone.height()));
-    for (String text : List.of(t.marks(), first(t) + " + " + (t.count() - 1))) {
-      if (place(b, text, seen, path, new double[] {14, 10, 7, 5, 3.5, 2.5}, true)) {
-        break;
-      }
-    }
-    place(b, size, seen, path, new double[] {3.5, 2.5}, false);
+    all &= place(b, size, seen, path, new double[] {3.5, 2.5}, false);
     if (t.half()) {
-      place(b, c.say("fullsize.half"), seen, path, new double[] {5, 3.5, 2.5}, true);
+      all &= place(b, c.say("fullsize.half"), seen, path, new double[] {5, 3.5, 2.5}, true);
     }
     if (!t.twins().isEmpty()) {
       String over = c.say("fullsize.turn-over", MarkRuns.full(t.twins()));
-      place(b, over, seen, path, new double[] {5, 3.5, 2.5}, true);
+      all &= place(b, over, seen, path, new double[] {5, 3.5, 2.5}, true);
     }
-    VSoffit.of(stone)
-        .map(v -> c.say("fullsize.v", c.format().withUnit(v.depth())))
-        .ifPresent(v -> place(b, v, seen, path, new double[] {3.5, 2.5}, true));
-    Side side = stone.side();
+    if (VSoffit.of(stone).isPresent()) {
+      String v = c.say("fullsize.v", c.format().withUnit(VSoffit.of(stone).get().depth()));
+      all &= place(b, v, seen, path, new double[] {3.5, 2.5}, true);
+    }
     String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
-    place(b, up, seen, path, new double[] {3.5, 2.5}, false);
+    String top = c.say("fullsize.up", rotated ? "←" : "↑");
+    all &=
+        place(b, up, seen, path, new double[] {3.5, 2.5}, false)
+            || place(b, top, seen, path, new double[] {3.5, 2.5}, false);
+    Side side = stone.side();
     if (!t.half()
         && side != Side.CENTRE
         && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
@@ -194,8 +214,9 @@ public final class OutlineSheets implements SheetComposer {
       String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
       String key =
           c.say(c.keyed(t.pieces().get(0)) ? "fullsize.key-side" : "fullsize.centre-side", arrow);
-      place(b, key, seen, path, new double[] {5, 3.5, 2.5}, true);
+      all &= place(b, key, seen, path, new double[] {5, 3.5, 2.5}, true);
     }
+    return all;
   }
 
   // On one line, or where that does not fit on several.

@@ -35,7 +35,7 @@ public final class StripSheets implements SheetComposer {
   private static final double TICK = 2.9;
 
   /** An opening's line over its first part, mm. */
-  private static final double HEAD = 5.5;
+  private static final double HEAD = 6.2;
 
   private static final Lettering TITLE = new Lettering(2.5, true);
   private static final double SAME = 0.02;
@@ -132,8 +132,8 @@ public final class StripSheets implements SheetComposer {
         b -> {
           b.line(left, y, right, y, Pen.EDGE);
           b.line(left, y + BAND, right, y + BAND, Pen.EDGE);
-          b.line(left, y - 1.5, left, y + BAND + 1.5, Pen.FINE);
-          b.line(right, y - 1.5, right, y + BAND + 1.5, Pen.FINE);
+          b.line(left, y, left, y + BAND + 1.5, Pen.FINE);
+          b.line(right, y, right, y + BAND + 1.5, Pen.FINE);
           for (Tick t : ticks) {
             if (t.x < from - 1e-9 || t.x > to + 1e-9) {
               continue;
@@ -164,7 +164,7 @@ public final class StripSheets implements SheetComposer {
             if (b.firstFree(
                 List.of(
                     new Mark.Label(
-                        new Point(x, y + BAND + 4.5),
+                        new Point(x, y + BAND + 3.7),
                         name,
                         new Lettering(2.5, false),
                         Align.START,

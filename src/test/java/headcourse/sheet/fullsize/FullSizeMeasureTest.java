@@ -3,11 +3,8 @@ package headcourse.sheet.fullsize;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headcourse.bench.HeadWork;
-import headcourse.bench.Piece;
 import headcourse.drawing.PageSet;
-import headcourse.geom.Edge;
-import headcourse.geom.Path;
+import headcourse.export.LayoutJson;
 import headcourse.job.Bundle;
 import headcourse.job.Language;
 import headcourse.job.Paper;
@@ -17,6 +14,10 @@ import headcourse.render.pdf.PdfRenderer;
 import headcourse.sheet.SheetCases;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
+import headcourse.testing.Congruent;
+import headcourse.testing.FinishedPdf;
+import headcourse.testing.FinishedPdf.Part;
+import headcourse.testing.FinishedPdf.Run;
 import headcourse.testing.StrokedPaths;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -24,16 +25,22 @@ import headcourse.work.ShopWork;
 import java.awt.geom.Path2D;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.yaml.snakeyaml.Yaml;
 
 /**
  * 1:1 is 1:1: outlines and check bars measured in the finished PDF. One point is 25.4/72 mm (ISO
@@ -42,6 +49,52 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FullSizeMeasureTest {
   private static final double WITHIN = 0.05;
 
+  /**
+   * An outline as it is drawn, y up.
+   *
+   * @param marks the stones that it is said to serve
+   * @param turned those that it is said to serve turned over
+   * @param said all that is written on it
+   */
+  private record Drawn(
+      int page, List<double[]> outline, Set<String> marks, Set<String> turned, String said) {
+
+    /** Whether it is the outline of a stone, or its right half to be turned over. */
+    boolean serves(String mark, List<double[]> stone, boolean flat) {
+      if (!marks.contains(mark)) {
+        return false;
+      }
+      boolean over = turned.contains(mark);
+      List<double[]> wanted = over ? Congruent.mirrored(stone) : stone;
+      if (!said.contains("right half")) {
+        return Congruent.turns(wanted, outline, WITHIN).stream()
+            .anyMatch(turn -> over || lies(turn, flat));
+      }
+      for (int i = 0; i < outline.size(); i++) {
+        if (atTheLeft(i)
+            && !Congruent.turns(stone, Congruent.unfolded(outline, i), WITHIN).isEmpty()) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    // Top up, or a quarter turn over to the left; of voussoirs the chord is level, not the head.
+    private boolean lies(double turn, boolean flat) {
+      double off = Math.IEEEremainder(turn - (said.contains("← top") ? 90 : 0), 360);
+      return (said.contains("↑ top") || said.contains("← top"))
+          && Math.abs(off) < (flat ? 0.01 : 90);
+    }
+
+    // The centre line of a right half is at its left, or at its foot where it lies on its side.
+    private boolean atTheLeft(int edge) {
+      int axis = said.contains("← top") ? 1 : 0;
+      double least = outline.stream().mapToDouble(v -> v[axis]).min().orElseThrow();
+      return outline.get(edge)[axis] < least + 0.01
+          && outline.get((edge + 1) % outline.size())[axis] < least + 0.01;
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({
     "DOOR_8,arch-c",
@@ -49,25 +102,37 @@ class FullSizeMeasureTest {
     "TINY_STONES,letter",
     "MORTAR_METRIC,a3",
     "JACK,arch-c",
+    "DOOR_8,tabloid",
     "SEGMENTAL,a3",
     "SEMICIRCULAR,tabloid",
     "MIXED,arch-c"
   })
   void everyOutlineIsOnPaperAtFullSize(SheetCases head, String paper) throws Exception {
-    ShopWork work = head.work(paper, Language.EN);
-    List<Path2D> drawn = new ArrayList<>();
-    try (PDDocument pdf = pdf(work)) {
-      for (PDPage page : pdf.getPages()) {
-        List<Path2D> paths = StrokedPaths.of(page);
-        bars(paths);
-        drawn.addAll(paths);
+    for (boolean every : new boolean[] {true, false}) {
+      ShopWork work = head.work(paper, Language.EN, every);
+      List<Drawn> drawn = drawn(pdf(work));
+      Map<String, List<double[]>> stones = stones(work);
+      boolean flat = work.heads().stream().noneMatch(h -> h.layout().curved());
+      for (var stone : stones.entrySet()) {
+        boolean wanted = every || !rectangle(stone.getValue());
+        assertEquals(
+            wanted ? 1 : 0,
+            drawn.stream().filter(d -> d.serves(stone.getKey(), stone.getValue(), flat)).count(),
+            stone.getKey() + " at full size, every outline: " + every);
+        assertEquals(
+            wanted,
+            drawn.stream().anyMatch(d -> d.marks.contains(stone.getKey())),
+            stone.getKey() + " is said to be at full size, every outline: " + every);
       }
-    }
-    for (HeadWork h : work.heads()) {
-      for (Piece p : h.pieces()) {
-        Path outline = p.stone().outline();
-        assertTrue(
-            drawn.stream().anyMatch(d -> same(outline, d)), p.mark() + " is nowhere at full size");
+      // What is congruent is drawn once, mirror twins among it.
+      for (Drawn one : drawn) {
+        for (Drawn other : drawn) {
+          boolean alike =
+              !Congruent.turns(one.outline, other.outline, 0.01).isEmpty()
+                  || !Congruent.turns(Congruent.mirrored(one.outline), other.outline, 0.01)
+                      .isEmpty();
+          assertTrue(one == other || !alike, one.marks + " and " + other.marks + " are one");
+        }
       }
     }
   }
@@ -76,7 +141,8 @@ class FullSizeMeasureTest {
   @Test
   void aLargeOutlineIsWholeOverItsTiles() throws Exception {
     List<Double> parts = new ArrayList<>();
-    try (PDDocument pdf = pdf(SheetCases.DOOR_8.work("letter", Language.EN))) {
+    try (PDDocument pdf =
+        Loader.loadPDF(pdf(SheetCases.DOOR_8.work("letter", Language.EN, true)))) {
       for (PDPage page : pdf.getPages()) {
         List<Path2D> paths = StrokedPaths.of(page);
         bars(paths);
@@ -93,15 +159,13 @@ class FullSizeMeasureTest {
         }
       }
     }
-    assertTrue(parts.size() >= 2, "no stone over two tiles");
-    for (int i = 0; i + 1 < parts.size(); i += 2) {
-      assertEquals(304.8 + Tiling.OVERLAP, parts.get(i) + parts.get(i + 1), WITHIN);
-    }
+    assertEquals(2, parts.size(), "tiles of the plain stones, which are alike");
+    assertEquals(304.8 + Tiling.OVERLAP, parts.get(0) + parts.get(1), WITHIN);
   }
 
   @Test
   void aRollHasAllOutlinesOnOnePage() throws Exception {
-    ShopWork made = SheetCases.DOOR_8.work("arch-d", Language.EN);
+    ShopWork made = SheetCases.DOOR_8.work("arch-d", Language.EN, true);
     var roll = PaperSizes.roll(Length.inches(24), Units.INCH);
     Map<Bundle, Paper> papers = new EnumMap<>(Bundle.class);
     for (Bundle b : Bundle.values()) {
@@ -115,22 +179,101 @@ class FullSizeMeasureTest {
             made.materials(),
             made.findings(),
             made.changes());
-    try (PDDocument pdf = pdf(work)) {
-      long with = 0;
-      List<Path> outlines = new ArrayList<>();
-      work.heads().forEach(h -> h.pieces().forEach(p -> outlines.add(p.stone().outline())));
+    byte[] file = pdf(work);
+    try (PDDocument pdf = Loader.loadPDF(file)) {
       for (PDPage page : pdf.getPages()) {
-        List<Path2D> paths = StrokedPaths.of(page);
-        bars(paths);
+        bars(StrokedPaths.of(page));
         double w = page.getMediaBox().getWidth() * 25.4 / 72;
         double h = page.getMediaBox().getHeight() * 25.4 / 72;
         assertTrue(Math.abs(w - 609.6) < 0.01 || Math.abs(h - 609.6) < 0.01, w + " × " + h);
-        if (outlines.stream().allMatch(o -> paths.stream().anyMatch(p -> same(o, p)))) {
-          with++;
+      }
+    }
+    List<Drawn> drawn = drawn(file);
+    assertEquals(1, drawn.stream().map(Drawn::page).distinct().count(), "one page for all");
+    for (var s : stones(work).entrySet()) {
+      assertTrue(
+          drawn.stream().anyMatch(d -> d.serves(s.getKey(), s.getValue(), true)), s.getKey());
+    }
+  }
+
+  /** The outlines of {@code layout.json} by mark. */
+  private static Map<String, List<double[]>> stones(ShopWork work) {
+    Map<?, ?> layout = new Yaml().load(LayoutJson.write(work));
+    Map<String, List<double[]>> stones = new TreeMap<>();
+    for (Object opening : (List<?>) layout.get("openings")) {
+      for (Object stone : (List<?>) ((Map<?, ?>) opening).get("stones")) {
+        List<double[]> outline = new ArrayList<>();
+        for (Object at : (List<?>) ((Map<?, ?>) stone).get("outlineMm")) {
+          List<?> xy = (List<?>) at;
+          outline.add(
+              new double[] {
+                ((Number) xy.get(0)).doubleValue(), ((Number) xy.get(1)).doubleValue()
+              });
+        }
+        stones.put((String) ((Map<?, ?>) stone).get("mark"), outline);
+      }
+    }
+    return stones;
+  }
+
+  private static boolean rectangle(List<double[]> v) {
+    return v.size() == 4
+        && Math.abs(
+                StrokedPaths.distance(v.get(0), v.get(2))
+                    - StrokedPaths.distance(v.get(1), v.get(3)))
+            < 0.01
+        && Math.abs(
+                StrokedPaths.distance(v.get(0), v.get(1))
+                    - StrokedPaths.distance(v.get(2), v.get(3)))
+            < 0.01;
+  }
+
+  private static List<Drawn> drawn(byte[] file) throws Exception {
+    List<Drawn> drawn = new ArrayList<>();
+    Pattern over = Pattern.compile("turn over for (.*?)(?= V | face, seen|$)");
+    for (Part sheet : FinishedPdf.read(file)) {
+      for (Part figure : sheet.all().filter(p -> p.type().equals("Figure")).toList()) {
+        for (Path2D path : figure.paths()) {
+          List<double[]> outline = StrokedPaths.vertices(path, true);
+          if (!figure.alt().contains("-") || outline.size() < 4) {
+            continue;
+          }
+          String said =
+              sheet
+                  .all()
+                  .filter(p -> p.page() == figure.page())
+                  .flatMap(p -> p.runs().stream())
+                  .filter(r -> path.getBounds2D().contains(r.middleX(), r.y()))
+                  .map(Run::text)
+                  .collect(Collectors.joining(" "));
+          Matcher m = over.matcher(said);
+          Set<String> turned = m.find() ? marks(m.group(1)) : Set.of();
+          drawn.add(new Drawn(figure.page(), outline, marks(figure.alt()), turned, said));
         }
       }
-      assertEquals(1, with, "one page holds every outline");
     }
+    return drawn;
+  }
+
+  /** Every mark of a text that names them short, as {@code A1-L1–L3, R1; A2-K}. */
+  private static Set<String> marks(String text) {
+    Set<String> marks = new TreeSet<>();
+    for (String opening : text.split("; ")) {
+      String prefix = opening.substring(0, opening.indexOf('-') + 1);
+      for (String run : opening.substring(prefix.length()).split(", ")) {
+        String[] ends = run.split("–");
+        if (ends.length == 1) {
+          marks.add(prefix + run);
+          continue;
+        }
+        for (int i = Integer.parseInt(ends[0].substring(1));
+            i <= Integer.parseInt(ends[1].substring(1));
+            i++) {
+          marks.add(prefix + run.charAt(0) + i);
+        }
+      }
+    }
+    return marks;
   }
 
   private static void bars(List<Path2D> paths) {
@@ -150,69 +293,10 @@ class FullSizeMeasureTest {
         && Math.abs(Math.abs(v.get(0)[axis] - v.get(1)[axis]) - length) < WITHIN;
   }
 
-  // The same figure, turned as it may be: all distances of corners, and the area within.
-  private static boolean same(Path outline, Path2D drawn) {
-    List<double[]> corners = new ArrayList<>();
-    for (Edge e : outline.edges()) {
-      corners.add(new double[] {e.from().x(), e.from().y()});
-    }
-    List<double[]> all = StrokedPaths.vertices(drawn, true);
-    if (all.size() < 3
-        || Math.abs(area(all) - Math.abs(outline.area())) > WITHIN * outline.length()) {
-      return false;
-    }
-    // A curve may be drawn in several pieces: corners of the outline are among the path's joints.
-    List<double[]> joints = StrokedPaths.vertices(drawn, false);
-    return joints.size() == corners.size()
-        ? close(distances(corners), distances(joints))
-        : joints.size() > corners.size()
-            && curved(outline)
-            && close(ends(distances(corners)), ends(distances(joints)));
-  }
-
-  private static boolean curved(Path outline) {
-    return outline.edges().stream().anyMatch(e -> !(e instanceof headcourse.geom.Straight));
-  }
-
-  private static double[] ends(double[] sorted) {
-    return new double[] {sorted[sorted.length - 1]};
-  }
-
-  private static boolean close(double[] a, double[] b) {
-    for (int i = 0; i < a.length; i++) {
-      if (Math.abs(a[i] - b[i]) > WITHIN) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static double[] distances(List<double[]> v) {
-    List<Double> d = new ArrayList<>();
-    for (int i = 0; i < v.size(); i++) {
-      for (int j = i + 1; j < v.size(); j++) {
-        d.add(StrokedPaths.distance(v.get(i), v.get(j)));
-      }
-    }
-    double[] sorted = d.stream().mapToDouble(Double::doubleValue).toArray();
-    Arrays.sort(sorted);
-    return sorted;
-  }
-
-  private static double area(List<double[]> v) {
-    double sum = 0;
-    for (int i = 0; i < v.size(); i++) {
-      double[] a = v.get(i);
-      double[] b = v.get((i + 1) % v.size());
-      sum += a[0] * b[1] - a[1] * b[0];
-    }
-    return Math.abs(sum) / 2;
-  }
-
-  private static PDDocument pdf(ShopWork work) throws Exception {
+  private static byte[] pdf(ShopWork work) throws Exception {
     PageSet set = SheetBook.compose(work, Bundle.FULL_SIZE, Frame.plain());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRenderer.render(set, "measure", out);
-    return Loader.loadPDF(out.toByteArray());
+    return out.toByteArray();
   }
 }
