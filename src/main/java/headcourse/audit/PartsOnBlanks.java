@@ -8,12 +8,17 @@ import headcourse.job.Bundle;
 import headcourse.stock.StockPlan;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The cutting plan: parts lie on their blank, none over another, each where its figure says. */
 final class PartsOnBlanks implements Audit.Check {
   private static final double WITHIN = 0.06;
   private static final int LEVELS = 9;
+
+  /** A side rises by at least so much of a part's height; chords of its curves rise by less. */
+  private static final double SIDE = 0.2;
 
   @Override
   public void look(Figures figures, ShopWork work, List<String> faults) {
@@ -28,9 +33,6 @@ final class PartsOnBlanks implements Audit.Check {
       }
     }
   }
-
-  /** Most corners of a part without round edges; a camber bends its soffit once. */
-  private static final int STRAIGHT = 6;
 
   private static void blank(
       Mark.Group drawing, StockPlan.CutBlank blank, ShopWork work, List<String> faults) {
@@ -51,7 +53,21 @@ final class PartsOnBlanks implements Audit.Check {
         }
       }
     }
+    figures(drawing, bar, parts, blank, work, faults);
+  }
+
+  // Each figure stands for the left side of a part, and each part has one.
+  private static void figures(
+      Mark.Group drawing,
+      Box bar,
+      List<Path> parts,
+      StockPlan.CutBlank blank,
+      ShopWork work,
+      List<String> faults) {
+    double k = bar.width() / blank.length().mm();
     double within = (work.job().grid().tick().mm() / 2 + 0.02) * k + WITHIN;
+    Set<Path> told = new HashSet<>();
+    int others = 0;
     for (Mark.Label l : Figures.labels(drawing)) {
       boolean below = l.at().y() > bar.maxY();
       boolean above = l.at().y() < bar.minY();
@@ -59,33 +75,41 @@ final class PartsOnBlanks implements Audit.Check {
         continue;
       }
       double at = Lettered.mm(l.text(), work.job().units());
-      if (!Double.isNaN(at)
-          && parts.stream()
-              .noneMatch(p -> Math.abs(left(p, below) - bar.minX() - at * k) <= within)) {
-        faults.add(blank.id() + ": nothing begins at " + l.text());
+      if (Double.isNaN(at)) {
+        others += below ? 1 : 0;
+        continue;
       }
+      List<Path> here =
+          parts.stream()
+              .filter(p -> Math.abs(left(p, below) - bar.minX() - at * k) <= within)
+              .toList();
+      if (here.isEmpty()) {
+        faults.add(blank.id() + ": nothing begins at " + l.text());
+      } else if (below) {
+        told.addAll(here);
+      }
+    }
+    if (parts.size() - told.size() > 0 && others == 0) {
+      faults.add(blank.id() + ": a part of it has no figure");
     }
   }
 
-  // The left end of its lower edge, or of its upper one.
+  // Its lower or upper end; of a part without a side that stands up, its leftmost place.
   private static double left(Path part, boolean lower) {
     Box box = part.bounds();
     List<Point> corners = part.vertices(0.05);
-    if (corners.size() <= STRAIGHT) {
-      // Its top need not be level, nor its soffit straight.
-      double middle = (box.minY() + box.maxY()) / 2;
-      return corners.stream()
-          .filter(v -> v.y() > middle == lower)
-          .mapToDouble(Point::x)
-          .min()
-          .getAsDouble();
+    double least = Double.POSITIVE_INFINITY;
+    double x = box.minX();
+    for (int i = 0; i < corners.size(); i++) {
+      Point a = corners.get(i);
+      Point b = corners.get((i + 1) % corners.size());
+      double middle = (a.x() + b.x()) / 2;
+      if (Math.abs(a.y() - b.y()) >= box.height() * SIDE && middle < least) {
+        least = middle;
+        x = a.y() > b.y() == lower ? a.x() : b.x();
+      }
     }
-    double y = lower ? box.maxY() : box.minY();
-    return corners.stream()
-        .filter(v -> Math.abs(v.y() - y) < WITHIN)
-        .mapToDouble(Point::x)
-        .min()
-        .orElse(box.minX());
+    return x;
   }
 
   private static boolean overlap(Path a, Path b) {

@@ -3,7 +3,6 @@ package headcourse.sheet.bench;
 import headcourse.bench.Piece;
 import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
-import headcourse.drawing.LabelSpacing;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
@@ -51,11 +50,6 @@ final class CuttingBar {
   /** From the base line of a second line to the top of a first, mm. */
   private static final double TWO_LINES = 2 * Lettering.LEAST + 0.8;
 
-  private static final Lettering FROM = new Lettering(3.5, true);
-
-  /** Air between two figures, mm. */
-  private static final double BETWEEN = 1.6;
-
   private final SheetContext c;
   private final Map<String, Piece> pieces;
   private final double x0;
@@ -86,34 +80,16 @@ final class CuttingBar {
 
   // What figures take above the bar and below it.
   private double above(StockPlan.CutBlank blank) {
-    Row row = heads(blank);
-    return row.texts.isEmpty() ? 0 : row.height() - 1;
+    BarFigures row = heads(blank);
+    return row.texts().isEmpty() ? 0 : row.height() - 1;
   }
 
   private double below(StockPlan.CutBlank blank) {
     return Math.max(FOOT, row(blank, null).height() + 0.4);
   }
 
-  /** Figures along an edge of the bar, in one line or more. */
-  private record Row(List<Double> wanted, List<String> texts, Lettering lettering, int lines) {
-    double height() {
-      return lines * lettering.height() * 1.5 + 3.2;
-    }
-  }
-
-  private Row row(List<Double> wanted, List<String> texts) {
-    for (Lettering l : List.of(FROM, new Lettering(Lettering.LEAST, true))) {
-      if (sum(widths(texts, l)) <= right - x0) {
-        return new Row(wanted, texts, l, 1);
-      }
-    }
-    Lettering least = new Lettering(Lettering.LEAST, true);
-    int lines = (int) Math.ceil(sum(widths(texts, least)) / (right - x0));
-    return new Row(wanted, texts, least, lines + 1);
-  }
-
   // Below the bar; a mark that found no room on its stone stands before the figure.
-  private Row row(StockPlan.CutBlank blank, List<Boolean> inside) {
+  private BarFigures row(StockPlan.CutBlank blank, List<Boolean> inside) {
     List<Double> wanted = new ArrayList<>();
     List<String> texts = new ArrayList<>();
     int n;
@@ -128,7 +104,7 @@ final class CuttingBar {
       texts.add(named || n > 1 ? from : name(cut) + ": " + from);
       wanted.add(x0 + on(cut).lowLeft() * k);
     }
-    return row(wanted, texts);
+    return BarFigures.of(wanted, texts, x0, right);
   }
 
   // Whether its mark is likely to find room on it; only heights hang on this.
@@ -141,7 +117,7 @@ final class CuttingBar {
   }
 
   // Above the bar.
-  private Row heads(StockPlan.CutBlank blank) {
+  private BarFigures heads(StockPlan.CutBlank blank) {
     List<Double> wanted = new ArrayList<>();
     List<String> texts = new ArrayList<>();
     for (StockPlan.Cut cut : blank.cuts()) {
@@ -151,7 +127,7 @@ final class CuttingBar {
         texts.add(c.format().tape(on.head()));
       }
     }
-    return row(wanted, texts);
+    return BarFigures.of(wanted, texts, x0, right);
   }
 
   /** As high as its lowest strip needs to be. */
@@ -197,7 +173,7 @@ final class CuttingBar {
             inside.add(marked(g, blank, i, paths.subList(i, i + n)));
           }
           offCut(g, blank, paths, y + bar / 2);
-          figures(g, row(blank, inside), y + bar, 1);
+          row(blank, inside).draw(g, y + bar, 1);
           double at = y + bar + below(blank);
           for (String list : lists(blank)) {
             at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
@@ -207,7 +183,7 @@ final class CuttingBar {
 
   // A stone that is lower than its blank has its upper line within the bar.
   private void heads(Board g, StockPlan.CutBlank blank, double y, double bar) {
-    Row row = heads(blank);
+    BarFigures row = heads(blank);
     for (StockPlan.Cut cut : blank.cuts()) {
       OnBlank on = on(cut);
       if (on.leans(c.job().grid().tick())) {
@@ -215,7 +191,7 @@ final class CuttingBar {
         g.line(x, y, x, y + bar * (1 - cut.high().mm() / blank.face().mm()), Pen.FINE);
       }
     }
-    figures(g, row, y, -1);
+    row.draw(g, y, -1);
   }
 
   /** Puts marks on a stone or on strips side by side; gives whether they found room there. */
@@ -357,51 +333,6 @@ final class CuttingBar {
           new Mark.Label(new Point(end - 1.2, middle), text, Lettering.NOTE, Align.MIDDLE, 90));
     }
     g.firstFree(tries, 0.4);
-  }
-
-  /** Below an edge, or above it; leaders go where a figure had to move. */
-  private void figures(Board g, Row row, double y, int way) {
-    if (row.texts.isEmpty()) {
-      return;
-    }
-    Lettering l = row.lettering;
-    double pitch = l.height() * 1.5;
-    for (int line = 0; line < row.lines; line++) {
-      List<Integer> mine = new ArrayList<>();
-      for (int i = line; i < row.texts.size(); i += row.lines) {
-        mine.add(i);
-      }
-      double[] wanted = mine.stream().mapToDouble(row.wanted::get).toArray();
-      List<String> texts = mine.stream().map(row.texts::get).toList();
-      double[] widths = widths(texts, l);
-      double last = widths.length == 0 ? 0 : widths[widths.length - 1] - BETWEEN;
-      double[] at = LabelSpacing.along(wanted, widths, x0 - 1, right - last);
-      for (int i = 0; i < at.length; i++) {
-        double far = y + way * (2 + line * pitch);
-        double base =
-            way > 0
-                ? far + 0.8 + LabelShape.above(texts.get(i), l)
-                : far - 0.8 - LabelShape.below(texts.get(i), l);
-        g.line(wanted[i], y + way * 0.6, at[i], y + way * 2, Pen.FINE);
-        if (line > 0) {
-          g.lineAround(new Point(at[i], y + way * 2), new Point(at[i], far), Pen.FINE);
-        }
-        g.text(at[i], base, texts.get(i), l, Align.START);
-      }
-    }
-  }
-
-  // Of each with the air after it.
-  private static double[] widths(List<String> texts, Lettering lettering) {
-    return texts.stream().mapToDouble(t -> LabelShape.width(t, lettering) + BETWEEN).toArray();
-  }
-
-  private static double sum(double[] widths) {
-    double sum = 0;
-    for (double w : widths) {
-      sum += w;
-    }
-    return sum;
   }
 
   private Path path(StockPlan.CutBlank blank, StockPlan.Cut cut, double foot) {

@@ -1,8 +1,6 @@
 package headcourse.sheet.contractor;
 
 import headcourse.bench.HeadWork;
-import headcourse.bench.Notch;
-import headcourse.bench.Piece;
 import headcourse.drawing.Board;
 import headcourse.drawing.Dimensions;
 import headcourse.drawing.Lettering;
@@ -31,6 +29,7 @@ import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
 import headcourse.sheet.section.SectionSides;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A cut through the head, square to the wall: outside at the left, layers from the face inwards.
@@ -245,7 +244,7 @@ final class HeadSection {
       Box k = box(view, -proud(), low, 0, high);
       b.stroke(rect(k), Pen.HIDDEN);
     }
-    screw().ifPresent(n -> screwLine(b, view, n));
+    screw().ifPresent(n -> n.draw(b, view));
   }
 
   private double returned() {
@@ -257,40 +256,9 @@ final class HeadSection {
         .orElse(0);
   }
 
-  private java.util.Optional<Notch> screw() {
-    return head.pieces().stream()
-        .filter(p -> p.stone().role() == Role.STONE)
-        .map(Piece::notches)
-        .flatMap(List::stream)
-        .filter(n -> n.screw() != null)
-        .findFirst()
-        .or(
-            () ->
-                head.pieces().stream()
-                    .flatMap(p -> p.notches().stream())
-                    .filter(n -> n.screw() != null)
-                    .findFirst());
-  }
-
-  // Foreshortened: the screw slants along the wall, so only its depth shows here.
-  private void screwLine(Board b, Similarity view, Notch n) {
-    double from = layers.stone() - n.mouth().mm();
-    double y = screwHeight(n);
-    double to = screwTip(n);
-    b.line(view.apply(new Point(from, y)), view.apply(new Point(to, y)), Pen.OUTLINE);
-    b.fill(Path.circle(view.apply(new Point(from, y)), 0.9), Shade.BLACK);
-  }
-
-  private double screwTip(Notch n) {
-    double from = layers.stone() - n.mouth().mm();
-    return from + n.screw().mm() * Math.sin(n.slant().radians());
-  }
-
-  // In a curved head the stone at the crown stands for all, and so does its slot's height.
-  private double screwHeight(Notch n) {
-    return new HeadFigures(head, context.format()).curved()
-        ? Math.max(layers.stone() * 1.5, Math.min(n.height().mm(), height - 15))
-        : n.at().y();
+  private Optional<SectionScrew> screw() {
+    boolean curved = new HeadFigures(head, context.format()).curved();
+    return SectionScrew.of(head, layers.stone(), height, curved);
   }
 
   private void sizes(Board b, Similarity view) {
@@ -377,15 +345,15 @@ final class HeadSection {
                 name(
                     c,
                     view,
-                    screwTip(n) - 2,
-                    screwHeight(n),
+                    n.tip() - 2,
+                    n.height(),
                     context.say(
                         w ->
                             w.say(
                                 "contractor.layer-screw",
-                                Holds.screw(context, w, n.anchor()),
-                                headcourse.units.LengthFormat.degrees(n.slant()),
-                                Holds.hold(context, w, n.anchor())))),
+                                Holds.screw(context, w, n.slot().anchor()),
+                                headcourse.units.LengthFormat.degrees(n.slot().slant()),
+                                Holds.hold(context, w, n.slot().anchor())))),
             () ->
                 name(
                     c,
