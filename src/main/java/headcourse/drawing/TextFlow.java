@@ -25,16 +25,33 @@ public final class TextFlow {
    */
   public static double paragraph(
       Board board, double x, double top, double width, String text, Lettering lettering) {
-    return paragraph(board, x, top, lines(text, width, lettering), lettering);
+    return paragraph(board, x, top, width, text, lettering, LEADING);
+  }
+
+  /** The same with another distance of base lines over the height of capitals. */
+  public static double paragraph(
+      Board board,
+      double x,
+      double top,
+      double width,
+      String text,
+      Lettering lettering,
+      double leading) {
+    return paragraph(board, x, top, lines(text, width, lettering), lettering, leading);
   }
 
   /** Writes a paragraph whose lines are known; see above. */
   public static double paragraph(
       Board board, double x, double top, List<String> lines, Lettering lettering) {
+    return paragraph(board, x, top, lines, lettering, LEADING);
+  }
+
+  private static double paragraph(
+      Board board, double x, double top, List<String> lines, Lettering lettering, double leading) {
     double y = top;
     for (String line : lines) {
       board.text(x, y + lettering.height(), line, lettering, Align.START);
-      y += lettering.height() * LEADING;
+      y += lettering.height() * leading;
     }
     return y;
   }

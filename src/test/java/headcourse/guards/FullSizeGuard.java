@@ -1,8 +1,10 @@
 package headcourse.guards;
 
 import headcourse.job.Bundle;
+import headcourse.testing.Congruent;
 import headcourse.testing.FinishedPdf.Part;
 import headcourse.testing.FinishedPdf.Run;
+import headcourse.testing.MarksSaid;
 import headcourse.testing.Tape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -10,7 +12,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -24,7 +28,7 @@ final class FullSizeGuard {
 
   private static final double OVERLAP = 10;
 
-  private static final Pattern OVER = Pattern.compile("turn over for (\\S+-(?:K|[LR]\\d+)).*");
+  private static final Pattern OVER = Pattern.compile("turn over for (\\S+-(?:K|[LR]\\d+).*)");
 
   private final Printed p;
 
@@ -79,24 +83,34 @@ final class FullSizeGuard {
             whole || c.size() == 4 && Shape.across(c) < Shape.across(s.corners()) - 0.5,
             "full size, " + s.mark() + ": another outline, or its mirror image");
         if (whole) {
-          over(path, c, sheet, figure.page());
+          over(path, c, sheet, figure);
         }
       }
     }
   }
 
-  // Turned over it is the outline of the stones that it says.
-  private void over(Path2D path, List<double[]> drawn, Part sheet, int page) {
+  // It is the outline of every stone that it names; turned over, of those that it says.
+  private void over(Path2D path, List<double[]> drawn, Part sheet, Part figure) {
+    Set<String> turned = new TreeSet<>();
     for (Run r : sheet.texts()) {
       Matcher m = OVER.matcher(r.text());
-      boolean here = Shape.box(path).contains(r.middleX(), r.y());
-      if (here && m.matches() && p.stone(m.group(1)).plain()) {
-        List<double[]> mirrored =
-            p.stone(m.group(1)).corners().stream().map(c -> new double[] {-c[0], c[1]}).toList();
-        p.that(
-            Shape.round(Shape.edges(drawn), Shape.edges(mirrored), 0.05),
-            "full size: turned over it is not " + m.group(1) + ", page " + page);
+      if (Shape.box(path).contains(r.middleX(), r.y()) && m.matches()) {
+        turned.addAll(MarksSaid.all(m.group(1)));
       }
+    }
+    for (String mark : MarksSaid.all(figure.alt())) {
+      Stone s = p.stone(mark);
+      if (!s.plain()) {
+        continue;
+      }
+      List<double[]> own = turned.contains(mark) ? Congruent.mirrored(s.corners()) : s.corners();
+      p.that(
+          Shape.round(Shape.edges(drawn), Shape.edges(own), 0.05),
+          "full size, page "
+              + figure.page()
+              + (turned.contains(mark) ? ": turned over" : ":")
+              + " it is not "
+              + mark);
     }
   }
 

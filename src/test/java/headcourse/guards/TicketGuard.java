@@ -457,22 +457,40 @@ final class TicketGuard {
     return edges.stream().map(e -> e / sum).toList();
   }
 
+  private void diagonals() {
+    Matcher m =
+        Pattern.compile("diagonals(?:: rising ([^,]+), falling)? (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)")
+            .matcher(text);
+    p.that(m.find(), name("no diagonals"));
+    List<Json> wanted = stone.json().list("diagonalsMm");
+    String rising = m.group(1) == null ? m.group(2) : m.group(1);
+    p.length(name("rising diagonal in words"), rising, wanted.get(0).number());
+    p.length(name("falling diagonal in words"), m.group(2), wanted.get(1).number());
+  }
+
   private void side() {
     boolean left = stone.side().equals("left");
     boolean centre = stone.side().equals("centre");
     // Stones of both sides on one ticket have an arrow each, with their marks.
-    Matcher right = Pattern.compile("(?:SIDE|CROWN)( [LR][^→]*)? →").matcher(text);
-    Matcher onLeft = Pattern.compile("← [A-Z ]*?(?:SIDE|CROWN)\\b(?: ([LR])\\d)?").matcher(text);
-    boolean toRight = right.find();
-    boolean toLeft = onLeft.find();
-    if (toRight && toLeft) {
+    List<Run> runs = parts.stream().flatMap(x -> x.runs().stream()).toList();
+    List<Run> leftwards = runs.stream().filter(r -> r.text().matches("← [LR]\\d.*")).toList();
+    List<Run> rightwards = runs.stream().filter(r -> r.text().matches("[LR]\\d.* →")).toList();
+    if (!leftwards.isEmpty() || !rightwards.isEmpty()) {
       p.that(
-          right.group(1).startsWith(" L") && "R".equals(onLeft.group(1)),
+          leftwards.size() == 1
+              && rightwards.size() == 1
+              && leftwards.get(0).text().startsWith("← R")
+              && rightwards.get(0).text().startsWith("L")
+              && leftwards.get(0).x() < rightwards.get(0).x(),
           name("arrows of left and right stones"));
     } else {
-      p.same(name("key's side to the right"), toRight, left);
-      p.same(name("key's side to the left"), toLeft, !left && !centre);
+      p.same(
+          name("key's side to the right"),
+          Pattern.compile("(?:SIDE|CROWN) →").matcher(text).find(),
+          left);
+      p.same(name("key's side to the left"), text.contains("← "), !left && !centre);
     }
+    diagonals();
     if (stone.json().text("role").equals("end")) {
       p.that(text.contains("end stone, " + stone.side()), name("its place"));
     } else if (!centre) {

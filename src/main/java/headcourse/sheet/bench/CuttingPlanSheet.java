@@ -23,7 +23,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Which blank gives which stones; below, what to order, what fits nothing, and what moved. */
+/**
+ * Which blank gives which stones; below, what to order, what fits nothing, what moved, and the runs
+ * of one fence where the index has no room for them.
+ */
 public final class CuttingPlanSheet implements SheetComposer {
   /** Room for a blank's name left of its bar, mm. */
   static final double LABEL = 26;
@@ -37,12 +40,17 @@ public final class CuttingPlanSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
+    return pages(c, FenceRuns.onPlan(c));
+  }
+
+  /** The pages, with the runs of one fence or without. */
+  static List<PageDraft> pages(SheetContext c, boolean fence) {
     StockPlan plan = c.work().stock();
     if (plan.blanks().isEmpty() && plan.order().isEmpty() && plan.unfit().isEmpty()) {
       return List.of();
     }
-    List<PageDraft> pages = new Sheets(c, plan, 0).all();
-    List<PageDraft> close = new Sheets(c, plan, CuttingBar.AIR).all();
+    List<PageDraft> pages = new Sheets(c, plan, 0, fence).all();
+    List<PageDraft> close = new Sheets(c, plan, CuttingBar.AIR, fence).all();
     return close.size() < pages.size() ? close : pages;
   }
 
@@ -51,12 +59,14 @@ public final class CuttingPlanSheet implements SheetComposer {
     private final SheetContext c;
     private final StockPlan plan;
     private final double closer;
+    private final boolean fence;
     private final List<PageDraft> pages = new ArrayList<>();
     private PageDraft page;
     private double y;
 
-    Sheets(SheetContext c, StockPlan plan, double closer) {
+    Sheets(SheetContext c, StockPlan plan, double closer, boolean fence) {
       this.closer = closer;
+      this.fence = fence;
       this.c = c;
       this.plan = plan;
     }
@@ -82,6 +92,10 @@ public final class CuttingPlanSheet implements SheetComposer {
       order();
       unfit();
       moved();
+      if (fence) {
+        FenceRuns runs = new FenceRuns(c);
+        table(c.say("plan.fence"), c.say("plan.fence-text"), runs.columns(), runs.rows());
+      }
       return pages;
     }
 

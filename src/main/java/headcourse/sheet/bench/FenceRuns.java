@@ -25,6 +25,16 @@ final class FenceRuns {
     this.c = c;
   }
 
+  /** Whether they stand on the cutting plan: where the index would take a page more for them. */
+  static boolean onPlan(SheetContext c) {
+    if (new FenceRuns(c).rows().isEmpty()
+        || IndexSheet.pages(c, true).size() == IndexSheet.pages(c, false).size()) {
+      return false;
+    }
+    int plan = CuttingPlanSheet.pages(c, false).size();
+    return plan > 0 && CuttingPlanSheet.pages(c, true).size() == plan;
+  }
+
   List<Column> columns() {
     return List.of(
         new Column(c.say("plan.fence-stones"), 5, Align.START, true),

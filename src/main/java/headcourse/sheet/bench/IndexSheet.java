@@ -38,6 +38,11 @@ public final class IndexSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
+    return pages(c, !FenceRuns.onPlan(c));
+  }
+
+  /** The pages, with the runs of one fence or without. */
+  static List<PageDraft> pages(SheetContext c, boolean fence) {
     Map<Integer, Ticket> tickets = new TreeMap<>();
     Ticket.of(c.work()).forEach(t -> tickets.put(t.piece().alike(), t));
     String title = c.say("index.title");
@@ -47,11 +52,11 @@ public final class IndexSheet implements SheetComposer {
         c.label("index.label"),
         title,
         "",
-        flow -> index(flow, c, title, tickets));
+        flow -> index(flow, c, title, tickets, fence));
   }
 
   private static void index(
-      SheetFlow flow, SheetContext c, String title, Map<Integer, Ticket> tickets) {
+      SheetFlow flow, SheetContext c, String title, Map<Integer, Ticket> tickets, boolean fence) {
     flow.page().bookmark(1, title, "index", flow.page().area().minY());
     flow.say("index.how", TEXT);
     for (HeadWork head : c.work().heads()) {
@@ -70,8 +75,23 @@ public final class IndexSheet implements SheetComposer {
         flow.figure(ROW, (b, x, y) -> row(b, x, y, width, row, tickets));
       }
     }
+    struck(flow, c);
     cautions(flow, c);
-    fence(flow, c);
+    if (fence) {
+      fence(flow, c);
+    }
+  }
+
+  // Curved heads have no layout board.
+  private static void struck(SheetFlow flow, SheetContext c) {
+    List<String> marks =
+        c.work().heads().stream()
+            .filter(h -> LayoutBoardSheet.struck(c, h))
+            .map(h -> h.layout().opening().mark())
+            .toList();
+    if (!marks.isEmpty()) {
+      flow.say("index.struck", TEXT, String.join(", ", marks));
+    }
   }
 
   /** Before the first cut, and in the way of nothing here. */

@@ -26,6 +26,7 @@ import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
+import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,7 +34,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The layout board: the head as a strip with running marks, and the same as a table. */
+/**
+ * The layout board: the head as a strip with running marks, and the same as a table. Curved heads
+ * have none: they are struck out, from their sheet in the wall's bundle.
+ */
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
   private static final Lettering CELL = new Lettering(3.5, false);
@@ -49,6 +53,9 @@ public final class LayoutBoardSheet implements SheetComposer {
   public List<PageDraft> compose(SheetContext job) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : job.work().heads()) {
+      if (struck(job, head)) {
+        continue;
+      }
       SheetContext c = job.of(head);
       String mark = head.layout().opening().mark();
       Table table = table(c, head);
@@ -81,6 +88,11 @@ public final class LayoutBoardSheet implements SheetComposer {
       } while (row < table.rows().size());
     }
     return pages;
+  }
+
+  /** Whether a head is struck out instead. */
+  static boolean struck(SheetContext c, HeadWork head) {
+    return new HeadFigures(head, c.format()).curved();
   }
 
   private static double heading(SheetContext c, PageDraft page, String mark, double top) {

@@ -73,10 +73,9 @@ final class SawPicture {
     Vec up = cut.y() < 0 || cut.y() == 0 && cut.x() > 0 ? cut.times(-1) : cut;
     Lying on = lying.turned(Similarity.turn(Math.PI / 2 - up.angle()));
     Box own = on.outline.bounds();
+    double high = own.maxY() - lowest(on, own);
     double k =
-        Math.min(
-            (box.width() - 2 * BESIDE) / own.width(),
-            (box.height() - ABOVE - BELOW - Math.abs(slope(on)) * box.width() / 2) / own.height());
+        Math.min((box.width() - 2 * BESIDE) / own.width(), (box.height() - ABOVE - BELOW) / high);
     Point middle = new Point(box.centre().x(), box.minY() + ABOVE);
     Similarity paper =
         Similarity.toPaper(
@@ -102,6 +101,17 @@ final class SawPicture {
     }
     Path top = new Path(piece.stone().edges(Where.TOP), false);
     g.stroke(top.transformed(lie).transformed(paper), Pen.OUTLINE);
+  }
+
+  // Of the piece and of the fence as far as it lies along the piece and to the blade.
+  private static double lowest(Lying on, Box own) {
+    double slope = slope(on);
+    double foot = Double.POSITIVE_INFINITY;
+    for (Point v : on.outline.vertices(0.05)) {
+      foot = Math.min(foot, v.y() - slope * (v.x() - on.from.x()));
+    }
+    double far = on.from.x() < own.centre().x() ? own.maxX() : own.minX();
+    return Math.min(own.minY(), Math.min(foot, foot + slope * (far - on.from.x())));
   }
 
   private static double slope(Lying on) {

@@ -20,7 +20,7 @@ import java.util.List;
 /** What the wall stones at the ends of arched and jack heads are cut to. */
 public final class SkewbackSheet implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
-  private static final double TALLEST = 95;
+  private static final double TALLEST = 72;
 
   /** The skewback tickets. */
   public SkewbackSheet() {}

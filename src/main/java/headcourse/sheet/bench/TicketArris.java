@@ -2,7 +2,6 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.Piece;
 import headcourse.drawing.Board;
-import headcourse.drawing.TextFlow;
 import headcourse.job.HeadSpec;
 import headcourse.job.Opening;
 import headcourse.layout.ArrisLimit;
@@ -18,7 +17,7 @@ record TicketArris(SheetContext c, Piece piece, TicketType type) {
     double y = top;
     for (ChordOffsets o : ChordOffsets.of(piece.stone())) {
       if (o.greatest() * 2 >= c.job().grid().tick().mm()) {
-        y = TextFlow.paragraph(b, x, y, w, chord(o), type.note());
+        y = type.paragraph(b, x, y, w, chord(o), type.note());
       }
     }
     return y;

@@ -8,7 +8,6 @@ import headcourse.drawing.Board;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Role;
-import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.sheet.Holds;
 import headcourse.sheet.SheetContext;
@@ -55,11 +54,11 @@ final class TicketCuts {
     double w = width - 2 * PAD;
     Lettering bold = type.edge();
     for (String text : c.words().each(words -> places(words, w))) {
-      y = TextFlow.paragraph(b, x, y, w, text, y > top + 2 ? type.note().inBold() : bold);
+      y = type.paragraph(b, x, y, w, text, y > top + 2 ? type.note().inBold() : bold);
     }
     if (!aside) {
       for (String note : notes()) {
-        y = TextFlow.paragraph(b, x, y, w, note, type.note());
+        y = type.paragraph(b, x, y, w, note, type.note());
       }
     }
     return y;

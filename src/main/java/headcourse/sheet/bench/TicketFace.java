@@ -13,7 +13,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
-import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Edge;
 import headcourse.geom.Path;
@@ -72,7 +71,7 @@ final class TicketFace {
   private double titleHeight(double width) {
     String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
     String title = c.say("ticket.face", longest);
-    return 2 + TextFlow.height(title, width - 2 * PAD, type.note());
+    return 2 + type.height(title, width - 2 * PAD, type.note());
   }
 
   void draw(Board board, Box box) {
@@ -103,7 +102,7 @@ final class TicketFace {
         "",
         "",
         g ->
-            TextFlow.paragraph(
+            type.paragraph(
                 g, box.minX() + PAD, box.minY() + 2.4, box.width() - 2 * PAD, name, type.note()));
     board.group(
         Role.FIGURE,

@@ -51,33 +51,34 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
     double w = width - 2 * PAD;
     double y = keySide(b, x, top + 2, w);
     for (String rake : rakes()) {
-      y = TextFlow.paragraph(b, x, y, w, rake, fitting(rake, w));
+      y = type.paragraph(b, x, y, w, rake, fitting(rake, w));
     }
     String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
+    String rising = c.format().tape(piece().diagonalRising());
+    String falling = c.format().tape(piece().diagonalFalling());
     String diagonals =
-        c.say(
-            "ticket.diagonals",
-            c.format().tape(piece().diagonalRising()),
-            c.format().tape(piece().diagonalFalling()));
-    y = TextFlow.paragraph(b, x, y, w, height + "; " + diagonals, type.note());
+        rising.equals(falling)
+            ? c.say("ticket.diagonals-alike", rising)
+            : c.say("ticket.diagonals", rising, falling);
+    y = type.paragraph(b, x, y, w, height + "; " + diagonals, type.note());
     Optional<VSoffit> v = VSoffit.of(piece().stone());
     if (v.isPresent()) {
       String deep = c.say("ticket.v", c.format().withUnit(v.get().depth()));
-      y = TextFlow.paragraph(b, x, y, w, deep, type.body().inBold());
-      y = TextFlow.paragraph(b, x, y, w, vee(v.get()), type.note().inBold());
+      y = type.paragraph(b, x, y, w, deep, type.body().inBold());
+      y = type.paragraph(b, x, y, w, vee(v.get()), type.note().inBold());
     }
     String arris = new TicketArris(c, piece(), type).told();
     if (!arris.isEmpty()) {
-      y = TextFlow.paragraph(b, x, y, w, arris, type.note().inBold());
+      y = type.paragraph(b, x, y, w, arris, type.note().inBold());
     }
     if (ticket.blanks().size() > 1) {
-      y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
+      y = type.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     if (!piece().exposed().isEmpty()) {
-      y = TextFlow.paragraph(b, x, y, w, c.say(this::dress), type.note());
+      y = type.paragraph(b, x, y, w, c.say(this::dress), type.note());
     }
     for (String note : more) {
-      y = TextFlow.paragraph(b, x, y, w, note, type.note());
+      y = type.paragraph(b, x, y, w, note, type.note());
     }
     y = new TicketArris(c, piece(), type).offsets(b, x, y, w);
     return y;
@@ -136,6 +137,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
         ticket.head().layout().curved()
             ? "ticket.crown-side"
             : c.keyed(piece()) ? "ticket.key-side" : "ticket.centre-side";
+    if (ticket.bothSides()) {
+      return y + bothSides(b, x, y, w, which);
+    }
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       List<Piece> of = ticket.pieces().stream().filter(p -> p.stone().side() == side).toList();
       if (of.isEmpty()) {
@@ -143,8 +147,7 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
       }
       boolean left = side == Side.LEFT;
       for (String word : c.words().each(which)) {
-        String said = ticket.bothSides() ? word + " " + MarkRuns.of(of) : word;
-        String text = left ? said + " →" : "← " + said;
+        String text = left ? word + " →" : "← " + word;
         Lettering l = type.edge();
         l = LabelShape.width(text, l) <= w ? l : type.note().inBold();
         List<String> lines = TextFlow.lines(text, w, l);
@@ -156,6 +159,34 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
       }
     }
     return y;
+  }
+
+  // Between an arrow each way with the stones that it is for.
+  private double bothSides(Board b, double x, double top, double w, String which) {
+    String left = "← " + marks(Side.RIGHT);
+    String right = marks(Side.LEFT) + " →";
+    List<String> words = c.words().each(which);
+    Lettering l = type.edge();
+    double wide = words.stream().mapToDouble(t -> LabelShape.width(t, l)).max().orElse(0);
+    boolean fits = LabelShape.width(left, l) + wide + LabelShape.width(right, l) + 6 <= w;
+    Lettering on = fits ? l : type.note().inBold();
+    double start = x + LabelShape.width(left, on) + 3;
+    double end = x + w - LabelShape.width(right, on) - 3;
+    double y = top;
+    for (String word : words) {
+      for (String line : TextFlow.lines(word, end - start, on)) {
+        y += on.height();
+        b.text((start + end) / 2, y, line, on, Align.MIDDLE);
+        y += on.height() * 0.6;
+      }
+    }
+    b.text(x, top + on.height(), left, on, Align.START);
+    b.text(x + w, top + on.height(), right, on, Align.END);
+    return y - top;
+  }
+
+  private String marks(Side side) {
+    return MarkRuns.of(ticket.pieces().stream().filter(p -> p.stone().side() == side).toList());
   }
 
   // Edges that lean alike are told of together.

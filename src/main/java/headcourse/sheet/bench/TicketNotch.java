@@ -8,7 +8,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
-import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -64,7 +63,7 @@ final class TicketNotch {
     this.right = notches.stream().filter(n -> !ticket.left(n.edge())).findFirst();
     this.strips = notches.isEmpty() ? null : TicketStrips.of(c, notches.get(0), type);
     this.title = title();
-    this.top = 2.4 + TextFlow.height(title, width - 2 * PAD, type.note());
+    this.top = 2.4 + type.height(title, width - 2 * PAD, type.note());
     this.twins =
         left.isPresent()
             && right.isPresent()
@@ -132,7 +131,7 @@ final class TicketNotch {
         "",
         "",
         g ->
-            TextFlow.paragraph(
+            type.paragraph(
                 g, box.minX() + PAD, box.minY() + 2.4, box.width() - 2 * PAD, title, type.note()));
     if (strips == null) {
       return;

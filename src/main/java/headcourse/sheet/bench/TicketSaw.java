@@ -78,9 +78,9 @@ final class TicketSaw {
     Lettering l = new Lettering(big.height() >= 7 ? 7 : 5, true);
     double y = top + 3;
     for (String text : c.words().each("ticket.stamp")) {
-      y = TextFlow.paragraph(b, x + 4, y + 1, w - 8, text, l);
+      y = type.paragraph(b, x + 4, y + 1, w - 8, text, l);
     }
-    y = TextFlow.paragraph(b, x + 4, y, w - 8, c.say("ticket.stamp-why"), type.note()) + 1;
+    y = type.paragraph(b, x + 4, y, w - 8, c.say("ticket.stamp-why"), type.note()) + 1;
     b.stroke(Path.rect(x, top, w, y - top), Pen.OUTLINE);
     b.stroke(Path.rect(x + 1.2, top + 1.2, w - 2.4, y - top - 2.4), Pen.EDGE);
     return y + 1.5;
@@ -99,7 +99,7 @@ final class TicketSaw {
                 (oneLay ? words.say("ticket.lay-" + passes.get(0).lay().word()) + "; " : "")
                     + words.say("ticket.saw-how"));
     double low =
-        TextFlow.paragraph(
+        type.paragraph(
             b,
             beside,
             top + head.height() - type.note().height(),
@@ -160,9 +160,11 @@ final class TicketSaw {
     for (List<String> lines : c.words().singly().stream().map(s -> lines(s, pass)).toList()) {
       boolean first = big != type.note();
       String edge = first ? pass.number() + " " + lines.get(0) : lines.get(0);
-      y = TextFlow.paragraph(b, x, y, w, edge, first ? type.note().inBold() : type.note());
-      y = TextFlow.paragraph(b, x, y, w, lines.get(1), big);
-      y = TextFlow.paragraph(b, x, y, w, lines.get(2), type.note());
+      y = type.paragraph(b, x, y, w, edge, first ? type.note().inBold() : type.note());
+      // No figure to be read at arm's length.
+      boolean word = pass.template() && LabelShape.width(lines.get(1), big) > w;
+      y = type.paragraph(b, x, y, w, lines.get(1), word ? type.note().inBold() : big);
+      y = type.paragraph(b, x, y, w, lines.get(2), type.note());
       big = type.note();
     }
     return y;

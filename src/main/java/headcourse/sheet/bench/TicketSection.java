@@ -9,7 +9,6 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
-import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -81,7 +80,7 @@ final class TicketSection {
   }
 
   private double noteHeight(String text, double width) {
-    return TextFlow.height(text, width - 2 * PAD, type.note());
+    return type.height(text, width - 2 * PAD, type.note());
   }
 
   // Room above and below the L for a size each.
@@ -172,9 +171,9 @@ final class TicketSection {
           double x = box.minX() + PAD;
           double w = box.width() - 2 * PAD;
           String title = c.say("ticket.section", scale.name());
-          TextFlow.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
+          type.paragraph(g, x, box.minY() + 2.4, w, title, type.note());
           double y = box.maxY() - reliefHeight;
-          TextFlow.paragraph(g, x, y, w, relief, type.note());
+          type.paragraph(g, x, y, w, relief, type.note());
         });
   }
 

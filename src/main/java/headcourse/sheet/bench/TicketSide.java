@@ -105,33 +105,34 @@ final class TicketSide {
     double x = left + PAD;
     double w = width - 2 * PAD;
     double y = top + big() + 4;
-    y = TextFlow.paragraph(b, x, y, w, place(), type.note());
+    y = type.paragraph(b, x, y, w, place(), type.note());
     Lettering bold = type.body().inBold();
     Lettering count = LabelShape.width(cut(), bold) > w ? type.note().inBold() : bold;
-    y = TextFlow.paragraph(b, x, y + 0.5, w, cut(), count);
+    y = type.paragraph(b, x, y + 0.5, w, cut(), count);
+    double closer = type.leading() < TextFlow.LEADING ? 0 : 0.5;
     List<Piece> changed = ticket.pieces().stream().filter(this::changed).toList();
     if (!changed.isEmpty()) {
       String which =
           changed.size() == ticket.pieces().size()
               ? c.say("ticket.changed")
               : c.say("ticket.changed-some", MarkRuns.of(changed));
-      y = TextFlow.paragraph(b, x, y - 0.5, w, which, type.body().inBold());
+      y = type.paragraph(b, x, y - closer, w, which, type.body().inBold());
     }
     if (ticket.pieces().size() > 1) {
       String alike = MarkRuns.of(ticket.pieces());
-      y = TextFlow.paragraph(b, x, y - 0.5, w, alike, type.note().inBold());
+      y = type.paragraph(b, x, y - closer, w, alike, type.note().inBold());
     }
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2.5;
     String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
-    y = TextFlow.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
+    y = type.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
-      y = TextFlow.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
+      y = type.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());
     }
     String order = MarkRuns.of(ticket.setOrders());
-    y = TextFlow.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
+    y = type.paragraph(b, x, y, w, c.say("ticket.set-order", order), type.note());
     if (ticket.blanks().size() == 1) {
-      y = TextFlow.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
+      y = type.paragraph(b, x, y, w, ticket.from(c), type.note().inBold());
     }
     return y;
   }

@@ -10,7 +10,6 @@ import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.drawing.Shade;
-import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -65,7 +64,7 @@ final class TicketSoffit {
   private double title(double width) {
     String longest = c.job().units() == headcourse.units.Units.INCH ? "1 ¹⁄₂\" = 1'-0\"" : "1:10";
     String title = c.say("ticket.soffit", first().mark(), longest);
-    return TextFlow.height(title, width * SHARE - 2 * PAD, type.note());
+    return type.height(title, width * SHARE - 2 * PAD, type.note());
   }
 
   private double fixed(double width) {
@@ -127,7 +126,7 @@ final class TicketSoffit {
         "",
         "",
         g ->
-            TextFlow.paragraph(
+            type.paragraph(
                 g, box.minX() + PAD, box.minY() + 2.4, box.width() - 2 * PAD, title, type.note()));
     board.group(
         Role.FIGURE,
@@ -190,7 +189,7 @@ final class TicketSoffit {
     double w = width - 2 * PAD;
     double y = top + 2;
     for (String text : told()) {
-      y = TextFlow.paragraph(b, x, y, w, text, y > top + 2 ? type.note() : type.body().inBold());
+      y = type.paragraph(b, x, y, w, text, y > top + 2 ? type.note() : type.body().inBold());
     }
     return y;
   }

@@ -1,6 +1,8 @@
 package headcourse.sheet.bench;
 
+import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.TextFlow;
 
 /**
  * The sizes of a ticket's lettering.
@@ -11,27 +13,43 @@ import headcourse.drawing.Lettering;
  * @param size widths
  * @param mark the stone's mark
  * @param aside how far an edge's dimension line stands off, mm
+ * @param leading distance of base lines over the height of capitals
  */
 record TicketType(
-    Lettering note, Lettering body, Lettering edge, Lettering size, Lettering mark, double aside) {
+    Lettering note,
+    Lettering body,
+    Lettering edge,
+    Lettering size,
+    Lettering mark,
+    double aside,
+    double leading) {
   /** Two tickets to a sheet of letter or A4. */
-  static final TicketType SMALL = of(2.5, 3.5, 3.5, 5, 14, 5.5);
+  static final TicketType SMALL = of(2.5, 3.5, 3.5, 5, 14, 5.5, TextFlow.LEADING);
 
   /** Tickets with plenty of paper. */
-  static final TicketType LARGE = of(3.5, 5, 5, 7, 20, 7.5);
+  static final TicketType LARGE = of(3.5, 5, 5, 7, 20, 7.5, TextFlow.LEADING);
 
-  /** Where two tickets of many words would not stand on a sheet otherwise: small words alone. */
-  static final TicketType TIGHT = of(2.5, 2.5, 3.5, 5, 10, 5.5);
+  /**
+   * Where two tickets of many words would not stand on a sheet otherwise: small words alone, close.
+   */
+  static final TicketType TIGHT = of(2.5, 2.5, 3.5, 5, 10, 5.5, 1.5);
 
   private static TicketType of(
-      double note, double body, double edge, double size, double mark, double aside) {
+      double note,
+      double body,
+      double edge,
+      double size,
+      double mark,
+      double aside,
+      double leading) {
     return new TicketType(
         new Lettering(note, false),
         new Lettering(body, false),
         new Lettering(edge, true),
         new Lettering(size, true),
         new Lettering(mark, true),
-        aside);
+        aside,
+        leading);
   }
 
   /** How much larger than the small one. */
@@ -41,7 +59,18 @@ record TicketType(
 
   /** Distance of base lines of notes, mm. */
   double pitch() {
-    return note.height() * headcourse.drawing.TextFlow.LEADING;
+    return note.height() * leading;
+  }
+
+  /** Writes a paragraph; see {@link TextFlow#paragraph}. */
+  double paragraph(
+      Board board, double x, double top, double width, String text, Lettering lettering) {
+    return TextFlow.paragraph(board, x, top, width, text, lettering, leading);
+  }
+
+  /** The height of a paragraph, mm. */
+  double height(String text, double width, Lettering lettering) {
+    return TextFlow.lines(text, width, lettering).size() * lettering.height() * leading;
   }
 
   /** Distance of base lines of body text, mm. */

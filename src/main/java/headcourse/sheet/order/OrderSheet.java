@@ -23,11 +23,20 @@ import java.util.List;
 
 /** What is to be bought, for the supplier: one page to send. */
 public final class OrderSheet implements SheetComposer {
-  private static final Lettering TEXT = new Lettering(3.5, false);
+  private static final List<Lettering> LETTERINGS =
+      List.of(new Lettering(3.5, false), Lettering.NOTE);
   private static final Lettering CELL = Lettering.NOTE;
 
+  private final Lettering text;
+
   /** The order. */
-  public OrderSheet() {}
+  public OrderSheet() {
+    this(LETTERINGS.get(0));
+  }
+
+  private OrderSheet(Lettering text) {
+    this.text = text;
+  }
 
   @Override
   public Bundle bundle() {
@@ -36,6 +45,17 @@ public final class OrderSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
+    // One page to send, if need be in smaller lettering.
+    List<PageDraft> pages = List.of();
+    for (Lettering text : LETTERINGS) {
+      if (pages.size() != 1) {
+        pages = new OrderSheet(text).pages(c);
+      }
+    }
+    return pages;
+  }
+
+  private List<PageDraft> pages(SheetContext c) {
     String title = c.say("order.title");
     return SheetFlow.pages(
         c,
@@ -52,18 +72,18 @@ public final class OrderSheet implements SheetComposer {
             flow.heading(c.say("order.nothing"), 20);
             flow.say(
                 c.job().stock().items().isEmpty() ? "order.nothing-said" : "order.nothing-text",
-                TEXT);
-            flow.say("order.caution", TEXT);
+                text);
+            flow.say("order.caution", text);
             return;
           }
           sizes(flow, c, lines);
           drawing(flow, c, lines);
           notes(flow, c, lines);
-          flow.say("order.caution", TEXT);
+          flow.say("order.caution", text);
         });
   }
 
-  private static void particulars(SheetFlow flow, SheetContext c) {
+  private void particulars(SheetFlow flow, SheetContext c) {
     JobInfo info = c.job().info();
     Contract contract = info.contract();
     List<List<String>> rows = new ArrayList<>();
@@ -84,12 +104,12 @@ public final class OrderSheet implements SheetComposer {
     flow.table(
         List.of(new Column("", 40, Align.START, true), new Column("", 150, Align.START, false)),
         rows,
-        TEXT);
+        text);
   }
 
-  private static void add(List<List<String>> rows, SheetContext c, String key, String text) {
-    if (!text.isBlank()) {
-      rows.add(List.of(c.say("order." + key), text));
+  private static void add(List<List<String>> rows, SheetContext c, String key, String said) {
+    if (!said.isBlank()) {
+      rows.add(List.of(c.say("order." + key), said));
     }
   }
 
@@ -97,7 +117,7 @@ public final class OrderSheet implements SheetComposer {
     return a.isBlank() ? b : b.isBlank() ? a : a + between + b;
   }
 
-  private static void sizes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+  private void sizes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
     Amounts a = new Amounts(c.job().units());
     List<List<String>> rows = new ArrayList<>();
     List<Double> kilos = new ArrayList<>();
@@ -165,19 +185,19 @@ public final class OrderSheet implements SheetComposer {
     return legs * o.thickness().mm() * o.running().mm() * 1e-9 * job.stone().density();
   }
 
-  private static void prices(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+  private void prices(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
     for (OrderLine o : lines) {
       if (o.price() > 0) {
         String price = Decimals.fixed(o.price(), 2);
-        flow.paragraph(c.say("plan.order-price", o.stock(), o.count(), price), TEXT);
+        flow.paragraph(c.say("plan.order-price", o.stock(), o.count(), price), text);
       }
       if (o.lead() != null) {
-        flow.paragraph(c.say("plan.lead", o.stock(), o.lead()), TEXT);
+        flow.paragraph(c.say("plan.lead", o.stock(), o.lead()), text);
       }
     }
   }
 
-  private static void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+  private void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
     for (Stock.Kind kind : Stock.Kind.values()) {
       List<OrderLine> of = lines.stream().filter(o -> o.what() == kind).toList();
       if (of.isEmpty()) {
@@ -190,18 +210,18 @@ public final class OrderSheet implements SheetComposer {
     }
   }
 
-  private static void notes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+  private void notes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
     flow.heading(c.say("order.notes"), 20);
-    flow.say("order.trim", TEXT);
+    flow.say("order.trim", text);
     for (OrderLine o : lines) {
       trim(flow, c, o);
     }
-    flow.say("order.batch", TEXT);
-    flow.say("order.spare-text", TEXT);
+    flow.say("order.batch", text);
+    flow.say("order.spare-text", text);
   }
 
   // What a line has over finished stone.
-  private static void trim(SheetFlow flow, SheetContext c, OrderLine o) {
+  private void trim(SheetFlow flow, SheetContext c, OrderLine o) {
     Length trim =
         c.job().stock().items().stream()
             .filter(i -> i.toOrder() && i.mark().equals(o.stock()))
@@ -212,7 +232,7 @@ public final class OrderSheet implements SheetComposer {
     if (!o.stock().isEmpty() || o == c.work().stock().order().get(0)) {
       flow.say(
           trim.isZero() ? "order.trim-none" : "order.trim-some",
-          TEXT,
+          text,
           which,
           c.format().withUnit(trim));
     }

@@ -17,6 +17,7 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Tape;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -100,7 +101,7 @@ class KeyVTest {
       if (mark instanceof Mark.Group g) {
         collect(g.marks(), labels);
       } else if (mark instanceof Mark.Label l) {
-        labels.add(l.text());
+        labels.add(Tape.raised(l.text()));
       }
     }
   }

@@ -18,6 +18,7 @@ import headcourse.rules.Finding;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Tape;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -65,7 +66,7 @@ class SoffitPieceTest {
       if (mark instanceof Mark.Group g) {
         collect(g.marks(), labels);
       } else if (mark instanceof Mark.Label l) {
-        labels.add(l.text());
+        labels.add(Tape.raised(l.text()));
       }
     }
   }

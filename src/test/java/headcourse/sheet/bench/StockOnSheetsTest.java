@@ -7,6 +7,7 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.export.CutListCsv;
+import headcourse.geom.Point;
 import headcourse.job.Bundle;
 import headcourse.job.HeadSpec.Soffit;
 import headcourse.job.Stock;
@@ -15,6 +16,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
 import headcourse.testing.PageInspector;
+import headcourse.testing.Tape;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -70,7 +72,7 @@ class StockOnSheetsTest {
       if (mark instanceof Mark.Group g) {
         collect(g.marks(), labels);
       } else if (mark instanceof Mark.Label l) {
-        labels.add(l.text());
+        labels.add(Tape.raised(l.text()));
       }
     }
   }
@@ -95,7 +97,7 @@ class StockOnSheetsTest {
           for (StockPlan.Cut c : b.cuts()) {
             if (t.pieces().stream().anyMatch(p -> p.mark().equals(c.stone()))) {
               cuts++;
-              places.computeIfAbsent(f.withUnit(c.at()), k -> new ArrayList<>()).add(b.id());
+              places.computeIfAbsent(f.withUnit(foot(work, c)), k -> new ArrayList<>()).add(b.id());
             }
           }
         }
@@ -124,6 +126,34 @@ class StockOnSheetsTest {
         assertEquals(List.of(), PageInspector.faults(page));
       }
     }
+  }
+
+  /** Where its left side stands on the blank's lower edge; turned, that is its right side's top. */
+  private static Length foot(ShopWork work, StockPlan.Cut cut) {
+    List<Point> outline =
+        work.heads().get(0).piece(cut.stone().substring(3)).stone().outline().vertices(0.01);
+    if (cut.part() == StockPlan.Part.SOFFIT) {
+      return cut.at();
+    }
+    double least = outline.stream().mapToDouble(Point::x).min().orElseThrow();
+    double most = outline.stream().mapToDouble(Point::x).max().orElseThrow();
+    double low = outline.stream().mapToDouble(Point::y).min().orElseThrow();
+    double high = outline.stream().mapToDouble(Point::y).max().orElseThrow();
+    double in =
+        cut.turned()
+            ? most
+                - outline.stream()
+                    .filter(v -> v.y() > high - 1e-6)
+                    .mapToDouble(Point::x)
+                    .max()
+                    .orElseThrow()
+            : outline.stream()
+                    .filter(v -> v.y() < low + 1e-6)
+                    .mapToDouble(Point::x)
+                    .min()
+                    .orElseThrow()
+                - least;
+    return cut.at().plus(Length.mm(in));
   }
 
   /** The off-cut is what a rule laid on the blank shows: one kerf past the last stone. */

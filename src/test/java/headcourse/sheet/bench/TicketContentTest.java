@@ -18,6 +18,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.stock.StockPlan;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
+import headcourse.testing.Tape;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -76,7 +77,10 @@ class TicketContentTest {
     LengthFormat f = new LengthFormat(work.job().units(), work.job().grid());
     List<Ticket> tickets = Ticket.of(work);
     int passes = tickets.stream().mapToInt(t -> t.piece().saw().size()).sum();
-    long printed = labels.stream().filter(l -> l.matches("[0-9]+ [A-Z]")).count();
+    long printed =
+        labels.stream()
+            .filter(l -> l.matches("[0-9]+ (top|soffit|left|right|outer|key|centre)( edge)?"))
+            .count();
     assertEquals(passes, printed, which + ": saw passes");
     for (Ticket t : tickets) {
       Piece p = t.piece();
@@ -102,7 +106,7 @@ class TicketContentTest {
       if (mark instanceof Mark.Group g) {
         collect(g.marks(), labels);
       } else if (mark instanceof Mark.Label l) {
-        labels.add(l.text());
+        labels.add(Tape.raised(l.text()));
       }
     }
   }

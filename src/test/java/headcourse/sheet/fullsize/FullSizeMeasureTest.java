@@ -18,6 +18,7 @@ import headcourse.testing.Congruent;
 import headcourse.testing.FinishedPdf;
 import headcourse.testing.FinishedPdf.Part;
 import headcourse.testing.FinishedPdf.Run;
+import headcourse.testing.MarksSaid;
 import headcourse.testing.StrokedPaths;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -30,7 +31,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -247,33 +247,12 @@ class FullSizeMeasureTest {
                   .map(Run::text)
                   .collect(Collectors.joining(" "));
           Matcher m = over.matcher(said);
-          Set<String> turned = m.find() ? marks(m.group(1)) : Set.of();
-          drawn.add(new Drawn(figure.page(), outline, marks(figure.alt()), turned, said));
+          Set<String> turned = m.find() ? MarksSaid.all(m.group(1)) : Set.of();
+          drawn.add(new Drawn(figure.page(), outline, MarksSaid.all(figure.alt()), turned, said));
         }
       }
     }
     return drawn;
-  }
-
-  /** Every mark of a text that names them short, as {@code A1-L1–L3, R1; A2-K}. */
-  private static Set<String> marks(String text) {
-    Set<String> marks = new TreeSet<>();
-    for (String opening : text.split("; ")) {
-      String prefix = opening.substring(0, opening.indexOf('-') + 1);
-      for (String run : opening.substring(prefix.length()).split(", ")) {
-        String[] ends = run.split("–");
-        if (ends.length == 1) {
-          marks.add(prefix + run);
-          continue;
-        }
-        for (int i = Integer.parseInt(ends[0].substring(1));
-            i <= Integer.parseInt(ends[1].substring(1));
-            i++) {
-          marks.add(prefix + run.charAt(0) + i);
-        }
-      }
-    }
-    return marks;
   }
 
   private static void bars(List<Path2D> paths) {

@@ -15,6 +15,7 @@ import headcourse.job.Setting;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
+import headcourse.testing.Tape;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -46,7 +47,7 @@ class LandsOnSheetsTest {
   private static void collect(List<Mark> marks, List<String> labels) {
     for (Mark mark : marks) {
       if (mark instanceof Mark.Label label) {
-        labels.add(label.text());
+        labels.add(Tape.raised(label.text()));
       } else if (mark instanceof Mark.Group group) {
         collect(group.marks(), labels);
       }
