@@ -152,11 +152,11 @@ record Dial(
     return best;
   }
 
-  /** The smallest turn under a given one that helps when other changes are written too, or null. */
-  Turned under(long most, Trials trials, List<Change> also) {
+  /** The smallest turn up to a given one that helps when other changes are written too, or null. */
+  Turned upTo(long most, Trials trials, List<Change> also) {
     Turned best = null;
     for (int sign : way == 0 ? new int[] {-1, 1} : new int[] {way}) {
-      Turned turned = most < 2 ? null : at(base + sign * (most - 1), trials, also);
+      Turned turned = most < 1 ? null : at(base + sign * Math.min(most, limit), trials, also);
       if (turned != null) {
         Turned least = between(sign, 0, turned, trials, also);
         best = best == null || least.size() < best.size() ? least : best;

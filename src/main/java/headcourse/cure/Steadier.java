@@ -24,6 +24,9 @@ public final class Steadier {
   /** Parts of itself by which the second of two values is turned. */
   private static final double[] PARTS = {0.125, 0.25, 0.5};
 
+  /** Beside another, a value must be turned at most so much of what it is alone. */
+  private static final double LESS = 0.75;
+
   /** What looking for them may take, in steps. */
   private static final long PATIENCE = 200_000;
 
@@ -59,10 +62,11 @@ public final class Steadier {
     if (all.size() < OFFERED) {
       List<Way> two = new ArrayList<>();
       for (Dial dial : dials) {
-        two.addAll(together(trials, dials, dial, farthest(alone, dial)));
+        two.addAll(together(trials, dials, dial, alone));
       }
       two.sort(smallest);
       addUnlike(all, two);
+      all.sort(smallest);
     }
     return all.stream().limit(OFFERED).map(c -> c.turned.changes()).toList();
   }
@@ -90,23 +94,25 @@ public final class Steadier {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** How far a value is turned where it does it alone, or as far as it goes. */
+  /** How far a value is turned where it does it alone, or how far it goes. */
   private static long farthest(List<Way> alone, Dial dial) {
     return alone.stream()
         .filter(c -> c.turned.dial() == dial)
         .mapToLong(c -> Math.abs(c.turned.value() - dial.base()))
         .findFirst()
-        .orElse(dial.limit() + 1);
+        .orElse(dial.limit());
   }
 
   /** A value turned less than it must be alone, with some other turned a little too. */
-  private static List<Way> together(Trials trials, List<Dial> dials, Dial dial, long alone) {
+  private static List<Way> together(Trials trials, List<Dial> dials, Dial dial, List<Way> alone) {
     List<Way> found = new ArrayList<>();
+    long most = Math.round(farthest(alone, dial) * LESS);
     for (Dial other : dials) {
       Way best = null;
       for (long value : other == dial ? new long[0] : other.parts(PARTS)) {
-        List<Change> also = other.writes().apply(value);
-        Dial.Turned turned = also == null ? null : dial.under(alone, trials, also);
+        boolean enough = Math.abs(value - other.base()) >= farthest(alone, other);
+        List<Change> also = enough ? null : other.writes().apply(value);
+        Dial.Turned turned = also == null ? null : dial.upTo(most, trials, also);
         if (turned == null) {
           continue;
         }

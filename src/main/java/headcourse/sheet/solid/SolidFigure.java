@@ -110,6 +110,9 @@ public final class SolidFigure {
   static SolidFigure whole(SheetContext c, HeadWork head, double width) {
     SolidWords words = new SolidWords(c, head);
     List<String> text = new ArrayList<>(words.verdict());
+    text.addAll(words.thrusts());
+    text.addAll(new SolidCures(c, head).all());
+    text.addAll(words.textbook());
     text.addAll(words.walls());
     text.addAll(words.yields());
     return new SolidFigure(c, head, new Lay(width, width, TALLEST), List.of(), text);
