@@ -132,7 +132,9 @@ public final class JobReader {
     // A wrong word is told once; what was meant by it spares the lengths a second complaint.
     String raw = root.scalar("units");
     boolean metric =
-        root.in.sound("units") ? word.equals("mm") : raw != null && raw.matches("(?i)[mc].*");
+        root.in.sound("units")
+            ? word.equals("mm")
+            : raw != null && raw.matches("(?i)(m|cm|centi).*");
     return metric ? Units.MILLIMETRE : Units.INCH;
   }
 
