@@ -11,6 +11,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
+import headcourse.job.Stone;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
 import headcourse.sheet.MarkRuns;
@@ -103,7 +104,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
               k -> new LinkedHashSet<>())
           .add(ticket.edge(c, words, e.edge()));
     }
-    StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
+    boolean split = c.job().stone().edges() == Stone.Edges.SPLIT;
+    StringBuilder dress =
+        new StringBuilder(words.say(split ? "ticket.dress-split" : "ticket.dress"));
     String join = " ";
     for (var e : edges.entrySet()) {
       boolean both = e.getValue().size() == 2 && sides(e.getKey());
