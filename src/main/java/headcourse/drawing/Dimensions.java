@@ -199,12 +199,40 @@ public final class Dimensions {
       return;
     }
     Size size = s.size;
-    if (size.lettering.height() > Lettering.LEAST) {
+    boolean smallest = size.lettering.height() <= Lettering.LEAST;
+    if (around(s, smallest ? 60 : 16)) {
+      return;
+    }
+    if (!smallest) {
       Lettering least = new Lettering(Lettering.LEAST, size.lettering.bold());
       beside(Laid.of(new Size(size.a, size.b, size.offset, size.text, least)));
       return;
     }
     board.add(past);
+  }
+
+  // Anywhere about the middle of the line, level, with a leader that crosses no text.
+  private boolean around(Laid s, double most) {
+    Point mid = s.p.towards(s.q, 0.5);
+    Vec half = new Vec(0, (s.text.above() - s.text.below()) / 2);
+    for (double far = 3; far < most; far++) {
+      for (int turn = 0; turn < 360; turn += 15) {
+        double rad = Math.toRadians(turn);
+        Point middle = mid.plus(new Vec(Math.cos(rad), Math.sin(rad)).times(far));
+        Mark.Label l = s.label(middle.plus(half), 0, Align.MIDDLE);
+        Box box = Box.around(s.corners(l)).grown(0.6);
+        Point end =
+            new Point(
+                Math.max(box.minX(), Math.min(box.maxX(), mid.x())),
+                Math.max(box.minY(), Math.min(box.maxY(), mid.y())));
+        if (end.distance(mid) > 1 && free(s.corners(l)) && free(mid.towards(end, 0.02), end)) {
+          board.line(mid, end, Pen.FINE);
+          board.add(l);
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Whether a text stands between ticks so far apart, mm. */

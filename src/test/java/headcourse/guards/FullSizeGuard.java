@@ -128,6 +128,9 @@ final class FullSizeGuard {
                     .orElseThrow()
                 - BEYOND;
     List<Double> whole = new ArrayList<>();
+    List<Double> onSoffit = new ArrayList<>();
+    List<Double> onTop = new ArrayList<>();
+    Set<String> said = new TreeSet<>();
     double step = 0;
     for (Part part : parts) {
       List<Path2D> level =
@@ -147,18 +150,30 @@ final class FullSizeGuard {
       for (Run r : texts.get(part.page())) {
         double up = r.y() - low.getY();
         if (Tape.isLength(r.text(), p.inch)
-            && up > 3
-            && up < band - 5
+            && up > 0.5
+            && up < band - 3
             && r.degrees() == 0
             && r.x() > low.getX()
             && r.x() < low.getMaxX()) {
           double at = start - low.getX() + beside(r, start - low.getX());
           p.length(name + ", mark at " + Math.round(at), r.text(), Math.abs(at), p.half() + 0.4);
           level(name, o, stones, at, up < band / 2);
+          (up < band / 2 ? onSoffit : onTop).add(at);
+        } else if (up > 0 && up < band && r.x() > low.getX() && r.x() < low.getMaxX()) {
+          named(name, o, stones, r, start + r.middleX() - low.getX());
+          said.add(r.text());
         }
       }
       step += low.getWidth() - OVERLAP;
     }
+    complete(name, o, stones, half, onSoffit, onTop);
+    for (Stone s : stones) {
+      boolean here = !half || !s.side().equals("left");
+      String mark = s.mark().substring(s.mark().indexOf('-') + 1);
+      p.that(!here || said.contains(mark) || s.distance(0, 1) < 12, name + ": nowhere is " + mark);
+    }
+    p.that(
+        said.stream().anyMatch(t -> t.startsWith("jamb ")), name + ": the jamb's value is missing");
     p.that(
         !half || Math.abs(o.number("jambLeftMm") - o.number("jambRightMm")) < 0.05,
         name + ": half a strip, but the jambs differ");
@@ -174,6 +189,51 @@ final class FullSizeGuard {
               || Math.abs(w + o.number("jambLeftMm")) < 0.05
               || Math.abs(w - o.number("jambRightMm")) < 0.05,
           name + ": a jamb at " + w);
+    }
+  }
+
+  // Every joint has its figure on both lines.
+  private void complete(
+      String name,
+      Json o,
+      List<Stone> stones,
+      boolean half,
+      List<Double> onSoffit,
+      List<Double> onTop) {
+    if (!stones.stream().allMatch(Stone::plain)) {
+      return;
+    }
+    double high = o.get("head").number("heightMm");
+    for (Stone s : stones) {
+      boolean right = !s.side().equals("left");
+      if (half && !right) {
+        continue;
+      }
+      double low = s.foot(!right, 0);
+      double top = s.foot(!right, high);
+      p.that(
+          onSoffit.stream().anyMatch(x -> Math.abs(x - low) < 0.6),
+          name + ": no figure on the soffit line for " + s.mark());
+      p.that(
+          onTop.stream().anyMatch(x -> Math.abs(x - top) < 0.6),
+          name + ": no figure on the top line for " + s.mark());
+    }
+  }
+
+  // A mark lies on its stone; a jamb's value beside its line.
+  private void named(String name, Json o, List<Stone> stones, Run r, double at) {
+    for (Stone s : stones) {
+      if (s.mark().endsWith("-" + r.text()) && s.plain()) {
+        p.that(
+            at > s.foot(true, 0) - 0.6 && at < s.foot(false, 0) + 0.6,
+            name + ": " + r.text() + " lies elsewhere");
+      }
+    }
+    if (r.text().startsWith("jamb ")) {
+      String side = at < 0 ? "jambLeftMm" : "jambRightMm";
+      p.length(name + ", jamb", r.text().substring(5), o.number(side));
+      double line = at < 0 ? -o.number(side) : o.number(side);
+      p.that(Math.abs(at - line) < r.width() / 2 + 2, name + ": the jamb's value lies elsewhere");
     }
   }
 

@@ -86,7 +86,7 @@ public final class IndexSheet implements SheetComposer {
   private static void struck(SheetFlow flow, SheetContext c) {
     List<String> marks =
         c.work().heads().stream()
-            .filter(h -> LayoutBoardSheet.struck(c, h))
+            .filter(h -> LayoutBoardSheet.struck(h))
             .map(h -> h.layout().opening().mark())
             .toList();
     if (!marks.isEmpty()) {

@@ -26,7 +26,6 @@ import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
-import headcourse.sheet.elevation.HeadFigures;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -53,7 +52,7 @@ public final class LayoutBoardSheet implements SheetComposer {
   public List<PageDraft> compose(SheetContext job) {
     List<PageDraft> pages = new ArrayList<>();
     for (HeadWork head : job.work().heads()) {
-      if (struck(job, head)) {
+      if (struck(head)) {
         continue;
       }
       SheetContext c = job.of(head);
@@ -91,8 +90,8 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   /** Whether a head is struck out instead. */
-  static boolean struck(SheetContext c, HeadWork head) {
-    return new HeadFigures(head, c.format()).curved();
+  static boolean struck(HeadWork head) {
+    return head.layout().curved();
   }
 
   private static double heading(SheetContext c, PageDraft page, String mark, double top) {

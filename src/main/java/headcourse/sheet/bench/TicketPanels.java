@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class TicketPanels {
   /** What the face takes of the width beside the section. */
-  private static final double FACE = 0.584;
+  private static final double FACE = 0.6;
 
   private final double sideWidth;
   private final double notchWidth;

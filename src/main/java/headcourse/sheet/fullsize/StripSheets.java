@@ -8,13 +8,13 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
+import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.BearingLine;
-import headcourse.sheet.FitLine;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -29,20 +29,33 @@ import java.util.List;
  * and ends, cut into lengths that are laid end to end on the board.
  */
 public final class StripSheets implements SheetComposer {
-  private static final double BAND = 18;
-  private static final double PITCH = 23.5;
+  private static final double BAND = 21;
+  private static final double PITCH = 26.3;
   private static final double BEYOND = 12;
   private static final double TICK = 2.9;
 
-  /** An opening's line over its first part, mm. */
-  private static final double HEAD = 6.2;
+  /** Under an opening's lines over its first part, mm. */
+  private static final double HEAD = 1.8;
 
   private static final Lettering TITLE = new Lettering(2.5, true);
+  private static final Lettering SMALL = new Lettering(2.5, true);
   private static final double SAME = 0.02;
   private static final Lettering MARK = new Lettering(3.5, true);
 
-  /** A line across the strip: where, what it says, and whether on the soffit or the top line. */
-  private record Tick(double x, String text, boolean top, Pen pen) {}
+  /**
+   * A line across the strip: where, what it says, and on which edge; across all of it where on
+   * neither.
+   */
+  private record Tick(double x, String text, On on, Pen pen) {}
+
+  private enum On {
+    SOFFIT,
+    TOP,
+    BOTH
+  }
+
+  /** A stone's mark between its joints on the soffit line. */
+  private record Stone(double from, double to, String mark) {}
 
   @Override
   public Bundle bundle() {
@@ -54,12 +67,15 @@ public final class StripSheets implements SheetComposer {
    *
    * @param half whether it is the right half, laid once more turned over
    */
-  private record Strip(HeadWork head, List<Tick> ticks, boolean half, double from, double to) {
+  private record Strip(
+      HeadWork head, List<Tick> ticks, List<Stone> stones, boolean half, double from, double to) {
     static Strip of(SheetContext c, HeadWork head) {
       List<Tick> ticks = StripSheets.ticks(c, head);
       boolean half = alike(ticks);
       Box box = extent(head);
-      return new Strip(head, ticks, half, (half ? 0 : box.minX()) - BEYOND, box.maxX() + BEYOND);
+      double from = (half ? 0 : box.minX()) - BEYOND;
+      return new Strip(
+          head, ticks, StripSheets.stones(head, half), half, from, box.maxX() + BEYOND);
     }
 
     String mark() {
@@ -80,34 +96,38 @@ public final class StripSheets implements SheetComposer {
       double around = trial.width() - TilePage.window(trial).width();
       boolean roll = c.paper().roll();
       double width = roll ? strip.to - strip.from + around + 1 : trial.width();
-      Box room = TilePage.window(c.page(width, trial.height(), "", ""));
+      Box window = TilePage.window(c.page(width, trial.height(), "", ""));
+      List<String> foot =
+          TextFlow.lines(c.say("fullsize.strip-foot"), window.width(), Lettering.NOTE);
+      double under = (foot.size() - 1) * Lettering.LEAST * TextFlow.LEADING;
+      Box room = new Box(window.minX(), window.minY(), window.maxX(), window.maxY() - under);
+      String bears = strip.mark() + ". " + BearingLine.of(c, head);
+      double heading = TextFlow.height(bears, room.width(), TITLE) + HEAD;
       double step = room.width() - Tiling.OVERLAP;
       int lengths = Tiling.count(strip.to - strip.from, room.width());
       for (int i = 0; i < lengths; i++) {
-        double wanted = i == 0 ? HEAD + PITCH : PITCH;
+        double wanted = i == 0 ? heading + PITCH : PITCH;
         boolean begins = page == null || roll || y + wanted - (PITCH - BAND) + 5 > room.maxY();
         if (begins) {
           String word = c.label("fullsize.label-strip");
           String label = strip.mark() + "-" + word + (i == 0 ? "" : "-" + (i + 1));
           page = c.page(width, trial.height(), label, c.say("fullsize.strips"));
           TilePage.bars(c, page);
-          String foot = c.say("fullsize.strip-foot");
-          double low = page.area().maxY() - 11;
-          FitLine.draw(page.board(), room.minX(), low, room.width(), foot, Lettering.NOTE);
+          double low = page.area().maxY() - 11 - under - Lettering.LEAST;
+          TextFlow.paragraph(page.board(), room.minX(), low, foot, Lettering.NOTE);
           pages.add(page);
           y = room.minY() + 1;
         }
         if (i == 0) {
           page.bookmark(1, c.say("fullsize.strip", strip.mark()), "strip-" + strip.mark(), y);
-          String title = strip.mark() + ". " + BearingLine.of(c, head);
-          FitLine.draw(page.board(), room.minX(), y + 3.2, room.width(), title, TITLE);
-          y += HEAD;
+          TextFlow.paragraph(page.board(), room.minX(), y, room.width(), bears, TITLE);
+          y += heading;
         }
         double from = strip.from + i * step;
         String key = strip.half ? "fullsize.strip-half" : "fullsize.strip-part";
         String name = c.say(key, strip.mark(), i + 1, lengths);
         double to = Math.min(strip.to, from + room.width());
-        part(c, page.board(), room, y, from, to, strip.ticks, name);
+        part(page.board(), room, y, from, to, strip, name);
         y += PITCH;
       }
     }
@@ -115,14 +135,7 @@ public final class StripSheets implements SheetComposer {
   }
 
   private static void part(
-      SheetContext c,
-      Board board,
-      Box room,
-      double y,
-      double from,
-      double to,
-      List<Tick> ticks,
-      String name) {
+      Board board, Box room, double y, double from, double to, Strip strip, String name) {
     double left = room.minX();
     double right = left + to - from;
     board.group(
@@ -134,18 +147,13 @@ public final class StripSheets implements SheetComposer {
           b.line(left, y + BAND, right, y + BAND, Pen.EDGE);
           b.line(left, y, left, y + BAND + 1.5, Pen.FINE);
           b.line(right, y, right, y + BAND + 1.5, Pen.FINE);
-          for (Tick t : ticks) {
+          for (Tick t : strip.ticks) {
             if (t.x < from - 1e-9 || t.x > to + 1e-9) {
               continue;
             }
             double x = left + t.x - from;
-            if (t.text.isEmpty()) {
-              b.line(x, y, x, y + BAND, t.pen);
-            } else if (t.top) {
-              b.line(x, y, x, y + TICK, t.pen);
-            } else {
-              b.line(x, y + BAND - TICK, x, y + BAND, t.pen);
-            }
+            double high = t.on == On.SOFFIT ? y + BAND - TICK : y;
+            b.line(x, high, x, t.on == On.TOP ? y + TICK : y + BAND, t.pen);
           }
         });
     board.group(
@@ -153,12 +161,18 @@ public final class StripSheets implements SheetComposer {
         "",
         "",
         b -> {
-          for (Tick t : ticks) {
+          for (Tick t : strip.ticks) {
             double x = left + t.x - from;
-            if (t.text.isEmpty() || x < left || x > right) {
-              continue;
+            if (!t.text.isEmpty() && x >= left && x <= right) {
+              b.firstFree(labels(t, x, y, left, right), 0.3);
             }
-            b.firstFree(labels(t, x, y, left, right), 0.3);
+          }
+          for (Stone s : strip.stones) {
+            double x0 = Math.max(left, left + s.from - from);
+            double x1 = Math.min(right, left + s.to - from);
+            if (x1 - x0 > 2) {
+              b.firstFree(marks(s.mark, x0, x1, y), 0.3);
+            }
           }
           for (double x : new double[] {left + 2, left + 30, left + 60}) {
             if (b.firstFree(
@@ -176,19 +190,42 @@ public final class StripSheets implements SheetComposer {
         });
   }
 
-  // Under its tick, or beside it; at the end of a part on the side that is left.
+  // Under its tick, or beside it, or smaller; at the end of a part on the side that is left.
   private static List<Mark.Label> labels(Tick t, double x, double y, double left, double right) {
-    double half = LabelShape.width(t.text, MARK) / 2;
-    double under = t.top ? y + TICK + 4.6 : y + BAND - TICK - 1.9;
-    double beside = t.top ? y + 4.2 : y + BAND - 1.5;
     List<Mark.Label> tries = new ArrayList<>();
-    for (double low : new double[] {under, beside}) {
-      for (double aside : new double[] {0, half + 0.8, -half - 0.8}) {
-        double at = x + aside;
-        boolean clear = low == under || aside != 0;
-        if (clear && at - half > left + 0.5 && at + half < right - 0.5) {
-          tries.add(new Mark.Label(new Point(at, low), t.text, MARK, Align.MIDDLE, 0));
+    for (Lettering l : List.of(MARK, SMALL)) {
+      double half = LabelShape.width(t.text, l) / 2;
+      double below = LabelShape.below(t.text, l);
+      double under =
+          t.on == On.TOP
+              ? y + TICK + 1 + LabelShape.above(t.text, l)
+              : y + BAND - TICK - 0.7 - below;
+      double beside =
+          t.on == On.TOP ? y + 0.5 + LabelShape.above(t.text, l) : y + BAND - 0.4 - below;
+      double middle = y + (BAND + l.height()) / 2;
+      List<Double> rows = t.on == On.BOTH ? List.of(middle) : List.of(under, beside);
+      for (double low : rows) {
+        for (double aside : new double[] {0, half + 0.8, -half - 0.8}) {
+          double at = x + aside;
+          boolean clear = low == under && t.on != On.BOTH || aside != 0;
+          if (clear && at - half > left + 0.5 && at + half < right - 0.5) {
+            tries.add(new Mark.Label(new Point(at, low), t.text, l, Align.MIDDLE, 0));
+          }
         }
+      }
+    }
+    return tries;
+  }
+
+  // In the middle of the stone, between the figures of both lines.
+  private static List<Mark.Label> marks(String mark, double x0, double x1, double y) {
+    double base = y + (BAND + SMALL.height()) / 2;
+    double half = LabelShape.width(mark, SMALL) / 2;
+    List<Mark.Label> tries = new ArrayList<>();
+    for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
+      double x = x0 + share * (x1 - x0);
+      if (x - half > x0 + 0.4 && x + half < x1 - 0.4) {
+        tries.add(new Mark.Label(new Point(x, base), mark, SMALL, Align.MIDDLE, 0));
       }
     }
     return tries;
@@ -200,8 +237,7 @@ public final class StripSheets implements SheetComposer {
             t ->
                 ticks.stream()
                     .anyMatch(
-                        o ->
-                            Math.abs(o.x + t.x) < SAME && o.top == t.top && o.text.equals(t.text)));
+                        o -> Math.abs(o.x + t.x) < SAME && o.on == t.on && o.text.equals(t.text)));
   }
 
   private static Box extent(HeadWork head) {
@@ -213,26 +249,43 @@ public final class StripSheets implements SheetComposer {
 
   private static List<Tick> ticks(SheetContext c, HeadWork head) {
     List<Tick> ticks = new ArrayList<>();
-    Pen jamb = Pen.OUTLINE;
-    ticks.add(new Tick(0, "", true, Pen.CENTRE));
-    ticks.add(new Tick(0 - head.layout().jamb(Side.LEFT).mm(), "", true, jamb));
-    ticks.add(new Tick(head.layout().jamb(Side.RIGHT).mm(), "", true, jamb));
+    ticks.add(new Tick(0, "", On.BOTH, Pen.CENTRE));
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      Length jamb = head.layout().jamb(side);
+      String text = c.words().each("fullsize.jamb", c.format().tape(jamb)).get(0);
+      ticks.add(new Tick(side.sign() * jamb.mm(), text, On.BOTH, Pen.OUTLINE));
+    }
     for (PlacedStone s : head.layout().stones()) {
       var f = s.feet();
       if (s.side() != Side.RIGHT) {
-        add(c, ticks, f.leftSoffit(), false);
-        add(c, ticks, f.leftTop(), true);
+        add(c, ticks, f.leftSoffit(), On.SOFFIT);
+        add(c, ticks, f.leftTop(), On.TOP);
       }
       if (s.side() != Side.LEFT) {
-        add(c, ticks, f.rightSoffit(), false);
-        add(c, ticks, f.rightTop(), true);
+        add(c, ticks, f.rightSoffit(), On.SOFFIT);
+        add(c, ticks, f.rightTop(), On.TOP);
       }
     }
     ticks.sort(Comparator.comparingDouble(Tick::x));
     return ticks;
   }
 
-  private static void add(SheetContext c, List<Tick> ticks, Length x, boolean top) {
-    ticks.add(new Tick(x.mm(), c.format().tape(x.abs()), top, Pen.CUT));
+  private static List<Stone> stones(HeadWork head, boolean half) {
+    List<Stone> stones = new ArrayList<>();
+    for (PlacedStone s : head.layout().stones()) {
+      var f = s.feet();
+      double from = Math.min(f.leftSoffit().mm(), f.rightSoffit().mm());
+      double to = Math.max(f.leftSoffit().mm(), f.rightSoffit().mm());
+      if (!half || s.side() == Side.RIGHT) {
+        stones.add(new Stone(from, to, s.mark()));
+      } else if (s.side() == Side.CENTRE) {
+        stones.add(new Stone(0, to, s.mark()));
+      }
+    }
+    return stones;
+  }
+
+  private static void add(SheetContext c, List<Tick> ticks, Length x, On on) {
+    ticks.add(new Tick(x.mm(), c.format().tape(x.abs()), on, Pen.CUT));
   }
 }
