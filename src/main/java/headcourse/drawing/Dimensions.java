@@ -211,8 +211,9 @@ public final class Dimensions {
     board.add(past);
   }
 
-  // Anywhere about the middle of the line, level, with a leader that crosses no text.
+  // Anywhere beyond the line or past its ends, level, with a leader that crosses no text.
   private boolean around(Laid s, double most) {
+    Vec out = s.out.times(Math.signum(s.size.offset));
     Point mid = s.p.towards(s.q, 0.5);
     Vec half = new Vec(0, (s.text.above() - s.text.below()) / 2);
     for (double far = 3; far < most; far++) {
@@ -225,7 +226,15 @@ public final class Dimensions {
             new Point(
                 Math.max(box.minX(), Math.min(box.maxX(), mid.x())),
                 Math.max(box.minY(), Math.min(box.maxY(), mid.y())));
-        if (end.distance(mid) > 1 && free(s.corners(l)) && free(mid.towards(end, 0.02), end)) {
+        List<Point> corners = s.corners(l);
+        boolean beyond =
+            corners.stream().allMatch(v -> out.dot(v.minus(mid)) > 0.3)
+                || corners.stream().allMatch(v -> s.along.dot(v.minus(s.q)) > 1)
+                || corners.stream().allMatch(v -> s.along.dot(v.minus(s.p)) < -1);
+        if (beyond
+            && end.distance(mid) > 1
+            && free(s.corners(l))
+            && free(mid.towards(end, 0.02), end)) {
           board.line(mid, end, Pen.FINE);
           board.add(l);
           return true;

@@ -21,6 +21,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.JobMaker;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
+import headcourse.testing.Tape;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
@@ -215,7 +216,7 @@ class BearingEverywhereTest {
     List<String> found = new ArrayList<>();
     for (Page page : SheetBook.compose(work, Bundle.WALL, Frame.plain()).pages()) {
       for (String cell : cells(page.marks())) {
-        said.matcher(cell).results().forEach(r -> found.add(r.group()));
+        said.matcher(Tape.raised(cell)).results().forEach(r -> found.add(r.group()));
       }
     }
     assertEquals(expected, found, what(work));
@@ -272,10 +273,11 @@ class BearingEverywhereTest {
                       page.stream()
                           .filter(l -> Math.abs(l.at().y() - word.at().y()) < 0.2)
                           .sorted(Comparator.comparingDouble(l -> l.at().x()))
-                          .map(Mark.Label::text)
+                          .map(l -> Tape.raised(l.text()))
                           .toList()));
     }
-    assertEquals(List.of(expected), rows, what(work));
+    // An arch is struck out; it has no board.
+    assertEquals(curved ? List.of() : List.of(expected), rows, what(work));
   }
 
   private static String bare(String text) {

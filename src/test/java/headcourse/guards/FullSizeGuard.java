@@ -170,7 +170,9 @@ final class FullSizeGuard {
     for (Stone s : stones) {
       boolean here = !half || !s.side().equals("left");
       String mark = s.mark().substring(s.mark().indexOf('-') + 1);
-      p.that(!here || said.contains(mark) || s.distance(0, 1) < 12, name + ": nowhere is " + mark);
+      p.that(
+          !here || said.contains(mark) || !s.plain() || s.distance(0, 1) < 12,
+          name + ": nowhere is " + mark);
     }
     p.that(
         said.stream().anyMatch(t -> t.startsWith("jamb ")), name + ": the jamb's value is missing");
