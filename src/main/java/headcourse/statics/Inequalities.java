@@ -1,6 +1,6 @@
 package headcourse.statics;
 
-import headcourse.stock.cutting.LinearProgram;
+import headcourse.solve.LinearProgram;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -197,7 +197,7 @@ final class Yard {
       // An off-cut is paid for.
       before = used.opened(id) ? before : before.plus(cost(item(id)));
     }
-    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().patterns(), rooms);
+    new Filling(job, this, problem, home, kept, unavailable).add(r, rooms);
     return new Assignment(
         List.copyOf(kept.values()),
         home,

@@ -40,11 +40,12 @@ class ArchitectureTest {
         "layout.yard",
         Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
-    TABLE.put("statics", Set.of("units", "geom", "job", "layout", "stock.cutting"));
+    TABLE.put("solve", Set.of());
+    TABLE.put("statics", Set.of("units", "geom", "job", "layout", "solve"));
     TABLE.put("cure", Set.of("units", "diag", "job", "layout", "layout.shapes", "statics"));
     TABLE.put("bench.builds", Set.of());
     TABLE.put("bench", Set.of("units", "geom", "job", "layout", "statics", "bench.builds"));
-    TABLE.put("stock.cutting", Set.of("geom"));
+    TABLE.put("stock.cutting", Set.of("geom", "solve"));
     TABLE.put(
         "stock",
         Set.of("units", "geom", "diag", "job", "layout", "bench", "stock.cutting", "layout.yard"));

@@ -14,6 +14,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
 import headcourse.testing.Tape;
+import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
@@ -62,7 +63,7 @@ class FiguresAddUpTest {
   void everyRunningMarkIsOnTheElevation() {
     for (ShopWork work : jobs()) {
       HeadWork head = work.heads().get(0);
-      if (head.layout().curve() != null) {
+      if (head.layout().curved()) {
         continue; // marked around the form, which the guards of the wall's sheets hold
       }
       Page page = ElevationSvg.page(work, head);
@@ -72,10 +73,16 @@ class FiguresAddUpTest {
               .map(Mark.Label::text)
               .toList();
       var format = new LengthFormat(work.job().units(), work.job().grid());
+      boolean cambered =
+          head.layout().joints().stream()
+              .anyMatch(j -> !work.job().grid().snapMm(j.foot().y()).isZero());
       for (var j : head.layout().joints()) {
         if (!j.soffitMark().isZero()) {
           String mark = format.tape(j.soffitMark());
-          assertTrue(turned.contains(mark), "no mark " + mark);
+          Length rise = work.job().grid().snapMm(j.foot().y());
+          // On a cambered soffit each mark also says how far over the springing line it stands.
+          String shown = cambered ? mark + " → " + format.tape(rise) : mark;
+          assertTrue(turned.contains(shown), () -> "no mark " + shown + " among " + turned);
         }
       }
     }
@@ -86,7 +93,7 @@ class FiguresAddUpTest {
     int chains = 0;
     for (ShopWork work : jobs()) {
       HeadWork head = work.heads().get(0);
-      if (head.layout().curve() != null && head.layout().curve().striking() == null) {
+      if (head.layout().curved()) {
         continue;
       }
       List<Page> pages = SheetBook.compose(work, Bundle.CONTRACTOR, Frame.plain()).pages();

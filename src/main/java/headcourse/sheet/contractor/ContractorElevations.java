@@ -82,6 +82,7 @@ public final class ContractorElevations implements SheetComposer {
       Optional<DimensionedFigure> narrow =
           fitting(context, figures, half.width(), half.tallest() / 2 - WORDS);
       if (narrow.isEmpty()
+          || wide.isEmpty()
           || narrow.get().scale().reduction() > SMALLER * wide.get().scale().reduction()) {
         return false;
       }
@@ -141,21 +142,26 @@ public final class ContractorElevations implements SheetComposer {
 
   /**
    * The largest that is no taller, its widths left out only where it is too tall with them at any
-   * scale; failing that, the smallest that is no wider.
+   * scale; failing that, the smallest that is no wider. None that leaves a stone without its mark.
    */
   private static Optional<DimensionedFigure> fitting(
       SheetContext context, HeadFigures figures, double width, double height) {
     Optional<DimensionedFigure> last = Optional.empty();
+    boolean unmarked = false;
     for (boolean sized : new boolean[] {true, false}) {
       for (Scale s : Scale.ladder(context.job().units())) {
         var f = DimensionedFigure.of(figures, s, context.words(), width, sized);
+        if (f.isPresent() && !f.get().marked()) {
+          unmarked = true;
+          break; // at a smaller scale there is less room still
+        }
         last = f.isPresent() ? f : last;
         if (f.isPresent() && f.get().height() <= Math.min(height, TALLEST)) {
           return f;
         }
       }
     }
-    return last;
+    return unmarked ? Optional.empty() : last;
   }
 
   private static List<String> notes(SheetContext context, HeadFigures figures) {

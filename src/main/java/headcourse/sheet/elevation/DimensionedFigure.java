@@ -2,7 +2,9 @@ package headcourse.sheet.elevation;
 
 import headcourse.drawing.Board;
 import headcourse.drawing.Dimensions;
+import headcourse.drawing.LabelSize;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Label;
 import headcourse.drawing.Mark.Role;
@@ -14,6 +16,7 @@ import headcourse.layout.Side;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import headcourse.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +32,10 @@ public final class DimensionedFigure {
   private final Scale scale;
   private final Words words;
   private final Similarity flat;
+  private final ElevationDrawer.Detail detail;
+  private final List<Point> outside = new ArrayList<>();
+  private final boolean marked;
+  private final Box outer;
   private final WidthChain widths;
   private final OpeningChain chain;
 
@@ -40,6 +47,9 @@ public final class DimensionedFigure {
     this.words = words;
     double x0 = room / 2 - figures.box().centre().x() * scale.factor();
     this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
+    this.detail = detail();
+    this.marked = learn();
+    this.outer = Box.around(outside);
     this.widths = new WidthChain(figures, flat, room, sized);
     this.chain = new OpeningChain(figures, part, words, room);
   }
@@ -51,9 +61,13 @@ public final class DimensionedFigure {
    */
   public static Optional<DimensionedFigure> of(
       HeadFigures figures, Scale scale, Words words, double room, boolean sized) {
-    return figures.box().width() * scale.factor() + 2 * SIDE > room
+    if (figures.box().width() * scale.factor() + 2 * SIDE > room) {
+      return Optional.empty();
+    }
+    var figure = new DimensionedFigure(figures, scale, words, room, sized);
+    return figure.outer.minX() < 0 || figure.outer.maxX() + SIDE - figure.beside() > room
         ? Optional.empty()
-        : Optional.of(new DimensionedFigure(figures, scale, words, room, sized));
+        : Optional.of(figure);
   }
 
   /** The scale. */
@@ -70,6 +84,45 @@ public final class DimensionedFigure {
     return figures.curved() ? figures.box().maxY() : headHeight();
   }
 
+  // A stone's mark is worth more than its screws.
+  private ElevationDrawer.Detail detail() {
+    var all = new ElevationDrawer.Detail(false, true, 5, true);
+    boolean room =
+        new ElevationDrawer(figures)
+            .settings(flat, part.stones(), all).stream().allMatch(s -> s.label() != null);
+    return room ? all : new ElevationDrawer.Detail(false, false, 5, true);
+  }
+
+  // What the head takes on paper with the marks that stand outside their stones, and whether every
+  // stone has one.
+  private boolean learn() {
+    figures.box().corners().forEach(p -> outside.add(flat.apply(p)));
+    var drawer = new ElevationDrawer(figures);
+    var settings = drawer.settings(flat, part.stones(), detail);
+    var marks = drawer.outside(flat, part.stones(), detail);
+    boolean all = true;
+    for (int i = 0; i < settings.size(); i++) {
+      all &= settings.get(i).label() != null || !marks.get(i).isEmpty();
+      for (Mark m : marks.get(i)) {
+        if (m instanceof Label l) {
+          var size = LabelSize.of(l.text(), l.lettering());
+          outside.addAll(size.corners(l.at(), l.align(), l.degrees()));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Whether every stone bears its mark, on it or on a leader. */
+  public boolean marked() {
+    return marked;
+  }
+
+  // How far marks stand out on the right.
+  private double beside() {
+    return outer.maxX() - flat.apply(new Point(figures.box().maxX(), 0)).x();
+  }
+
   private String heightText() {
     return figures.format().withUnit(Length.mm(shownHeight()));
   }
@@ -77,7 +130,9 @@ public final class DimensionedFigure {
   // The height may stand over its dimension where the head is low.
   private double top() {
     double over = Dimensions.overshoot(heightText(), DIMENSION, shownHeight() * scale.factor());
-    return LEAST_TOP + Math.max(0, over - (figures.box().maxY() - shownHeight()) * scale.factor());
+    double head = figures.box().maxY() * scale.factor();
+    double marks = -outer.minY() - head;
+    return LEAST_TOP + Math.max(marks, Math.max(0, over - (head - shownHeight() * scale.factor())));
   }
 
   private double low() {
@@ -109,11 +164,6 @@ public final class DimensionedFigure {
     double y0 = soffit(top);
     Similarity view = view(left, top);
     ElevationDrawer drawer = new ElevationDrawer(figures);
-    var detail = new ElevationDrawer.Detail(false, true, 5);
-    // A stone's mark is worth more than its screws.
-    if (drawer.settings(view, part.stones(), detail).stream().anyMatch(s -> s.label() == null)) {
-      detail = new ElevationDrawer.Detail(false, false, 5);
-    }
     drawer.stones(board, view, part.stones(), detail);
     double under = y0 - low() * scale.factor() + 1;
     double chainTop = under + widths.height() + JAMB;
@@ -133,6 +183,7 @@ public final class DimensionedFigure {
   private void height(Board board, Similarity view) {
     double x = figures.curved() ? figures.box().maxX() : figures.topEnd(Side.RIGHT).mm();
     x = Math.max(x, figures.box().maxX());
+    x += beside() / scale.factor();
     Point a = view.apply(new Point(x, 0));
     Point b = view.apply(new Point(x, shownHeight()));
     new Dimensions(board).aligned(a, b, -8.5, heightText(), DIMENSION);

@@ -27,8 +27,15 @@ public final class ElevationDrawer {
     this.figures = figures;
   }
 
-  /** What is shown of the stones besides their outlines. */
-  public record Detail(boolean order, boolean screws, double largest) {}
+  /**
+   * What is shown of the stones besides their outlines.
+   *
+   * @param order whether their numbers in the setting order
+   * @param screws whether their screws
+   * @param largest greatest height of capitals, mm
+   * @param leaders whether a mark that finds no room on its stone stands outside, on a leader
+   */
+  public record Detail(boolean order, boolean screws, double largest, boolean leaders) {}
 
   /** A stone as it lies on paper. */
   private record Shown(PlacedStone stone, Piece piece, StoneFace face, List<Mark> screws) {
@@ -55,7 +62,31 @@ public final class ElevationDrawer {
    */
   public void stones(Board board, Similarity view, List<PlacedStone> stones, Detail detail) {
     List<Shown> shown = shown(view, stones, detail);
-    draw(board, shown, settings(shown, detail));
+    List<Setting> settings = settings(shown, detail);
+    draw(board, shown, settings, detail.leaders ? outside(view, shown, settings) : List.of());
+  }
+
+  /**
+   * The marks that stand outside their stones, each empty or with its leader, in the stones' order;
+   * like {@link #settings} they depend on the scale alone.
+   */
+  List<List<Mark>> outside(Similarity view, List<PlacedStone> stones, Detail detail) {
+    List<Shown> shown = shown(view, stones, detail);
+    return outside(view, shown, settings(shown, detail));
+  }
+
+  private List<List<Mark>> outside(Similarity view, List<Shown> stones, List<Setting> settings) {
+    OuterMarks outer = new OuterMarks(figures, view);
+    for (int i = 0; i < stones.size(); i++) {
+      Shown s = stones.get(i);
+      outer.taken(s.face.outline(), settings.get(i).marks(s.face));
+    }
+    List<List<Mark>> all = new ArrayList<>();
+    for (int i = 0; i < stones.size(); i++) {
+      boolean none = settings.get(i).label() == null;
+      all.add(none ? outer.mark(stones.get(i).stone) : List.of());
+    }
+    return all;
   }
 
   /** Draws stones as labelled before, at the same scale, by {@link #settings}. */
@@ -65,15 +96,17 @@ public final class ElevationDrawer {
       List<PlacedStone> stones,
       Detail detail,
       List<Setting> settings) {
-    draw(board, shown(view, stones, detail), settings);
+    draw(board, shown(view, stones, detail), settings, List.of());
   }
 
-  private static void draw(Board board, List<Shown> stones, List<Setting> settings) {
+  private static void draw(
+      Board board, List<Shown> stones, List<Setting> settings, List<List<Mark>> outside) {
     for (int pass = 0; pass < 2; pass++) {
       // The key last: its heavier outline lies over its neighbours'.
       for (int i = 0; i < stones.size(); i++) {
         if (stones.get(i).key() == (pass == 1)) {
-          stone(board, stones.get(i), settings.get(i));
+          List<Mark> outer = outside.isEmpty() ? List.of() : outside.get(i);
+          stone(board, stones.get(i), settings.get(i), outer);
         }
       }
     }
@@ -82,7 +115,7 @@ public final class ElevationDrawer {
     }
   }
 
-  private static void stone(Board board, Shown s, Setting setting) {
+  private static void stone(Board board, Shown s, Setting setting, List<Mark> outer) {
     String mark = s.piece.mark();
     board.group(
         Role.STONE,
@@ -92,6 +125,7 @@ public final class ElevationDrawer {
           Shade shade = s.key() ? Shade.KEY : Shade.STONE;
           b.outline(s.face.outline(), shade, s.key() ? Pen.OUTLINE : Pen.CUT);
           b.addAll(setting.marks(s.face));
+          b.addAll(outer);
         });
   }
 

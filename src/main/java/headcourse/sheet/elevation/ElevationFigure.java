@@ -139,7 +139,7 @@ public final class ElevationFigure {
   }
 
   private ElevationDrawer.Detail detail() {
-    return new ElevationDrawer.Detail(true, true, Math.max(7, largest));
+    return new ElevationDrawer.Detail(true, true, Math.max(7, largest), false);
   }
 
   private double topDepth() {

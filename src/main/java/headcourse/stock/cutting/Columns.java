@@ -1,5 +1,6 @@
 package headcourse.stock.cutting;
 
+import headcourse.solve.LinearProgram;
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
 import java.util.Arrays;

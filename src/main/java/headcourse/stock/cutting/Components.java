@@ -3,6 +3,7 @@ package headcourse.stock.cutting;
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /** Parts that share no kind of blank, directly or through others, as problems of their own. */
@@ -42,6 +43,8 @@ final class Components {
               new CuttingProblem(demand, problem.nesting(), bins),
               kinds.stream().mapToInt(b -> b).toArray()));
     }
+    // The largest last: it has what others leave of the budget.
+    out.sort(Comparator.comparingInt(c -> c.problem.parts()));
     return out;
   }
 

@@ -28,18 +28,25 @@ public final class CuttingSolver {
    * @param bound no packing costs less
    * @param proved whether none is better
    * @param steps how many steps it took
+   * @param sequencer knows how the parts of each blank lie
    */
-  public record Result(Packing packing, Cost bound, boolean proved, long steps) {}
+  public record Result(
+      Packing packing, Cost bound, boolean proved, long steps, Sequencer sequencer) {}
 
   /** Solves; parts that no blank takes are missing. */
   public Result solve(CuttingProblem problem) {
     StepBudget budget = StepBudget.of(limit);
+    Sequencer sequencer = new Sequencer(problem.nesting(), budget);
     List<Packing.Pattern> patterns = new ArrayList<>();
     int[] missing = new int[problem.demand().length];
     Cost bound = Cost.NONE;
     boolean proved = true;
-    for (Component c : Components.of(problem)) {
-      Result r = solve(c.problem(), budget);
+    List<Component> components = Components.of(problem);
+    int open = components.stream().mapToInt(c -> c.problem().parts()).sum();
+    for (Component c : components) {
+      int parts = c.problem().parts();
+      Result r = solve(c.problem(), sequencer, budget.share((double) parts / open));
+      open -= parts;
       for (Packing.Pattern p : r.packing.patterns()) {
         patterns.add(new Packing.Pattern(c.kinds()[p.bin()], p.counts()));
       }
@@ -49,12 +56,11 @@ public final class CuttingSolver {
       bound = bound.plus(r.bound);
       proved &= r.proved;
     }
-    return new Result(Packing.of(problem, patterns, missing), bound, proved, budget.steps());
+    return new Result(
+        Packing.of(problem, patterns, missing), bound, proved, budget.steps(), sequencer);
   }
 
-  private static Result solve(CuttingProblem problem, StepBudget all) {
-    StepBudget budget = all.share(1);
-    Sequencer sequencer = new Sequencer(problem.nesting(), budget);
+  private static Result solve(CuttingProblem problem, Sequencer sequencer, StepBudget budget) {
     Packing incumbent = new FirstFit(problem, sequencer).solve();
     Cost bound = new LowerBound(problem).of(problem.demand(), problem.counts());
     bound = bound.missing() > 0 ? new Cost(bound.missing(), 0, 0) : bound;
@@ -62,7 +68,7 @@ public final class CuttingSolver {
       incumbent = new NeighbourHeuristic(problem, sequencer).better(incumbent);
     }
     if (incumbent.cost().compareTo(bound) <= 0) {
-      return new Result(incumbent, incumbent.cost(), true, budget.steps());
+      return new Result(incumbent, incumbent.cost(), true, budget.steps(), sequencer);
     }
     return new Lexicographic(problem, sequencer, budget).solve(incumbent, bound);
   }

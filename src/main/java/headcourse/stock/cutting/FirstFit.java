@@ -10,14 +10,20 @@ import java.util.List;
  * or where it fits tightest.
  */
 final class FirstFit {
+  /** The share of the budget; with it used up, only the first way is looked at. */
+  private static final double SHARE = 0.1;
+
   private final CuttingProblem problem;
   private final Sequencer sequencer;
   private final StepBudget budget;
 
+  /**
+   * @param sequencer knows afterwards how the parts of each blank lie
+   */
   FirstFit(CuttingProblem problem, Sequencer sequencer) {
     this.problem = problem;
-    this.sequencer = sequencer;
-    this.budget = sequencer.budget();
+    this.budget = sequencer.budget().share(SHARE);
+    this.sequencer = sequencer.quick(budget);
   }
 
   /** Which kind of blank to begin. */

@@ -115,7 +115,8 @@ final class Lexicographic {
     }
     Packing out = Packing.of(problem, patterns, missing);
     boolean proved = out.cost().compareTo(bound) <= 0;
-    return new CuttingSolver.Result(out, proved ? out.cost() : bound, proved, budget.steps());
+    return new CuttingSolver.Result(
+        out, proved ? out.cost() : bound, proved, budget.steps(), sequencer);
   }
 
   /** What each blank adds at least to what decides among equals, where they are only counted. */

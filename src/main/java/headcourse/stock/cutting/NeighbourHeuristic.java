@@ -74,7 +74,9 @@ final class NeighbourHeuristic {
       Bin bin = problem.bins().get(b);
       for (int i = 0; left[b] > 0 && !bin.single() && i < nesting.typeOf.length; i++) {
         int t = nesting.typeOf[i];
-        if (rest[t] <= 0 || !bin.takes()[t] || nesting.extent[i] > bin.usable()
+        if (rest[t] <= 0
+            || !bin.takes()[t]
+            || nesting.extent[i] > bin.usable()
             || n++ % every != 0) {
           continue;
         }

@@ -15,9 +15,6 @@ final class SequenceHeuristic {
 
   private final int[] last;
 
-  /** The same type the other way round, or −1. */
-  private final int[] twin;
-
   SequenceHeuristic(Nesting nesting, StepBudget budget) {
     this.nesting = nesting;
     this.budget = budget;
@@ -38,14 +35,6 @@ final class SequenceHeuristic {
     for (int i = n - 1; i >= 0; i--) {
       first[nesting.typeOf[leaning[i]]] = i;
       last[nesting.typeOf[leaning[n - 1 - i]]] = n - 1 - i;
-    }
-    twin = new int[n];
-    Arrays.fill(twin, -1);
-    for (int i = 1; i < n; i++) {
-      if (nesting.typeOf[i] == nesting.typeOf[i - 1]) {
-        twin[i] = i - 1;
-        twin[i - 1] = i;
-      }
     }
     budget.spend((long) n * n);
   }
@@ -85,73 +74,76 @@ final class SequenceHeuristic {
     return order;
   }
 
-  /** A local search from there: parts turned or moved one by one to where they save most. */
-  int[] improved(int[] from) {
+  /**
+   * A local search from there: each part is taken out and put in anew where all take least.
+   *
+   * @param enough it ends with the first no longer than this
+   */
+  int[] improved(int[] from, long enough) {
     int[] best = from;
     long length = length(best);
-    boolean better = true;
-    while (better && !budget.out()) {
-      better = false;
-      for (int i = 0; i < best.length; i++) {
-        for (int j = -1; j < best.length; j++) {
-          int[] other = j < 0 ? flipped(best, i) : moved(best, i, j);
-          long l = other == best ? length : length(other);
-          if (l < length) {
-            best = other;
-            length = l;
-            better = true;
-          }
-        }
+    long before = Long.MAX_VALUE;
+    while (length < before && length > enough && !budget.out()) {
+      before = length;
+      for (int i = 0; i < best.length && length > enough; i++) {
+        int[] rest = new int[best.length - 1];
+        System.arraycopy(best, 0, rest, 0, i);
+        System.arraycopy(best, i + 1, rest, i, rest.length - i);
+        best = inserted(rest, nesting.typeOf[best[i]], best, length);
+        length = length(best);
       }
     }
     return best;
-  }
-
-  private int[] flipped(int[] order, int i) {
-    if (twin[order[i]] < 0) {
-      return order;
-    }
-    int[] flipped = order.clone();
-    flipped[i] = twin[order[i]];
-    return flipped;
-  }
-
-  private static int[] moved(int[] order, int from, int to) {
-    if (from == to) {
-      return order;
-    }
-    int[] moved = order.clone();
-    if (from < to) {
-      System.arraycopy(order, from + 1, moved, from, to - from);
-    } else {
-      System.arraycopy(order, to, moved, to + 1, from - to);
-    }
-    moved[to] = order[from];
-    return moved;
   }
 
   /**
-   * The shortest of a sequence and of another with one part put in anywhere, either way round.
+   * The shortest of a sequence and of another with one part put in anywhere, either way round. That
+   * takes the longest path through the part put in, or what the others take.
    *
    * @param rest the other, one shorter
+   * @param than the sequence
+   * @param length what it takes
    */
-  int[] inserted(int[] rest, int type, int[] than) {
-    int[] best = than;
-    long length = length(best);
-    int[] with = new int[than.length];
+  int[] inserted(int[] rest, int type, int[] than, long length) {
+    int n = rest.length;
+    budget.spend((long) n * n + 8L * n + 4);
+    long[] start = nesting.starts(rest);
+    long[] tail = new long[n];
+    long shortest = length;
+    long others = 0;
+    for (int i = n - 1; i >= 0; i--) {
+      tail[i] = nesting.extent[rest[i]];
+      for (int j = i + 1; j < n; j++) {
+        tail[i] = Math.max(tail[i], nesting.distance[rest[i]][rest[j]] + tail[j]);
+      }
+      others = Math.max(others, start[i] + tail[i]);
+    }
+    int at = -1;
+    int with = -1;
+    long[] after = new long[n + 1];
     for (int node = nesting.firstNode[type]; node < nesting.firstNode[type + 1]; node++) {
-      for (int j = 0; j < with.length; j++) {
-        System.arraycopy(rest, 0, with, 0, j);
-        System.arraycopy(rest, j, with, j + 1, with.length - 1 - j);
-        with[j] = node;
-        long l = length(with);
-        if (l < length) {
-          best = with.clone();
-          length = l;
+      after[n] = nesting.extent[node];
+      for (int j = n - 1; j >= 0; j--) {
+        after[j] = Math.max(after[j + 1], nesting.distance[node][rest[j]] + tail[j]);
+      }
+      long from = 0;
+      for (int j = 0; j <= n; j++) {
+        from = j == 0 ? 0 : Math.max(from, start[j - 1] + nesting.distance[rest[j - 1]][node]);
+        long all = Math.max(others, from + after[j]);
+        if (all < shortest) {
+          shortest = all;
+          at = j;
+          with = node;
         }
       }
     }
-    return best;
+    if (at < 0) {
+      return than;
+    }
+    int[] order = Arrays.copyOf(rest, n + 1);
+    System.arraycopy(rest, at, order, at + 1, n - at);
+    order[at] = with;
+    return order;
   }
 
   /** Length that a sequence takes. */

@@ -21,9 +21,13 @@ public final class Sequencer {
 
   private final Nesting nesting;
   private final StepBudget budget;
+
+  /** Of more parts sequences are not searched, only bettered by a local search. */
+  private final int searchable;
+
   private final SequenceHeuristic heuristic;
   private final PairLengths pairs;
-  private final Map<Key, Known> known = new HashMap<>();
+  private final Map<Key, Known> known;
   private long searched;
 
   /**
@@ -37,10 +41,26 @@ public final class Sequencer {
    * @param budget what it counts on; once it is out, only quick sequences are looked at
    */
   Sequencer(Nesting nesting, StepBudget budget) {
+    this(nesting, budget, Integer.MAX_VALUE, new PairLengths(nesting), new HashMap<>());
+  }
+
+  private Sequencer(
+      Nesting nesting,
+      StepBudget budget,
+      int searchable,
+      PairLengths pairs,
+      Map<Key, Known> known) {
     this.nesting = nesting;
     this.budget = budget;
+    this.searchable = searchable;
     this.heuristic = new SequenceHeuristic(nesting, budget);
-    this.pairs = new PairLengths(nesting);
+    this.pairs = pairs;
+    this.known = known;
+  }
+
+  /** With the same memory, on a share of the budget; of more than a few parts no search. */
+  Sequencer quick(StepBudget share) {
+    return new Sequencer(nesting, share, FEW, pairs, known);
   }
 
   /** The types of parts, one by one. */
@@ -157,7 +177,7 @@ public final class Sequencer {
   private void search(Known of, Key key, int[] counts, long usable) {
     if (holdsTooMuch(key, usable)) {
       of.over = usable;
-    } else if (!budget.out()) {
+    } else if (!budget.out() && key.parts.length <= searchable) {
       SequenceSearch search = new SequenceSearch(nesting, counts, usable + 1, usable, budget);
       search.run();
       searched += search.nodes();
@@ -190,12 +210,12 @@ public final class Sequencer {
   /** A good sequence: that of all but one of them, and this one where it adds least. */
   private int[] start(Key key, int[] counts, long usable) {
     int[] best = heuristic.byLean(counts);
-    best = key.parts.length > FEW ? heuristic.improved(best) : best;
+    best = key.parts.length > FEW ? heuristic.improved(best, usable) : best;
     for (int i = 0; i < key.parts.length && nesting.length(best) > usable; i++) {
       Known rest = key.first(i) ? known.get(key.without(i)) : null;
       budget.spend(LOOK);
       if (rest != null) {
-        best = heuristic.inserted(rest.order, key.parts[i], best);
+        best = heuristic.inserted(rest.order, key.parts[i], best, nesting.length(best));
       }
     }
     return best;
@@ -213,12 +233,17 @@ public final class Sequencer {
     return false;
   }
 
-  /** The nodes from left to right in the shortest sequence. */
+  /** The nodes from left to right in the shortest sequence that is found, or was before. */
   public List<Integer> best(int[] counts) {
     int[] best = heuristic.byLean(counts, false);
     if (!nesting.square) {
-      best = heuristic.improved(heuristic.byLean(counts));
-      SequenceSearch search = new SequenceSearch(nesting, counts, nesting.length(best), -1, budget);
+      StepBudget some = StepBudget.endless();
+      best = new SequenceHeuristic(nesting, some).improved(heuristic.byLean(counts), 0);
+      Known before = known.get(Key.of(Nesting.present(counts), counts));
+      if (before != null && before.atMost < nesting.length(best)) {
+        best = before.order;
+      }
+      SequenceSearch search = new SequenceSearch(nesting, counts, nesting.length(best), -1, some);
       search.run();
       best = search.best() == null ? best : search.best();
     }

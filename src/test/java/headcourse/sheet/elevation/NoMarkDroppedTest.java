@@ -30,8 +30,8 @@ import org.junit.jupiter.api.Test;
  * random jobs, flat, curved, and curved with as many stones as they take on small paper.
  */
 class NoMarkDroppedTest {
-  /** 300 with the profile campaign. */
-  private static final long SEEDS = Seeds.of(30);
+  /** 300 with {@code -Dheadcourse.seeds=25}. */
+  private static final long SEEDS = Seeds.of(12);
 
   private static final List<String> SMALL = List.of("letter", "a4", "letter", "tabloid");
 

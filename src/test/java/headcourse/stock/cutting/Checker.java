@@ -14,8 +14,8 @@ final class Checker {
     int[] used = new int[p.bins().size()];
     for (Packing.Pattern pattern : r.packing().patterns()) {
       used[pattern.bin()]++;
-      List<Integer> order = new Sequencer(p.nesting()).best(pattern.counts());
-      long[] at = new Sequencer(p.nesting()).starts(order);
+      List<Integer> order = r.sequencer().best(pattern.counts());
+      long[] at = r.sequencer().starts(order);
       for (int i = 0; i < at.length; i++) {
         int node = order.get(i);
         got[p.nesting().typeOf[node]]++;

@@ -49,7 +49,7 @@ class CuttingFamilyTest {
       Sequencer sequencer = new Sequencer(p.nesting());
       Packing firstFit = new FirstFit(p, sequencer).solve();
       Packing chain = new NeighbourHeuristic(p, sequencer).better(firstFit);
-      Checker.check(p, new CuttingSolver.Result(chain, Cost.NONE, false, 0));
+      Checker.check(p, new CuttingSolver.Result(chain, Cost.NONE, false, 0, sequencer));
       int c = chain.cost().compareTo(firstFit.cost());
       assertTrue(c <= 0, family + " seed " + seed);
       better += c < 0 ? 1 : 0;

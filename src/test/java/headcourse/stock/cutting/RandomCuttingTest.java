@@ -68,6 +68,20 @@ class RandomCuttingTest {
     }
   }
 
+  /** Yards that heuristics alone once took minutes for: every loop counts, from the first on. */
+  @Test
+  void stepsAreCountedFromTheFirstLine() {
+    long limit = 60_000;
+    for (long seed = 0; seed < 6; seed++) {
+      Random r = new Random(seed);
+      CuttingProblem p =
+          seed % 2 == 0 ? RandomCutting.mixed(r, 60) : RandomCutting.longBlanks(r, 16);
+      CuttingSolver.Result result = new CuttingSolver(limit).solve(p);
+      Checker.check(p, result);
+      assertTrue(result.steps() < limit * 1.2, "seed " + seed + ": " + result.steps());
+    }
+  }
+
   /** Never worse than first fit, which it starts from, and the same again. */
   @Test
   void notWorseThanFirstFitAndTheSameAgain() {

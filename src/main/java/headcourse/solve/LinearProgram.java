@@ -1,4 +1,4 @@
-package headcourse.stock.cutting;
+package headcourse.solve;
 
 import java.util.ArrayList;
 import java.util.List;
