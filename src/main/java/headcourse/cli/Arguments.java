@@ -16,9 +16,18 @@ import java.util.stream.Collectors;
  * @param out folder to write into, or empty for {@code out}
  * @param only kinds of output to draw; empty for all
  * @param paper paper of every bundle, or null
+ * @param opening the one opening to draw, or empty for all
+ * @param open whether what was drawn is shown
  */
-record Arguments(String command, List<String> files, String out, List<Output> only, Paper paper) {
-  static final List<String> COMMANDS = List.of("draw", "check", "choose", "new", "rules");
+record Arguments(
+    String command,
+    List<String> files,
+    String out,
+    List<Output> only,
+    Paper paper,
+    String opening,
+    boolean open) {
+  static final List<String> COMMANDS = List.of("new", "check", "choose", "draw", "watch", "rules");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {
@@ -56,6 +65,8 @@ record Arguments(String command, List<String> files, String out, List<Output> on
     String out = "";
     List<Output> only = new ArrayList<>();
     Paper paper = null;
+    String opening = "";
+    boolean open = false;
     for (int i = 0; i < args.size(); i++) {
       String a = args.get(i);
       String value = null;
@@ -65,12 +76,13 @@ record Arguments(String command, List<String> files, String out, List<Output> on
       }
       switch (a) {
         case "--help", "-h" -> {
-          return new Arguments("help", List.of(command), "", List.of(), null);
+          return new Arguments("help", List.of(command), "", List.of(), null, "", false);
         }
         case "--version" -> {
-          return new Arguments("version", List.of(), "", List.of(), null);
+          return new Arguments("version", List.of(), "", List.of(), null, "", false);
         }
-        case "--out", "--only", "--paper" -> {
+        case "--open" -> open = true;
+        case "--out", "--only", "--paper", "--opening" -> {
           if (value == null && i + 1 < args.size()) {
             value = args.get(++i);
           }
@@ -78,6 +90,8 @@ record Arguments(String command, List<String> files, String out, List<Output> on
             faults.add(fault(a + " wants a value", "headcourse --help"));
           } else if (a.equals("--out")) {
             out = value;
+          } else if (a.equals("--opening")) {
+            opening = value;
           } else if (a.equals("--only")) {
             only.addAll(outputs(value, faults));
           } else {
@@ -86,7 +100,10 @@ record Arguments(String command, List<String> files, String out, List<Output> on
         }
         default -> {
           if (a.startsWith("-") && a.length() > 1) {
-            faults.add(fault("unknown option " + a, "options are --out, --only, --paper, --help"));
+            faults.add(
+                fault(
+                    "unknown option " + a,
+                    "options are --out, --only, --paper, --opening, --open, --help"));
           } else if (command.isEmpty()) {
             command = a;
           } else {
@@ -104,7 +121,7 @@ record Arguments(String command, List<String> files, String out, List<Output> on
                   ? "to draw that file: headcourse draw " + command
                   : "headcourse --help"));
     }
-    return new Arguments(command, List.copyOf(files), out, List.copyOf(only), paper);
+    return new Arguments(command, List.copyOf(files), out, List.copyOf(only), paper, opening, open);
   }
 
   private static List<Output> outputs(String words, List<Diagnostic> faults) {

@@ -25,11 +25,25 @@ final class Help {
             --only KIND     bench, wall, contractor, full-size, order, svg, csv, json,
                             or png, the elevations as pictures to send by telephone;
                             several with commas: --only bench,wall
+            --opening D1    only what one opening has of its own: its pages of bench, wall
+                            and full-size as in the whole set (bench-D1.pdf ...), and its
+                            elevation
+            --open          show what was drawn
             --paper SIZE    letter, legal, tabloid, a4, a3, a2, a1, arch-c, arch-d ...
                             for every bundle, instead of what the job says
 
+          The last line says what was written and what to open first. Where the job is
+          refused and older sheets lie in the folder, it says how old they are.
+
           Ends with 0 when drawn; 1 when drawn but an error among the findings stands;
           2 when the job is wrong or can't be done; 3 when the machine failed.""";
+      case "watch" ->
+          """
+          headcourse watch JOB.yaml [more jobs] [options of draw]
+
+          Draws, and draws again whenever the job, or a file that it names, is saved.
+          Where the job then has an error, the last good sheets stay, and it says so.
+          Ctrl-C ends it.""";
       case "check" ->
           """
           headcourse check JOB.yaml [more jobs]
@@ -69,6 +83,7 @@ final class Help {
           headcourse check JOB.yaml    can it be set out, and what do the rules say?
           headcourse choose JOB.yaml   what heads are there to choose from?
           headcourse draw JOB.yaml     draw the sheets for bench, wall and contractor
+          headcourse watch JOB.yaml    draw again whenever the job is saved
           headcourse rules             the rules and where they come from
 
           headcourse draw --help       more about a command

@@ -20,14 +20,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A job file on disk.
  *
  * @param folder the working folder
  * @param name the file's name as the user gave it
+ * @param looked is told where a file that the job names was looked for
  */
-record JobFile(Path folder, String name) {
+record JobFile(Path folder, String name, Consumer<Path> looked) {
+  JobFile(Path folder, String name) {
+    this(folder, name, p -> {});
+  }
+
   /** Larger files than this are no job. */
   private static final int MOST = 4 << 20;
 
@@ -85,6 +91,7 @@ record JobFile(Path folder, String name) {
       Path parent = folder.resolve(name).getParent();
       for (Path base : parent == null ? List.of(folder) : List.of(parent, folder)) {
         Path path = base.resolve(relative);
+        looked.accept(path);
         if (Files.isRegularFile(path)) {
           return Optional.of(path);
         }

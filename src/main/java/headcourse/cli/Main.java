@@ -28,7 +28,9 @@ public final class Main {
   public static void main(String[] args) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int status = run(List.of(args), Path.of(""), out, err);
+    Console console = new Console(out, err, Progress.on(err), Viewer.SYSTEM);
+    int status = run(List.of(args), Path.of(""), console);
+    console.progress().done();
     out.flush();
     err.flush();
     if (status != DONE) {
@@ -38,7 +40,10 @@ public final class Main {
 
   /** Runs the program in a folder and gives its exit status. */
   static int run(List<String> args, Path folder, PrintStream out, PrintStream err) {
-    Console console = new Console(out, err);
+    return run(args, folder, new Console(out, err));
+  }
+
+  static int run(List<String> args, Path folder, Console console) {
     List<Diagnostic> faults = new ArrayList<>();
     Arguments arguments = Arguments.parse(args, faults);
     if (!faults.isEmpty()) {
@@ -48,6 +53,7 @@ public final class Main {
     try {
       return switch (arguments.command()) {
         case "draw" -> new DrawCommand(folder, console).run(arguments);
+        case "watch" -> new WatchCommand(folder, console).run(arguments);
         case "check" -> new CheckCommand(folder, console).run(arguments);
         case "choose" -> new ChooseCommand(folder, console).run(arguments);
         case "new" -> new NewCommand(folder, console).run(arguments);
@@ -61,12 +67,12 @@ public final class Main {
       return MACHINE;
     } catch (PrintFault e) {
       console.complain("a fault of the program, not of your job; nothing was written");
-      e.getMessage().lines().forEach(line -> err.println("  " + line));
+      e.getMessage().lines().forEach(line -> console.note("  " + line));
       return MACHINE;
     } catch (RuntimeException | LinkageError | StackOverflowError e) {
       // Nothing was written yet: files are placed only when all are made.
       console.complain("a fault of the program, not of your job; nothing was written");
-      e.printStackTrace(err);
+      e.printStackTrace(console.err());
       return MACHINE;
     }
   }

@@ -9,6 +9,7 @@ import headcourse.export.CutListCsv;
 import headcourse.export.LayoutJson;
 import headcourse.export.OrderListCsv;
 import headcourse.job.Bundle;
+import headcourse.job.Opening;
 import headcourse.overview.BundlePictures;
 import headcourse.overview.Overview;
 import headcourse.render.pdf.PdfRenderer;
@@ -25,9 +26,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -38,7 +41,15 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 
 /** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
-record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<String> notes) {
+record OutputWriter(
+    ShopWork work,
+    SheetFrame frame,
+    byte[] jobFile,
+    Consumer<String> notes,
+    Consumer<String> steps) {
+  /** What one opening has sheets of its own in. */
+  private static final Set<Bundle> OWN = EnumSet.of(Bundle.BENCH, Bundle.WALL, Bundle.FULL_SIZE);
+
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
@@ -58,8 +69,47 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
   /**
    * The outputs wanted, by file name; where all are, the overview of them too. Each bundle is
    * composed once, for its file and for its pictures.
+   *
+   * @param opening the one opening whose own sheets are wanted, or empty for the whole set
    */
-  Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
+  Map<String, byte[]> print(Predicate<Output> wanted, String opening) throws IOException {
+    return opening.isEmpty() ? print(wanted) : ofOne(wanted, opening);
+  }
+
+  /** The pages of one opening in the bundles that have some, and its elevation. */
+  private Map<String, byte[]> ofOne(Predicate<Output> wanted, String opening) throws IOException {
+    Map<String, Printing> jobs = new LinkedHashMap<>();
+    String seed = hash(jobFile) + opening;
+    for (Bundle bundle : OWN) {
+      if (wanted.test(Output.valueOf(bundle.name()))) {
+        jobs.put(
+            bundle.word() + "-" + opening + ".pdf",
+            () ->
+                pdf(
+                    OpeningPages.of(
+                        PrintFault.unless(work, SheetBook.compose(work, bundle, frame, notes)),
+                        opening,
+                        work.job().openings().stream().map(Opening::mark).toList()),
+                    seed));
+      }
+    }
+    work.heads().stream()
+        .filter(h -> h.layout().opening().mark().equals(opening))
+        .forEach(h -> elevation(h, wanted, jobs));
+    return all(jobs);
+  }
+
+  private void elevation(HeadWork head, Predicate<Output> wanted, Map<String, Printing> jobs) {
+    String name = "elevation-" + head.layout().opening().mark();
+    if (wanted.test(Output.SVG)) {
+      jobs.put(name + ".svg", () -> svg(head));
+    }
+    if (wanted.test(Output.PNG)) {
+      jobs.put(name + ".png", () -> PictureRenderer.png(svg(head)));
+    }
+  }
+
+  private Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
     boolean everything =
         Arrays.stream(Output.values()).allMatch(o -> o == Output.PNG || wanted.test(o));
     Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
@@ -79,15 +129,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
             });
       }
     }
-    for (HeadWork head : work.heads()) {
-      String name = "elevation-" + head.layout().opening().mark();
-      if (wanted.test(Output.SVG)) {
-        jobs.put(name + ".svg", () -> svg(head));
-      }
-      if (wanted.test(Output.PNG)) {
-        jobs.put(name + ".png", () -> PictureRenderer.png(svg(head)));
-      }
-    }
+    work.heads().forEach(h -> elevation(h, wanted, jobs));
     if (wanted.test(Output.CSV)) {
       jobs.put("cut-list.csv", () -> utf8(CutListCsv.write(work)));
       jobs.put("order-list.csv", () -> utf8(OrderListCsv.write(work)));
@@ -105,7 +147,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
     return done;
   }
 
-  private static Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
+  private Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
     ExecutorService hands =
         Executors.newFixedThreadPool(
             Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())));
@@ -114,6 +156,7 @@ record OutputWriter(ShopWork work, SheetFrame frame, byte[] jobFile, Consumer<St
       jobs.forEach((name, job) -> running.put(name, hands.submit(job::print)));
       Map<String, byte[]> done = new TreeMap<>();
       for (var e : running.entrySet()) {
+        steps.accept("drawing " + e.getKey() + ", " + (done.size() + 1) + " of " + running.size());
         done.put(e.getKey(), e.getValue().get());
       }
       return done;

@@ -108,7 +108,9 @@ public final class Adviser {
   private Advice advice(List<Dial> first) {
     List<Open> open = new ArrayList<>();
     List<List<Change>> found = proposed(new Open(List.of(), refused, null), open);
-    found.addAll(alone(first));
+    // A value that the refusal itself has a better one for is not turned besides.
+    List<String> had = found.stream().filter(c -> c.size() == 1).map(c -> c.get(0).path()).toList();
+    found.addAll(alone(first.stream().filter(d -> !had.contains(d.path())).toList()));
     open.addAll(far(first));
     for (int n = 2; n <= TOGETHER && found.isEmpty(); n++) {
       trials.more(PATIENCE);

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.LongFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.LongStream;
 
 /**
  * A value of the job that may be turned until the head can be set out.
@@ -127,5 +129,70 @@ record Dial(
       }
     }
     return best;
+  }
+
+  /**
+   * The smallest turn that helps by itself, or null. What helps need not do so farther on, so it is
+   * looked for from near by, each time twice as far off.
+   */
+  Turned smallest(Trials trials) {
+    Turned best = null;
+    for (int sign : way == 0 ? new int[] {-1, 1} : new int[] {way}) {
+      long bad = 0;
+      for (long probe = 1; bad < limit; probe = Math.min(limit, 2 * probe)) {
+        Turned turned = at(base + sign * probe, trials, List.of());
+        if (turned != null) {
+          Turned least = between(sign, bad, turned, trials, List.of());
+          best = best == null || least.size() < best.size() ? least : best;
+          break;
+        }
+        bad = probe;
+      }
+    }
+    return best;
+  }
+
+  /** The smallest turn up to a given one that helps when other changes are written too, or null. */
+  Turned upTo(long most, Trials trials, List<Change> also) {
+    Turned best = null;
+    for (int sign : way == 0 ? new int[] {-1, 1} : new int[] {way}) {
+      Turned turned = most < 1 ? null : at(base + sign * Math.min(most, limit), trials, also);
+      if (turned != null) {
+        Turned least = between(sign, 0, turned, trials, also);
+        best = best == null || least.size() < best.size() ? least : best;
+      }
+    }
+    return best;
+  }
+
+  /** The least turn that helps, of those between one that does not and one that does. */
+  private Turned between(int sign, long bad, Turned good, Trials trials, List<Change> also) {
+    long from = bad;
+    Turned best = good;
+    for (long to = Math.abs(good.value - base); to - from > 1; ) {
+      long mid = (from + to) >>> 1;
+      Turned turned = at(base + sign * mid, trials, also);
+      if (turned == null) {
+        from = mid;
+      } else {
+        to = mid;
+        best = turned;
+      }
+    }
+    return best;
+  }
+
+  /** Values off by such parts of what it is measured against, the ways it may be turned. */
+  long[] parts(double... parts) {
+    return LongStream.concat(
+            way > 0 ? LongStream.empty() : DoubleStream.of(parts).mapToLong(p -> base - step(p)),
+            way < 0 ? LongStream.empty() : DoubleStream.of(parts).mapToLong(p -> base + step(p)))
+        .filter(v -> Math.abs(v - base) <= limit)
+        .distinct()
+        .toArray();
+  }
+
+  private long step(double part) {
+    return Math.max(1, Math.round(part * whole));
   }
 }

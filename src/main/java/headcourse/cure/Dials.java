@@ -90,10 +90,20 @@ final class Dials {
       d.dials.add(new FanDial(job, opening).dial());
     }
     d.key();
+    d.lighterKey();
     if (flat) {
       d.longer();
     }
     return d.dials;
+  }
+
+  /** What stands out of a key weighs where a head bears it least. */
+  private void lighterKey() {
+    if (head.key() != null) {
+      String reason = "takes weight off the middle";
+      length("key.rise", head.key().rise(), -1, Length.ZERO, NOTHING, reason);
+      length("key.drop", head.key().drop(), -1, Length.ZERO, NOTHING, reason);
+    }
   }
 
   /** Ends that bear more; what they may bear goes with it. */

@@ -9,6 +9,9 @@ import headcourse.statics.StandingFinder;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Looks for the smallest changes after which a head would stand if it were solid. Every change that
@@ -18,14 +21,21 @@ public final class Steadier {
   /** How many are offered. */
   private static final int OFFERED = 3;
 
+  /** Parts of itself by which the second of two values is turned. */
+  private static final double[] PARTS = {0.125, 0.25, 0.5};
+
+  /** Beside another, a value must be turned at most so much of what it is alone. */
+  private static final double LESS = 0.75;
+
   /** What looking for them may take, in steps. */
   private static final long PATIENCE = 200_000;
 
   private Steadier() {}
 
   /**
-   * What makes a head stand, the smallest change first, and where one value alone does, that one
-   * with others that let it be less; none for a job without a file.
+   * What makes a head stand: values that do it alone, the smallest change first; where they are
+   * few, also two together, each turned less than it would have to be alone. None for a job without
+   * a file.
    *
    * @param job the job
    * @param number of the opening whose head would not stand
@@ -39,40 +49,81 @@ public final class Steadier {
     Trials trials = new Trials(job, number, standing(setting), PATIENCE);
     boolean flat = Shapes.named(opening.head().shape()).orElseThrow().flat();
     List<Dial> dials = Dials.steadying(job, opening, flat);
-    List<Dial.Turned> alone = new ArrayList<>();
+    Comparator<Way> smallest = Comparator.comparingDouble(Way::size);
+    List<Way> alone = new ArrayList<>();
     for (Dial dial : dials) {
-      Dial.Turned turned = dial.turned(trials, List.of());
+      Dial.Turned turned = dial.smallest(trials);
       if (turned != null) {
-        alone.add(turned);
+        alone.add(new Way(turned, turned.size()));
       }
     }
-    alone.sort(Comparator.comparingDouble(Dial.Turned::size));
-    List<List<Change>> all = new ArrayList<>(alone.stream().map(Dial.Turned::changes).toList());
-    if (all.size() == 1) {
-      all.addAll(together(trials, dials, alone.get(0)));
+    alone.sort(smallest);
+    List<Way> all = new ArrayList<>(alone);
+    if (all.size() < OFFERED) {
+      List<Way> two = new ArrayList<>();
+      for (Dial dial : dials) {
+        two.addAll(together(trials, dials, dial, alone));
+      }
+      two.sort(smallest);
+      addUnlike(all, two);
+      all.sort(smallest);
     }
-    return all.stream().limit(OFFERED).toList();
+    return all.stream().limit(OFFERED).map(c -> c.turned.changes()).toList();
   }
 
-  /** The one value that does it by itself turned less, with some other turned too. */
-  private static List<List<Change>> together(Trials trials, List<Dial> dials, Dial.Turned alone) {
-    List<Dial.Turned> found = new ArrayList<>();
+  /**
+   * A way to cure it.
+   *
+   * @param turned the value that was turned last, with all that is written
+   * @param size of all its changes
+   */
+  private record Way(Dial.Turned turned, double size) {}
+
+  /** Of two that turn the same values the smaller is enough. */
+  private static void addUnlike(List<Way> all, List<Way> more) {
+    for (Way c : more) {
+      if (all.stream().noneMatch(a -> paths(a).equals(paths(c)))) {
+        all.add(c);
+      }
+    }
+  }
+
+  private static Set<String> paths(Way c) {
+    return c.turned.changes().stream()
+        .map(Change::path)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** How far a value is turned where it does it alone, or how far it goes. */
+  private static long farthest(List<Way> alone, Dial dial) {
+    return alone.stream()
+        .filter(c -> c.turned.dial() == dial)
+        .mapToLong(c -> Math.abs(c.turned.value() - dial.base()))
+        .findFirst()
+        .orElse(dial.limit());
+  }
+
+  /** A value turned less than it must be alone, with some other turned a little too. */
+  private static List<Way> together(Trials trials, List<Dial> dials, Dial dial, List<Way> alone) {
+    List<Way> found = new ArrayList<>();
+    long most = Math.round(farthest(alone, dial) * LESS);
     for (Dial other : dials) {
-      if (other == alone.dial()) {
-        continue;
+      Way best = null;
+      for (long value : other == dial ? new long[0] : other.parts(PARTS)) {
+        boolean enough = Math.abs(value - other.base()) >= farthest(alone, other);
+        List<Change> also = enough ? null : other.writes().apply(value);
+        Dial.Turned turned = also == null ? null : dial.upTo(most, trials, also);
+        if (turned == null) {
+          continue;
+        }
+        double size = turned.size() + Math.abs(value - other.base()) / other.whole();
+        best = best == null || size < best.size ? new Way(turned, size) : best;
       }
-      Dial.Turned best = null;
-      for (long value : other.some()) {
-        List<Change> also = other.writes().apply(value);
-        Dial.Turned turned = also == null ? null : alone.dial().turned(trials, also);
-        best = turned != null && (best == null || turned.size() < best.size()) ? turned : best;
-      }
-      if (best != null && best.size() < alone.size()) {
+      if (best != null) {
         found.add(best);
       }
     }
-    found.sort(Comparator.comparingDouble(Dial.Turned::size));
-    return found.stream().map(Dial.Turned::changes).toList();
+    return found;
   }
 
   /** A head that would not stand counts as refused. */

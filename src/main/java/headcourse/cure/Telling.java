@@ -38,6 +38,11 @@ final class Telling {
         : left + " stones on the left and " + right + " on the right";
   }
 
+  private static String bear(HeadLayout h) {
+    String stones = stones(h);
+    return stones + (stones.startsWith("1 stone a") ? " bears " : " bear ");
+  }
+
   String tooNear(HeadLayout h) {
     String best = "";
     Length least = null;
@@ -63,11 +68,11 @@ final class Telling {
                         : ", " + size(from) + " to " + size(to) + " from the centre,");
       }
     }
-    if (least == null) {
+    if (least == null || least.compareTo(head.clear()) >= 0) {
+      // It is the top of a joint that stands too near.
       return "";
     }
-    return stones(h)
-        + " bear "
+    return bear(h)
         + size(h.bearing(Side.RIGHT).onWall())
         + ", but "
         + best
@@ -81,8 +86,7 @@ final class Telling {
 
   String shortBearing(HeadLayout h) {
     Length b = h.bearing(Side.LEFT).onWall().min(h.bearing(Side.RIGHT).onWall());
-    return stones(h)
-        + " bear "
+    return bear(h)
         + size(b)
         + ": "
         + size(head.bearing().min().minus(b))
@@ -92,8 +96,7 @@ final class Telling {
 
   String longBearing(HeadLayout h) {
     Length b = h.bearing(Side.LEFT).onWall().max(h.bearing(Side.RIGHT).onWall());
-    return stones(h)
-        + " bear "
+    return bear(h)
         + size(b)
         + ": "
         + size(b.minus(head.bearing().max()))

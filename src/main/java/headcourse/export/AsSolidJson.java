@@ -11,6 +11,10 @@ import java.util.List;
 
 /** How a head reads as if it were solid, in {@code layout.json}. */
 final class AsSolidJson extends MeasuredJson {
+  private static final String CAUTION =
+      "an appearance check: the veneer carries nothing, the lintel by others does;"
+          + " no structural design";
+
   private final Job job;
   private final HeadWork head;
 
@@ -23,6 +27,7 @@ final class AsSolidJson extends MeasuredJson {
   void write() {
     Standing s = head.asSolid().standing();
     json.key("asSolid").object();
+    json.key("caution").value(CAUTION);
     json.key("verdict").value(s.verdict().word());
     json.key("friction").value(s.friction());
     json.key("thrustMost").value(s.most());

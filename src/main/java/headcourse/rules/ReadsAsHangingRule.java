@@ -10,7 +10,9 @@ import headcourse.statics.Standing.Verdict;
 import headcourse.statics.ThrustLimit;
 import headcourse.units.Limit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A head that would not stand if it were solid looks as if it hung. */
 final class ReadsAsHangingRule implements Rule {
@@ -56,18 +58,33 @@ final class ReadsAsHangingRule implements Rule {
   }
 
   private static String cures(RuleContext c, HeadWork head, AsSolid solid) {
-    List<String> all =
-        solid.cures().stream()
-            .map(cure -> String.join(" + ", cure.stream().map(w -> words(head, w)).toList()))
-            .toList();
+    List<String> all = solid.cures().stream().map(cure -> words(head, cure)).toList();
     String key = all.isEmpty() ? "none" : all.size() == 1 ? "one" : "any";
     return c.text("rule.reads-as-hanging." + key, String.join("; ", all));
   }
 
   /** As it is written into the job, without the opening, which the message names. */
-  private static String words(HeadWork head, Change c) {
+  private static String words(HeadWork head, List<Change> cure) {
     String own = head.layout().opening().path() + ".head.";
-    String path = c.path().startsWith(own) ? c.path().substring(own.length()) : c.path();
-    return path + ": " + c.value();
+    Map<String, List<String>> written = new LinkedHashMap<>();
+    for (Change c : cure) {
+      String path = c.path().startsWith(own) ? c.path().substring(own.length()) : c.path();
+      int dot = path.lastIndexOf('.');
+      String in = dot < 0 ? path : path.substring(0, dot);
+      String said = dot < 0 ? c.value() : path.substring(dot + 1) + ": " + c.value();
+      written.computeIfAbsent(in, k -> new ArrayList<>()).add(said);
+    }
+    List<String> parts = new ArrayList<>();
+    written.forEach(
+        (in, values) -> {
+          String all = String.join(", ", values);
+          parts.add(
+              in
+                  + ": "
+                  + (cure.stream().anyMatch(c -> c.path().equals(own + in))
+                      ? all
+                      : "{" + all + "}"));
+        });
+    return String.join(" + ", parts);
   }
 }

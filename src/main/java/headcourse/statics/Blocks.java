@@ -9,17 +9,20 @@ import java.util.List;
  *
  * @param joints from left to right, both ends included
  * @param loads what weighs on each block; one fewer than joints
- * @param left where the first block lies on the jamb, or null where it does not
- * @param right where the last one does, or null
+ * @param left where the first blocks lie on the jamb, from the first on; none where they do not
+ * @param right where the last ones do, from the last on
  * @param friction coefficient of friction of every joint and seat, over 0
  */
-public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right, double friction) {
+public record Blocks(
+    List<Joint> joints, List<Load> loads, List<Seat> left, List<Seat> right, double friction) {
   private static final double CLOSE = 1e-6;
 
   /** Copies the lists; refuses what is no row of blocks. */
   public Blocks {
     joints = List.copyOf(joints);
     loads = List.copyOf(loads);
+    left = List.copyOf(left);
+    right = List.copyOf(right);
     if (loads.isEmpty() || joints.size() != loads.size() + 1 || !(friction > 0)) {
       throw new IllegalArgumentException(
           joints.size() + " joints, " + loads.size() + " blocks, friction " + friction);
@@ -28,7 +31,7 @@ public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right
 
   /** Blocks that touch the walls at their end joints alone. */
   public Blocks(List<Joint> joints, List<Load> loads, double friction) {
-    this(joints, loads, null, null, friction);
+    this(joints, loads, List.of(), List.of(), friction);
   }
 
   /** What all of it weighs, mm² of face. */
@@ -56,7 +59,7 @@ public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right
         return false;
       }
     }
-    return (left == null) == (right == null);
+    return left.size() == right.size();
   }
 
   /** The mirror image. */
@@ -68,8 +71,8 @@ public record Blocks(List<Joint> joints, List<Load> loads, Seat left, Seat right
     return new Blocks(
         js,
         ls,
-        right == null ? null : right.mirrored(),
-        left == null ? null : left.mirrored(),
+        right.stream().map(Seat::mirrored).toList(),
+        left.stream().map(Seat::mirrored).toList(),
         friction);
   }
 }

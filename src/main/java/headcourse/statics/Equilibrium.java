@@ -49,8 +49,8 @@ final class Equilibrium {
     unit = width / 2;
     weight = blocks.weight();
     leftSeat = MOMENT + 1;
-    rightSeat = leftSeat + (blocks.left() == null ? 0 : SEAT);
-    unknowns = rightSeat + (blocks.right() == null ? 0 : SEAT);
+    rightSeat = leftSeat + SEAT * blocks.left().size();
+    unknowns = rightSeat + SEAT * blocks.right().size();
     for (int i = 0; i <= last; i++) {
       rows(i);
     }
@@ -71,11 +71,12 @@ final class Equilibrium {
       w.up[unknowns] -= load.weight() / weight;
       w.moment[unknowns] -= load.weight() / weight * load.x() / unit;
     }
-    if (joint == 0 && blocks.left() != null) {
-      take(w, blocks.left(), leftSeat, -1);
+    // Seats on the left that are still to come have not given their part yet.
+    for (int k = joint; k < blocks.left().size(); k++) {
+      take(w, blocks.left().get(k), leftSeat + SEAT * k, -1);
     }
-    if (joint == blocks.joints().size() - 1 && blocks.right() != null) {
-      take(w, blocks.right(), rightSeat, 1);
+    for (int k = blocks.loads().size() - joint; k < blocks.right().size(); k++) {
+      take(w, blocks.right().get(k), rightSeat + SEAT * k, 1);
     }
     return w;
   }
@@ -240,41 +241,50 @@ final class Equilibrium {
 
   /**
    * Where the resultant crosses the joints, from the left wall to the right one. Ends that lie on
-   * the jamb are met where the whole force of the wall meets the seat or the end joint.
+   * the jamb are met where the whole force of the wall meets the seats or the end joint; what
+   * passes between the stones beside it on the wall is not shown.
    */
   List<Point> line(State state) {
     List<Point> line = new ArrayList<>();
     int last = blocks.joints().size() - 1;
-    for (int i = 0; i <= last; i++) {
-      Seat seat = i == 0 ? blocks.left() : i == last ? blocks.right() : null;
-      // A row with seats: its own force, not what the end joint alone takes.
-      Wrench w = seat == null ? across(i) : whole(i);
-      double level = sum(w.level, state.forces());
-      double up = sum(w.up, state.forces());
-      double moment = sum(w.moment, state.forces()) * unit;
-      if (Math.hypot(level, up) > 1e-9) {
-        met(i, seat, level, up, moment).ifPresent(line::add);
-      }
+    end(0, blocks.left(), state).ifPresent(line::add);
+    int from = Math.max(1, blocks.left().size());
+    int to = last - Math.max(1, blocks.right().size());
+    for (int i = from; i <= to; i++) {
+      met(i, across(i), state).ifPresent(line::add);
     }
+    end(last, blocks.right(), state).ifPresent(line::add);
     return line;
   }
 
-  private Wrench whole(int joint) {
+  /** Where all that a wall bears meets the seats on it, or else its end joint. */
+  private Optional<Point> end(int joint, List<Seat> seats, State state) {
     Wrench w = across(joint);
+    if (seats.isEmpty()) {
+      return met(joint, w, state);
+    }
     for (double[] sums : List.of(w.level, w.up, w.moment)) {
       Arrays.fill(sums, leftSeat, unknowns, 0);
     }
-    return w;
+    double up = sum(w.up, state.forces());
+    if (Math.abs(up) > 1e-9) {
+      double moment = sum(w.moment, state.forces()) * unit;
+      Point inner = seats.get(seats.size() - 1).inner();
+      double x = (moment + inner.y() * sum(w.level, state.forces())) / up;
+      double outer = seats.get(0).outer().x();
+      if (x >= Math.min(inner.x(), outer) - 1e-6 && x <= Math.max(inner.x(), outer) + 1e-6) {
+        return Optional.of(new Point(x, inner.y()));
+      }
+    }
+    return met(joint, w, state);
   }
 
-  private Optional<Point> met(int i, Seat seat, double level, double up, double moment) {
-    if (seat != null && Math.abs(up) > 1e-9) {
-      double x = (moment + seat.inner().y() * level) / up;
-      double from = Math.min(seat.inner().x(), seat.outer().x());
-      double to = Math.max(seat.inner().x(), seat.outer().x());
-      if (x >= from - 1e-6 && x <= to + 1e-6) {
-        return Optional.of(new Point(x, seat.inner().y()));
-      }
+  private Optional<Point> met(int i, Wrench w, State state) {
+    double level = sum(w.level, state.forces());
+    double up = sum(w.up, state.forces());
+    double moment = sum(w.moment, state.forces()) * unit;
+    if (Math.hypot(level, up) <= 1e-9) {
+      return Optional.empty();
     }
     Joint joint = blocks.joints().get(i);
     Vec u = joint.along();

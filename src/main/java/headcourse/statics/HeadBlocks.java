@@ -108,18 +108,26 @@ final class HeadBlocks {
     return new Blocks(
         joints.stream().map(j -> j.shortened(share)).toList(),
         loads,
-        seat(Side.LEFT),
-        seat(Side.RIGHT),
+        seats(Side.LEFT),
+        seats(Side.RIGHT),
         friction);
   }
 
-  /** In flat heads an end stone lies on the jamb; a curved one stands on its skewback alone. */
-  private Seat seat(Side side) {
-    Point foot = joints.get(side == Side.LEFT ? 0 : joints.size() - 1).foot();
-    double jamb = side.sign() * head.jamb(side).mm();
-    return head.curved() || side.sign() * (foot.x() - jamb) < 1e-6
-        ? null
-        : new Seat(new Point(jamb, foot.y()), foot);
+  /** In flat heads stones past the jamb lie on it; a curved one stands on its skewback alone. */
+  private List<Seat> seats(Side side) {
+    List<Seat> seats = new ArrayList<>();
+    double jamb = head.jamb(side).mm();
+    int last = joints.size() - 1;
+    for (int k = 0; k < last && !head.curved(); k++) {
+      Point outer = joints.get(side == Side.LEFT ? k : last - k).foot();
+      Point inner = joints.get(side == Side.LEFT ? k + 1 : last - k - 1).foot();
+      if (side.sign() * outer.x() - jamb < 1e-6) {
+        break;
+      }
+      double from = Math.max(jamb, side.sign() * inner.x());
+      seats.add(new Seat(new Point(side.sign() * from, outer.y()), outer));
+    }
+    return seats;
   }
 
   /**

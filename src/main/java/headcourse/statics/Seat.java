@@ -3,10 +3,10 @@ package headcourse.statics;
 import headcourse.geom.Point;
 
 /**
- * Where an end stone lies on the jamb, level.
+ * Where a stone lies on the jamb, level.
  *
- * @param inner at the jamb line
- * @param outer under the end joint
+ * @param inner its end towards the opening: the jamb line, or the stone's inner joint beyond it
+ * @param outer under the stone's outer joint
  */
 public record Seat(Point inner, Point outer) {
   Seat mirrored() {

@@ -50,7 +50,7 @@ public final class LengthParser {
       Ratio feet = Ratio.of(m.group(1)).times(12);
       Ratio inches = Ratio.of(m.group(2) == null ? "0" : m.group(2));
       if (m.group(2) != null && !inches.less(12)) {
-        throw new NotationException("after feet there are fewer than 12 inches");
+        throw new NotationException("after feet there are fewer than 12 inches" + carried(m));
       }
       return feet.plus(inches).times(Length.PM_PER_INCH);
     }
@@ -68,7 +68,20 @@ public final class LengthParser {
       return Ratio.of(m.group(1))
           .times(units == Units.INCH ? Length.PM_PER_INCH : Length.PM_PER_MM);
     }
+    Notation.comma(s);
     throw notLength(units);
+  }
+
+  /** What is meant by more inches than a foot has, where both are whole numbers. */
+  private static String carried(Matcher m) {
+    if (!(m.group(1) + m.group(2)).matches("[0-9]{1,8}")) {
+      return "";
+    }
+    int inches = Integer.parseInt(m.group(2));
+    return "; write "
+        + (Integer.parseInt(m.group(1)) + inches / 12)
+        + "'"
+        + (inches % 12 == 0 ? "" : " " + inches % 12 + "\"");
   }
 
   private static NotationException notLength(Units units) {

@@ -1,5 +1,8 @@
 package headcourse.units;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
 /** Brings the many ways to type feet, inches, degrees and fractions to plain characters. */
 final class Notation {
   private static final String SUPER = "⁰¹²³⁴⁵⁶⁷⁸⁹";
@@ -12,6 +15,9 @@ final class Notation {
 
   /** Longer texts are no single value. */
   private static final int MOST = 80;
+
+  private static final Pattern COMMA =
+      Pattern.compile("[+-]?\\s*([0-9]{1,12}),([0-9]{1,6})(\\s*[a-z\"'°]*)");
 
   private Notation() {}
 
@@ -37,6 +43,15 @@ final class Notation {
       before = c;
     }
     return s.toString().replace("''", "\"").strip().replaceAll("-\\s+(?=\\d+/)", "-");
+  }
+
+  /** Refuses a decimal comma with the point that belongs there. */
+  static void comma(String text) throws NotationException {
+    Matcher m = COMMA.matcher(text);
+    if (m.matches()) {
+      throw new NotationException(
+          "decimals are written with a point, as " + m.group(1) + "." + m.group(2));
+    }
   }
 
   private static char one(char c) {

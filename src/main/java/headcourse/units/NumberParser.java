@@ -16,6 +16,7 @@ public final class NumberParser {
   public static double parse(String text) throws NotationException {
     var m = NUMBER.matcher(Notation.plain(text));
     if (!m.matches()) {
+      Notation.comma(text.strip());
       throw new NotationException("not a number; write it as 12, 0.5 or 1/2");
     }
     double v = Ratio.of(m.group(2)).value();

@@ -12,6 +12,7 @@ import headcourse.layout.yard.FromStock;
 import headcourse.layout.yard.PileChooser;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * The heads of a job, set out.
@@ -31,10 +32,20 @@ record Heads(List<Solution> solutions, FromStock chosen) {
 
   /** Sets out all of a job. */
   static Heads of(Job job) {
+    return of(job, step -> {});
+  }
+
+  /** The same, saying on the way which one it is at. */
+  static Heads of(Job job, Consumer<String> steps) {
+    int all = job.openings().size();
+    if (job.openings().stream().anyMatch(Heads::fromStock)) {
+      steps.accept("choosing stones from the yard");
+    }
     // Openings whose stones come from the pile share it, so they are set out together.
     FromStock chosen = PileChooser.setOut(job, Shapes::named);
     List<Solution> solutions = new ArrayList<>();
     for (int i = 0; i < job.openings().size(); i++) {
+      steps.accept("setting out " + job.openings().get(i).mark() + ", " + (i + 1) + " of " + all);
       Solution picked = chosen.solutions().isEmpty() ? null : chosen.solutions().get(i);
       solutions.add(picked == null ? shaped(job, i) : picked);
     }

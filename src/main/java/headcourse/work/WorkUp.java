@@ -26,6 +26,7 @@ import headcourse.stock.StockPlanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Works a job out: sets out every head, derives its pieces, plans the stock, asks the rules. */
@@ -44,6 +45,16 @@ public final class WorkUp {
    * @param files the content of a file that the job names, or empty where there is none
    */
   public static Outcome<ShopWork> of(Job job, Function<String, Optional<byte[]>> files) {
+    return of(job, files, step -> {});
+  }
+
+  /**
+   * The same, saying on the way what is being done.
+   *
+   * @param steps is told
+   */
+  public static Outcome<ShopWork> of(
+      Job job, Function<String, Optional<byte[]>> files, Consumer<String> steps) {
     List<Diagnostic> said = new ArrayList<>(Contradictions.in(job));
     Optional<Edition> before = before(job, files, said);
     said.addAll(RuleBook.unknownAcceptances(job));
@@ -55,13 +66,14 @@ public final class WorkUp {
     said.addAll(report.said());
     if (!failed(said)) {
       Job reported = report.pieces();
-      Heads heads = Heads.of(reported);
+      Heads heads = Heads.of(reported, steps);
       chosen = heads.chosen();
       trying = heads;
       for (int i = 0; i < job.openings().size(); i++) {
         if (heads.solutions().get(i) instanceof Solution.Solved solved) {
           layouts.add(solved.head());
         } else if (heads.solutions().get(i) instanceof Solution.Refused refused) {
+          steps.accept("looking for what would make " + job.openings().get(i).mark() + " possible");
           said.addAll(Adviser.on(reported, i, refused, heads.trying()).problems());
         }
       }
@@ -72,7 +84,9 @@ public final class WorkUp {
     if (failed(said)) {
       return Outcome.failed(said);
     }
+    steps.accept("cuts, screws and builds");
     List<HeadWork> heads = asSolid(job, HeadBench.workUp(job, layouts), trying);
+    steps.accept("planning the blanks");
     StockPlan stock =
         StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
     return Outcome.of(

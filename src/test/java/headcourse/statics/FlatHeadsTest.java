@@ -83,6 +83,28 @@ class FlatHeadsTest {
   }
 
   /**
+   * Two stones of 12 either side of an opening of 192 × 12 lie wholly on the wall, each on its own
+   * seat: the thrust is that of the clear width about the feet of the joints over the jambs, 96 ·
+   * 12 · 48 / 12 = 4608, of a weight of 240 · 12 = 2880: 1.6. Did only the end stones lie there,
+   * the head would span from their inner joints, 216 wide: 108 · 54 / 2880 = 2.025.
+   */
+  @Test
+  void everyStoneOnTheWallHasItsSeat() {
+    Blocks plain = upright(240, 12, 20, 0.65).apply(1);
+    List<Seat> left = new ArrayList<>();
+    for (int k = 0; k < 2; k++) {
+      Point outer = plain.joints().get(k).foot();
+      left.add(new Seat(plain.joints().get(k + 1).foot(), outer));
+    }
+    List<Seat> right = left.stream().map(Seat::mirrored).toList();
+    Blocks both = new Blocks(plain.joints(), plain.loads(), left, right, 0.65);
+    assertEquals(1.6, thrust(both), RIGID);
+    Blocks ends =
+        new Blocks(plain.joints(), plain.loads(), left.subList(0, 1), right.subList(0, 1), 0.65);
+    assertEquals(2.025, thrust(ends), RIGID);
+  }
+
+  /**
    * The triangle over a flat head of 96 × 12 (45°, common practice): the wall is 48 − 12 = 36 high
    * over the middle and ends where it meets the head's top, 36 to either side. Half of it weighs
    * 36²/2 = 648 and acts 12 from the middle; half the head weighs 576 and acts 24 from it. About

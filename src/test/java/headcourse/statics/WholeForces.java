@@ -34,21 +34,23 @@ final class WholeForces {
       Vec across = j.head().minus(j.foot()).unit().normal().times(-1);
       for (Point at : List.of(j.foot(), j.head())) {
         // What comes from the left acts on block i, and its opposite on block i − 1.
-        cone(at, across, i, i - 1);
+        cone(at, across, i, i - 1, i == 0);
       }
     }
-    seat(blocks.left(), 0);
-    seat(blocks.right(), n - 1);
-  }
-
-  private void seat(Seat seat, int block) {
-    if (seat != null) {
-      cone(seat.inner(), new Vec(0, 1), block, -1);
-      cone(seat.outer(), new Vec(0, 1), block, -1);
+    for (int k = 0; k < blocks.left().size(); k++) {
+      seat(blocks.left().get(k), k, true);
+    }
+    for (int k = 0; k < blocks.right().size(); k++) {
+      seat(blocks.right().get(k), n - 1 - k, false);
     }
   }
 
-  private void cone(Point at, Vec normal, int on, int from) {
+  private void seat(Seat seat, int block, boolean left) {
+    cone(seat.inner(), new Vec(0, 1), block, -1, left);
+    cone(seat.outer(), new Vec(0, 1), block, -1, left);
+  }
+
+  private void cone(Point at, Vec normal, int on, int from, boolean left) {
     int n = blocks.loads().size();
     double unit = blocks.joints().get(n).foot().x() - blocks.joints().get(0).foot().x();
     for (double slope : new double[] {blocks.friction(), -blocks.friction()}) {
@@ -61,8 +63,8 @@ final class WholeForces {
       if (from >= 0) {
         add(column, from, f, turn, -1);
       }
-      // The thrust: what the leftmost supports push to the right.
-      column[3 * n] = on == 0 ? f.x() : 0;
+      // The thrust: what the supports on the left push to the right.
+      column[3 * n] = left ? f.x() : 0;
       columns.add(column);
     }
   }

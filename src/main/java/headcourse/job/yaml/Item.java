@@ -8,6 +8,8 @@ import headcourse.units.NotationException;
 import headcourse.units.NumberParser;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -49,6 +51,14 @@ record Item(Reading in, String path, Node node) {
 
   /** A text for paper: one line, no more than 200 characters. */
   String text() {
+    if (node instanceof MappingNode m && m.getFlowStyle() == FlowStyle.BLOCK) {
+      String line = span().source().lines().get(span().line() - 1);
+      String whole = line.substring(line.offsetByCodePoints(0, span().column() - 1)).strip();
+      error(
+          "a colon with a blank after it makes keys of this text; expected quotes around it",
+          "write " + Slips.inQuotes(whole));
+      return null;
+    }
     String s = raw("a text");
     if (s == null || s.equals("~")) {
       return s == null ? null : "";
@@ -63,8 +73,9 @@ record Item(Reading in, String path, Node node) {
 
   String word(List<String> words) {
     String s = raw("one of " + String.join(", ", words));
-    if (s == null || words.contains(s)) {
-      return s;
+    Optional<String> meant = s == null ? Optional.empty() : Spelling.of(s, words);
+    if (s == null || meant.isPresent()) {
+      return meant.orElse(null);
     }
     error(
         Reading.quoted(s) + " is not known here; expected " + String.join(", ", words),
@@ -147,6 +158,11 @@ record Item(Reading in, String path, Node node) {
       return new Section(in, path, m);
     }
     boolean empty = node instanceof ScalarNode n && n.getValue().isBlank();
+    String s = node instanceof ScalarNode n ? n.getValue() : "";
+    if (s.matches("[a-z][a-z-]*:[^\\s/].*")) {
+      error("no blank after the colon", "write " + s.replaceFirst(":", ": "));
+      return new Section(in, path, null);
+    }
     error(
         empty
             ? "nothing stands under this key; expected keys with values, or leave it out"

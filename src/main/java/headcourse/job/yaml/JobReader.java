@@ -99,7 +99,7 @@ public final class JobReader {
     long steps = root.whole("steps", 1, 1_000_000_000L, STEPS);
     root.done();
     return new Job(
-        name(source.name()),
+        folder(source.name()),
         info,
         in.units,
         in.grid,
@@ -132,12 +132,17 @@ public final class JobReader {
     // A wrong word is told once; what was meant by it spares the lengths a second complaint.
     String raw = root.scalar("units");
     boolean metric =
-        root.in.sound("units") ? word.equals("mm") : raw != null && raw.matches("(?i)[mc].*");
+        root.in.sound("units")
+            ? word.equals("mm")
+            : raw != null && raw.matches("(?i)(m|cm|centi).*");
     return metric ? Units.MILLIMETRE : Units.INCH;
   }
 
-  /** The file's name without folder and extension; other signs than plain ones become hyphens. */
-  private static String name(String fileName) {
+  /**
+   * What the folder of a job's sheets is called: the file's name without folder and extension;
+   * other signs than plain ones become hyphens.
+   */
+  public static String folder(String fileName) {
     String s =
         fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1);
     int dot = s.lastIndexOf('.');

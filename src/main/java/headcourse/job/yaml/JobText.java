@@ -76,6 +76,15 @@ final class JobText {
     return new String(points, 0, points.length);
   }
 
+  List<String> lines() {
+    return source.lines();
+  }
+
+  /** A place by its line and column, both from 1. */
+  Span onLine(int line, int column, int length) {
+    return new Span(source, line, column, Math.max(1, length));
+  }
+
   Span start() {
     return at(0, 1);
   }

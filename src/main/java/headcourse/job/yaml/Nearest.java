@@ -10,7 +10,8 @@ final class Nearest {
   /** The nearest word, where one is near enough to be meant. */
   static Optional<String> to(String word, Collection<String> words) {
     String best = null;
-    int least = Math.max(1, Math.min(3, word.length() / 2)) + 1;
+    // Of a short word there is little left when three letters are others: lintel is no label.
+    int least = (word.length() < 4 ? 1 : word.length() < 8 ? 2 : 3) + 1;
     if (word.length() > 40) {
       return Optional.empty();
     }

@@ -60,7 +60,7 @@ final class OpeningReader {
     if (width == null && !s.has("width")) {
       // What was measured takes its place; the head is set out on the narrowest.
       width = MeasuredReader.narrowest(measured);
-      if (width == null) {
+      if (width == null && in.sound(s.path) && !s.misspelt("width")) {
         in.error(s.path, "the opening's width is missing; expected width: with a length");
       }
     }

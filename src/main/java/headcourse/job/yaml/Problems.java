@@ -33,12 +33,29 @@ final class Problems {
 
   /** In the order of the file; those of another file after them. */
   List<Diagnostic> inOrder(String name) {
+    List<Diagnostic> sorted = new ArrayList<>(sorted(name));
+    if (sorted.size() <= MOST) {
+      return sorted;
+    }
+    int more = sorted.size() - MOST;
+    List<Diagnostic> first = new ArrayList<>(sorted.subList(0, MOST));
+    first.add(
+        Diagnostic.note(
+            sorted.get(MOST).span(),
+            (found.size() < KEPT ? "" : "at least ")
+                + more
+                + " more "
+                + (more == 1 ? "error is" : "errors are")
+                + " not shown; mend the first, and read again"));
+    return first;
+  }
+
+  private List<Diagnostic> sorted(String name) {
     return found.stream()
         .sorted(
             Comparator.comparing((Diagnostic d) -> !d.span().source().name().equals(name))
                 .thenComparing(d -> d.span().line())
                 .thenComparing(d -> d.span().column()))
-        .limit(MOST)
         .toList();
   }
 }

@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import headcourse.diag.Span;
 import headcourse.units.Angle;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -7,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
@@ -16,6 +19,9 @@ import org.yaml.snakeyaml.nodes.ScalarNode;
  * that was refused is replaced by its default, so that reading goes on.
  */
 final class Section {
+  /** A whole number with the comma that stands right before a key. */
+  private static final Pattern DECIMAL = Pattern.compile("([0-9]+),$");
+
   final Reading in;
   final String path;
   private final Map<String, NodeTuple> tuples = new LinkedHashMap<>();
@@ -62,7 +68,7 @@ final class Section {
   /** A length that must be there. */
   Length needed(String key, Range range, String what, Length otherwise) {
     Length v = length(key, range, null);
-    if (v == null && !tuples.containsKey(key)) {
+    if (v == null && !tuples.containsKey(key) && !misspelt(key)) {
       in.error(at(key), what + " is missing; expected " + key + ": with a length");
     }
     return v == null ? otherwise : v;
@@ -95,6 +101,11 @@ final class Section {
     return item == null ? List.of() : item.list();
   }
 
+  /** Whether a key that is not given stands there misspelt, and is told as such. */
+  boolean misspelt(String key) {
+    return keys().stream().anyMatch(k -> Nearest.to(k, List.of(key)).isPresent());
+  }
+
   boolean has(String key) {
     return tuples.containsKey(key);
   }
@@ -108,6 +119,40 @@ final class Section {
   /** The keys as the file has them. */
   List<String> keys() {
     return List.copyOf(tuples.keySet());
+  }
+
+  /** What stands right before a place, as far as a number goes. */
+  private static String before(Span span) {
+    String line = span.source().lines().get(span.line() - 1);
+    int at = line.offsetByCodePoints(0, span.column() - 1);
+    return line.substring(Math.max(0, at - 12), at);
+  }
+
+  /**
+   * Tells a key that is only part of what was meant: a decimal comma, or no blank after a colon.
+   */
+  private boolean slip(String key, Span span) {
+    Matcher whole = DECIMAL.matcher(before(span));
+    if (key.length() <= 20 && key.matches("[0-9]+(\\s*[a-z\"']+)?") && whole.find()) {
+      String number = whole.group(1) + "," + key;
+      Span both =
+          in.text.onLine(
+              span.line(),
+              span.column() - whole.group().length(),
+              number.codePointCount(0, number.length()));
+      in.error(
+          at(key),
+          both,
+          Reading.quoted(number) + ": within braces a comma begins the next key",
+          "write " + whole.group(1) + "." + key);
+      return true;
+    }
+    int colon = key.indexOf(':');
+    if (colon > 0 && known.contains(key.substring(0, colon))) {
+      in.error(at(key), span, "no blank after the colon", "write " + key.replaceFirst(":", ": "));
+      return true;
+    }
+    return false;
   }
 
   /** Refuses every key that nobody asked for. */
@@ -127,6 +172,9 @@ final class Section {
         return;
       }
       var span = in.text.of(e.getValue().getKeyNode());
+      if (slip(key, span)) {
+        continue;
+      }
       String own = instead.apply(key);
       String where = path.isEmpty() ? "a job" : path;
       String message =

@@ -3,8 +3,10 @@ package headcourse.job.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -26,6 +28,30 @@ final class SheetHead {
           "price",
           "trim",
           "lead");
+
+  private static final String UNITS = "(in\\.?|inch|inches|mm|cm|\")";
+
+  /**
+   * A unit after a name: {@code arris (in)}, {@code arris [mm]}, {@code arris, in}, {@code arris
+   * in}.
+   */
+  private static final Pattern UNIT =
+      Pattern.compile("\\s*[(\\[]" + UNITS + "[)\\]]|(?:\\s*[,_/]\\s*|\\s+)" + UNITS + "$");
+
+  /** Other names, where there is no doubt which column is meant. */
+  private static final Map<String, String> OTHER =
+      Map.ofEntries(
+          Map.entry("qty", "count"),
+          Map.entry("quantity", "count"),
+          Map.entry("how many", "count"),
+          Map.entry("pieces", "count"),
+          Map.entry("pcs", "count"),
+          Map.entry("arris length", "arris"),
+          Map.entry("face height", "face"),
+          Map.entry("return length", "return"),
+          Map.entry("thick", "thickness"),
+          Map.entry("lead time", "lead"),
+          Map.entry("type", "kind"));
 
   /** Columns that are for people. */
   private static final Set<String> NOTES =
@@ -63,21 +89,24 @@ final class SheetHead {
     return Optional.empty();
   }
 
-  /** What a column is called, without its case, and without a unit in brackets or a colon. */
+  /** What a column is called, without its case, its unit or a colon. */
   static String name(String heading) {
-    return heading
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("\\s*[(\\[](in|inch|inches|mm|cm|\")[)\\]]", "")
-        .replaceAll("\\s*:$", "")
-        .strip();
+    String plain =
+        UNIT.matcher(heading.toLowerCase(Locale.ROOT))
+            .replaceFirst("")
+            .replaceAll("\\s*:$", "")
+            .strip();
+    return OTHER.getOrDefault(plain, plain);
   }
 
-  /** The unit in brackets after a column's name; empty where there is none. */
+  /** The unit after a column's name; empty where there is none. */
   static String unit(String heading) {
-    String s = heading.toLowerCase(Locale.ROOT).replaceAll(".*[(\\[]|[)\\]].*", "").strip();
-    return List.of("mm", "cm").contains(s)
-        ? " " + s
-        : List.of("in", "inch", "inches", "\"").contains(s) ? " in" : "";
+    Matcher unit = UNIT.matcher(heading.toLowerCase(Locale.ROOT));
+    if (!unit.find()) {
+      return "";
+    }
+    String s = unit.group(1) == null ? unit.group(2) : unit.group(1);
+    return List.of("mm", "cm").contains(s) ? " " + s : " in";
   }
 
   /** Whether a column says nothing of a blank. */

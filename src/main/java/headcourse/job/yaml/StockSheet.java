@@ -35,6 +35,7 @@ final class StockSheet {
   private final Map<String, List<Fault>> faults = new LinkedHashMap<>();
   private List<String> header = List.of();
   private List<String> units = List.of();
+  private boolean misnamed;
   private JobText text;
 
   StockSheet(Reading in, String name, Length thickness, Length trim) {
@@ -87,6 +88,11 @@ final class StockSheet {
 
   /** A column's faults are of one kind as a rule; more than a few are told by the first. */
   private void tell() {
+    // What a row lacks may stand in the column that has no name that is known.
+    faults.keySet().removeIf(c -> misnamed && c.startsWith("no "));
+    if (!header.contains("mark")) {
+      faults.remove("mark");
+    }
     faults.forEach(
         (column, all) -> {
           List<Fault> told = all.size() > MOST_OF_ONE ? all.subList(0, 1) : all;
@@ -124,11 +130,14 @@ final class StockSheet {
         error(
             c,
             "unknown column " + Reading.quoted(n) + "; expected " + String.join(", ", COLUMNS),
-            hint);
+            hint.length > 0 ? hint : new String[] {"what is for people stands under notes"});
       } else if (!n.isEmpty() && names.contains(n)) {
         error(c, "column " + n + " stands here a second time; keep one");
       }
-      names.add(n);
+      // A misspelt column is read as the one that was meant, so that its cells are not missed.
+      String meant = COLUMNS.contains(n) ? n : Nearest.to(n, COLUMNS).orElse("");
+      misnamed |= !n.isEmpty() && meant.isEmpty();
+      names.add(meant);
     }
     if (!names.contains("mark")) {
       error(

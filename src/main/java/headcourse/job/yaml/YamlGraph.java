@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -61,8 +62,10 @@ final class YamlGraph {
       return Optional.empty();
     }
     if (!(root instanceof MappingNode map)) {
-      problems.error(
-          text.of(root), "a job file is keys with values; begin it with units: and openings:");
+      if (!new Slips(text, problems).tell(1, "")) {
+        problems.error(
+            text.of(root), "a job file is keys with values; begin it with units: and openings:");
+      }
       return Optional.empty();
     }
     return graph.walk(root) ? Optional.of(map) : Optional.empty();
@@ -86,7 +89,11 @@ final class YamlGraph {
       }
       return root;
     } catch (MarkedYAMLException e) {
-      problems.error(text.of(e.getProblemMark()), said(e.getProblem()));
+      Span span = text.of(e.getProblemMark());
+      String problem = e.getProblem() == null ? "" : e.getProblem();
+      if (!new Slips(text, problems).tell(span.line(), problem)) {
+        problems.error(span, said(problem));
+      }
     } catch (YAMLException e) {
       problems.error(reached(parser), said(e.getMessage()));
     } catch (RuntimeException e) {
@@ -127,6 +134,10 @@ final class YamlGraph {
       return true;
     }
     boolean good = tag(node);
+    if (node instanceof ScalarNode scalar && runsOn(scalar)) {
+      // Where the quotes around a length are also its marks, they close in another line.
+      good &= !new Slips(text, problems).quotes(text.of(node).line());
+    }
     open.add(node);
     if (node instanceof SequenceNode list) {
       for (Node n : list.getValue()) {
@@ -137,6 +148,15 @@ final class YamlGraph {
     }
     open.remove(node);
     return good;
+  }
+
+  private static boolean runsOn(ScalarNode scalar) {
+    boolean quoted =
+        scalar.getScalarStyle() == ScalarStyle.SINGLE_QUOTED
+            || scalar.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED;
+    return quoted
+        && scalar.getStartMark().getLine() < scalar.getEndMark().getLine()
+        && scalar.getValue().matches("(?s)[0-9].*");
   }
 
   private boolean tag(Node node) {

@@ -182,8 +182,10 @@ public final class JackShape implements FlatShape {
                 + format.plainWithUnit(Length.mm(implied))
                 + " at the top, not "
                 + format.plainWithUnit(terms.head().key().top())));
-    reader.changes.add(new Change(path + ".top", top, "what the fan makes of the bottom width"));
-    reader.changes.add(new Change(path + ".bottom", bottom, "what the fan makes of the top width"));
-    reader.changes.add(new Change(path + ".top", null, "the fan says how wide it is"));
+    reader.changes.add(
+        List.of(new Change(path + ".top", top, "what the fan makes of the bottom width")));
+    reader.changes.add(
+        List.of(new Change(path + ".bottom", bottom, "what the fan makes of the top width")));
+    reader.changes.add(List.of(new Change(path + ".top", null, "the fan says how wide it is")));
   }
 }

@@ -22,7 +22,7 @@ final class TermsReader {
   private final Grid grid;
   private final LengthFormat format;
   final List<Diagnostic> problems = new ArrayList<>();
-  final List<Change> changes = new ArrayList<>();
+  final List<List<Change>> changes = new ArrayList<>();
   final List<Remark> remarks = new ArrayList<>();
 
   TermsReader(Job job, Opening opening) {
@@ -82,23 +82,47 @@ final class TermsReader {
     boolean lean = half > lines.startSoffit() && job.spans().given(at("head.key.top"));
     String path = lean || key.bottom() == null ? "head.key.top" : "head.key.bottom";
     long most = 2 * (check.before() - terms.joint());
+    Length width = terms.length(2 * half);
+    boolean covers = width.compareTo(new Length(2 * terms.half())) >= 0;
     problem(
         path,
         opening.mark()
             + ": the key is "
-            + format.plainWithUnit(terms.length(2 * half))
+            + format.plainWithUnit(width)
             + " wide, the opening "
             + format.plainWithUnit(new Length(2 * terms.half()))
-            + ": no joint beside it stands "
-            + format.plainWithUnit(opening.head().clear())
-            + " clear of the jambs");
-    if (most > 0) {
-      changes.add(
-          new Change(
-              at(path),
-              format.plain(terms.length(most)),
-              "leaves the joints beside it clear of the jambs"));
+            + (covers
+                ? ": a key stands over the middle of an opening, with stones to both sides"
+                : ": no joint beside it stands "
+                    + format.plainWithUnit(opening.head().clear())
+                    + " clear of the jambs"));
+    if (!fan) {
+      usualKey(key);
     }
+    if (most > 0 && !covers) {
+      changes.add(
+          List.of(
+              new Change(
+                  at(path),
+                  format.plain(terms.length(most)),
+                  "leaves the joints beside it clear of the jambs")));
+    }
+  }
+
+  /** Proposes a key as wide as a stone is meant to be, with the taper that it has, and none. */
+  private void usualKey(HeadSpec.Key key) {
+    Length width = grid.snap(opening.head().stones().target());
+    if (width.compareTo(key.bottom()) < 0) {
+      String path = at("head.key.");
+      List<Change> all = new ArrayList<>();
+      all.add(new Change(path + "bottom", format.plain(width), "a key as wide as a stone"));
+      if (job.spans().given(path + "top")) {
+        String top = format.plain(grid.snap(width.plus(key.top()).minus(key.bottom())));
+        all.add(new Change(path + "top", top, "keeps the key's taper"));
+      }
+      changes.add(all);
+    }
+    changes.add(List.of(new Change(at("head.key"), "none", "a head without a key")));
   }
 
   /** Refuses a key that tapers the wrong way. */
@@ -115,8 +139,10 @@ final class TermsReader {
             + format.plainWithUnit(key.bottom())
             + " at the foot: it would slide down between its neighbours");
     String path = opening.path() + ".head.key.";
-    changes.add(new Change(path + "top", format.plain(key.bottom()), "no narrower at the top"));
-    changes.add(new Change(path + "bottom", format.plain(key.top()), "no wider at the foot"));
+    String narrower = format.plain(key.bottom());
+    String wider = format.plain(key.top());
+    changes.add(List.of(new Change(path + "top", narrower, "no narrower at the top")));
+    changes.add(List.of(new Change(path + "bottom", wider, "no wider at the foot")));
   }
 
   private String at(String path) {
@@ -124,7 +150,7 @@ final class TermsReader {
   }
 
   FlatReading refused() {
-    return new FlatReading(null, new Solution.Refused(problems, changes));
+    return new FlatReading(null, new Solution.Refused(problems, changes, 1));
   }
 
   LengthFormat format() {
@@ -199,7 +225,8 @@ final class TermsReader {
     String high = format.plain(grid.ticks(below + unit));
     problems.add(Diagnostic.error(job.spans().of("setting.joint"), why));
     for (String value : List.of(low, high)) {
-      changes.add(new Change("setting.joint", value, "puts every stone's edges on the grid"));
+      changes.add(
+          List.of(new Change("setting.joint", value, "puts every stone's edges on the grid")));
     }
     return grid.nearest(joint);
   }

@@ -54,7 +54,13 @@ public final class SolidFigure {
   private static final double GUTTER = 4;
 
   private static final double AIR = 2;
-  private static final double STEP = 2;
+  private static final double STEP = 0.5;
+
+  /** A strip across a page: no wider than this, its drawing so much of it and so tall, mm. */
+  private static final double STRIP = 240;
+
+  private static final double STRIP_DRAWING = 0.25;
+  private static final double STRIP_TALLEST = 22;
 
   private final SheetContext c;
   private final HeadWork head;
@@ -104,6 +110,9 @@ public final class SolidFigure {
   static SolidFigure whole(SheetContext c, HeadWork head, double width) {
     SolidWords words = new SolidWords(c, head);
     List<String> text = new ArrayList<>(words.verdict());
+    text.addAll(words.thrusts());
+    text.addAll(new SolidCures(c, head).all());
+    text.addAll(words.textbook());
     text.addAll(words.walls());
     text.addAll(words.yields());
     return new SolidFigure(c, head, new Lay(width, width, TALLEST), List.of(), text);
@@ -118,15 +127,12 @@ public final class SolidFigure {
     if (head.asSolid() == null) {
       return true;
     }
-    SolidWords words = new SolidWords(c, head);
-    List<String> text = new ArrayList<>(words.verdict());
-    text.addAll(words.caution());
     Box area = page.area();
     for (Lay lay : IN_MARGIN) {
       if (lay.width > area.width() - AIR) {
         continue;
       }
-      SolidFigure figure = new SolidFigure(c, head, lay, c.words().each("solid.title"), text);
+      SolidFigure figure = brief(c, head, lay);
       double high = figure.height();
       // A line of the frame may stand right beside the area.
       double last = area.maxX() - lay.width - AIR;
@@ -143,6 +149,24 @@ public final class SolidFigure {
     return false;
   }
 
+  /** With a sentence, across a page that has no room for it elsewhere. */
+  public static SolidFigure strip(SheetContext c, HeadWork head, double width) {
+    double wide = Math.min(width, STRIP);
+    return brief(c, head, new Lay(wide, wide * STRIP_DRAWING, STRIP_TALLEST));
+  }
+
+  /** With a sentence, on a sheet of its own. */
+  public static SolidFigure alone(SheetContext c, HeadWork head, double width) {
+    return brief(c, head, new Lay(width, width, TALLEST));
+  }
+
+  private static SolidFigure brief(SheetContext c, HeadWork head, Lay lay) {
+    SolidWords words = new SolidWords(c, head);
+    List<String> text = new ArrayList<>(words.verdict());
+    text.addAll(words.caution());
+    return new SolidFigure(c, head, lay, c.words().each("solid.title"), text);
+  }
+
   private static List<Point> corners(Box b) {
     return List.of(
         new Point(b.minX(), b.minY()),
@@ -156,7 +180,7 @@ public final class SolidFigure {
   }
 
   /** How high it is, mm. */
-  double height() {
+  public double height() {
     double words = high(title, SMALL.inBold()) + high(text, SMALL);
     return lay.beside() ? Math.max(words, drawn()) : words + drawn();
   }
@@ -166,7 +190,7 @@ public final class SolidFigure {
   }
 
   /** Draws it with its upper left corner at a place. */
-  void draw(Board board, double x, double y) {
+  public void draw(Board board, double x, double y) {
     double left = lay.beside() ? x + lay.drawing + GUTTER : x;
     double at = y;
     for (String line : title) {

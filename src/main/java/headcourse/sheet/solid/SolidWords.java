@@ -3,16 +3,22 @@ package headcourse.sheet.solid;
 import headcourse.bench.HeadWork;
 import headcourse.job.Above;
 import headcourse.job.Job;
+import headcourse.layout.PlacedStone;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.SheetContext;
+import headcourse.statics.HeymanRing;
 import headcourse.statics.Standing;
 import headcourse.statics.Standing.Verdict;
 import headcourse.statics.ThrustLimit;
+import headcourse.statics.Yield;
+import headcourse.statics.Yield.How;
+import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.Limit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What is said of a head read as if it were solid, each language of the job by itself. */
@@ -64,6 +70,28 @@ final class SolidWords {
         .toPlainString();
   }
 
+  /** The least thrust that keeps it up, and the greatest that it bears. */
+  List<String> thrusts() {
+    if (standing.thrust() == null) {
+      return List.of();
+    }
+    String least = up(standing.thrust());
+    return standing.greatest().isInfinite()
+        ? c.words().each("solid.thrust-any", least)
+        : c.words()
+            .each(
+                "solid.thrust-range",
+                least,
+                Limit.MOST.decimal(standing.greatest(), 2).toPlainString());
+  }
+
+  /** What a textbook asks of the same curve; none where it is not struck from one centre. */
+  List<String> textbook() {
+    return HeymanRing.leastDepth(head.layout())
+        .map(d -> c.words().each("solid.heyman", Limit.LEAST.withUnit(c.format(), Length.mm(d))))
+        .orElse(List.of());
+  }
+
   /** What this is, and what it is not. */
   List<String> caution() {
     return c.words().each("solid.caution");
@@ -93,11 +121,35 @@ final class SolidWords {
       return List.of();
     }
     String when = standing.verdict() == Verdict.STANDS ? "solid.yields-thin" : "solid.yields";
-    List<String> all = new ArrayList<>(c.words().each(when));
+    List<String> all = new ArrayList<>(c.words().each(w -> w.say(when) + joints(w)));
     if (standing.pushes()) {
       all.addAll(c.words().each("solid.yields-walls"));
     }
     return all;
+  }
+
+  /** Which joints do what, from left to right. */
+  private String joints(Words w) {
+    StringBuilder all = new StringBuilder();
+    for (How how : How.values()) {
+      List<String> names =
+          standing.yields().stream()
+              .filter(y -> y.how() == how)
+              .sorted(Comparator.comparingInt(Yield::joint))
+              .map(y -> name(w, y.joint()))
+              .toList();
+      if (!names.isEmpty()) {
+        all.append(' ').append(w.say("solid." + how.word(), String.join(", ", names)));
+      }
+    }
+    return all.toString();
+  }
+
+  private String name(Words w, int joint) {
+    List<PlacedStone> stones = head.layout().stones();
+    String left = joint == 0 ? w.say("solid.wall") : stones.get(joint - 1).mark();
+    String right = joint == stones.size() ? w.say("solid.wall") : stones.get(joint).mark();
+    return left + "/" + right;
   }
 
   /** What was assumed. */

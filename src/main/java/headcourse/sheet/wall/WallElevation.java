@@ -10,6 +10,7 @@ import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Opening;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetComposer;
@@ -24,6 +25,7 @@ import headcourse.sheet.solid.SolidFigure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** One large elevation a page, to be read from the scaffold. */
@@ -31,6 +33,12 @@ public final class WallElevation implements SheetComposer {
   private static final Lettering TITLE = new Lettering(5, true);
   private static final Lettering SMALL = Lettering.NOTE;
   private static final Lettering LINE = new Lettering(3.5, false);
+
+  /** Air above what stands across the foot of a page, mm. */
+  private static final double STRIP_GAP = 3;
+
+  /** An elevation may lose so much of its size to what stands beside it. */
+  private static final double SMALLER = 0.7;
 
   /** The elevations of a wall bundle. */
   public WallElevation() {}
@@ -52,20 +60,64 @@ public final class WallElevation implements SheetComposer {
   /** The elevation of one head, on as many pages as it takes. */
   static List<PageDraft> pages(SheetContext context, HeadWork head) {
     HeadFigures figures = new HeadFigures(head, context.format());
+    ElevationChoice choice = choose(context, figures, 0);
+    List<PageDraft> pages = pages(context, figures, choice, 0);
+    if (pages.stream().anyMatch(page -> SolidFigure.inMargin(context, head, page))) {
+      return pages;
+    }
+    Box area = context.area(choice.turn());
+    SolidFigure strip = SolidFigure.strip(context, head, area.width());
+    double high = strip.height() + STRIP_GAP;
+    Optional<ElevationChoice> less = noLess(context, figures, choice, high);
+    if (less.isPresent()) {
+      pages = pages(context, figures, less.get(), high);
+      PageDraft page = pages.get(0);
+      strip.draw(page.board(), page.area().minX(), page.area().maxY() - strip.height());
+      return pages;
+    }
+    Opening opening = head.layout().opening();
+    String title = context.say("wall.elevation-of", opening.mark(), opening.label());
+    PageDraft own = context.page(choice.turn(), opening.mark(), title);
+    SolidFigure.alone(context, head, area.width()).draw(own.board(), area.minX(), area.minY());
+    pages.add(own);
+    return pages;
+  }
+
+  private static ElevationChoice choose(SheetContext context, HeadFigures figures, double less) {
     List<ElevationChoice.Room> rooms = new ArrayList<>();
     for (Turn turn : List.of(Turn.LANDSCAPE, Turn.PORTRAIT)) {
       Box area = context.area(turn);
-      HeadPart whole = new HeadPart(1, 1, head.layout().stones());
-      double bare = area.maxY() - 3;
+      HeadPart whole = new HeadPart(1, 1, figures.layout().stones());
+      double bare = area.maxY() - 3 - less;
       double high = bare - tallest(context, figures, area, whole);
-      double less = bare - tallest(context, figures, area, null);
-      rooms.add(new ElevationChoice.Room(turn, area.width(), high, less));
+      double parts = bare - tallest(context, figures, area, null);
+      rooms.add(new ElevationChoice.Room(turn, area.width(), high, parts));
     }
-    ElevationChoice choice =
-        ElevationChoice.choose(figures, context.job().units(), context.words(), rooms);
-    Opening opening = head.layout().opening();
+    return ElevationChoice.choose(figures, context.job().units(), context.words(), rooms);
+  }
+
+  /** The elevation in so much less height, if that costs no sheet more and little size. */
+  private static Optional<ElevationChoice> noLess(
+      SheetContext context, HeadFigures figures, ElevationChoice full, double height) {
+    try {
+      ElevationChoice less = choose(context, figures, height);
+      ElevationFigure one = full.figures().get(0);
+      ElevationFigure other = less.figures().get(0);
+      return less.turn() == full.turn()
+              && less.figures().size() == full.figures().size()
+              && other.scale().factor() >= SMALLER * one.scale().factor()
+              && other.lettering() >= SMALLER * one.lettering()
+          ? Optional.of(less)
+          : Optional.empty();
+    } catch (NoRoom e) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<PageDraft> pages(
+      SheetContext context, HeadFigures figures, ElevationChoice choice, double kept) {
+    Opening opening = figures.layout().opening();
     List<PageDraft> pages = new ArrayList<>();
-    boolean solid = false;
     for (ElevationFigure figure : choice.figures()) {
       HeadPart part = figure.part();
       String label = opening.mark() + (part.whole() ? "" : "-" + part.number());
@@ -75,8 +127,10 @@ public final class WallElevation implements SheetComposer {
       if (part.number() == 1) {
         page.bookmark(1, title, "wall-" + opening.mark(), page.area().minY());
       }
-      draw(context, figures, figure, page, title);
-      solid = solid || SolidFigure.inMargin(context, head, page);
+      Box all = page.area();
+      double to = all.maxY() - (part.number() == 1 ? kept : 0);
+      Box area = new Box(all.minX(), all.minY(), all.maxX(), to);
+      draw(context, figures, figure, page.board(), area, title);
       pages.add(page);
     }
     return pages;
@@ -138,10 +192,9 @@ public final class WallElevation implements SheetComposer {
       SheetContext context,
       HeadFigures figures,
       ElevationFigure figure,
-      PageDraft page,
+      Board board,
+      Box area,
       String title) {
-    Box area = page.area();
-    Board board = page.board();
     double[] top = {0};
     board.group(
         Role.NOTES,
