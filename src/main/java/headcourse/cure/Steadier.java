@@ -24,8 +24,14 @@ public final class Steadier {
   /** Parts of itself by which the second of two values is turned. */
   private static final double[] PARTS = {0.125, 0.25, 0.5};
 
-  /** Beside another, a value must be turned at most so much of what it is alone. */
-  private static final double LESS = 0.75;
+  /**
+   * Beside another, a value must be turned at most so much of what it is alone; more only where
+   * that gives no choice.
+   */
+  private static final double[] LESS = {0.75, 0.92};
+
+  /** With so many in hand no such pair is looked for. */
+  private static final int[] ENOUGH = {OFFERED, 2};
 
   /** What looking for them may take, in steps. */
   private static final long PATIENCE = 200_000;
@@ -59,10 +65,10 @@ public final class Steadier {
     }
     alone.sort(smallest);
     List<Way> all = new ArrayList<>(alone);
-    if (all.size() < OFFERED) {
+    for (int pass = 0; pass < LESS.length && all.size() < ENOUGH[pass]; pass++) {
       List<Way> two = new ArrayList<>();
       for (Dial dial : dials) {
-        two.addAll(together(trials, dials, dial, alone));
+        two.addAll(together(trials, dials, dial, LESS[pass], alone));
       }
       two.sort(smallest);
       addUnlike(all, two);
@@ -104,9 +110,10 @@ public final class Steadier {
   }
 
   /** A value turned less than it must be alone, with some other turned a little too. */
-  private static List<Way> together(Trials trials, List<Dial> dials, Dial dial, List<Way> alone) {
+  private static List<Way> together(
+      Trials trials, List<Dial> dials, Dial dial, double less, List<Way> alone) {
     List<Way> found = new ArrayList<>();
-    long most = Math.round(farthest(alone, dial) * LESS);
+    long most = Math.round(farthest(alone, dial) * less);
     for (Dial other : dials) {
       Way best = null;
       for (long value : other == dial ? new long[0] : other.parts(PARTS)) {

@@ -110,6 +110,8 @@ public final class SolidFigure {
   static SolidFigure whole(SheetContext c, HeadWork head, double width) {
     SolidWords words = new SolidWords(c, head);
     List<String> text = new ArrayList<>(words.verdict());
+    // Beside each, because the next may stand on another page.
+    text.addAll(words.caution());
     text.addAll(words.thrusts());
     text.addAll(new SolidCures(c, head).all());
     text.addAll(words.textbook());

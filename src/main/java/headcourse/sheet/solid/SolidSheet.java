@@ -42,7 +42,8 @@ public final class SolidSheet implements SheetComposer {
       SolidFigure figure = SolidFigure.whole(context, head, flow.width());
       String mark = head.layout().opening().mark();
       String label = head.layout().opening().label();
-      flow.heading(context.say("contractor.elevation-title", mark, label), figure.height());
+      String name = label.isEmpty() ? mark : context.say("contractor.elevation-title", mark, label);
+      flow.heading(name, figure.height());
       flow.figure(figure.height() + GAP, figure::draw);
     }
   }

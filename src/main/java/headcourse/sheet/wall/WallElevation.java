@@ -78,7 +78,9 @@ public final class WallElevation implements SheetComposer {
     Opening opening = head.layout().opening();
     String title = context.say("wall.elevation-of", opening.mark(), opening.label());
     PageDraft own = context.page(choice.turn(), opening.mark(), title);
-    SolidFigure.alone(context, head, area.width()).draw(own.board(), area.minX(), area.minY());
+    double below =
+        TextFlow.paragraph(own.board(), area.minX(), area.minY(), area.width(), title, TITLE);
+    SolidFigure.alone(context, head, area.width()).draw(own.board(), area.minX(), below + 2);
     pages.add(own);
     return pages;
   }
