@@ -136,8 +136,8 @@ class EveryKeyActsTest {
   private static String files(ShopWork work, SheetFrame frame, Predicate<Output> wanted) {
     try {
       StringBuilder all = new StringBuilder();
-      new OutputWriter(work, frame, new byte[0], n -> {})
-          .print(wanted)
+      new OutputWriter(work, frame, new byte[0], n -> {}, n -> {})
+          .print(wanted, "")
           .forEach(
               (name, bytes) -> all.append(name).append(new String(bytes, StandardCharsets.UTF_8)));
       return all.toString();

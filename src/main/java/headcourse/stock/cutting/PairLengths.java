@@ -1,10 +1,10 @@
 package headcourse.stock.cutting;
 
 /** The least length that two parts take side by side. */
-final class Couples {
+final class PairLengths {
   private final long[][] least;
 
-  Couples(Nesting nesting) {
+  PairLengths(Nesting nesting) {
     int types = nesting.square ? 0 : nesting.types;
     least = new long[types][types];
     for (long[] row : least) {

@@ -3,64 +3,39 @@ package headcourse.stock.cutting;
 import java.util.Arrays;
 
 /**
- * A row over the blanks of a plan beside those that ask for the parts: how many blanks are filled
- * in a certain way is at most, or at least, so many.
+ * A row of the master problem beside those that ask for the parts: how many patterns of a certain
+ * kind a plan has is at most, or at least, so many. Branching makes such rows.
  */
-final class Rule {
+final class PatternRow {
   private static final int ANY = -1;
 
   private final int bin;
   private final int[] types;
   private final int[] least;
-  private final int divisor;
   private final boolean atLeast;
   private final int bound;
-  private final boolean together;
   private final int size;
 
-  private Rule(
-      int bin,
-      int[] types,
-      int[] least,
-      int divisor,
-      boolean atLeast,
-      int bound,
-      boolean together) {
+  private PatternRow(int bin, int[] types, int[] least, boolean atLeast, int bound) {
     this.bin = bin;
     this.types = types;
     this.least = least;
-    this.divisor = divisor;
     this.atLeast = atLeast;
     this.bound = bound;
-    this.together = together;
     this.size = Arrays.stream(least).sum();
   }
 
   /**
-   * Blanks that hold no fewer of each type than given.
+   * Patterns that hold no fewer of each type than given.
    *
    * @param bin the kind of blank, or −1 for any
    * @param load how many of each type
-   * @param demand how many of each type there are
    * @param atLeast whether there must be so many of them, rather than no more
    */
-  static Rule holding(int bin, int[] load, int[] demand, boolean atLeast, int bound) {
-    int[] types =
-        java.util.stream.IntStream.range(0, load.length).filter(t -> load[t] > 0).toArray();
+  static PatternRow holding(int bin, int[] load, boolean atLeast, int bound) {
+    int[] types = Nesting.present(load);
     int[] least = Arrays.stream(types).map(t -> load[t]).toArray();
-    boolean single = Arrays.stream(types).allMatch(t -> demand[t] == 1);
-    boolean together = atLeast && bound == 1 && single && types.length > 1;
-    return new Rule(bin, types, least, 0, atLeast, bound, together);
-  }
-
-  /**
-   * Parts of some types, counted on each blank by whole pairs, or threes, are no more pairs or
-   * threes than there are of all of them: the subset-row inequalities of Jepsen, Petersen,
-   * Spoorendonk and Pisinger (2008).
-   */
-  static Rule groups(int[] types, int demand, int divisor) {
-    int[] none = new int[types.length];
-    return new Rule(ANY, types, none, divisor, false, demand / divisor, false);
+    return new PatternRow(bin, types, least, atLeast, bound);
   }
 
   boolean atLeast() {
@@ -104,32 +79,10 @@ final class Rule {
     return !atLeast && bound == 0;
   }
 
-  /** Whether it asks for single parts to lie together. */
-  boolean joins() {
-    return together;
-  }
-
-  /** Whether parts that lie together may still do so if types from a place on are added. */
-  boolean joined(int[] counts, int[] place, int from) {
-    for (int t : types) {
-      if (counts[t] == 0 && place[t] < from) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** How often it counts a blank; never less when more lies on the blank. */
   int of(int kind, int[] counts) {
     if (bin != ANY && bin != kind) {
       return 0;
-    }
-    if (divisor > 0) {
-      int sum = 0;
-      for (int t : types) {
-        sum += counts[t];
-      }
-      return sum / divisor;
     }
     for (int k = 0; k < types.length; k++) {
       if (counts[types[k]] < least[k]) {
@@ -155,19 +108,5 @@ final class Rule {
   /** Whether no blank filled like this, nor one with more on it, is of use. */
   boolean forbids(int kind, int[] counts) {
     return mayForbid() && of(kind, counts) > 0;
-  }
-
-  /** Whether a blank filled like this is of no use, though one with more on it may be. */
-  boolean splits(int[] counts) {
-    if (!together) {
-      return false;
-    }
-    boolean any = false;
-    boolean all = true;
-    for (int t : types) {
-      any |= counts[t] > 0;
-      all &= counts[t] > 0;
-    }
-    return any && !all;
   }
 }

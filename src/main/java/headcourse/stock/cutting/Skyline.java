@@ -7,7 +7,7 @@ import java.util.List;
  * How far parts reach at a few heights, and what those that come after them take there at least;
  * parts that don't reach a height take nothing there.
  */
-final class Fronts {
+final class Skyline {
   private static final double NM = 1e6;
   private static final double SAME = 1e-6;
   private static final double[] BETWEEN = {0.5, 1};
@@ -18,14 +18,9 @@ final class Fronts {
   /** By type and height: its width there, the less of its ways to lie, and a kerf. */
   private final long[][] width;
 
-  private Fronts(long[][] right, long[][] width) {
+  private Skyline(long[][] right, long[][] width) {
     this.right = right;
     this.width = width;
-  }
-
-  /** None. */
-  static Fronts none(int types) {
-    return new Fronts(new long[types][0], new long[types][0]);
   }
 
   /**
@@ -35,9 +30,8 @@ final class Fronts {
    * @param typeOf type of each
    * @param tops heights up to which parts reach
    */
-  static Fronts of(List<Profile> shapes, int[] typeOf, int types, List<Double> tops, long kerf) {
-    List<Double> heights = new ArrayList<>();
-    heights.add(0.0);
+  static Skyline of(List<Profile> shapes, int[] typeOf, int types, List<Double> tops, long kerf) {
+    List<Double> heights = new ArrayList<>(tops.isEmpty() ? List.of() : List.of(0.0));
     for (double top : tops) {
       double below = heights.get(heights.size() - 1);
       for (double part : BETWEEN) {
@@ -65,7 +59,7 @@ final class Fronts {
         width[typeOf[i]][h] = Math.min(width[typeOf[i]][h], wide);
       }
     }
-    return new Fronts(right, width);
+    return new Skyline(right, width);
   }
 
   int heights() {

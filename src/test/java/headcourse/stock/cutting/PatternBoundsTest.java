@@ -14,10 +14,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * What is known of fillings of one blank, against all orders of a few parts: of every family, so
+ * What is known of patterns of one blank, against all orders of a few parts: of every family, so
  * with parts that may be turned and with mixed heights.
  */
-class FillingBoundsTest {
+class PatternBoundsTest {
   private static CuttingProblem problem(CuttingFamily family, Random r, int most) {
     return family.make(r, 4 + r.nextInt(most - 3));
   }
@@ -61,7 +61,7 @@ class FillingBoundsTest {
       int[] counts = some(p, r, 5);
       long shortest = AllWays.shortest(p.nesting(), counts);
       Bin bin = new Bin(0, shortest, 1, new Cost(0, 1, 1), p.bins().get(0).takes());
-      Widths widths = new Widths(p.nesting());
+      InnerWidths widths = new InnerWidths(p.nesting());
       long[] rooms = new long[widths.measures()];
       for (int some = 0; some < 1 << counts.length && some < 4096; some++) {
         int[] laid = counts.clone();
@@ -80,10 +80,10 @@ class FillingBoundsTest {
     }
   }
 
-  /** The most valuable filling is that of all, with rules and without. */
+  /** The pattern found is worth most of all, with pattern rows and without. */
   @ParameterizedTest
   @EnumSource(CuttingFamily.class)
-  void theMostValuableFillingIsFound(CuttingFamily family) {
+  void thePatternOfMostWorthIsFound(CuttingFamily family) {
     for (long seed = 0; seed < Seeds.of(25); seed++) {
       String what = family + " seed " + seed;
       Random r = new Random(9000 * family.ordinal() + seed);
@@ -91,48 +91,45 @@ class FillingBoundsTest {
       int n = p.demand().length;
       long[] worth = new long[n];
       Arrays.setAll(worth, t -> r.nextInt(5) == 0 ? 0 : 1000 + r.nextInt(4000));
-      List<Rule> rules = new ArrayList<>();
+      List<PatternRow> rows = new ArrayList<>();
       List<Long> duals = new ArrayList<>();
       for (int k = r.nextInt(3); k > 0; k--) {
         int[] load = new int[n];
         load[r.nextInt(n)]++;
         load[r.nextInt(n)]++;
         boolean least = r.nextBoolean();
-        rules.add(Rule.holding(-1, load, p.demand(), least, r.nextInt(2)));
+        rows.add(PatternRow.holding(-1, load, least, r.nextInt(2)));
         duals.add((least ? 1L : -1L) * r.nextInt(3000));
-      }
-      if (r.nextBoolean()) {
-        int[] all = java.util.stream.IntStream.range(0, n).toArray();
-        rules.add(Rule.groups(all, p.parts(), 2));
-        duals.add(0L - r.nextInt(2000));
       }
       long[] of = duals.stream().mapToLong(d -> d).toArray();
       for (int b = 0; b < p.bins().size(); b++) {
-        long most = most(p, b, worth, rules, of);
+        long most = most(p, b, worth, rows, of);
         Sequencer q = new Sequencer(p.nesting());
-        Pricer.Priced priced = new Pricer(p, q, rules).price(b, worth, of, 0, false);
+        Pricing.Priced priced =
+            new Pricing(p, q, rows).price(b, worth, of, 0, false, StepBudget.endless());
         assertTrue(priced.whole(), what);
         assertEquals(most, priced.bound(), what);
-        assertTrue(new Pricer(p, q, rules).most(worth, of)[b] >= most, what);
         if (most > 0) {
-          assertEquals(most, value(b, priced.found().get(0), worth, rules, of), what);
+          assertEquals(most, value(b, priced.found().get(0), worth, rows, of), what);
         }
       }
     }
   }
 
-  private static long value(int b, int[] counts, long[] worth, List<Rule> rules, long[] duals) {
+  private static long value(
+      int b, int[] counts, long[] worth, List<PatternRow> rows, long[] duals) {
     long sum = 0;
     for (int t = 0; t < counts.length; t++) {
       sum += counts[t] * worth[t];
     }
     for (int i = 0; i < duals.length; i++) {
-      sum += duals[i] * rules.get(i).of(b, counts);
+      sum += duals[i] * rows.get(i).of(b, counts);
     }
     return sum;
   }
 
-  private static long most(CuttingProblem p, int b, long[] worth, List<Rule> rules, long[] duals) {
+  private static long most(
+      CuttingProblem p, int b, long[] worth, List<PatternRow> rows, long[] duals) {
     long most = 0;
     int[] counts = new int[worth.length];
     while (next(counts, p.demand())) {
@@ -140,11 +137,11 @@ class FillingBoundsTest {
       for (int t = 0; t < counts.length; t++) {
         useful &= counts[t] == 0 || p.bins().get(b).takes()[t];
       }
-      for (Rule rule : rules) {
-        useful &= !rule.splits(counts) && !rule.forbids(b, counts);
+      for (PatternRow row : rows) {
+        useful &= !row.forbids(b, counts);
       }
       if (useful) {
-        long value = value(b, counts, worth, rules, duals);
+        long value = value(b, counts, worth, rows, duals);
         if (value > most && AllWays.shortest(p.nesting(), counts) <= p.bins().get(b).usable()) {
           most = value;
         }

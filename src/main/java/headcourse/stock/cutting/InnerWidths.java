@@ -7,18 +7,18 @@ import headcourse.stock.cutting.CuttingProblem.Bin;
  * see {@link LeanBound}): each part an inner width, and all together the difference between the
  * greatest and the least lean among them.
  */
-final class Widths {
+final class InnerWidths {
   private final Nesting nesting;
   private final long[][] inner;
 
-  Widths(Nesting nesting) {
+  InnerWidths(Nesting nesting) {
     this.nesting = nesting;
     inner = new long[Math.max(1, nesting.leans.size())][nesting.types];
     for (int k = 0; k < inner.length; k++) {
       for (int t = 0; t < nesting.types; t++) {
         inner[k][t] =
             nesting.leans.isEmpty()
-                ? nesting.weight[t][nesting.heights() - 1]
+                ? nesting.slices.mean(t)
                 : Math.max(1, nesting.leans.get(k).inner(t) - 1);
       }
     }
@@ -33,24 +33,14 @@ final class Widths {
     return inner[measure][t];
   }
 
-  /** How far a type leans to the left at most; no more than upright. */
+  /** How far a type leans to the left at most, in the first measure; no more than upright. */
   long low(int t) {
-    return low(0, t);
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).low(t);
   }
 
-  /** The same, as far as a measure goes. */
-  long low(int measure, int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(measure).low(t);
-  }
-
-  /** How far a type leans to the right at most, no less than upright. */
+  /** How far a type leans to the right at most, in the first measure; no less than upright. */
   long high(int t) {
-    return high(0, t);
-  }
-
-  /** The same, as far as a measure goes. */
-  long high(int measure, int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(measure).high(t);
+    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
   }
 
   /** What a blank has for inner widths and the difference of leans. */

@@ -8,30 +8,36 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Depth-first over the fillings of one blank: parts are added in a fixed order, from those that
- * still go beside what lies there, as long as a knapsack of their inner widths promises more than
- * the best. What fits is asked of the {@link Sequencer}.
+ * Branch and bound over the patterns of one blank: parts are added in a fixed order, from those
+ * that still go beside what lies there, as long as a knapsack of their inner widths promises more
+ * than the best. What fits is asked of the {@link Sequencer}.
  */
-final class FillSearch {
-  /** A search for an order that takes more than this is a long one. */
-  private static final int WALK = 2_000;
+final class PatternSearch {
+  /** A longer search for a sequence counts for nodes here, or one pattern could take all. */
+  private static final int LONG_SEQUENCE = 2_000;
 
-  /** From so many steps at one start on, an exact knapsack pays. */
+  /** Operations at a node. */
+  private static final int NODE = 25;
+
+  /** Operations for each type in a measure of what is left of the room. */
+  private static final int WIDTH = 10;
+
+  /** From so many nodes at one start on, an exact knapsack pays. */
   private static final int LONG = 400;
 
-  /** Where time presses, so many good ones are enough; more of a large problem. */
+  /** So many good ones are enough of a hasty search; more of a large problem. */
   private static final int[] SOME = {8, 24};
 
-  /** So many are told, and no more of them with the same type. */
+  /** So many are told, and no more of them with the same type, so that columns differ. */
   private static final int[] KEPT = {40, 100};
 
   private static final int[] ALIKE = {4, 10};
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
-  private final Widths widths;
+  private final InnerWidths widths;
   private final Bin bin;
-  private final Ruling ruling;
+  private final RowDuals rows;
   private final long[] values;
   private final long enough;
   private final long early;
@@ -41,41 +47,45 @@ final class FillSearch {
   private final List<Found> found = new ArrayList<>();
   private final List<int[]> lists = new ArrayList<>();
   private final List<long[]> rooms = new ArrayList<>();
-  private final List<Yardstick> sticks = new ArrayList<>();
-  private Yardstick stick;
+  private final List<KnapsackBound> knapsacks = new ArrayList<>();
+  private KnapsackBound knapsack;
   private long best;
   private long unsure;
-  private long steps;
+  private long nodes;
   private long begun;
+  private final StepBudget budget;
 
   /**
+   * @param budget where it is out, it only bounds what is left
    * @param values by type
    * @param enough what is worth no more is of no interest
-   * @param early after so many steps it ends once something is found
-   * @param limit after so many steps it only bounds what is left
+   * @param early after so many nodes it ends once something is found
+   * @param limit after so many nodes it only bounds what is left
    */
-  FillSearch(
+  PatternSearch(
       CuttingProblem problem,
       Sequencer sequencer,
-      Widths widths,
+      StepBudget budget,
+      InnerWidths widths,
       Bin bin,
-      Ruling ruling,
+      RowDuals rows,
       long[] values,
       long enough,
       long early,
       long limit) {
     this.problem = problem;
+    this.budget = budget;
     this.sequencer = sequencer;
     this.widths = widths;
     this.bin = bin;
-    this.ruling = ruling;
+    this.rows = rows;
     this.values = values;
     this.early = early;
     this.limit = limit;
     this.enough = enough;
     best = enough;
-    counts = new int[values.length];
     large = problem.large() ? 1 : 0;
+    counts = new int[values.length];
     if (!bin.single()) {
       measure();
     }
@@ -84,29 +94,25 @@ final class FillSearch {
   private void measure() {
     int[] demand = problem.demand();
     long[] shared = new long[values.length];
-    Arrays.setAll(shared, t -> values[t] + ruling.share(t));
+    Arrays.setAll(shared, t -> values[t] + rows.share(t));
     int[] types =
         IntStream.range(0, values.length)
-            .filter(
-                t -> demand[t] > 0 && (values[t] > 0 || ruling.helps(t)) && problem.holds(bin, t))
+            .filter(t -> demand[t] > 0 && (values[t] > 0 || rows.helps(t)) && problem.holds(bin, t))
             .toArray();
     for (int k = 0; k < widths.measures(); k++) {
-      sticks.add(new Yardstick(widths, new int[] {k}, types, shared, demand));
-      for (int l = 0; l < k; l++) {
-        sticks.add(new Yardstick(widths, new int[] {l, k}, types, shared, demand));
-      }
+      knapsacks.add(new KnapsackBound(widths, k, types, shared, demand));
     }
-    stick = sticks.get(0);
+    knapsack = knapsacks.get(0);
   }
 
   /** Types that are of use, the densest first. */
   int[] order() {
-    return sticks.get(0).order();
+    return knapsacks.get(0).order();
   }
 
   private record Found(long value, int[] counts) {}
 
-  /** Fillings worth more than enough, those worth most first, no type on too many of them. */
+  /** Patterns worth more than enough, those worth most first, no type on too many of them. */
   List<int[]> found() {
     found.sort(
         Comparator.comparingLong((Found f) -> 0 - f.value)
@@ -124,29 +130,29 @@ final class FillSearch {
     return out;
   }
 
-  /** No filling looked at so far is worth more, nor any that was left out. */
+  /** No pattern looked at so far is worth more, nor any that was left out. */
   long most() {
     return Math.max(best, unsure);
   }
 
   boolean stopped() {
-    return steps > early && found.size() >= SOME[large];
+    return nodes > early && found.size() >= SOME[large];
   }
 
-  /** Whether the steps are used up; what was not looked at may be worth so much. */
+  /** Whether the search must end; what was not looked at may be worth so much. */
   boolean tired(long rest) {
-    if (steps > limit) {
+    if (spent()) {
       unsure = Math.max(unsure, rest);
     }
-    return steps > limit;
+    return spent();
   }
 
-  long steps() {
-    return steps;
+  private boolean spent() {
+    return nodes > limit || budget.out();
   }
 
   void count(long more) {
-    steps += more;
+    nodes += more;
   }
 
   /** One part alone. */
@@ -154,23 +160,23 @@ final class FillSearch {
     for (int t = 0; t < counts.length; t++) {
       if (problem.demand()[t] > 0) {
         counts[t] = 1;
-        steps++;
-        look(values[t] + ruling.of(counts));
+        nodes++;
+        look(values[t] + rows.of(counts));
         counts[t] = 0;
       }
     }
   }
 
-  /** All fillings. */
+  /** All patterns. */
   void all() {
-    stick = sticks.get(0);
+    knapsack = knapsacks.get(0);
     long[] room = rooms(0, Nesting.present(counts));
-    steps += stick.refine(room);
-    int[] order = stick.order();
+    nodes += knapsack.refine(room);
+    int[] order = knapsack.order();
     search(order, order.length, 0, new int[0], 0);
   }
 
-  /** No filling with these types is worth more, and any others beside. */
+  /** No pattern with these types is worth more, and any others beside. */
   long hope(int left, int right) {
     if (!sequencer.pairFits(left, right, bin.usable())) {
       return 0;
@@ -178,26 +184,27 @@ final class FillSearch {
     long value = lay(left, right, 1);
     long[] room = rooms(0, Nesting.present(counts));
     long most = Long.MAX_VALUE;
-    for (Yardstick s : sticks) {
+    budget.spend((long) knapsacks.size() * (10 + counts.length / 4));
+    for (KnapsackBound s : knapsacks) {
       int[] all = s.order();
       long rest = s.most(all, 0, all.length, counts, room);
-      most = Math.min(most, value + ruling.hope(counts, s.place(), 0) + rest);
+      most = Math.min(most, value + rows.hope(counts, s.place(), 0) + rest);
     }
     lay(left, right, -1);
     return most;
   }
 
-  /** Fillings of a type or two, and others beside. */
+  /** Patterns with a type or two, and others beside. */
   void from(int left, int right, boolean[] others) {
-    begun = steps;
+    begun = nodes;
     long value = lay(left, right, 1);
-    if (!ruling.forbids(counts) && sequencer.mayFit(counts, bin.usable())) {
-      look(value + ruling.of(counts));
+    if (!rows.forbids(counts) && sequencer.mayFit(counts, bin.usable())) {
+      look(value + rows.of(counts));
       long[] room = rooms(0, Nesting.present(counts));
       int[] list = list(0);
       int n = 0;
       long least = Long.MAX_VALUE;
-      for (Yardstick s : sticks) {
+      for (KnapsackBound s : knapsacks) {
         int m = 0;
         int[] some = list(1);
         for (int t : s.order()) {
@@ -205,15 +212,16 @@ final class FillSearch {
             some[m++] = t;
           }
         }
-        long most = ruling.hope(counts, s.place(), 0) + s.most(some, 0, m, counts, room);
+        long most = rows.hope(counts, s.place(), 0) + s.most(some, 0, m, counts, room);
         if (most < least) {
           least = most;
-          stick = s;
+          knapsack = s;
           n = m;
           System.arraycopy(some, 0, list, 0, m);
         }
       }
-      steps += n / 4;
+      nodes += n / 4;
+      budget.spend((long) knapsacks.size() * counts.length * (room.length + 4));
       search(list, n, 0, Nesting.present(counts), value);
     }
     lay(left, right, -1);
@@ -240,6 +248,7 @@ final class FillSearch {
       rooms.add(new long[widths.measures()]);
     }
     long[] here = rooms.get(depth);
+    budget.spend((long) here.length * (present.length + 1) * WIDTH);
     widths.rooms(bin, present, counts, here);
     return here;
   }
@@ -262,35 +271,35 @@ final class FillSearch {
     long[] room = rooms.get(depth);
     for (int i = 0; i < n; i++) {
       int t = types[i];
-      int at = stick.place()[t];
-      steps++;
-      if (stopped() || ruling.splits(counts, stick.place(), at)) {
+      int at = knapsack.place()[t];
+      nodes++;
+      budget.spend(NODE + (n - i) / 2);
+      if (stopped()) {
         return;
       }
-      long hope = value + ruling.hope(counts, stick.place(), at);
-      long most = hope + stick.most(types, i, n, counts, room);
+      long hope = value + rows.hope(counts, knapsack.place(), at);
+      long most = hope + knapsack.most(types, i, n, counts, room);
       if (most <= most()) {
         return;
       }
-      if (steps > limit) {
+      if (spent()) {
         unsure = most;
         return;
       }
       counts[t]++;
       int[] with = counts[t] > 1 ? present : with(present, t);
-      if (!ruling.forbids(counts) && isShort(rooms(depth + 1, with)) && mayFit(with)) {
+      if (!rows.forbids(counts) && isShort(rooms(depth + 1, with)) && mayFit(with)) {
         add(types, n, i, depth + 1, with, value + values[t]);
       }
       counts[t]--;
     }
   }
 
-  /** Long searches for an order count as steps here, or one filling could take all the time. */
   private boolean mayFit(int[] with) {
-    long before = sequencer.work();
+    long before = sequencer.searched();
     boolean may = sequencer.mayFitByOrder(with, counts, bin.usable());
-    long work = sequencer.work() - before;
-    steps += work > WALK ? work : 0;
+    long searched = sequencer.searched() - before;
+    nodes += searched > LONG_SEQUENCE ? searched : 0;
     return may;
   }
 
@@ -315,17 +324,17 @@ final class FillSearch {
 
   /** With one more of the type at a place. */
   private void add(int[] types, int n, int i, int depth, int[] present, long value) {
-    look(value + ruling.of(counts));
+    look(value + rows.of(counts));
     int next = counts[types[i]] < problem.demand()[types[i]] ? i : i + 1;
     if (next == n) {
       return;
     }
     long[] room = rooms.get(depth);
-    if (steps - begun > LONG) {
-      steps += stick.refine(base());
+    if (nodes - begun > LONG) {
+      nodes += knapsack.refine(base());
     }
-    long hope = value + ruling.hope(counts, stick.place(), stick.place()[types[next]]);
-    if (hope + stick.most(types, next, n, counts, room) <= most()) {
+    long hope = value + rows.hope(counts, knapsack.place(), knapsack.place()[types[next]]);
+    if (hope + knapsack.most(types, next, n, counts, room) <= most()) {
       return;
     }
     int[] list = list(depth);
@@ -335,7 +344,8 @@ final class FillSearch {
         list[m++] = types[k];
       }
     }
-    steps += (n - next) / 16;
+    nodes += (n - next) / 16;
+    budget.spend((long) (n - next) * (room.length + 4));
     search(list, m, depth, present, value);
   }
 
@@ -346,7 +356,7 @@ final class FillSearch {
   }
 
   private void look(long value) {
-    if (value <= enough || ruling.splits(counts) || ruling.forbids(counts)) {
+    if (value <= enough || rows.forbids(counts)) {
       return;
     }
     if (bin.single() || sequencer.fits(counts, bin.usable())) {

@@ -3,15 +3,22 @@ package headcourse.stock.cutting;
 import java.util.Arrays;
 
 /**
- * Depth-first over the orders of parts on one blank that are shorter than a bound.
+ * Depth-first search over the sequences of parts on one blank that are shorter than a bound.
  *
  * <p>What lies on the blank already matters only by where each of the others may begin at the
  * least: where the same parts were laid before so that none began later, nothing is gained.
  */
-final class OrderWalk {
-  private static final int STEPS = 20_000;
+final class SequenceSearch {
+  /** It gives up after so many parts laid: some sets of parts can't be decided in any time. */
+  private static final int NODES = 20_000;
+
+  /** With more sets of parts still to come than this there is no memory for dominance. */
   private static final int STATES = 40_000;
+
+  /** So many ways to have laid the same parts are kept to compare with. */
   private static final int KEPT = 6;
+
+  /** With so few parts left it is quicker to go on than to compare. */
   private static final int LAST = 3;
 
   private final Nesting nesting;
@@ -20,6 +27,7 @@ final class OrderWalk {
   private final long enough;
   private final int[] types;
   private final int[] path;
+  private final StepBudget budget;
 
   /** By how many are laid and node: where it may begin; and at last how far those laid reach. */
   private final long[][] from;
@@ -40,14 +48,16 @@ final class OrderWalk {
   private int state;
   private long bound;
   private int[] best;
-  private int steps;
+  private int nodesLaid;
 
   /**
    * @param counts how many parts of each type
-   * @param bound only shorter orders are of interest
+   * @param bound only shorter sequences are of interest
    * @param enough the first no longer than this is good enough
+   * @param budget what it counts on
    */
-  OrderWalk(Nesting nesting, int[] counts, long bound, long enough) {
+  SequenceSearch(Nesting nesting, int[] counts, long bound, long enough, StepBudget budget) {
+    this.budget = budget;
     this.nesting = nesting;
     this.left = counts.clone();
     this.bound = bound;
@@ -63,26 +73,28 @@ final class OrderWalk {
     }
     path = new int[parts];
     from = new long[path.length + 1][nodes.length + 1];
-    open = new long[nesting.fronts.heights()];
+    open = new long[nesting.skyline.heights()];
     front = new long[path.length + 1][open.length];
     stride = new int[counts.length];
     long states = 1;
     for (int t = 0; t < counts.length; t++) {
       for (int h = 0; counts[t] > 0 && h < open.length; h++) {
-        open[h] += counts[t] * nesting.fronts.width(t, h);
+        open[h] += counts[t] * nesting.skyline.width(t, h);
       }
       stride[t] = (int) states;
       states = Math.min(STATES, states * (counts[t] + 1));
     }
     before = states < STATES ? new long[(int) states][][] : null;
     state = (int) states - 1;
+    budget.spend(states / 4 + (long) path.length * nodes.length + nesting.typeOf.length);
   }
 
   private static int[] nodes(Nesting nesting, int[] counts) {
-    int[] all = new int[nesting.typeOf.length];
+    int[] present = Nesting.present(counts);
+    int[] all = new int[2 * present.length];
     int n = 0;
-    for (int node = 0; node < all.length; node++) {
-      if (counts[nesting.typeOf[node]] > 0) {
+    for (int t : present) {
+      for (int node = nesting.firstNode[t]; node < nesting.firstNode[t + 1]; node++) {
         all[n++] = node;
       }
     }
@@ -90,9 +102,10 @@ final class OrderWalk {
   }
 
   /** Looks for the shortest. */
-  void go() {
-    steps++;
-    if (tired() || bound <= enough) {
+  void run() {
+    nodesLaid++;
+    budget.spend(3L * nodes.length);
+    if (gaveUp() || bound <= enough) {
       return;
     }
     long[] here = from[size];
@@ -112,6 +125,7 @@ final class OrderWalk {
       if (reach >= bound || isLong(node, t, start)) {
         continue;
       }
+      budget.spend(nodes.length + 2L * open.length);
       long[] then = from[size + 1];
       for (int j = 0; j < nodes.length; j++) {
         if (left[types[j]] == 0) {
@@ -120,26 +134,27 @@ final class OrderWalk {
         then[j] = Math.max(here[j], start + nesting.distance[node][nodes[j]]);
       }
       then[nodes.length] = reach;
+      budget.spend(before == null ? 0 : KEPT * nodes.length / 2);
       take(t, 1);
       if (!worse(then)) {
         path[size++] = node;
-        go();
+        run();
         size--;
       }
       take(t, -1);
     }
   }
 
-  /** Whether the steps were used up. */
-  boolean tired() {
-    return steps > STEPS;
+  int nodes() {
+    return nodesLaid;
   }
 
-  int steps() {
-    return steps;
+  /** Whether it ended before all was looked at. */
+  boolean gaveUp() {
+    return nodesLaid > NODES || budget.out();
   }
 
-  /** The shortest order found; null where there is none. */
+  /** The shortest sequence found; null where there is none. */
   int[] best() {
     return best;
   }
@@ -150,7 +165,6 @@ final class OrderWalk {
   }
 
   private boolean worse(long[] then) {
-    // With hardly any left it is quicker to go on.
     if (before == null || path.length - size <= LAST) {
       return false;
     }
@@ -189,17 +203,17 @@ final class OrderWalk {
     left[type] -= n;
     state -= n * stride[type];
     for (int h = 0; h < open.length; h++) {
-      open[h] -= n * nesting.fronts.width(type, h);
+      open[h] -= n * nesting.skyline.width(type, h);
     }
   }
 
   /** Whether with a node laid at a place the others still to come reach too far at some height. */
   private boolean isLong(int node, int type, long start) {
-    Fronts fronts = nesting.fronts;
+    Skyline skyline = nesting.skyline;
     for (int h = 0; h < open.length; h++) {
-      long to = fronts.with(node, start, h, front[size][h]);
+      long to = skyline.with(node, start, h, front[size][h]);
       front[size + 1][h] = to;
-      if (to + open[h] - fronts.width(type, h) - nesting.kerf - Nesting.SLACK >= bound) {
+      if (to + open[h] - skyline.width(type, h) - nesting.kerf - Nesting.SLACK >= bound) {
         return true;
       }
     }

@@ -8,7 +8,8 @@ import java.util.List;
  * Which totals a number of blanks of each kind may come to, so that a bound may be raised to the
  * next of them.
  */
-final class Totals {
+final class AttainableTotals {
+  /** Of more combinations than this, or nearly so many of many kinds, nothing is said. */
   private static final int LOOKED_AT = 100_000;
 
   private static final int MANY = 6;
@@ -16,7 +17,7 @@ final class Totals {
   private final List<Bin> kinds = new ArrayList<>();
   private final List<Integer> least = new ArrayList<>();
   private final List<Integer> most = new ArrayList<>();
-  private final Aim aim;
+  private final Objective objective;
   private long looked;
   private long from;
   private long to;
@@ -27,8 +28,8 @@ final class Totals {
    * @param low by kind: so many blanks at least
    * @param high by kind: so many at most
    */
-  Totals(CuttingProblem problem, Aim aim, int[] low, int[] high) {
-    this.aim = aim;
+  AttainableTotals(CuttingProblem problem, Objective objective, int[] low, int[] high) {
+    this.objective = objective;
     for (int b = 0; b < low.length; b++) {
       Bin bin = problem.bins().get(b);
       if (high[b] == 0) {
@@ -49,21 +50,24 @@ final class Totals {
   private int same(Bin bin) {
     for (int k = 0; k < kinds.size(); k++) {
       Bin other = kinds.get(k);
-      if (aim.cost(other) == aim.cost(bin) && aim.toCap(other) == aim.toCap(bin)) {
+      if (objective.cost(other) == objective.cost(bin)
+          && objective.toCap(other) == objective.toCap(bin)) {
         return k;
       }
     }
     return -1;
   }
 
-  /** The least total from there on and under the aim's; the aim's where there is none. */
+  /**
+   * The least total from there on and under the objective's; the objective's where there is none.
+   */
   long next(long bound) {
-    return look(bound, aim.under(), true);
+    return look(bound, objective.under(), true);
   }
 
-  /** The greatest total under the aim's; {@link Long#MIN_VALUE} where there is none. */
+  /** The greatest total under the objective's; {@link Long#MIN_VALUE} where there is none. */
   long last() {
-    return look(0, aim.under(), false);
+    return look(0, objective.under(), false);
   }
 
   private long look(long low, long high, boolean upward) {
@@ -83,20 +87,20 @@ final class Totals {
     if (++looked > LOOKED_AT || sum >= (up ? found : to)) {
       return;
     }
-    if (aim.capped() && capped > aim.cap()) {
+    if (objective.capped() && capped > objective.cap()) {
       return;
     }
     if (k == kinds.size()) {
-      if (sum >= from && (!aim.capped() || capped == aim.cap())) {
+      if (sum >= from && (!objective.capped() || capped == objective.cap())) {
         found = up ? Math.min(found, sum) : Math.max(found, sum);
       }
       return;
     }
     Bin bin = kinds.get(k);
-    long each = aim.cost(bin);
+    long each = objective.cost(bin);
     long first = least.get(k);
     long last = most.get(k);
-    if (k == kinds.size() - 1 && each > 0 && !aim.capped()) {
+    if (k == kinds.size() - 1 && each > 0 && !objective.capped()) {
       // The last kind makes up what is wanting.
       if (up) {
         first = Math.max(first, (Math.max(0, from - sum) + each - 1) / each);
@@ -107,7 +111,7 @@ final class Totals {
       }
     }
     for (long n = first; n <= last && sum + n * each < to; n++) {
-      choose(k + 1, sum + n * each, capped + n * aim.toCap(bin));
+      choose(k + 1, sum + n * each, capped + n * objective.toCap(bin));
     }
   }
 }

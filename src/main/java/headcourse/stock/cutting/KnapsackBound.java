@@ -5,33 +5,31 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * A knapsack that bounds what fillings are worth: the sum of some measures of widths, with the
- * types in the order of what they are worth by it, the densest first.
+ * A knapsack that bounds what patterns are worth, in one measure of widths: fractional at first,
+ * with the types in the order of what they are worth by it, the densest first.
  */
-final class Yardstick {
-  private final int[] measures;
+final class KnapsackBound {
+  private final int measure;
   private final int[] demand;
   private final long[] worth;
   private final long[] width;
   private final int[] order;
   private final int[] place;
-  private Completion exact;
+  private KnapsackTable exact;
 
   /**
-   * @param measures the measures
+   * @param measure the measure
    * @param types those that are of use
    * @param worth by type
    * @param demand by type: how many there are
    */
-  Yardstick(Widths widths, int[] measures, int[] types, long[] worth, int[] demand) {
-    this.measures = measures;
+  KnapsackBound(InnerWidths widths, int measure, int[] types, long[] worth, int[] demand) {
+    this.measure = measure;
     this.demand = demand;
     this.worth = worth;
     width = new long[worth.length];
     for (int t : types) {
-      for (int k : measures) {
-        width[t] += widths.inner(k, t);
-      }
+      width[t] = widths.inner(measure, t);
     }
     order =
         IntStream.of(types)
@@ -62,7 +60,7 @@ final class Yardstick {
     if (exact != null) {
       return 0;
     }
-    exact = new Completion(order, width, worth, demand, room(rooms));
+    exact = new KnapsackTable(order, width, worth, demand, rooms[measure]);
     return exact.work();
   }
 
@@ -72,7 +70,7 @@ final class Yardstick {
    * @param rooms by measure
    */
   long most(int[] list, int from, int to, int[] counts, long[] rooms) {
-    long room = room(rooms);
+    long room = rooms[measure];
     double sum = 0;
     long left = room;
     for (int i = from; i < to; i++) {
@@ -87,13 +85,5 @@ final class Yardstick {
     }
     long most = (long) Math.ceil(sum) + 1;
     return exact == null || from >= to ? most : Math.min(most, exact.of(place[list[from]], room));
-  }
-
-  private long room(long[] rooms) {
-    long sum = 0;
-    for (int k : measures) {
-      sum += rooms[k];
-    }
-    return sum;
   }
 }

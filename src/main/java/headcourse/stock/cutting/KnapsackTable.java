@@ -5,7 +5,7 @@ package headcourse.stock.cutting;
  * on: a knapsack, exact where all widths are ticks of a common grid; else on a coarse scale, widths
  * rounded down, room rounded up.
  */
-final class Completion {
+final class KnapsackTable {
   private static final int COARSE = 600;
   private static final int FINE = 4_000;
 
@@ -26,7 +26,7 @@ final class Completion {
    * @param most by type: how many there are
    * @param room the most room that is asked for
    */
-  Completion(int[] order, long[] width, long[] worth, int[] most, long room) {
+  KnapsackTable(int[] order, long[] width, long[] worth, int[] most, long room) {
     this.room = Math.max(1, room);
     this.grid = grid(order, width);
     this.cells = grid == 0 ? COARSE : (int) ((this.room + Nesting.SLACK) / grid);

@@ -6,10 +6,10 @@ import headcourse.stock.cutting.CuttingProblem.Bin;
  * Which component of the cost is to be least, and what the one before it may be at most.
  *
  * @param what the component
- * @param cap no more of the one before: of the lead, where what decides among equals is the aim
- * @param under plans of interest have less of the aim than this
+ * @param cap no more of the one before: of the lead, where the second is to be least
+ * @param under plans of interest have less of it than this
  */
-record Aim(What what, long cap, long under) {
+record Objective(What what, long cap, long under) {
   /** A component. */
   enum What {
     MISSING,
@@ -17,7 +17,7 @@ record Aim(What what, long cap, long under) {
     SECOND
   }
 
-  /** What a blank adds to the aim. */
+  /** What a blank adds to it. */
   long cost(Bin bin) {
     return of(bin.cost());
   }
@@ -46,9 +46,9 @@ record Aim(What what, long cap, long under) {
     return Math.max(1, cap);
   }
 
-  /** What is left of the aim where so much is spent, for plans better than the best. */
-  Aim rest(Cost spent, Cost best) {
-    return new Aim(what, cap - spent.lead(), of(best) - of(spent));
+  /** What is left of it where so much is spent, for plans better than the best. */
+  Objective rest(Cost spent, Cost best) {
+    return new Objective(what, cap - spent.lead(), of(best) - of(spent));
   }
 
   /** No plan of interest takes more of a kind of blank. */

@@ -5,16 +5,14 @@ import java.util.List;
 
 /**
  * Bounds on what a rest of parts must cost, by material alone: at every height the widths of the
- * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more; and no
- * blank takes two parts that are each over half of the longest.
+ * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more.
  */
-final class LeastCost {
+final class LowerBound {
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final int[] byCapacity;
-  private final long longest;
 
-  LeastCost(CuttingProblem problem) {
+  LowerBound(CuttingProblem problem) {
     this.problem = problem;
     this.nesting = problem.nesting();
     List<Bin> bins = problem.bins();
@@ -27,7 +25,6 @@ final class LeastCost {
           return c != 0 ? c : a - b;
         });
     byCapacity = java.util.Arrays.stream(order).mapToInt(i -> i).toArray();
-    longest = bins.isEmpty() ? 0 : bins.get(byCapacity[0]).usable();
   }
 
   /**
@@ -52,7 +49,7 @@ final class LeastCost {
     }
     long total = 0;
     long missing = 0;
-    for (int h = 0; h < nesting.heights(); h++) {
+    for (int h = 0; h < nesting.slices.heights(); h++) {
       long need = need(rest, h);
       total = Math.max(total, need);
       if (need > capacity) {
@@ -74,11 +71,8 @@ final class LeastCost {
   /** No fewer blanks hold the parts. */
   long blanks(int[] rest, int[] left) {
     long blanks = 0;
-    for (int h = 0; h < nesting.heights(); h++) {
+    for (int h = 0; h < nesting.slices.heights(); h++) {
       blanks = Math.max(blanks, blanks(need(rest, h), left));
-      for (int eighths = 1; eighths <= 4; eighths++) {
-        blanks = Math.max(blanks, dual(rest, h, eighths));
-      }
     }
     return blanks;
   }
@@ -86,7 +80,7 @@ final class LeastCost {
   private long need(int[] rest, int h) {
     long need = 0;
     for (int t = 0; t < rest.length; t++) {
-      need += rest[t] * nesting.weight[t][h];
+      need += rest[t] * nesting.slices.width()[t][h];
     }
     return need;
   }
@@ -110,7 +104,8 @@ final class LeastCost {
     while (over > 0) {
       int widest = -1;
       for (int t = 0; t < open.length; t++) {
-        if (open[t] > 0 && (widest < 0 || nesting.weight[t][h] > nesting.weight[widest][h])) {
+        if (open[t] > 0
+            && (widest < 0 || nesting.slices.width()[t][h] > nesting.slices.width()[widest][h])) {
           widest = t;
         }
       }
@@ -118,7 +113,7 @@ final class LeastCost {
         return n;
       }
       open[widest]--;
-      over -= nesting.weight[widest][h];
+      over -= nesting.slices.width()[widest][h];
       n++;
     }
     return n;
@@ -139,30 +134,5 @@ final class LeastCost {
       rest -= take * each;
     }
     return n;
-  }
-
-  /**
-   * Dual feasible function of Martello and Toth: what is over {@code C − α} counts as a whole
-   * blank, what is under α as nothing, the rest by its width.
-   */
-  private long dual(int[] rest, int h, int eighths) {
-    long c = longest + nesting.kerf + Nesting.SLACK;
-    long alpha = c * eighths / 8;
-    long whole = 0;
-    long half = 0;
-    long sum = 0;
-    for (int t = 0; t < rest.length; t++) {
-      long w = nesting.weight[t][h];
-      if (w > c - alpha) {
-        whole += rest[t];
-      } else if (2 * w > c) {
-        half += rest[t];
-        sum += rest[t] * w;
-      } else if (w >= alpha) {
-        sum += rest[t] * w;
-      }
-    }
-    long over = sum - half * c;
-    return whole + half + (over > 0 ? (over + c - 1) / c : 0);
   }
 }

@@ -5,67 +5,79 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Another careful hand: on each blank it lays beside the last part whichever lies closest to it,
- * turned or not, so that what leans alike comes together; of all parts to begin with, and of all
- * kinds of blank, it takes what fills best.
+ * Nearest-neighbour heuristic: on each blank it lays beside the last part whichever lies closest to
+ * it, turned or not, so that what leans alike comes together; of all parts to begin with, and of
+ * all kinds of blank, it takes the pattern that fills best.
  */
-final class ChainHand {
-  /** With more parts and turned parts than this it would take too long. */
-  private static final int MOST = 400;
+final class NeighbourHeuristic {
+  /** It ends with the budget's share; large problems would take too long. */
+  private static final double SHARE = 0.5;
+
+  /** Of more nodes than this only some are tried to begin with. */
+  private static final int STARTS = 60;
 
   private final CuttingProblem problem;
   private final Nesting nesting;
   private final Sequencer sequencer;
+  private final StepBudget share;
   private final double[] mean;
 
-  ChainHand(CuttingProblem problem, Sequencer sequencer) {
+  NeighbourHeuristic(CuttingProblem problem, Sequencer sequencer) {
     this.problem = problem;
     this.nesting = problem.nesting();
     this.sequencer = sequencer;
+    this.share = sequencer.budget().share(SHARE);
     mean = new double[nesting.types];
     for (int t = 0; t < mean.length; t++) {
-      mean[t] = nesting.weight[t][nesting.heights() / 2];
+      mean[t] = nesting.slices.width()[t][nesting.slices.heights() / 2];
     }
   }
 
-  /** The better of filling lengths and of filling what they cost, or the other hand's if better. */
+  /** The better of filling lengths and of filling what they cost, or the other if better. */
   Packing better(Packing other) {
     Packing best = other;
-    if (nesting.typeOf.length <= MOST) {
-      for (int way = 0; way < 2; way++) {
-        Packing p = hand(way == 1);
-        best = p.cost().compareTo(best.cost()) < 0 ? p : best;
-      }
+    for (int way = 0; way < 2 && !share.out(); way++) {
+      Packing p = pack(way == 1);
+      best = p.cost().compareTo(best.cost()) < 0 ? p : best;
     }
     return best;
   }
 
-  private Packing hand(boolean byCost) {
+  private Packing pack(boolean byCost) {
     int[] rest = problem.demand().clone();
     int[] left = problem.counts();
-    List<Packing.Load> loads = new ArrayList<>();
-    Packing.Load load = fullest(rest, left, byCost);
-    while (load != null) {
-      left[load.bin()]--;
+    List<Packing.Pattern> patterns = new ArrayList<>();
+    Packing.Pattern pattern = fullest(rest, left, byCost);
+    while (pattern != null && !share.out()) {
+      left[pattern.bin()]--;
       for (int t = 0; t < rest.length; t++) {
-        rest[t] -= load.counts()[t];
+        rest[t] -= pattern.counts()[t];
       }
-      loads.add(load);
-      load = fullest(rest, left, byCost);
+      patterns.add(pattern);
+      pattern = fullest(rest, left, byCost);
     }
-    return Packing.of(problem, loads, rest);
+    return Packing.of(problem, patterns, rest);
   }
 
-  /** The best filling of one blank, or null. */
-  private Packing.Load fullest(int[] rest, int[] left, boolean byCost) {
+  /** The best pattern of one blank, or null. */
+  private Packing.Pattern fullest(int[] rest, int[] left, boolean byCost) {
     int[] best = null;
     int kind = -1;
     double most = 0;
+    int open = 0;
+    for (int t : nesting.typeOf) {
+      open += rest[t] > 0 ? 1 : 0;
+    }
+    int every = 1 + open / STARTS;
+    int n = 0;
     for (int b = 0; b < left.length; b++) {
       Bin bin = problem.bins().get(b);
       for (int i = 0; left[b] > 0 && !bin.single() && i < nesting.typeOf.length; i++) {
         int t = nesting.typeOf[i];
-        if (rest[t] <= 0 || !bin.takes()[t] || nesting.extent[i] > bin.usable()) {
+        if (rest[t] <= 0
+            || !bin.takes()[t]
+            || nesting.extent[i] > bin.usable()
+            || n++ % every != 0) {
           continue;
         }
         int[] order = chain(rest, bin, i);
@@ -84,7 +96,7 @@ final class ChainHand {
     for (int i : best) {
       counts[nesting.typeOf[i]]++;
     }
-    return new Packing.Load(kind, counts);
+    return new Packing.Pattern(kind, counts);
   }
 
   private double fill(int[] order) {
@@ -104,6 +116,7 @@ final class ChainHand {
     counts[nesting.typeOf[first]]++;
     while (true) {
       int next = -1;
+      share.spend(4L * nesting.typeOf.length);
       double least = Double.MAX_VALUE;
       long at = 0;
       for (int j = 0; j < nesting.typeOf.length; j++) {

@@ -6,40 +6,42 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Finds the most valuable ways to fill one blank, where each part has a value and each rule adds or
- * takes its own.
+ * The pricing problem: the patterns of one kind of blank that are worth most, where each part has a
+ * dual value and each pattern row adds or takes its own.
  *
- * <p>Fillings are told apart by which of their parts lean furthest to either side: with those two
+ * <p>Patterns are told apart by which of their parts lean furthest to either side: with those two
  * laid, the difference between the greatest and the least lean on the blank is spent, and of each
  * other part only its inner width (see {@link LeanBound#inner}) still counts. The most promising
- * pair comes first; what lies beside it is left to {@link FillSearch}.
+ * pair comes first; what lies beside it is left to {@link PatternSearch}.
  */
-final class Pricer {
-  private static final int STEPS = 1_000_000;
+final class Pricing {
+  /** So many nodes at most of a search that is to give a bound, and of a hasty one. */
+  private static final int NODES = 1_000_000;
+
   private static final int HASTY = 20_000;
+
+  /** A hasty search ends after so many nodes once it has found enough; later in large problems. */
   private static final int EARLY = 1_500;
+
   private static final int LATER = 6_000;
 
   private final CuttingProblem problem;
   private final Sequencer sequencer;
-  private final Widths widths;
-  private final List<Rule> rules;
-  private final SpanBound spans;
-  private long steps;
+  private final InnerWidths widths;
+  private final List<PatternRow> rows;
 
-  Pricer(CuttingProblem problem, Sequencer sequencer, List<Rule> rules) {
+  Pricing(CuttingProblem problem, Sequencer sequencer, List<PatternRow> rows) {
     this.problem = problem;
     this.sequencer = sequencer;
-    this.widths = new Widths(problem.nesting());
-    this.rules = rules;
-    this.spans = new SpanBound(problem, widths);
+    this.widths = new InnerWidths(problem.nesting());
+    this.rows = rows;
   }
 
   /**
-   * Filled blanks.
+   * What was found.
    *
    * @param found those worth more than enough, the best first
-   * @param bound no filling is worth more
+   * @param bound no pattern is worth more
    * @param whole whether the search was not ended early because enough was found
    */
   record Priced(List<int[]> found, long bound, boolean whole) {}
@@ -47,67 +49,43 @@ final class Pricer {
   /** Two types that lean furthest, maybe the same, and what may at most be won with them. */
   private record Start(int left, int right, long most) {}
 
-  /** Steps of all searches. */
-  long steps() {
-    return steps;
-  }
-
   /**
-   * By kind of blank: no filling is worth more, quickly.
-   *
-   * @param worth by type, not negative
-   * @param duals by rule, not negative where it asks for so many at least, else not positive
-   */
-  long[] most(long[] worth, long[] duals) {
-    long[] shared = worth.clone();
-    Ruling any = new Ruling(0, rules, duals);
-    for (int t = 0; t < shared.length; t++) {
-      shared[t] += any.share(t);
-    }
-    long before = spans.steps();
-    long[] most = spans.most(shared);
-    steps += spans.steps() - before;
-    for (int b = 0; b < most.length; b++) {
-      most[b] += most[b] == Long.MAX_VALUE ? 0 : new Ruling(b, rules, duals).always();
-    }
-    return most;
-  }
-
-  /**
-   * The best fillings of a kind of blank.
+   * The best patterns of a kind of blank.
    *
    * @param b the kind
    * @param worth by type, not negative
-   * @param duals by rule, not negative where it asks for so many at least, else not positive
+   * @param duals by row, not negative where it asks for so many at least, else not positive
    * @param threshold what is worth no more is of no interest
    * @param hasty whether some good ones are enough
+   * @param budget where it is out, the search only bounds what is left
    */
-  Priced price(int b, long[] worth, long[] duals, long threshold, boolean hasty) {
+  Priced price(
+      int b, long[] worth, long[] duals, long threshold, boolean hasty, StepBudget budget) {
     Bin bin = problem.bins().get(b);
-    Ruling ruling = new Ruling(b, rules, duals);
-    long enough = Math.max(0, threshold - ruling.always());
+    RowDuals rowDuals = new RowDuals(b, rows, duals);
+    long enough = Math.max(0, threshold - rowDuals.always());
     long early = problem.large() ? LATER : EARLY;
-    FillSearch search =
-        new FillSearch(
+    PatternSearch search =
+        new PatternSearch(
             problem,
             sequencer,
+            budget,
             widths,
             bin,
-            ruling,
+            rowDuals,
             worth,
             enough,
             hasty ? early : Long.MAX_VALUE,
-            hasty ? HASTY : STEPS);
+            hasty ? HASTY : NODES);
     if (bin.single()) {
       search.singles();
     } else {
-      fillings(search);
+      patterns(search, budget);
     }
-    steps += search.steps();
-    return new Priced(search.found(), search.most() + ruling.always(), !search.stopped());
+    return new Priced(search.found(), search.most() + rowDuals.always(), !search.stopped());
   }
 
-  private void fillings(FillSearch search) {
+  private void patterns(PatternSearch search, StepBudget budget) {
     if (problem.nesting().square) {
       search.all();
       return;
@@ -125,6 +103,7 @@ final class Pricer {
       }
     }
     search.count(all.length * all.length / 8L);
+    budget.spend(6L * all.length * all.length);
     starts.sort(
         Comparator.comparingLong((Start s) -> 0 - s.most)
             .thenComparing(Start::left)
@@ -133,6 +112,7 @@ final class Pricer {
       if (s.most <= search.most() || search.stopped() || search.tired(s.most)) {
         break;
       }
+      budget.spend(8L * all.length);
       boolean[] others = new boolean[problem.demand().length];
       for (int i = 0; i < all.length; i++) {
         others[all[i]] = !furtherLeft(all, i, s.left) && !furtherRight(all, i, s.right);
@@ -141,7 +121,7 @@ final class Pricer {
     }
   }
 
-  /** Whether the two may be those of a filling. */
+  /** Whether the two may be those of a pattern. */
   private boolean furthest(int[] all, int left, int right) {
     return !furtherLeft(all, right, left) && !furtherRight(all, left, right);
   }
