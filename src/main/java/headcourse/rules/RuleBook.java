@@ -58,6 +58,7 @@ public final class RuleBook {
           new FaceLeastRule(),
           new BedLeastRule(),
           new BedWedgeRule(),
+          new WidthsAgreeRule(),
           new ScratchCoatRule(),
           new LathRule(),
           new BondRule(),

@@ -244,6 +244,7 @@ final class RuleExamples {
     add("bed-least", s -> s.bed = in(0.4375), s -> s.bed = in(0.5));
     add("scratch-coat", s -> s.scratch = in(0.8125), s -> s.scratch = in(0.75));
     add("bed-wedge", s -> outOfLevel(s, 0.8125), s -> outOfLevel(s, 0.75));
+    add("widths-agree", s -> widths(s, 95.375), s -> widths(s, 95.5));
     add("lath", s -> {}, s -> s.scratch = Length.ZERO);
     add("overhead-bond", s -> {}, s -> s.each(p -> p.returnDepth = Length.ZERO));
   }
@@ -253,6 +254,12 @@ final class RuleExamples {
     Measured.Level right = new Measured.Level(in(48), in(by / 2));
     s.job.first().measured =
         new Measured(null, null, null, List.of(left, right), null, null, Length.ZERO);
+  }
+
+  // At head, middle and sill, jambs that lean out by 1/4 in and 1/8 in.
+  private static void widths(Scene s, double sill) {
+    s.job.first().measured =
+        new Measured(in(96.375), in(96.125), in(sill), List.of(), in(0.25), in(0.125), Length.ZERO);
   }
 
   private static void weight(Scene s, double lbPerFt3) {

@@ -10,6 +10,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
+import headcourse.job.Stone;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
 import headcourse.sheet.SheetContext;
@@ -102,7 +103,9 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type) {
               k -> new LinkedHashSet<>())
           .add(ticket.edge(c, words, e.edge()));
     }
-    StringBuilder dress = new StringBuilder(words.say("ticket.dress"));
+    boolean split = c.job().stone().edges() == Stone.Edges.SPLIT;
+    StringBuilder dress =
+        new StringBuilder(words.say(split ? "ticket.dress-split" : "ticket.dress"));
     String join = " ";
     for (var e : edges.entrySet()) {
       String which = String.join(" + ", e.getValue());

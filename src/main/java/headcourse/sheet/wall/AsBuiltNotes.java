@@ -3,6 +3,7 @@ package headcourse.sheet.wall;
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
+import headcourse.job.Measured;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
@@ -42,6 +43,7 @@ final class AsBuiltNotes {
     }
     flow.heading(context.say("wall.as-built"), 24);
     if (measured) {
+      notes.widths(flow, text);
       flow.say("wall.as-built-jambs", text, notes.jamb(Side.LEFT), notes.jamb(Side.RIGHT));
     }
     if (head.bed().measured()) {
@@ -58,6 +60,23 @@ final class AsBuiltNotes {
     } else if (spoiled) {
       notes.changes(flow, text);
     }
+  }
+
+  // As they were measured, each where it was, in each language.
+  private void widths(SheetFlow flow, Lettering text) {
+    Measured m = layout.opening().measured();
+    List<String> said = new ArrayList<>();
+    said.add(width("head", m.widthHead()));
+    said.add(width("middle", m.widthMiddle()));
+    said.add(width("sill", m.widthSill()));
+    said.removeIf(String::isEmpty);
+    if (!said.isEmpty()) {
+      flow.say("wall.as-built-widths", text, String.join("; ", said));
+    }
+  }
+
+  private String width(String where, Length measured) {
+    return measured == null ? "" : context.say("wall.as-built-" + where, format.withUnit(measured));
   }
 
   private String jamb(Side side) {

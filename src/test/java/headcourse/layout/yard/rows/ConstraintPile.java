@@ -149,10 +149,7 @@ final class ConstraintPile {
     }
     model
         .arithm(
-            there[
-                (int) Math.max(1, row.each()) - 1 < most
-                    ? (int) Math.max(1, row.each()) - 1
-                    : most - 1],
+            there[Math.max(1, row.each()) - 1 < most ? Math.max(1, row.each()) - 1 : most - 1],
             "=",
             1)
         .post();
