@@ -64,6 +64,14 @@ final class Help {
 
           Ends with 0; 1 when an error stands against every head there is; 2 when there
           is nothing to choose from; 3 when the machine failed.""";
+      case "form" ->
+          """
+          headcourse form [FILE.pdf] [--paper SIZE] [--open]
+
+          Writes a blank measuring sheet, one page for one opening, in English and
+          Spanish: where to measure, and boxes named as the keys of the job file, in
+          its order. Without a name it is measuring-sheet.pdf; a file that is there
+          already is never overwritten.""";
       case "new" ->
           """
           headcourse new JOB.yaml
@@ -79,6 +87,7 @@ final class Help {
           """
           headcourse: shop drawings for stone heads over openings, from one job file
 
+          headcourse form              write the blank sheet to measure with
           headcourse new JOB.yaml      write a job file to start from
           headcourse check JOB.yaml    can it be set out, and what do the rules say?
           headcourse choose JOB.yaml   what heads are there to choose from?

@@ -53,6 +53,7 @@ public final class Main {
     try {
       return switch (arguments.command()) {
         case "draw" -> new DrawCommand(folder, console).run(arguments);
+        case "form" -> new FormCommand(folder, console).run(arguments);
         case "watch" -> new WatchCommand(folder, console).run(arguments);
         case "check" -> new CheckCommand(folder, console).run(arguments);
         case "choose" -> new ChooseCommand(folder, console).run(arguments);
