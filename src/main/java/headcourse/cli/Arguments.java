@@ -28,7 +28,7 @@ record Arguments(
     String opening,
     boolean open) {
   static final List<String> COMMANDS =
-      List.of("form", "new", "check", "choose", "draw", "watch", "rules");
+      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "rules", "schema");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {

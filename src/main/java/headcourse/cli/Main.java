@@ -59,6 +59,8 @@ public final class Main {
         case "choose" -> new ChooseCommand(folder, console).run(arguments);
         case "new" -> new NewCommand(folder, console).run(arguments);
         case "rules" -> new RulesCommand(console).run();
+        case "explain" -> new ExplainCommand(folder, console).run(arguments);
+        case "schema" -> new SchemaCommand(console).run();
         case "version" -> console.say("headcourse " + version());
         case "help" -> console.say(Help.of(arguments.files().get(0)));
         default -> console.say(Help.of(""));

@@ -99,8 +99,12 @@ public final class WorkUp {
     steps.accept("cuts, screws and builds");
     List<HeadWork> heads = asSolid(job, HeadBench.workUp(job, layouts), cured ? trying : null);
     steps.accept("planning the blanks");
-    StockPlan stock =
+    StockPlan planned =
         StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
+    StockPlan stock =
+        chosen.taken().isEmpty()
+            ? planned.saving(new OtherWidths(job, heads, planned, trying.trying()).savings())
+            : planned;
     return Outcome.of(
         new ShopWork(
             job,

@@ -148,7 +148,8 @@ class ArchitectureTest {
             "stock",
             "rules",
             "revision",
-            "work"));
+            "work",
+            "job.yaml"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

@@ -61,8 +61,15 @@ public final class JobReader {
     return Outcome.failed(problems.inOrder(fileName));
   }
 
+  /** Lets the readers ask for all that they know. */
+  static void ask(JobSource source, Asked asked) {
+    Reading in = new Reading(source.text(), new Problems(), source.files(), asked);
+    job(source, new Section(in, "", null), null);
+  }
+
   static Outcome<Job> read(JobSource source, MappingNode root, Problems problems) {
     Reading in = new Reading(source.text(), problems, source.files());
+    in.table = () -> KeyTable.of(source.shapes(), source.limits());
     in.spans.put("", source.text().start());
     Job job = job(source, new Section(in, "", Chosen.over(root)), root);
     return problems.any()
