@@ -27,7 +27,8 @@ record Arguments(
     Paper paper,
     String opening,
     boolean open) {
-  static final List<String> COMMANDS = List.of("new", "check", "choose", "draw", "watch", "rules");
+  static final List<String> COMMANDS =
+      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "rules", "schema");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {

@@ -112,8 +112,9 @@ final class ChoiceTable {
         + (f.plain(least).equals(f.plain(most)) ? "" : " to " + f.plain(most));
   }
 
-  private static List<String> aligned(List<List<String>> rows) {
-    int[] widths = new int[HEADINGS.size()];
+  /** Rows as lines, each column as wide as it must be. */
+  static List<String> aligned(List<List<String>> rows) {
+    int[] widths = new int[rows.get(0).size()];
     for (List<String> row : rows) {
       for (int i = 0; i < row.size(); i++) {
         widths[i] = Math.max(widths[i], row.get(i).length());

@@ -64,11 +64,34 @@ final class Help {
 
           Ends with 0; 1 when an error stands against every head there is; 2 when there
           is nothing to choose from; 3 when the machine failed.""";
+      case "form" ->
+          """
+          headcourse form [FILE.pdf] [--paper SIZE] [--open]
+
+          Writes a blank measuring sheet, one page for one opening, in English and
+          Spanish: where to measure, and boxes named as the keys of the job file, in
+          its order. Without a name it is measuring-sheet.pdf; a file that is there
+          already is never overwritten.""";
+      case "schema" ->
+          """
+          headcourse schema
+
+          Prints the JSON Schema of the job file: every key and word that the program
+          reads. headcourse new writes it beside the job, for editors.""";
+      case "explain" ->
+          """
+          headcourse explain JOB.yaml [D1]
+
+          Why a head has this number of stones, and not one or two more or fewer: each
+          with its widths, how far the ends bear, in how many of 10,000 builds it lands,
+          the blanks it takes by itself, the rules that speak against it, and the line
+          that fixes it in the job; and why it was not taken.""";
       case "new" ->
           """
           headcourse new JOB.yaml
 
-          Writes a job file with every line explained, to be changed into yours.
+          Writes a job file with every line explained, to be changed into yours, and beside
+          it headcourse.schema.json, with which editors complete and check it.
           A file that is there already is never overwritten.""";
       case "rules" ->
           """
@@ -79,12 +102,15 @@ final class Help {
           """
           headcourse: shop drawings for stone heads over openings, from one job file
 
+          headcourse form              write the blank sheet to measure with
           headcourse new JOB.yaml      write a job file to start from
           headcourse check JOB.yaml    can it be set out, and what do the rules say?
           headcourse choose JOB.yaml   what heads are there to choose from?
+          headcourse explain JOB.yaml  why this number of stones, and not one more?
           headcourse draw JOB.yaml     draw the sheets for bench, wall and contractor
           headcourse watch JOB.yaml    draw again whenever the job is saved
           headcourse rules             the rules and where they come from
+          headcourse schema            the job file's JSON Schema, for editors
 
           headcourse draw --help       more about a command
           headcourse --version

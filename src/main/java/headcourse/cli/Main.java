@@ -53,11 +53,14 @@ public final class Main {
     try {
       return switch (arguments.command()) {
         case "draw" -> new DrawCommand(folder, console).run(arguments);
+        case "form" -> new FormCommand(folder, console).run(arguments);
         case "watch" -> new WatchCommand(folder, console).run(arguments);
         case "check" -> new CheckCommand(folder, console).run(arguments);
         case "choose" -> new ChooseCommand(folder, console).run(arguments);
         case "new" -> new NewCommand(folder, console).run(arguments);
         case "rules" -> new RulesCommand(console).run();
+        case "explain" -> new ExplainCommand(folder, console).run(arguments);
+        case "schema" -> new SchemaCommand(console).run();
         case "version" -> console.say("headcourse " + version());
         case "help" -> console.say(Help.of(arguments.files().get(0)));
         default -> console.say(Help.of(""));

@@ -301,9 +301,8 @@ public final class SheetFlow {
   public void table(
       String heading, List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
     List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
-    double first =
-        new Table(columns, rows.subList(0, Math.min(1, rows.size())), lettering).height();
-    heading(heading, first + 1);
+    Table first = new Table(columns, rows.subList(0, Math.min(1, rows.size())), lettering);
+    heading(heading, Math.min(first.height(), tallest() / 2) + 1);
     table(weighted, rows, lettering);
   }
 
@@ -313,10 +312,10 @@ public final class SheetFlow {
    */
   public void table(List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
     List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
-    Table table = new Table(columns, rows, lettering);
+    Table table = new Table(columns, rows, lettering).cut(tallest() / 2);
     int next = 0;
-    while (next < rows.size()) {
-      Table one = new Table(columns, rows.subList(next, next + 1), lettering);
+    while (next < table.rows().size()) {
+      Table one = new Table(columns, table.rows().subList(next, next + 1), lettering);
       need(one.height());
       Table.Drawn drawn = table.draw(page.board(), x(), y, bottom(), next);
       if (drawn.nextRow() == next && y <= top + 1e-9) {
@@ -324,7 +323,7 @@ public final class SheetFlow {
       }
       y = drawn.bottom();
       next = drawn.nextRow();
-      if (next < rows.size()) {
+      if (next < table.rows().size()) {
         next();
       }
     }

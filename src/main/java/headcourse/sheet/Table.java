@@ -38,6 +38,36 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
    */
   public record Column(String heading, double width, Align align, boolean bold) {}
 
+  /**
+   * The same with rows that are taller than {@code tallest} mm, but for one line, cut in several: a
+   * list of hundreds of stones goes on over the page instead of finding room on none.
+   */
+  public Table cut(double tallest) {
+    double line = lettering.height() * TextFlow.LEADING;
+    double single = height(List.of(List.of("")), false);
+    int most = 1 + (int) Math.max(0, Math.floor((tallest - single) / line + 1e-9));
+    List<List<String>> all = new ArrayList<>();
+    for (List<String> row : rows) {
+      List<List<String>> lines = wrapped(row, false);
+      int tall = lines.stream().mapToInt(List::size).max().orElse(0);
+      if (tall <= most) {
+        all.add(row);
+        continue;
+      }
+      for (int from = 0; from < tall; from += most) {
+        int at = from;
+        all.add(lines.stream().map(c -> part(c, at, at + most)).toList());
+      }
+    }
+    return new Table(columns, all, lettering);
+  }
+
+  private static String part(List<String> lines, int from, int to) {
+    return from >= lines.size()
+        ? ""
+        : String.join(" ", lines.subList(from, Math.min(to, lines.size())));
+  }
+
   /** What was drawn: how far down it reaches, and the first row left for the next page. */
   public record Drawn(double bottom, int nextRow) {}
 

@@ -5,6 +5,7 @@ import headcourse.job.Stock;
 import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;
 import headcourse.stock.cutting.CuttingProblem;
+import headcourse.stock.cutting.CuttingSolver;
 import headcourse.stock.cutting.Packing;
 import headcourse.stock.cutting.Sequencer;
 import headcourse.units.Length;
@@ -26,7 +27,6 @@ final class Filling {
   private final Map<String, CutBlank> blanks;
   private final Set<String> unavailable;
   private final List<Deque<Integer>> waiting = new ArrayList<>();
-  private final Sequencer sequencer;
 
   /**
    * @param home by lot: its blank; those without one get theirs here
@@ -46,7 +46,6 @@ final class Filling {
     this.home = home;
     this.blanks = blanks;
     this.unavailable = unavailable;
-    this.sequencer = new Sequencer(problem.nesting());
     for (int t = 0; t < problem.demand().length; t++) {
       waiting.add(new ArrayDeque<>());
     }
@@ -60,23 +59,24 @@ final class Filling {
   /**
    * Adds what was packed.
    *
-   * @param loads the packing
+   * @param solved the packing, and how the parts lie
    * @param rooms off-cuts and leftovers, which come after the yard's items in the problem
    */
-  void add(List<Packing.Load> loads, List<Room> rooms) {
-    List<Packing.Load> sorted = new ArrayList<>(loads);
+  void add(CuttingSolver.Result solved, List<Room> rooms) {
+    Sequencer sequencer = solved.sequencer();
+    List<Packing.Pattern> sorted = new ArrayList<>(solved.packing().patterns());
     sorted.sort(
-        Comparator.comparingInt((Packing.Load l) -> problem.bins().get(l.bin()).index())
-            .thenComparing(Packing.Load::counts, (a, b) -> Arrays.compare(b, a)));
+        Comparator.comparingInt((Packing.Pattern p) -> problem.bins().get(p.bin()).index())
+            .thenComparing(Packing.Pattern::counts, (a, b) -> Arrays.compare(b, a)));
     int[] numbers = new int[job.stock().items().size()];
-    for (Packing.Load load : sorted) {
-      int index = problem.bins().get(load.bin()).index();
+    for (Packing.Pattern pattern : sorted) {
+      int index = problem.bins().get(pattern.bin()).index();
       if (index >= numbers.length) {
         Room room = rooms.get(index - numbers.length);
         String id = room.blank().id();
         CutBlank on = blanks.getOrDefault(id, room.blank());
         List<Cut> cuts = new ArrayList<>(on.cuts());
-        double used = cut(id, load, room.at(), cuts);
+        double used = cut(id, pattern, sequencer, room.at(), cuts);
         cuts.sort(Comparator.comparing(Cut::at));
         blanks.put(id, on.with(cuts, on.waste().minus(Length.mm(used))));
         continue;
@@ -87,14 +87,15 @@ final class Filling {
         id = item.mark() + "#" + ++numbers[index];
       } while (unavailable.contains(id));
       List<Cut> cuts = new ArrayList<>();
-      double used = cut(id, load, job.tools().saw().cleanCut(), cuts);
+      double used = cut(id, pattern, sequencer, job.tools().saw().cleanCut(), cuts);
       blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
     }
   }
 
   /** Lays parts side by side from a place on; gives the length that ends up in stones, mm. */
-  private double cut(String id, Packing.Load load, Length from, List<Cut> cuts) {
-    List<Integer> order = sequencer.best(load.counts());
+  private double cut(
+      String id, Packing.Pattern pattern, Sequencer sequencer, Length from, List<Cut> cuts) {
+    List<Integer> order = sequencer.best(pattern.counts());
     long[] starts = sequencer.starts(order);
     double used = 0;
     for (int i = 0; i < starts.length; i++) {

@@ -29,13 +29,15 @@ final class Ripping {
   Yard yard(Set<String> gone) {
     Strips strips = new Strips(job, parts);
     int most = strips.most();
-    Yard best = new Yard(job, strips.lots(most), taken);
+    // All of them together take no more steps than one plan may.
+    Job share = job.withSteps(Math.max(1, job.steps() / most));
+    Yard best = new Yard(share, strips.lots(most), taken);
     if (most == 1) {
       return best;
     }
     Cost least = cost(best, gone);
     for (int n = most - 1; n >= 1; n--) {
-      Yard other = new Yard(job, strips.lots(n), taken);
+      Yard other = new Yard(share, strips.lots(n), taken);
       Cost cost = cost(other, gone);
       if (cost.compareTo(least) < 0) {
         best = other;

@@ -16,6 +16,7 @@ import headcourse.stock.cutting.Nesting;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -32,6 +33,9 @@ final class Yard {
   private final List<Integer> typeOf = new ArrayList<>();
   private final List<Lot> types = new ArrayList<>();
   private final Nesting nesting;
+
+  /** By the pieces that are gone: the plan, so that none is solved twice. */
+  private final Map<Set<String>, Assignment> solved = new HashMap<>();
 
   Yard(Job job, List<Lot> lots, List<FromStock.Taken> taken) {
     this.taken = List.copyOf(taken);
@@ -80,6 +84,10 @@ final class Yard {
 
   /** The best plan without the pieces that are gone; pieces chosen before keep their stones. */
   Assignment solve(Set<String> gone) {
+    return solved.computeIfAbsent(Set.copyOf(gone), this::solveAnew);
+  }
+
+  private Assignment solveAnew(Set<String> gone) {
     List<String> home = new ArrayList<>(Collections.nCopies(lots.size(), ""));
     Map<String, CutBlank> kept = new LinkedHashMap<>();
     for (FromStock.Taken t : taken) {
@@ -189,7 +197,7 @@ final class Yard {
       // An off-cut is paid for.
       before = used.opened(id) ? before : before.plus(cost(item(id)));
     }
-    new Filling(job, this, problem, home, kept, unavailable).add(r.packing().loads(), rooms);
+    new Filling(job, this, problem, home, kept, unavailable).add(r, rooms);
     return new Assignment(
         List.copyOf(kept.values()),
         home,

@@ -112,8 +112,10 @@ class ArchitectureTest {
     TABLE.put(
         "sheet.contractor",
         with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
+    TABLE.put("sheet.form", Set.of("units", "geom", "job", "text", "drawing"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
-    TABLE.put("sheet.choose", with(forSheets, "choose", "sheet", "sheet.elevation"));
+    TABLE.put(
+        "sheet.choose", with(forSheets, "choose", "sheet", "sheet.elevation", "sheet.picture"));
     TABLE.put(
         "sheet.book",
         with(
@@ -146,7 +148,8 @@ class ArchitectureTest {
             "stock",
             "rules",
             "revision",
-            "work"));
+            "work",
+            "job.yaml"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

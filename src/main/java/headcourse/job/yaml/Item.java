@@ -1,6 +1,9 @@
 package headcourse.job.yaml;
 
 import headcourse.diag.Span;
+import headcourse.job.yaml.KeyTable.Form;
+import headcourse.job.yaml.KeyTable.Kind;
+import headcourse.job.yaml.KeyTable.Value;
 import headcourse.units.Angle;
 import headcourse.units.AngleParser;
 import headcourse.units.Length;
@@ -29,10 +32,16 @@ record Item(Reading in, String path, Node node) {
   }
 
   boolean isMap() {
+    if (in.asked != null) {
+      in.asked.may(path, Kind.KEYS);
+    }
     return node instanceof MappingNode;
   }
 
   boolean isList() {
+    if (in.asked != null) {
+      in.asked.may(path, Kind.LIST);
+    }
     return node instanceof SequenceNode;
   }
 
@@ -42,6 +51,10 @@ record Item(Reading in, String path, Node node) {
 
   /** The text of a scalar as written; may be empty. */
   String raw(String expected) {
+    if (in.asked != null) {
+      in.asked.value(path, Value.of(Form.OTHER, expected));
+      return Asked.MARK;
+    }
     if (node instanceof ScalarNode s) {
       return s.getValue().strip();
     }
@@ -51,6 +64,9 @@ record Item(Reading in, String path, Node node) {
 
   /** A text for paper: one line, no more than 200 characters. */
   String text() {
+    if (asks(Value.of(Form.TEXT, ""))) {
+      return null;
+    }
     if (node instanceof MappingNode m && m.getFlowStyle() == FlowStyle.BLOCK) {
       String line = span().source().lines().get(span().line() - 1);
       String whole = line.substring(line.offsetByCodePoints(0, span().column() - 1)).strip();
@@ -72,6 +88,9 @@ record Item(Reading in, String path, Node node) {
   }
 
   String word(List<String> words) {
+    if (in.asked != null) {
+      return in.asked.word(path, words);
+    }
     String s = raw("one of " + String.join(", ", words));
     Optional<String> meant = s == null ? Optional.empty() : Spelling.of(s, words);
     if (s == null || meant.isPresent()) {
@@ -86,16 +105,25 @@ record Item(Reading in, String path, Node node) {
   }
 
   Length length(Range range) {
+    if (asks(Value.length(range.min(), range.max()))) {
+      return null;
+    }
     String s = raw("a length");
     return s == null ? null : Lengths.read(s, range, in, this::error);
   }
 
   Angle angle() {
+    if (asks(Value.of(Form.ANGLE, ""))) {
+      return null;
+    }
     String s = raw("an angle");
     return s == null ? null : parsed(s, t -> AngleParser.parse(t, in.units));
   }
 
   Double number(double min, double max) {
+    if (asks(Value.number(Form.NUMBER, min, max))) {
+      return null;
+    }
     String s = raw("a number");
     Double v = s == null ? null : parsed(s, NumberParser::parse);
     if (v != null && (v < min || v > max)) {
@@ -106,6 +134,9 @@ record Item(Reading in, String path, Node node) {
   }
 
   Long whole(long min, long max) {
+    if (asks(Value.number(Form.WHOLE, min, max))) {
+      return null;
+    }
     String s = raw("a whole number");
     if (s == null) {
       return null;
@@ -129,6 +160,9 @@ record Item(Reading in, String path, Node node) {
 
   /** The items of a list. */
   List<Item> list() {
+    if (in.asked != null) {
+      in.asked.may(path, Kind.LIST);
+    }
     List<Item> items = new ArrayList<>();
     if (node instanceof SequenceNode s && s.getValue().size() > MOST_ITEMS) {
       error("a list of " + s.getValue().size() + "; expected at most " + MOST_ITEMS);
@@ -154,7 +188,13 @@ record Item(Reading in, String path, Node node) {
 
   /** The keys of a mapping; none where it is something else. */
   Section section() {
+    if (in.asked != null) {
+      in.asked.may(path, Kind.KEYS);
+    }
     if (node instanceof MappingNode m) {
+      if (in.asked != null) {
+        in.asked.opened(path);
+      }
       return new Section(in, path, m);
     }
     boolean empty = node instanceof ScalarNode n && n.getValue().isBlank();
@@ -168,6 +208,14 @@ record Item(Reading in, String path, Node node) {
             ? "nothing stands under this key; expected keys with values, or leave it out"
             : "expected keys with values, as {key: value}");
     return new Section(in, path, null);
+  }
+
+  /** Notes how a value is read, where only that is wanted. */
+  private boolean asks(Value value) {
+    if (in.asked != null) {
+      in.asked.value(path, value);
+    }
+    return in.asked != null;
   }
 
   private static String say(double d) {

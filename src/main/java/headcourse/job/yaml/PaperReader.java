@@ -59,6 +59,6 @@ final class PaperReader {
     List<String> words = new ArrayList<>(PaperSizes.all().stream().map(Paper::name).toList());
     words.add("roll 24in");
     String word = s == null ? null : item.word(words);
-    return word == null ? null : PaperSizes.named(word).orElseThrow();
+    return word == null ? null : PaperSizes.named(word).orElse(null);
   }
 }

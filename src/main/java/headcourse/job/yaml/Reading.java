@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** What all readers of one file share: its text, units, grid, and what was found. */
 final class Reading {
@@ -17,10 +18,22 @@ final class Reading {
   final SideFiles files;
   final Map<String, Span> spans = new LinkedHashMap<>();
   private final Set<String> unsound = new HashSet<>();
+
+  /** Notes what is asked, where nothing is read but the readers themselves; else null. */
+  final Asked asked;
+
+  /** Every key there is, to say where one belongs. */
+  Supplier<KeyTable> table = () -> new KeyTable(Map.of());
+
   Units units = Units.INCH;
   Grid grid = new Grid(Length.inches(1 / 16.0));
 
   Reading(JobText text, Problems problems, SideFiles files) {
+    this(text, problems, files, null);
+  }
+
+  Reading(JobText text, Problems problems, SideFiles files, Asked asked) {
+    this.asked = asked;
     this.text = text;
     this.problems = problems;
     this.files = files;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,6 +47,9 @@ final class Section {
   /** The value of a key, or null where the file does not give it. */
   Item item(String key) {
     known.add(key);
+    if (in.asked != null) {
+      return in.asked.item(this, key);
+    }
     NodeTuple t = tuples.get(key);
     return t == null ? null : new Item(in, at(key), t.getValueNode());
   }
@@ -68,6 +72,10 @@ final class Section {
   /** A length that must be there. */
   Length needed(String key, Range range, String what, Length otherwise) {
     Length v = length(key, range, null);
+    if (in.asked != null) {
+      in.asked.needed(at(key));
+      return otherwise;
+    }
     if (v == null && !tuples.containsKey(key) && !misspelt(key)) {
       in.error(at(key), what + " is missing; expected " + key + ": with a length");
     }
@@ -107,7 +115,7 @@ final class Section {
   }
 
   boolean has(String key) {
-    return tuples.containsKey(key);
+    return in.asked == null ? tuples.containsKey(key) : in.asked.there(at(key));
   }
 
   /** The plain text of a key's value, or null; not read, only looked at. */
@@ -118,7 +126,7 @@ final class Section {
 
   /** The keys as the file has them. */
   List<String> keys() {
-    return List.copyOf(tuples.keySet());
+    return in.asked == null ? List.copyOf(tuples.keySet()) : List.of(Asked.STONE);
   }
 
   /** What stands right before a place, as far as a number goes. */
@@ -186,11 +194,11 @@ final class Section {
                   + where
                   + "; expected "
                   + String.join(", ", known);
-      if (own == null && Nearest.to(key, known).isPresent()) {
-        in.error(at(key), span, message, "did you mean " + Nearest.to(key, known).get() + "?");
-      } else {
-        in.error(at(key), span, message);
-      }
+      Optional<String> near = own == null ? Nearest.to(key, known) : Optional.empty();
+      List<String> hints =
+          near.map(n -> List.of("did you mean " + n + "?"))
+              .orElseGet(() -> own == null ? in.table.get().elsewhere(key) : List.of());
+      in.error(at(key), span, message, hints.toArray(String[]::new));
     }
   }
 }

@@ -1,5 +1,6 @@
 package headcourse.job.yaml;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,6 +29,13 @@ final class Spelling {
           Map.entry("mitered", "mitred"));
 
   private Spelling() {}
+
+  /** The words, and all that is read as one of them but for its case. */
+  static List<String> also(List<String> words) {
+    List<String> all = new ArrayList<>(words);
+    OTHER.keySet().stream().sorted().filter(k -> words.contains(OTHER.get(k))).forEach(all::add);
+    return all;
+  }
 
   /** The word that is meant, where there is one: its case, and blanks for hyphens, don't count. */
   static Optional<String> of(String text, List<String> words) {

@@ -144,6 +144,18 @@ public final class CuttingPlanSheet implements SheetComposer {
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
             Lettering.BODY);
       }
+      for (StockPlan.Saving s : plan.savings()) {
+        paragraph(
+            Role.NOTES,
+            c.say(
+                "plan.other-width",
+                s.opening(),
+                c.format().withUnit(s.width()),
+                c.format().withUnit(s.instead()),
+                s.blanks(),
+                plan.blanks().size()),
+            Lettering.BODY);
+      }
       if (plan.flatRows()) {
         paragraph(Role.NOTES, c.say("plan.rows"), Lettering.BODY);
       }
@@ -175,8 +187,8 @@ public final class CuttingPlanSheet implements SheetComposer {
                       new Table.Column(
                           t.heading(), t.width() * a.width() / sum, t.align(), t.bold()))
               .toList();
-      Table table = new Table(columns, rows, CELL);
-      double first = new Table(columns, rows.subList(0, 1), CELL).height();
+      Table table = new Table(columns, rows, CELL).cut(a.height() / 2);
+      double first = new Table(columns, table.rows().subList(0, 1), CELL).height();
       y += 4;
       double words = text.isEmpty() ? 0 : TextFlow.height(text, a.width(), Lettering.BODY);
       need(TextFlow.height(title, a.width(), new Lettering(5, true)) + words + first + 2);
@@ -186,11 +198,11 @@ public final class CuttingPlanSheet implements SheetComposer {
       }
       y -= 1;
       int row = 0;
-      while (row < rows.size()) {
+      while (row < table.rows().size()) {
         Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY(), row);
         y = drawn.bottom() + 2;
         row = drawn.nextRow();
-        if (row < rows.size()) {
+        if (row < table.rows().size()) {
           next();
         }
       }

@@ -7,6 +7,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -18,6 +19,9 @@ import java.util.List;
 
 /** How to print the full-size sheets, and which outlines they hold. */
 public final class CoverSheet implements SheetComposer {
+  /** No row of the list is taller, mm. */
+  private static final double ROW = 80;
+
   @Override
   public Bundle bundle() {
     return Bundle.FULL_SIZE;
@@ -25,7 +29,7 @@ public final class CoverSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
-    Table table = table(c);
+    Table table = table(c).cut(ROW);
     List<PageDraft> pages = new ArrayList<>();
     int row = 0;
     do {
@@ -43,8 +47,8 @@ public final class CoverSheet implements SheetComposer {
         y = instructions(c, b, w);
       }
       Table.Drawn drawn = table.draw(b, w.minX(), y, w.maxY(), row);
-      if (drawn.nextRow() == row) {
-        break;
+      if (drawn.nextRow() == row && !pages.isEmpty()) {
+        throw new NoRoom("a row of the outlines' list");
       }
       row = drawn.nextRow();
       pages.add(page);

@@ -14,7 +14,10 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
   /** What a blank counts for beside its material where prices lead. */
   public static final long BLANK = 10_000_000;
 
+  /** In place of the place in the yard's list. */
   private static final int MISSING = -1;
+
+  /** More types than this make a large problem. */
   private static final int LARGE = 40;
 
   /** Copies the list. */
@@ -59,7 +62,7 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
     return n;
   }
 
-  /** Whether there are so many types that more fillings are looked for at once. */
+  /** Whether there are so many types that more patterns are looked for at once. */
   boolean large() {
     return Arrays.stream(demand).filter(d -> d > 0).count() > LARGE;
   }
@@ -72,10 +75,8 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
   /** Whether a single part of a type goes on a kind of blank. */
   boolean holds(Bin bin, int type) {
     long least = Long.MAX_VALUE;
-    for (int i = 0; i < nesting.typeOf.length; i++) {
-      if (nesting.typeOf[i] == type) {
-        least = Math.min(least, nesting.extent[i]);
-      }
+    for (int i = nesting.firstNode[type]; i < nesting.firstNode[type + 1]; i++) {
+      least = Math.min(least, nesting.extent[i]);
     }
     return bin.takes[type] && least <= bin.usable;
   }

@@ -5,50 +5,69 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** What a careful hand would do: longest part first, each where it fits tightest. */
+/**
+ * First fit and best fit, decreasing: the longest part first, each on the first blank that it fits,
+ * or where it fits tightest.
+ */
 final class FirstFit {
+  /** The share of the budget; with it used up, only the first way is looked at. */
+  private static final double SHARE = 0.1;
+
   private final CuttingProblem problem;
   private final Sequencer sequencer;
+  private final StepBudget budget;
 
+  /**
+   * @param sequencer knows afterwards how the parts of each blank lie
+   */
   FirstFit(CuttingProblem problem, Sequencer sequencer) {
     this.problem = problem;
-    this.sequencer = sequencer;
+    this.budget = sequencer.budget().share(SHARE);
+    this.sequencer = sequencer.quick(budget);
   }
 
-  /** The better of a few hands. */
+  /** Which kind of blank to begin. */
+  private enum Opening {
+    CHEAPEST_FOR_ITS_LENGTH,
+    LONGEST,
+    SHORTEST;
+
+    boolean better(Bin a, Bin b) {
+      if (a.single() || b.single()) {
+        // What is no blank comes last.
+        return b.single() && !a.single();
+      }
+      return switch (this) {
+        case CHEAPEST_FOR_ITS_LENGTH ->
+            (double) a.cost().lead() / a.usable() < (double) b.cost().lead() / b.usable();
+        case LONGEST -> a.usable() > b.usable();
+        case SHORTEST -> a.usable() < b.usable();
+      };
+    }
+  }
+
+  /** The best of first and best fit with every opening; the first of them whatever it takes. */
   Packing solve() {
     Packing best = null;
-    for (int way = 0; way < 6; way++) {
-      Packing p = hand(way % 2 == 0, way / 2);
-      if (best == null || p.cost().compareTo(best.cost()) < 0) {
-        best = p;
+    for (Opening opening : Opening.values()) {
+      for (boolean first : List.of(true, false)) {
+        if (best != null && budget.out()) {
+          return best;
+        }
+        Packing p = pack(first, opening);
+        best = best == null || p.cost().compareTo(best.cost()) < 0 ? p : best;
       }
     }
     return best;
   }
 
-  private Packing hand(boolean firstRatherThanTightest, int opening) {
-    Nesting nesting = problem.nesting();
+  private Packing pack(boolean first, Opening opening) {
     int[] left = problem.counts();
-    List<Packing.Load> loads = new ArrayList<>();
+    List<Packing.Pattern> patterns = new ArrayList<>();
     int[] missing = new int[problem.demand().length];
-    for (int t : longestFirst(problem)) {
+    for (int t : longestFirst()) {
       for (int k = 0; k < problem.demand()[t]; k++) {
-        Packing.Load at = null;
-        long tightest = Long.MAX_VALUE;
-        for (Packing.Load l : loads) {
-          Bin bin = problem.bins().get(l.bin());
-          if (!bin.takes()[t] || bin.single()) {
-            continue;
-          }
-          l.counts()[t]++;
-          long room = bin.usable() - nesting.leastLength(l.counts());
-          if (room >= 0 && room < tightest && sequencer.fits(l.counts(), bin.usable())) {
-            at = l;
-            tightest = firstRatherThanTightest ? -1 : room;
-          }
-          l.counts()[t]--;
-        }
+        Packing.Pattern at = place(t, patterns, first);
         if (at == null) {
           int b = open(t, left, opening);
           if (b < 0) {
@@ -56,22 +75,46 @@ final class FirstFit {
             break;
           }
           left[b]--;
-          at = new Packing.Load(b, new int[missing.length]);
-          loads.add(at);
+          at = new Packing.Pattern(b, new int[missing.length]);
+          patterns.add(at);
         }
         at.counts()[t]++;
       }
     }
-    return Packing.of(problem, loads, missing);
+    return Packing.of(problem, patterns, missing);
   }
 
-  /** Which kind of blank to begin: the cheapest for its length, the longest, or the shortest. */
-  private int open(int type, int[] left, int opening) {
+  /** The blank begun before that one more of a type goes on, or null. */
+  private Packing.Pattern place(int type, List<Packing.Pattern> patterns, boolean first) {
+    Packing.Pattern at = null;
+    long tightest = Long.MAX_VALUE;
+    for (Packing.Pattern p : patterns) {
+      Bin bin = problem.bins().get(p.bin());
+      if (!bin.takes()[type] || bin.single()) {
+        continue;
+      }
+      p.counts()[type]++;
+      budget.spend(problem.nesting().work(Nesting.present(p.counts()).length));
+      long room = bin.usable() - problem.nesting().leastLength(p.counts());
+      if (room >= 0 && room < tightest && sequencer.fits(p.counts(), bin.usable())) {
+        at = p;
+        tightest = first ? -1 : room;
+      }
+      p.counts()[type]--;
+      if (tightest < 0) {
+        return at;
+      }
+    }
+    return at;
+  }
+
+  private int open(int type, int[] left, Opening opening) {
     int best = -1;
+    budget.spend((long) left.length * problem.nesting().typeOf.length);
     for (int b = 0; b < left.length; b++) {
       Bin bin = problem.bins().get(b);
       if (left[b] > 0 && problem.holds(bin, type)) {
-        if (best < 0 || better(bin, problem.bins().get(best), opening)) {
+        if (best < 0 || opening.better(bin, problem.bins().get(best))) {
           best = b;
         }
       }
@@ -79,27 +122,11 @@ final class FirstFit {
     return best;
   }
 
-  private static boolean better(Bin a, Bin b, int opening) {
-    if (a.single() || b.single()) {
-      // What is no blank comes last.
-      return b.single() && !a.single();
-    }
-    return switch (opening) {
-      case 0 -> (double) a.cost().lead() / a.usable() < (double) b.cost().lead() / b.usable();
-      case 1 -> a.usable() > b.usable();
-      default -> a.usable() < b.usable();
-    };
-  }
-
   /** Types in the order of their length, longest first. */
-  static int[] longestFirst(CuttingProblem problem) {
+  private int[] longestFirst() {
     Nesting n = problem.nesting();
     long[] size = new long[n.types];
-    for (int t = 0; t < n.types; t++) {
-      for (long w : n.weight[t]) {
-        size[t] = Math.max(size[t], w);
-      }
-    }
+    Arrays.setAll(size, t -> Arrays.stream(n.slices.width()[t]).max().orElse(0));
     Integer[] order = new Integer[n.types];
     Arrays.setAll(order, i -> i);
     Arrays.sort(order, (a, b) -> size[a] != size[b] ? Long.compare(size[b], size[a]) : a - b);

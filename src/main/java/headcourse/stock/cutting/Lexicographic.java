@@ -9,28 +9,33 @@ import java.util.List;
  * decides among equals.
  */
 final class Lexicographic {
+  /** Shares of the budget; parts left out, and what leads, weigh more than what comes after. */
+  private static final double FOR_MISSING = 0.8;
+
+  private static final double FOR_LEAD = 0.95;
+
   private final CuttingProblem problem;
   private final Sequencer sequencer;
-  private final Meter meter;
+  private final StepBudget budget;
 
-  Lexicographic(CuttingProblem problem, Sequencer sequencer, Meter meter) {
+  Lexicographic(CuttingProblem problem, Sequencer sequencer, StepBudget budget) {
     this.problem = problem;
     this.sequencer = sequencer;
-    this.meter = meter;
+    this.budget = budget;
   }
 
   /**
    * The best plan.
    *
-   * @param hand a plan to begin with
+   * @param incumbent a plan to begin with
    * @param known no plan costs less
    */
-  CuttingSolver.Result solve(Packing hand, Cost known) {
-    Packing best = counted(hand);
+  CuttingSolver.Result solve(Packing incumbent, Cost known) {
+    Packing best = counted(incumbent);
     Cost bound = known;
     if (best.cost().missing() > known.missing()) {
-      Aim aim = new Aim(Aim.What.MISSING, 0, best.cost().missing());
-      BranchSearch search = search(aim, best, known.missing(), 0.8);
+      Objective objective = new Objective(Objective.What.MISSING, 0, best.cost().missing());
+      BranchAndPrice search = search(objective, best, known.missing(), FOR_MISSING);
       best = search.best();
       if (search.bound() < best.cost().missing()) {
         return result(best, new Cost(search.bound(), 0, 0));
@@ -40,8 +45,12 @@ final class Lexicographic {
     // The bound known is of plans with nothing missing.
     bound = missing > 0 ? new Cost(missing, 0, 0) : known;
     if (best.cost().lead() > bound.lead()) {
-      BranchSearch search =
-          search(new Aim(Aim.What.LEAD, 0, best.cost().lead()), best, bound.lead(), 0.85);
+      BranchAndPrice search =
+          search(
+              new Objective(Objective.What.LEAD, 0, best.cost().lead()),
+              best,
+              bound.lead(),
+              FOR_LEAD);
       best = search.best();
       bound = bound.raised(new Cost(0, search.bound(), search.bound() * each()));
       if (search.bound() < best.cost().lead()) {
@@ -49,25 +58,25 @@ final class Lexicographic {
       }
     }
     bound = bound.raised(new Cost(0, best.cost().lead(), 0));
-    Aim aim = new Aim(Aim.What.SECOND, best.cost().lead(), best.cost().second());
+    Objective objective =
+        new Objective(Objective.What.SECOND, best.cost().lead(), best.cost().second());
     int[] none = new int[problem.bins().size() + 1];
     CuttingProblem open = with(missing);
-    long least = new Totals(open, aim, none, open.counts()).next(bound.second());
+    long least = new AttainableTotals(open, objective, none, open.counts()).next(bound.second());
     bound = bound.raised(new Cost(0, 0, Math.min(least, best.cost().second())));
     if (best.cost().second() > bound.second()) {
-      BranchSearch search = search(aim, best, bound.second(), 1);
+      BranchAndPrice search = search(objective, best, bound.second(), 1);
       best = search.best();
       bound = bound.raised(new Cost(0, 0, search.bound()));
     }
     return result(best, bound);
   }
 
-  private BranchSearch search(Aim aim, Packing best, long least, double share) {
-    Meter some = meter.share(share);
-    BranchSearch search =
-        new BranchSearch(with(best.cost().missing()), sequencer, aim, best, least, some);
+  private BranchAndPrice search(Objective objective, Packing best, long least, double share) {
+    StepBudget some = budget.share(share);
+    BranchAndPrice search =
+        new BranchAndPrice(with(best.cost().missing()), sequencer, objective, best, least, some);
     search.run();
-    meter.add(some.used());
     return search;
   }
 
@@ -80,33 +89,34 @@ final class Lexicographic {
 
   /** The same plan with missing parts in their places. */
   private Packing counted(Packing plan) {
-    List<Packing.Load> loads = new ArrayList<>(plan.loads());
+    List<Packing.Pattern> patterns = new ArrayList<>(plan.patterns());
     int types = problem.demand().length;
     for (int t = 0; t < types; t++) {
       for (int k = 0; k < plan.missing()[t]; k++) {
         int[] one = new int[types];
         one[t] = 1;
-        loads.add(new Packing.Load(problem.bins().size(), one));
+        patterns.add(new Packing.Pattern(problem.bins().size(), one));
       }
     }
-    return new Packing(loads, new int[types], plan.cost());
+    return new Packing(patterns, new int[types], plan.cost());
   }
 
   private CuttingSolver.Result result(Packing plan, Cost bound) {
-    List<Packing.Load> loads = new ArrayList<>();
+    List<Packing.Pattern> patterns = new ArrayList<>();
     int[] missing = new int[problem.demand().length];
-    for (Packing.Load l : plan.loads()) {
-      if (l.bin() < problem.bins().size()) {
-        loads.add(l);
+    for (Packing.Pattern p : plan.patterns()) {
+      if (p.bin() < problem.bins().size()) {
+        patterns.add(p);
       } else {
         for (int t = 0; t < missing.length; t++) {
-          missing[t] += l.counts()[t];
+          missing[t] += p.counts()[t];
         }
       }
     }
-    Packing out = Packing.of(problem, loads, missing);
+    Packing out = Packing.of(problem, patterns, missing);
     boolean proved = out.cost().compareTo(bound) <= 0;
-    return new CuttingSolver.Result(out, proved ? out.cost() : bound, proved, meter.used());
+    return new CuttingSolver.Result(
+        out, proved ? out.cost() : bound, proved, budget.steps(), sequencer);
   }
 
   /** What each blank adds at least to what decides among equals, where they are only counted. */

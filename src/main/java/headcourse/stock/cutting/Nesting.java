@@ -1,21 +1,19 @@
 package headcourse.stock.cutting;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * How close parts may lie along a blank, in nanometres.
- *
- * <p>A node is a type of part in one of the ways it may lie. At any height the parts on a blank lie
- * side by side with at least a kerf between them; so at each of a few heights their widths there,
- * with a kerf each, and what the end parts leave over there, never exceed the usable length and one
- * kerf. That is what {@link #weight} bounds with.
+ * How close parts may lie along a blank, in nanometres. A node is a type of part in one of the ways
+ * it may lie; the nodes of a type follow each other.
  */
 public final class Nesting {
   /** Rounding of geometry never decides whether a stone fits. */
   public static final long SLACK = 64;
 
   private static final double NM = 1e6;
-  private static final double[] HEIGHTS = {0, 0.25, 0.5, 0.75, 1};
+  private static final double SAME_MM = 1e-3;
 
   final int types;
   final long kerf;
@@ -26,192 +24,100 @@ public final class Nesting {
   /** Whether a node lies end for end. */
   public final boolean[] turned;
 
+  /** By type: its first node; and at last the number of nodes. */
+  final int[] firstNode;
+
   /** Length of each node along the blank. */
   final long[] extent;
 
   /** Least distance from the left end of one node to the left end of one right of it. */
   final long[][] distance;
 
-  /** By type and height: width there and a kerf. */
-  final long[][] weight;
-
-  /** By type and height: the least that is lost there left of the part where it lies first. */
-  final long[][] lead;
-
-  /** By type and height: the least that is lost there right of the part where it lies last. */
-  final long[][] tail;
-
-  /** Whether all parts are square, so that their order doesn't matter. */
+  /** Whether all parts are square, so that their sequence doesn't matter. */
   final boolean square;
+
+  /** Widths at some heights. */
+  final Slices slices;
 
   /** Bounds by how edges lean, at some heights; none where all are square. */
   final List<LeanBound> leans;
 
   /** How far parts reach at some heights. */
-  final Fronts fronts;
+  final Skyline skyline;
 
-  private Nesting(
-      int types,
-      long kerf,
-      int[] typeOf,
-      boolean[] turned,
-      long[] extent,
-      long[][] distance,
-      long[][][] slices,
-      List<LeanBound> leans,
-      Fronts fronts,
-      boolean square) {
-    this.leans = leans;
-    this.fronts = fronts;
-    this.types = types;
-    this.kerf = kerf;
-    this.typeOf = typeOf;
-    this.turned = turned;
-    this.extent = extent;
-    this.distance = distance;
-    this.weight = slices[0];
-    this.lead = slices[1];
-    this.tail = slices[2];
-    this.square = square;
-  }
+  /** By type: the most that a part adds to the length of those before it. */
+  private final long[] longest;
 
-  /** Parts with square ends. */
-  static Nesting ofLengths(long[] lengths, long kerf) {
-    int n = lengths.length;
-    int[] typeOf = new int[n];
-    long[][] distance = new long[n][n];
-    long[][][] slices = new long[3][n][1];
+  private Nesting(List<Profile> shapes, List<Boolean> turnable, double kerfMm) {
+    types = shapes.size();
+    kerf = Math.round(kerfMm * NM);
+    square = shapes.stream().allMatch(Profile::square);
+    List<Profile> nodes = new ArrayList<>();
+    firstNode = new int[types + 1];
+    for (int t = 0; t < types; t++) {
+      nodes.add(shapes.get(t));
+      if (turnable.get(t) && !shapes.get(t).square()) {
+        nodes.add(shapes.get(t).turned());
+      }
+      firstNode[t + 1] = nodes.size();
+    }
+    int n = nodes.size();
+    typeOf = new int[n];
+    for (int t = 0; t < types; t++) {
+      Arrays.fill(typeOf, firstNode[t], firstNode[t + 1], t);
+    }
+    turned = new boolean[n];
+    extent = new long[n];
+    distance = new long[n][n];
+    longest = new long[types];
     for (int i = 0; i < n; i++) {
-      typeOf[i] = i;
-      slices[0][i][0] = lengths[i] + kerf;
+      turned[i] = i > firstNode[typeOf[i]];
+      extent[i] = Math.round(nodes.get(i).extent() * NM);
       for (int j = 0; j < n; j++) {
-        distance[i][j] = lengths[i] + kerf;
+        distance[i][j] = Math.round(nodes.get(i).distanceTo(nodes.get(j), kerfMm) * NM);
       }
     }
-    return new Nesting(
-        n,
-        kerf,
-        typeOf,
-        new boolean[n],
-        lengths.clone(),
-        distance,
-        slices,
-        List.of(),
-        Fronts.none(n),
-        true);
+    for (int t = 0; t < types; t++) {
+      int node = firstNode[t];
+      longest[t] = Math.max(extent[node] + kerf, Arrays.stream(distance[node]).max().orElse(0));
+    }
+    slices = Slices.of(types, nodes, typeOf, kerf, square);
+    List<Double> tops = square ? List.of() : tops(shapes);
+    leans = tops.stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
+    skyline = Skyline.of(nodes, typeOf, types, tops, kerf);
   }
 
-  /** Parts of any outline. */
+  /**
+   * Parts of any outline.
+   *
+   * @param turnable by part: whether it may lie end for end
+   */
   public static Nesting of(List<Profile> shapes, List<Boolean> turnable, double kerfMm) {
-    int n = shapes.size();
-    List<Node> nodes = new java.util.ArrayList<>();
-    boolean square = true;
-    for (int t = 0; t < n; t++) {
-      Profile p = shapes.get(t);
-      boolean plain = plain(p);
-      square &= plain;
-      nodes.add(new Node(t, p, false));
-      if (turnable.get(t) && !plain) {
-        nodes.add(new Node(t, p.turned(), true));
-      }
-    }
-    int m = nodes.size();
-    int[] typeOf = new int[m];
-    boolean[] turned = new boolean[m];
-    long[] extent = new long[m];
-    long[][] distance = new long[m][m];
-    for (int i = 0; i < m; i++) {
-      Node a = nodes.get(i);
-      typeOf[i] = a.type;
-      turned[i] = a.turned;
-      extent[i] = Math.round(a.shape.extent() * NM);
-      for (int j = 0; j < m; j++) {
-        distance[i][j] = Math.round(a.shape.distanceTo(nodes.get(j).shape, kerfMm) * NM);
-      }
-    }
-    long kerf = Math.round(kerfMm * NM);
-    List<LeanBound> leans =
-        square
-            ? List.of()
-            : tops(shapes).stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
-    List<Profile> lying = nodes.stream().map(Node::shape).toList();
-    Fronts fronts = square ? Fronts.none(n) : Fronts.of(lying, typeOf, n, tops(shapes), kerf);
-    return new Nesting(
-        n, kerf, typeOf, turned, extent, distance, slices(n, nodes, kerf), leans, fronts, square);
+    return new Nesting(shapes, turnable, kerfMm);
   }
 
   /** The heights of parts: the least, the greatest, and that in the middle. */
   private static List<Double> tops(List<Profile> shapes) {
     List<Double> all = shapes.stream().map(Profile::height).sorted().toList();
-    List<Double> tops = new java.util.ArrayList<>();
+    List<Double> tops = new ArrayList<>();
     for (double y : List.of(all.get(0), all.get(all.size() / 2), all.get(all.size() - 1))) {
-      if (tops.stream().noneMatch(o -> Math.abs(o - y) < 1e-3)) {
+      if (tops.stream().noneMatch(o -> Math.abs(o - y) < SAME_MM)) {
         tops.add(y);
       }
     }
     return tops;
   }
 
-  private record Node(int type, Profile shape, boolean turned) {}
-
-  private static boolean plain(Profile p) {
-    double w = p.extent();
-    double h = p.height();
-    return p.vertices().stream()
-        .allMatch(v -> (v.x() < 1e-6 || v.x() > w - 1e-6) && (v.y() < 1e-6 || v.y() > h - 1e-6));
-  }
-
-  private static long[][][] slices(int types, List<Node> nodes, long kerf) {
-    double top = nodes.stream().mapToDouble(n -> n.shape.height()).min().orElse(0);
-    int s = HEIGHTS.length;
-    long[][][] out = new long[3][types][s + 1];
-    for (long[][] of : out) {
-      for (long[] row : of) {
-        java.util.Arrays.fill(row, Long.MAX_VALUE);
-      }
-    }
-    for (Node n : nodes) {
-      double[] mean = new double[3];
-      for (int i = 0; i < s; i++) {
-        double y = HEIGHTS[i] * top;
-        double left = n.shape.left(y);
-        double right = n.shape.right(y);
-        double[] at = {right - left, left, n.shape.extent() - right};
-        for (int k = 0; k < 3; k++) {
-          lower(out[k][n.type], i, at[k], k == 0 ? kerf : 0);
-          // Trapezium rule: any fixed mean of the heights is a bound too.
-          mean[k] += at[k] * (i == 0 || i == s - 1 ? 0.125 : 0.25);
-        }
-      }
-      for (int k = 0; k < 3; k++) {
-        lower(out[k][n.type], s, mean[k], k == 0 ? kerf : 0);
-      }
-    }
-    return out;
-  }
-
-  private static void lower(long[] row, int i, double mm, long kerf) {
-    row[i] = Math.min(row[i], (long) Math.floor(mm * NM - 0.01) + kerf);
-  }
-
-  /** Number of heights bounded at. */
-  int heights() {
-    return types == 0 ? 0 : weight[0].length;
-  }
-
   /** The types that there are any of. */
   static int[] present(int[] counts) {
     int n = 0;
-    for (int c : counts) {
-      n += c > 0 ? 1 : 0;
-    }
-    int[] present = new int[n];
-    for (int t = counts.length - 1; n > 0; t--) {
+    int[] present = new int[counts.length];
+    for (int t = 0; t < counts.length; t++) {
       if (counts[t] > 0) {
-        present[--n] = t;
+        present[n++] = t;
       }
     }
-    return present;
+    return Arrays.copyOf(present, n);
   }
 
   /** No blank shorter than this holds so many of each type. */
@@ -221,20 +127,47 @@ public final class Nesting {
       return 0;
     }
     long most = 0;
-    for (int h = 0; h < heights(); h++) {
-      long sum = -kerf;
-      long first = Long.MAX_VALUE;
-      long last = Long.MAX_VALUE;
-      for (int t : present) {
-        sum += counts[t] * weight[t][h];
-        first = Math.min(first, lead[t][h]);
-        last = Math.min(last, tail[t][h]);
-      }
-      most = Math.max(most, sum + first + last);
+    for (int h = 0; h < slices.heights(); h++) {
+      most = Math.max(most, slices.least(h, present, counts, kerf));
     }
     for (LeanBound lean : leans) {
       most = Math.max(most, lean.least(present, counts));
     }
     return Math.max(0, most - SLACK / 2);
+  }
+
+  /** What {@link #leastLength} takes for so many different types, in operations. */
+  long work(int present) {
+    return types + (long) present * (4L * slices.heights() + 10L * leans.size());
+  }
+
+  /** In any sequence they take no more than this. */
+  long mostLength(int[] present, int[] counts) {
+    long sum = 0 - kerf;
+    for (int t : present) {
+      sum += counts[t] * longest[t];
+    }
+    return sum;
+  }
+
+  /** Where each node of a sequence begins, packed to the left. */
+  long[] starts(int[] order) {
+    long[] at = new long[order.length];
+    for (int j = 1; j < at.length; j++) {
+      for (int i = 0; i < j; i++) {
+        at[j] = Math.max(at[j], at[i] + distance[order[i]][order[j]]);
+      }
+    }
+    return at;
+  }
+
+  /** Length that a sequence takes. */
+  long length(int[] order) {
+    long[] at = starts(order);
+    long end = 0;
+    for (int j = 0; j < at.length; j++) {
+      end = Math.max(end, at[j] + extent[order[j]]);
+    }
+    return end;
   }
 }

@@ -65,6 +65,14 @@ public record Profile(List<Point> vertices) {
     return settled(turned);
   }
 
+  /** Whether it is a rectangle. */
+  boolean square() {
+    double w = extent();
+    double h = height();
+    return vertices.stream()
+        .allMatch(v -> (v.x() < 1e-6 || v.x() > w - 1e-6) && (v.y() < 1e-6 || v.y() > h - 1e-6));
+  }
+
   /** Length along the blank. */
   public double extent() {
     double most = Double.NEGATIVE_INFINITY;

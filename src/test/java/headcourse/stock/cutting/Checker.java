@@ -12,15 +12,15 @@ final class Checker {
   static void check(CuttingProblem p, CuttingSolver.Result r) {
     int[] got = r.packing().missing().clone();
     int[] used = new int[p.bins().size()];
-    for (Packing.Load load : r.packing().loads()) {
-      used[load.bin()]++;
-      List<Integer> order = new Sequencer(p.nesting()).best(load.counts());
-      long[] at = new Sequencer(p.nesting()).starts(order);
+    for (Packing.Pattern pattern : r.packing().patterns()) {
+      used[pattern.bin()]++;
+      List<Integer> order = r.sequencer().best(pattern.counts());
+      long[] at = r.sequencer().starts(order);
       for (int i = 0; i < at.length; i++) {
         int node = order.get(i);
         got[p.nesting().typeOf[node]]++;
-        assertTrue(p.bins().get(load.bin()).takes()[p.nesting().typeOf[node]]);
-        assertTrue(at[i] + p.nesting().extent[node] <= p.bins().get(load.bin()).usable());
+        assertTrue(p.bins().get(pattern.bin()).takes()[p.nesting().typeOf[node]]);
+        assertTrue(at[i] + p.nesting().extent[node] <= p.bins().get(pattern.bin()).usable());
         for (int j = 0; j < i; j++) {
           assertTrue(at[i] - at[j] >= p.nesting().distance[order.get(j)][node]);
         }

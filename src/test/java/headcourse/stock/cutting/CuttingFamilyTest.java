@@ -47,10 +47,10 @@ class CuttingFamilyTest {
     for (long seed = 0; seed < Seeds.of(10); seed++) {
       CuttingProblem p = problem(family, seed, 30, 80);
       Sequencer sequencer = new Sequencer(p.nesting());
-      Packing hand = new FirstFit(p, sequencer).solve();
-      Packing chain = new ChainHand(p, sequencer).better(hand);
-      Checker.check(p, new CuttingSolver.Result(chain, Cost.NONE, false, 0));
-      int c = chain.cost().compareTo(hand.cost());
+      Packing firstFit = new FirstFit(p, sequencer).solve();
+      Packing chain = new NeighbourHeuristic(p, sequencer).better(firstFit);
+      Checker.check(p, new CuttingSolver.Result(chain, Cost.NONE, false, 0, sequencer));
+      int c = chain.cost().compareTo(firstFit.cost());
       assertTrue(c <= 0, family + " seed " + seed);
       better += c < 0 ? 1 : 0;
     }
@@ -85,8 +85,8 @@ class CuttingFamilyTest {
       CuttingProblem p = problem(family, seed, 41, 120);
       CuttingSolver.Result r = new CuttingSolver(STEPS).solve(p);
       Checker.check(p, r);
-      Packing hand = new FirstFit(p, new Sequencer(p.nesting())).solve();
-      assertTrue(r.packing().cost().compareTo(hand.cost()) <= 0, family + " seed " + seed);
+      Packing firstFit = new FirstFit(p, new Sequencer(p.nesting())).solve();
+      assertTrue(r.packing().cost().compareTo(firstFit.cost()) <= 0, family + " seed " + seed);
       long blank = p.bins().stream().mapToLong(b -> b.cost().lead()).max().orElse(0);
       if (r.packing().cost().missing() > r.bound().missing()
           || r.packing().cost().lead() - r.bound().lead() > blank) {
@@ -124,8 +124,8 @@ class CuttingFamilyTest {
 
   private static String told(CuttingSolver.Result r) {
     StringBuilder s = new StringBuilder(r.packing().cost() + " " + r.bound() + " " + r.steps());
-    for (Packing.Load l : r.packing().loads()) {
-      s.append(' ').append(l.bin()).append(Arrays.toString(l.counts()));
+    for (Packing.Pattern p : r.packing().patterns()) {
+      s.append(' ').append(p.bin()).append(Arrays.toString(p.counts()));
     }
     return s.toString();
   }

@@ -12,6 +12,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Cutting problems with a known answer. */
 class CuttingSolverTest {
+  private static Nesting squares(long[] lengths, long kerf) {
+    return Nesting.of(
+        Arrays.stream(lengths).mapToObj(l -> Profile.rectangle(l / NM, 100)).toList(),
+        Arrays.stream(lengths).mapToObj(l -> false).toList(),
+        kerf / NM);
+  }
+
+  private static final double NM = 1e6;
+
   static CuttingSolver.Result solve(long raw, long kerf, long[] lengths, int[] demand) {
     boolean[] takes = new boolean[lengths.length];
     Arrays.fill(takes, true);
@@ -19,7 +28,7 @@ class CuttingSolverTest {
     CuttingProblem p =
         new CuttingProblem(
             demand,
-            Nesting.ofLengths(lengths, kerf),
+            squares(lengths, kerf),
             List.of(new Bin(0, raw, parts, new Cost(0, 1, 1), takes)));
     CuttingSolver.Result r = new CuttingSolver(2_000_000).solve(p);
     Checker.check(p, r);

@@ -1,0 +1,154 @@
+package headcourse.stock.cutting;
+
+import java.util.Arrays;
+
+/** Quick sequences of parts on one blank: what leans alike side by side, then moved one by one. */
+final class SequenceHeuristic {
+  private final Nesting nesting;
+  private final StepBudget budget;
+
+  /** All nodes in the order of how far they lean. */
+  private final int[] leaning;
+
+  /** By type: the first and the last place in that order. */
+  private final int[] first;
+
+  private final int[] last;
+
+  SequenceHeuristic(Nesting nesting, StepBudget budget) {
+    this.nesting = nesting;
+    this.budget = budget;
+    int n = nesting.typeOf.length;
+    Integer[] by = new Integer[n];
+    Arrays.setAll(by, i -> i);
+    // Twice the lean is what two of a kind save on their extents.
+    long[] lean = new long[n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        lean[i] += nesting.distance[i][j] - nesting.distance[j][i] - nesting.extent[i];
+      }
+    }
+    Arrays.sort(by, (a, b) -> lean[a] != lean[b] ? Long.compare(lean[a], lean[b]) : a - b);
+    leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
+    first = new int[nesting.types];
+    last = new int[nesting.types];
+    for (int i = n - 1; i >= 0; i--) {
+      first[nesting.typeOf[leaning[i]]] = i;
+      last[nesting.typeOf[leaning[n - 1 - i]]] = n - 1 - i;
+    }
+    budget.spend((long) n * n);
+  }
+
+  /** In the order of their lean, or against it, whichever is shorter. */
+  int[] byLean(int[] counts) {
+    int[] best = byLean(counts, false);
+    int[] other = byLean(counts, true);
+    return length(other) < length(best) ? other : best;
+  }
+
+  int[] byLean(int[] counts, boolean backwards) {
+    int parts = 0;
+    int nodes = 0;
+    for (int t = 0; t < counts.length; t++) {
+      parts += counts[t];
+      nodes += counts[t] > 0 ? 1 : 0;
+    }
+    // By type the first of its ways to lie in the order of leans.
+    int[] at = new int[nodes];
+    nodes = 0;
+    for (int t = 0; t < counts.length; t++) {
+      if (counts[t] > 0) {
+        at[nodes++] = backwards ? 0 - last[t] : first[t];
+      }
+    }
+    Arrays.sort(at);
+    int[] order = new int[parts];
+    int n = 0;
+    for (int place : at) {
+      int node = leaning[Math.abs(place)];
+      int to = n + counts[nesting.typeOf[node]];
+      Arrays.fill(order, n, to, node);
+      n = to;
+    }
+    budget.spend(counts.length + 10L * at.length);
+    return order;
+  }
+
+  /**
+   * A local search from there: each part is taken out and put in anew where all take least.
+   *
+   * @param enough it ends with the first no longer than this
+   */
+  int[] improved(int[] from, long enough) {
+    int[] best = from;
+    long length = length(best);
+    long before = Long.MAX_VALUE;
+    while (length < before && length > enough && !budget.out()) {
+      before = length;
+      for (int i = 0; i < best.length && length > enough; i++) {
+        int[] rest = new int[best.length - 1];
+        System.arraycopy(best, 0, rest, 0, i);
+        System.arraycopy(best, i + 1, rest, i, rest.length - i);
+        best = inserted(rest, nesting.typeOf[best[i]], best, length);
+        length = length(best);
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The shortest of a sequence and of another with one part put in anywhere, either way round. That
+   * takes the longest path through the part put in, or what the others take.
+   *
+   * @param rest the other, one shorter
+   * @param than the sequence
+   * @param length what it takes
+   */
+  int[] inserted(int[] rest, int type, int[] than, long length) {
+    int n = rest.length;
+    budget.spend((long) n * n + 8L * n + 4);
+    long[] start = nesting.starts(rest);
+    long[] tail = new long[n];
+    long shortest = length;
+    long others = 0;
+    for (int i = n - 1; i >= 0; i--) {
+      tail[i] = nesting.extent[rest[i]];
+      for (int j = i + 1; j < n; j++) {
+        tail[i] = Math.max(tail[i], nesting.distance[rest[i]][rest[j]] + tail[j]);
+      }
+      others = Math.max(others, start[i] + tail[i]);
+    }
+    int at = -1;
+    int with = -1;
+    long[] after = new long[n + 1];
+    for (int node = nesting.firstNode[type]; node < nesting.firstNode[type + 1]; node++) {
+      after[n] = nesting.extent[node];
+      for (int j = n - 1; j >= 0; j--) {
+        after[j] = Math.max(after[j + 1], nesting.distance[node][rest[j]] + tail[j]);
+      }
+      long from = 0;
+      for (int j = 0; j <= n; j++) {
+        from = j == 0 ? 0 : Math.max(from, start[j - 1] + nesting.distance[rest[j - 1]][node]);
+        long all = Math.max(others, from + after[j]);
+        if (all < shortest) {
+          shortest = all;
+          at = j;
+          with = node;
+        }
+      }
+    }
+    if (at < 0) {
+      return than;
+    }
+    int[] order = Arrays.copyOf(rest, n + 1);
+    System.arraycopy(rest, at, order, at + 1, n - at);
+    order[at] = with;
+    return order;
+  }
+
+  /** Length that a sequence takes. */
+  long length(int[] order) {
+    budget.spend((long) order.length * order.length / 2 + 4);
+    return nesting.length(order);
+  }
+}
