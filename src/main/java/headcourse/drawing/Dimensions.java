@@ -28,6 +28,7 @@ public final class Dimensions {
 
   private final Board board;
   private final Box within;
+  private final Box object;
 
   /** Dimensions on a board. */
   public Dimensions(Board board) {
@@ -36,8 +37,14 @@ public final class Dimensions {
 
   /** Dimensions on a board whose texts that move out stay within a panel. */
   public Dimensions(Board board, Box within) {
+    this(board, within, null);
+  }
+
+  /** The same with the box of what is dimensioned, which texts that move out keep clear of. */
+  public Dimensions(Board board, Box within, Box object) {
     this.board = board;
     this.within = within;
+    this.object = object;
   }
 
   /**
@@ -228,7 +235,8 @@ public final class Dimensions {
                 Math.max(box.minY(), Math.min(box.maxY(), mid.y())));
         List<Point> corners = s.corners(l);
         boolean beyond =
-            corners.stream().allMatch(v -> out.dot(v.minus(mid)) > 0.3)
+            object != null && !object.overlaps(box)
+                || corners.stream().allMatch(v -> out.dot(v.minus(mid)) > 0.3)
                 || corners.stream().allMatch(v -> s.along.dot(v.minus(s.q)) > 1)
                 || corners.stream().allMatch(v -> s.along.dot(v.minus(s.p)) < -1);
         if (beyond

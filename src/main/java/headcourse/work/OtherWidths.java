@@ -94,7 +94,10 @@ final class OtherWidths {
   }
 
   private static boolean landsWorse(HeadLayout then, HeadLayout now) {
-    return then.proof().shortfall().compareTo(now.proof().shortfall()) > 0;
+    Length after = then.proof().shortfall();
+    Length before = now.proof().shortfall();
+    // Of curved heads it decides nothing.
+    return after != null && before != null && after.compareTo(before) > 0;
   }
 
   private List<Length> near(HeadSpec.Stones stones) {

@@ -114,7 +114,8 @@ class BearingEverywhereTest {
       if (m instanceof Mark.Group g) {
         all.addAll(labels(g.marks()));
       } else if (m instanceof Mark.Label l) {
-        all.add(l);
+        all.add(
+            new Mark.Label(l.at(), Tape.raised(l.text()), l.lettering(), l.align(), l.degrees()));
       }
     }
     return all;
@@ -245,7 +246,7 @@ class BearingEverywhereTest {
             " ",
             pages(work, Bundle.CONTRACTOR).stream()
                 .flatMap(List::stream)
-                .map(Mark.Label::text)
+                .map(l -> Tape.raised(l.text()))
                 .toList());
     assertTrue(all.contains(both), both + " in " + all);
   }

@@ -48,9 +48,10 @@ class EveryKeyActsTest {
   /** Mappings whose keys are marks of the job's own stones or openings, not the program's. */
   private static final Pattern OWN = Pattern.compile("fitted|fitted\\.[A-Z0-9]+");
 
-  /** Held by tests of their own: what can be chosen, and a picture that is made of an SVG. */
+  /** Held by tests of their own: what can be chosen, a picture made of an SVG, full size. */
   private static final List<String> ELSEWHERE =
-      List.of("openings.vary", "openings.choose", "openings.chosen", "pictures", "shop");
+      List.of(
+          "openings.vary", "openings.choose", "openings.chosen", "pictures", "full-size", "shop");
 
   private static final Set<Output> SHORT = EnumSet.of(Output.JSON, Output.CSV);
   private static final Set<Output> PICTURES = EnumSet.of(Output.SVG);

@@ -175,7 +175,8 @@ final class TicketFace {
                 sizes.add(new Size(foot, apex, 0, depth, type.edge()));
               }
             });
-    new Dimensions(g, panel).all(sizes);
+    Box own = piece.stone().outline().transformed(view).bounds();
+    new Dimensions(g, panel, own).all(sizes);
   }
 
   private boolean clear(Point middle, double reach, Point a, Point b) {
