@@ -18,23 +18,24 @@ final class AlikeGroups {
   /** For each piece the number of its group, from 1 in order of first appearance. */
   static List<Integer> number(List<Piece> pieces) {
     List<Piece> firsts = new ArrayList<>();
+    List<StoneFrame> frames = new ArrayList<>();
     List<Integer> numbers = new ArrayList<>();
     for (Piece piece : pieces) {
+      StoneFrame frame = StoneFrame.of(piece.stone());
       int found = 0;
-      while (found < firsts.size() && !alike(firsts.get(found), piece)) {
+      while (found < firsts.size() && !alike(firsts.get(found), piece, frames.get(found), frame)) {
         found++;
       }
       if (found == firsts.size()) {
         firsts.add(piece);
+        frames.add(frame);
       }
       numbers.add(found + 1);
     }
     return numbers;
   }
 
-  private static boolean alike(Piece a, Piece b) {
-    StoneFrame fa = StoneFrame.of(a.stone());
-    StoneFrame fb = StoneFrame.of(b.stone());
+  private static boolean alike(Piece a, Piece b, StoneFrame fa, StoneFrame fb) {
     return a.stone().role() == b.stone().role()
         && a.stone().proud().equals(b.stone().proud())
         && a.stone().fitted() == b.stone().fitted()

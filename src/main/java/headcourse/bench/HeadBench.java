@@ -53,12 +53,21 @@ public final class HeadBench {
     return heads;
   }
 
-  private static HeadWork workUp(Job job, HeadLayout layout, int ticketsBefore) {
-    HeadBench bench = new HeadBench(job, layout);
-    List<Piece> drafts = new ArrayList<>();
-    for (int i = 0; i < bench.frames.size(); i++) {
-      drafts.add(bench.piece(i));
+  /** No more of a head than a cutting plan asks for: its pieces, without slots. */
+  public static HeadWork forBlanks(Job job, HeadLayout layout) {
+    return new HeadWork(layout, new HeadBench(job, layout).pieces(false), List.of());
+  }
+
+  private List<Piece> pieces(boolean slotted) {
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < frames.size(); i++) {
+      pieces.add(piece(i, slotted));
     }
+    return pieces;
+  }
+
+  private static HeadWork workUp(Job job, HeadLayout layout, int ticketsBefore) {
+    List<Piece> drafts = new HeadBench(job, layout).pieces(true);
     List<Integer> alike = AlikeGroups.number(drafts);
     List<Piece> pieces = new ArrayList<>();
     for (int i = 0; i < drafts.size(); i++) {
@@ -75,7 +84,7 @@ public final class HeadBench {
         null);
   }
 
-  private Piece piece(int i) {
+  private Piece piece(int i, boolean slotted) {
     StoneFrame frame = frames.get(i);
     PlacedStone stone = frame.stone();
     Length thickness = job.stone().thickness();
@@ -109,7 +118,7 @@ public final class HeadBench {
         solid.depth(),
         ExposedEdges.find(frame, left, right, thickness, leg, soffit),
         SawPlanner.plan(frame, job.tools().saw(), thickness, leg, soffit),
-        notches.plan(frame, left, right, solid),
+        slotted ? notches.plan(frame, left, right, solid) : List.of(),
         SoffitPieces.find(job, head, frame, leg, notches.openJoints()),
         0);
   }

@@ -25,7 +25,7 @@ final class BlankCount {
   static int planned(Candidate c) {
     Job job = c.combination().job();
     HeadLayout layout = c.arrangement().head().get();
-    HeadWork head = HeadBench.workUp(job, layout);
+    HeadWork head = HeadBench.forBlanks(job, layout);
     return of(StockPlanner.plan(job, List.of(head)));
   }
 
@@ -85,12 +85,14 @@ final class BlankCount {
   }
 
   /**
-   * What the stones of an upright head take along a row, in the mean over their height, at least.
+   * What the stones of an upright head take along a row at least: along the arris of corners, from
+   * which none is cut turned, and else in the mean over their height.
    */
   private static long[] lengths(Candidate c) {
     int ease = c.head().params().count("ease").orElse(1);
     Arrangement a = c.arrangement();
-    long lean = Math.abs(a.keyTop().minus(a.key()).picometres()) / 2;
+    boolean arris = c.head().soffit() == HeadSpec.Soffit.RETURNED;
+    long lean = arris ? 0 : Math.abs(a.keyTop().minus(a.key()).picometres()) / 2;
     long[] lengths = new long[a.stones() + 1];
     int n = 0;
     for (List<Length> side : List.of(a.left(), a.right())) {

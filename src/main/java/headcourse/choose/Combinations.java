@@ -117,7 +117,7 @@ final class Combinations {
     if (soldier && top == null && bottom != null && was.bottom() != null && was.top() != null) {
       Length low = parsed(bottom);
       top = plain(low.plus(was.top().minus(was.bottom())));
-    } else if (soldier && top == null && bottom == null && was.top() != null) {
+    } else if (soldier && top == null && was.top() != null) {
       top = plain(was.top());
     }
     if (bottom == null && was.bottom() != null && (soldier || top == null)) {

@@ -4,6 +4,7 @@ import headcourse.job.Job;
 import headcourse.layout.Arrangement;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import java.util.Map;
  * @param refused why some combinations come to nothing
  */
 record Enumeration(int all, List<Kept> kept, List<String> refused) {
+  /** So many plans are made at once, though one may turn out to rule out another. */
+  private static final int AHEAD = 4;
+
   /** A head that none outdoes, and the blanks it takes. */
   record Kept(Candidate candidate, int blanks) {}
 
@@ -86,19 +90,17 @@ record Enumeration(int all, List<Kept> kept, List<String> refused) {
     sorted.sort(Comparator.comparing((Weighed w) -> w.merit, Merit::order));
     List<Weighed> kept = new ArrayList<>();
     List<Integer> blanks = new ArrayList<>();
-    for (Weighed w : sorted) {
-      int enough = Integer.MAX_VALUE;
-      for (int i = 0; i < kept.size(); i++) {
-        Weighed k = kept.get(i);
-        if (w.metBy(k)) {
-          // Alike in all else, it takes more blanks to be outdone.
-          enough = Math.min(enough, blanks.get(i) + (w.bettered(k) ? 0 : 1));
-        }
-      }
+    Map<Weighed, Integer> ahead = new IdentityHashMap<>();
+    for (int at = 0; at < sorted.size(); at++) {
+      Weighed w = sorted.get(at);
+      int enough = enough(w, kept, blanks);
       if (enough < Integer.MAX_VALUE && BlankCount.least(w.candidate) >= enough) {
         continue;
       }
-      int own = BlankCount.planned(w.candidate);
+      if (!ahead.containsKey(w)) {
+        plan(sorted.subList(at, sorted.size()), kept, blanks, ahead);
+      }
+      int own = ahead.get(w);
       if (own >= enough) {
         continue;
       }
@@ -118,5 +120,33 @@ record Enumeration(int all, List<Kept> kept, List<String> refused) {
       out.add(new Kept(kept.get(i).candidate, blanks.get(i)));
     }
     return out;
+  }
+
+  /** From so many blanks on it is outdone by what is kept. */
+  private static int enough(Weighed w, List<Weighed> kept, List<Integer> blanks) {
+    int enough = Integer.MAX_VALUE;
+    for (int i = 0; i < kept.size(); i++) {
+      Weighed k = kept.get(i);
+      if (w.metBy(k)) {
+        // Alike in all else, it takes more blanks to be outdone.
+        enough = Math.min(enough, blanks.get(i) + (w.bettered(k) ? 0 : 1));
+      }
+    }
+    return enough;
+  }
+
+  /** Plans the next few that nothing kept so far rules out, side by side. */
+  private static void plan(
+      List<Weighed> next, List<Weighed> kept, List<Integer> blanks, Map<Weighed, Integer> ahead) {
+    List<Weighed> some =
+        next.stream()
+            .filter(w -> BlankCount.least(w.candidate) < enough(w, kept, blanks))
+            .limit(AHEAD)
+            .toList();
+    List<Integer> planned =
+        some.parallelStream().map(w -> BlankCount.planned(w.candidate)).toList();
+    for (int i = 0; i < some.size(); i++) {
+      ahead.put(some.get(i), planned.get(i));
+    }
   }
 }

@@ -203,7 +203,7 @@ final class Ranking {
             .value()
             .orElseThrow(() -> new IllegalStateException("can't be read: " + c.settings().text()));
     ShopWork work =
-        WorkUp.of(job.alone(number))
+        WorkUp.compared(job.alone(number))
             .value()
             .orElseThrow(() -> new IllegalStateException("can't be set: " + c.settings().text()));
     return c.worked(work);

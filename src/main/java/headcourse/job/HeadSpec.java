@@ -85,6 +85,12 @@ public record HeadSpec(
       Prefer prefer,
       Length give,
       Widths widths) {
+    /** The same aiming at another width. */
+    public Stones withTarget(Length other) {
+      return new Stones(
+          min, max, other, step, jump, eachSide, rhythm, mirror, seed, prefer, give, widths);
+    }
+
     /** The same with a number a side. */
     public Stones withEachSide(Integer number) {
       return new Stones(

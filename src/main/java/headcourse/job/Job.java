@@ -2,6 +2,7 @@ package headcourse.job;
 
 import headcourse.units.Grid;
 import headcourse.units.Units;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -141,6 +142,15 @@ public record Job(
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
         stock, fitted, cut, spoiled, accepted, limits, most, spans);
+  }
+
+  /** The same job with another opening in one's place. */
+  public Job with(int place, Opening other) {
+    List<Opening> all = new ArrayList<>(openings);
+    all.set(place, other);
+    return new Job(
+        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, all, stock,
+        fitted, cut, spoiled, accepted, limits, steps, spans);
   }
 
   /** The same job, of which other things were reported from the bench. */

@@ -80,6 +80,7 @@ public final class RuleBook {
           new NoBlankRule(),
           new SpareRule(),
           new WasteRule(),
+          new OtherWidthRule(),
           new LiftingRule(),
           new LiftingReachRule(),
           new OverheadPropRule(),

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param leastPrice no plan costs less
  * @param proved whether the plan is proved best of all that have one row of stones on each blank,
  *     soffit strips ripped side by side as they are here
+ * @param savings what other widths would save
  */
 public record StockPlan(
     List<CutBlank> blanks,
@@ -30,7 +31,8 @@ public record StockPlan(
     int lowerBound,
     double price,
     double leastPrice,
-    boolean proved) {
+    boolean proved,
+    List<Saving> savings) {
   /** Copies the lists. */
   public StockPlan {
     blanks = List.copyOf(blanks);
@@ -38,6 +40,7 @@ public record StockPlan(
     unfit = List.copyOf(unfit);
     changes = List.copyOf(changes);
     offCuts = List.copyOf(offCuts);
+    savings = List.copyOf(savings);
   }
 
   /** A plan without prices, where nothing was spoiled. */
@@ -47,7 +50,23 @@ public record StockPlan(
       List<Unfit> unfit,
       int lowerBound,
       boolean proved) {
-    this(blanks, order, unfit, List.of(), List.of(), lowerBound, 0, 0, proved);
+    this(blanks, order, unfit, List.of(), List.of(), lowerBound, 0, 0, proved, List.of());
+  }
+
+  /**
+   * Fewer blanks for the whole job, were the stones of one opening aimed at another width.
+   *
+   * @param opening its mark
+   * @param width to aim at
+   * @param instead what is aimed at now
+   * @param blanks how many blanks the job would take then
+   */
+  public record Saving(String opening, Length width, Length instead, int blanks) {}
+
+  /** The same, with what other widths would save. */
+  public StockPlan saving(List<Saving> other) {
+    return new StockPlan(
+        blanks, order, unfit, changes, offCuts, lowerBound, price, leastPrice, proved, other);
   }
 
   /** The blanks that a stone is cut from: several for identical openings, or for its two flats. */

@@ -80,7 +80,8 @@ public final class StockPlanner {
         yard.leastBlanks(plan),
         yard.priced() ? plan.cost().lead() / 100.0 : 0,
         yard.priced() ? plan.bound().lead() / 100.0 : 0,
-        plan.proved());
+        plan.proved(),
+        List.of());
   }
 
   /** Whether an item of the yard is wide enough for nothing but its length. */

@@ -49,12 +49,24 @@ public final class WorkUp {
   }
 
   /**
+   * The same for a job that is only compared with others: cures of heads that hang are left out.
+   */
+  public static Outcome<ShopWork> compared(Job job) {
+    return of(job, name -> Optional.empty(), step -> {}, false);
+  }
+
+  /**
    * The same, saying on the way what is being done.
    *
    * @param steps is told
    */
   public static Outcome<ShopWork> of(
       Job job, Function<String, Optional<byte[]>> files, Consumer<String> steps) {
+    return of(job, files, steps, true);
+  }
+
+  private static Outcome<ShopWork> of(
+      Job job, Function<String, Optional<byte[]>> files, Consumer<String> steps, boolean cured) {
     List<Diagnostic> said = new ArrayList<>(Contradictions.in(job));
     Optional<Edition> before = before(job, files, said);
     said.addAll(RuleBook.unknownAcceptances(job));
@@ -85,10 +97,14 @@ public final class WorkUp {
       return Outcome.failed(said);
     }
     steps.accept("cuts, screws and builds");
-    List<HeadWork> heads = asSolid(job, HeadBench.workUp(job, layouts), trying);
+    List<HeadWork> heads = asSolid(job, HeadBench.workUp(job, layouts), cured ? trying : null);
     steps.accept("planning the blanks");
-    StockPlan stock =
+    StockPlan planned =
         StockPlanner.plan(report.job(), heads, chosen, BenchReport.ticketed(job, heads));
+    StockPlan stock =
+        chosen.taken().isEmpty()
+            ? planned.saving(new OtherWidths(job, heads, planned, trying.trying()).savings())
+            : planned;
     return Outcome.of(
         new ShopWork(
             job,
@@ -107,7 +123,7 @@ public final class WorkUp {
     for (int i = 0; i < heads.size(); i++) {
       Standing standing = StandingFinder.of(job, heads.get(i).layout());
       List<List<Change>> cures =
-          standing.verdict() == Standing.Verdict.STANDS
+          trying == null || standing.verdict() == Standing.Verdict.STANDS
               ? List.of()
               : Steadier.cures(job, i, trying.trying());
       read.add(heads.get(i).asSolid(new AsSolid(standing, cures)));

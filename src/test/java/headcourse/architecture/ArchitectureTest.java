@@ -114,7 +114,8 @@ class ArchitectureTest {
         with(forSheets, "sheet", "sheet.elevation", "sheet.picture", "sheet.section"));
     TABLE.put("sheet.form", Set.of("units", "geom", "job", "text", "drawing"));
     TABLE.put("sheet.fullsize", with(forSheets, "sheet"));
-    TABLE.put("sheet.choose", with(forSheets, "choose", "sheet", "sheet.elevation"));
+    TABLE.put(
+        "sheet.choose", with(forSheets, "choose", "sheet", "sheet.elevation", "sheet.picture"));
     TABLE.put(
         "sheet.book",
         with(

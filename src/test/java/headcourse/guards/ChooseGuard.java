@@ -50,8 +50,12 @@ final class ChooseGuard {
 
   private ChooseGuard() {}
 
-  /** The sheets of a job whose text has a place for what is written under its opening. */
-  static void hold(String text) throws IOException {
+  /**
+   * The sheets of a job whose text has a place for what is written under its opening.
+   *
+   * @param pictures how many it has
+   */
+  static void hold(String text, int pictures) throws IOException {
     Choices choices = Choices.of(JobYaml.job(text.formatted("")), 0);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PdfRenderer.render(ChoiceSheets.compose(List.of(choices), Frame.plain()), "guard", out);
@@ -68,7 +72,7 @@ final class ChooseGuard {
       figures(c.letter(), m, layout);
       held++;
     }
-    assertTrue(held >= 2, "only " + held + " held");
+    assertEquals(pictures, held, "heads that none outdoes");
   }
 
   private static void figures(String letter, Matcher m, Json layout) {

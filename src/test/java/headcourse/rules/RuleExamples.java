@@ -365,6 +365,10 @@ final class RuleExamples {
         });
     add("waste", s -> s.blanks.add(blank(6.5)), s -> s.blanks.add(blank(6)));
     add(
+        "other-width",
+        s -> s.savings.add(new StockPlan.Saving("D7", in(7.375), in(8), 10)),
+        s -> {});
+    add(
         "lifting",
         s -> s.change("K", p -> p.liftingKg = 50 * Figures.KG_PER_LB),
         s -> s.change("K", p -> p.liftingKg = 49.9 * Figures.KG_PER_LB));

@@ -61,6 +61,7 @@ final class Scene {
   /** What whoever set the heads out has to say. */
   final List<HeadLayout.Remark> remarks = new ArrayList<>();
 
+  final List<StockPlan.Saving> savings = new ArrayList<>();
   final List<StockPlan.CutBlank> blanks = new ArrayList<>();
   final List<StockPlan.OrderLine> order = new ArrayList<>();
   final List<StockPlan.Unfit> unfit = new ArrayList<>();
@@ -139,7 +140,7 @@ final class Scene {
   }
 
   StockPlan plan() {
-    return new StockPlan(blanks, order, unfit, 0, true);
+    return new StockPlan(blanks, order, unfit, 0, true).saving(savings);
   }
 
   List<HeadWork> heads(Job made) {

@@ -131,6 +131,18 @@ public final class CuttingPlanSheet implements SheetComposer {
             c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
             Lettering.BODY);
       }
+      for (StockPlan.Saving s : plan.savings()) {
+        paragraph(
+            Role.NOTES,
+            c.say(
+                "plan.other-width",
+                s.opening(),
+                c.format().withUnit(s.width()),
+                c.format().withUnit(s.instead()),
+                s.blanks(),
+                plan.blanks().size()),
+            Lettering.BODY);
+      }
       if (plan.flatRows()) {
         paragraph(Role.NOTES, c.say("plan.rows"), Lettering.BODY);
       }

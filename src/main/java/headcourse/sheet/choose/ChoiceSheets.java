@@ -96,6 +96,7 @@ public final class ChoiceSheets {
       pages.add(pictures(grid, i, turn));
     }
     pages.addAll(overleaf());
+    pages.addAll(ChoicesInWall.pages(context, choices));
     return pages;
   }
 

@@ -20,6 +20,7 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.BreakLine;
 import headcourse.sheet.Scale;
+import headcourse.sheet.picture.Pictures.Seen;
 import headcourse.text.Words;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
@@ -47,6 +48,7 @@ final class OpeningPicture {
 
   private static final double HATCH = 3;
 
+  private final Seen seen;
   private final Job job;
   private final Words words;
   private final LengthFormat format;
@@ -63,19 +65,19 @@ final class OpeningPicture {
   private final double right;
   private final double width;
 
-  OpeningPicture(Job job, Words words, HeadWork head, Scale scale, double beside) {
-    this(job, words, head, scale, beside, true);
+  OpeningPicture(Seen seen, Words words, Scale scale, double beside) {
+    this(seen, words, scale, beside, true);
   }
 
-  private OpeningPicture(
-      Job job, Words words, HeadWork head, Scale scale, double beside, boolean named) {
+  private OpeningPicture(Seen seen, Words words, Scale scale, double beside, boolean named) {
+    this.seen = seen;
     this.scale = scale;
     this.beside = beside;
     this.named = named;
-    this.job = job;
+    this.job = seen.job();
     this.words = words;
     this.format = new LengthFormat(job.units(), job.grid());
-    this.head = head;
+    this.head = seen.head();
     this.view = new OpeningView(job, head, beside);
     this.f = scale.factor();
     this.left = left();
@@ -84,7 +86,8 @@ final class OpeningPicture {
     double wall = (view.edge(Side.RIGHT) - view.edge(Side.LEFT)) * f;
     this.width = left + wall + right + 2;
     Opening o = view.opening();
-    String title = o.label().isEmpty() ? o.mark() : o.mark() + " · " + o.label();
+    String first = seen.letter().isEmpty() ? o.mark() : seen.letter() + " · " + o.mark();
+    String title = o.label().isEmpty() ? first : first + " · " + o.label();
     String times = o.count() > 1 ? "  × " + o.count() : "";
     boolean large = TextFlow.lines(title + times, width, NAME).size() == 1;
     this.lettering = large ? NAME : SMALLER;
@@ -143,7 +146,7 @@ final class OpeningPicture {
     boolean alike =
         next.view.floorKnown() == view.floorKnown()
             && Objects.equals(next.view.floor().ground(), view.floor().ground());
-    return alike ? new OpeningPicture(job, words, head, scale, beside, false) : this;
+    return alike ? new OpeningPicture(seen, words, scale, beside, false) : this;
   }
 
   /** How wide it is on paper, mm. */
@@ -183,7 +186,8 @@ final class OpeningPicture {
       for (PlacedStone s : view.layout().stones()) {
         boolean key = s.role() == headcourse.layout.Role.KEY;
         if (key == (pass == 1)) {
-          String mark = head.piece(s.mark()).mark();
+          String own = head.piece(s.mark()).mark();
+          String mark = seen.letter().isEmpty() ? own : seen.letter() + "-" + own;
           Path outline = s.outline().transformed(paper);
           b.group(Role.STONE, mark, mark, g -> g.outline(outline, Shade.WHITE, Pen.CUT));
         }

@@ -2,6 +2,7 @@ package headcourse.sheet.picture;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Board;
+import headcourse.job.Job;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
 import headcourse.work.ShopWork;
@@ -52,15 +53,34 @@ public final class Pictures {
     this.pages = pages;
   }
 
+  /**
+   * A head to be seen in its wall.
+   *
+   * @param job its job
+   * @param head the head
+   * @param letter that of a choice, or empty
+   */
+  public record Seen(Job job, HeadWork head, String letter) {}
+
   /** All at the largest scale at which they take no more pages of so much room than they may. */
   public static Pictures of(ShopWork work, Words words, double width, double height) {
-    int most = (work.heads().size() + EACH - 1) / EACH;
+    List<Seen> heads = work.heads().stream().map(h -> new Seen(work.job(), h, "")).toList();
+    return of(heads, words, width, height);
+  }
+
+  /**
+   * The same of heads of more than one job; all of these have one kind of units.
+   *
+   * @param heads at least one
+   */
+  public static Pictures of(List<Seen> heads, Words words, double width, double height) {
+    int most = (heads.size() + EACH - 1) / EACH;
     Optional<Pictures> last = Optional.empty();
-    for (Scale s : Scale.ladder(work.job().units())) {
+    for (Scale s : Scale.ladder(heads.get(0).job().units())) {
       for (double beside : BESIDE) {
         List<OpeningPicture> all = new ArrayList<>();
-        for (HeadWork head : work.heads()) {
-          all.add(new OpeningPicture(work.job(), words, head, s, beside));
+        for (Seen head : heads) {
+          all.add(new OpeningPicture(head, words, s, beside));
         }
         boolean fits = all.stream().allMatch(o -> o.width() <= width && o.height() <= height);
         Pictures p = new Pictures(s, fits, pages(all, width, height));

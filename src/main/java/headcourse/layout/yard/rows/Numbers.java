@@ -15,12 +15,19 @@ final class Numbers {
   /** No more than these are looked at. */
   private static final int MOST = 2_000;
 
+  /** Nor are more tried, of which some have no pieces in any case. */
+  private static final int TRIED = 10 * MOST;
+
+  /** Ends times widths of the last stone in all: with more of them it takes too long to begin. */
+  private static final long LASTS = 4_000_000;
+
   private final Pile pile;
   private final Store store;
   private final long shortfall;
   private final List<Choice> all = new ArrayList<>();
   private final int[] every;
   private boolean whole = true;
+  private int tried;
 
   /**
    * One choice of numbers.
@@ -67,10 +74,26 @@ final class Numbers {
 
   /** Whether heads are such that the order of stones hardly counts. */
   static boolean apply(Pile pile) {
-    return !pile.ticketed()
-        && pile.heads().stream()
-            .flatMap(h -> h.ways().stream())
-            .allMatch(w -> plain(w.left()) && plain(w.right()));
+    long lasts = 0;
+    for (Pile.Head h : pile.heads()) {
+      for (Pile.Way w : h.ways()) {
+        if (pile.ticketed() || !plain(w.left()) || !plain(w.right())) {
+          return false;
+        }
+        lasts += lasts(h, w.left()) + lasts(h, w.right());
+      }
+    }
+    return lasts <= LASTS;
+  }
+
+  private static long lasts(Pile.Head head, Pile.Row row) {
+    RowSide side = row.side();
+    long ends = 0;
+    for (long e = side.start(); e <= side.lastEnd(); e++) {
+      ends += side.bearingOff(e) >= 0 ? 1 : 0;
+    }
+    long stones = (side.lastEnd() - side.start()) / Math.max(1, side.joint() + head.min());
+    return Math.max(0, row.each() == 0 ? stones : 1) * ends * (head.max() - head.min() + 1);
   }
 
   private static boolean plain(Pile.Row row) {
@@ -172,7 +195,7 @@ final class Numbers {
       return;
     }
     for (int i = 0; i < heads.get(h).size(); i++) {
-      if (all.size() >= MOST) {
+      if (all.size() >= MOST || tried >= TRIED) {
         whole = false;
         return;
       }
@@ -185,6 +208,7 @@ final class Numbers {
   }
 
   private void choice(List<SweepSide> sides, List<Integer> way) {
+    tried++;
     long[] used = new long[store.words()];
     List<int[]> keys = new ArrayList<>();
     long sawn = 0;

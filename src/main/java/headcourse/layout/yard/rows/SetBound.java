@@ -22,6 +22,9 @@ final class SetBound {
 
   private static final long MOST_CELLS = 40_000_000;
 
+  /** A pair of needs put together in order takes as long as so many cells. */
+  private static final int PAIR = 16;
+
   /** How many cells are a step. */
   private static final int STEP = 64;
 
@@ -34,6 +37,7 @@ final class SetBound {
   private final boolean paired;
   private final List<Need> needs = new ArrayList<>();
   private final long shortfall;
+  private final long pairs;
   private boolean applies;
   private long uneven = Store.NEVER;
   private int most;
@@ -79,6 +83,8 @@ final class SetBound {
    */
   SetBound(Pile pile, Store store, long cap, long shortfall, long limit) {
     this.shortfall = shortfall;
+    long cellsAtMost = Math.min(MOST_CELLS, limit * STEP / 4);
+    this.pairs = cellsAtMost / PAIR;
     this.pile = pile;
     this.store = store;
     paired = pile.heads().stream().allMatch(Pile.Head::mirror);
@@ -102,7 +108,7 @@ final class SetBound {
         longest = (int) Math.max(longest, n.length() + Math.min(cap, Arrays.stream(usable).sum()));
       }
       long cells = (long) most * longest * Math.max(1, pieces.length);
-      applies &= cells <= Math.min(MOST_CELLS, limit * STEP / 4);
+      applies &= cells <= cellsAtMost;
     }
     if (applies) {
       fill();
@@ -128,9 +134,7 @@ final class SetBound {
 
   private Map<Long, Need> together(Map<Long, Need> a, Map<Long, Need> b) {
     Map<Long, Need> out = new TreeMap<>();
-    steps += (long) a.size() * b.size();
-    if ((long) a.size() * b.size() > MOST_CELLS / 4) {
-      applies = false;
+    if (tooMany(a.size(), b.size())) {
       return out;
     }
     for (Need x : a.values()) {
@@ -140,6 +144,14 @@ final class SetBound {
       }
     }
     return out;
+  }
+
+  /** Whether so many pairs are more than can be put together; else they are counted. */
+  private boolean tooMany(int a, int b) {
+    long more = (long) a * b * PAIR;
+    applies &= steps + more <= pairs * PAIR;
+    steps += applies ? more : 0;
+    return !applies;
   }
 
   private Map<Long, Need> head(int h) {
@@ -152,9 +164,11 @@ final class SetBound {
       }
       List<Need> left = side(head, way.left());
       List<Need> right = way.right().equals(way.left()) ? left : side(head, way.right());
+      if (tooMany(left.size(), right.size())) {
+        return out;
+      }
       for (Need l : left) {
         for (Need r : right) {
-          steps++;
           Need both = l.plus(r).plus(new Need(0, 0, 0, keys));
           if (head.mirror() && l.stones() != r.stones()) {
             uneven = Math.min(uneven, Math.abs(l.stones() - r.stones()) * head.min());
