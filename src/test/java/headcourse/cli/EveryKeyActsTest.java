@@ -50,7 +50,7 @@ class EveryKeyActsTest {
 
   /** Held by tests of their own: what can be chosen, and a picture that is made of an SVG. */
   private static final List<String> ELSEWHERE =
-      List.of("openings.vary", "openings.choose", "openings.chosen", "pictures");
+      List.of("openings.vary", "openings.choose", "openings.chosen", "pictures", "shop");
 
   private static final Set<Output> SHORT = EnumSet.of(Output.JSON, Output.CSV);
   private static final Set<Output> PICTURES = EnumSet.of(Output.SVG);

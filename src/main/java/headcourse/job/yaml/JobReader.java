@@ -54,8 +54,11 @@ public final class JobReader {
     if (text.isPresent()) {
       Optional<MappingNode> root = YamlGraph.of(text.get(), problems);
       if (root.isPresent()) {
-        return read(
-            new JobSource(fileName, text.get(), shapes, limits, files), root.get(), problems);
+        JobSource source = new JobSource(fileName, text.get(), shapes, limits, files);
+        MappingNode all = Shop.under(source, root.get(), problems);
+        return problems.any()
+            ? Outcome.failed(problems.inOrder(fileName))
+            : read(source, all, problems);
       }
     }
     return Outcome.failed(problems.inOrder(fileName));
@@ -82,6 +85,8 @@ public final class JobReader {
     in.units = units(root);
     in.grid = new Grid(in.or(1 / 16.0, 1));
     in.grid = new Grid(root.length("grid", Range.of(1 / 512.0, 1), in.grid.tick()));
+    // What stands there was laid under the job before.
+    root.text("shop");
     Section titles = root.section("job");
     JobInfo info = JobInfoReader.read(titles);
     Printing printing = printing(root);

@@ -23,6 +23,9 @@ final class JobText {
   private final int[] lineStarts;
   private final int[] lineLengths;
 
+  /** Another file whose nodes are laid under this one's; null where there is none. */
+  private JobText beside;
+
   JobText(String name, String text) {
     source = Source.of(name, text);
     points = text.codePoints().toArray();
@@ -76,6 +79,15 @@ final class JobText {
     return new String(points, 0, points.length);
   }
 
+  /** Nodes of another file are laid under this one's: their marks bear its name. */
+  void beside(JobText other) {
+    beside = other;
+  }
+
+  private boolean isBeside(Mark mark) {
+    return beside != null && beside.source.name().equals(mark.getName());
+  }
+
   List<String> lines() {
     return source.lines();
   }
@@ -100,10 +112,15 @@ final class JobText {
   }
 
   Span of(Mark mark) {
-    return mark == null ? start() : at(mark.getIndex(), 1);
+    return mark == null
+        ? start()
+        : isBeside(mark) ? beside.at(mark.getIndex(), 1) : at(mark.getIndex(), 1);
   }
 
   Span of(Node node) {
+    if (isBeside(node.getStartMark())) {
+      return beside.of(node);
+    }
     int from = node.getStartMark().getIndex();
     return at(from, node.getEndMark().getIndex() - from);
   }

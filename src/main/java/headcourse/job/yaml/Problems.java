@@ -27,6 +27,11 @@ final class Problems {
     }
   }
 
+  /** Good to know. */
+  void note(Span span, String message) {
+    found.add(Diagnostic.note(span, message));
+  }
+
   boolean any() {
     return found.stream().anyMatch(d -> d.severity() == Severity.ERROR);
   }
