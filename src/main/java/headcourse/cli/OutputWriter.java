@@ -50,6 +50,12 @@ record OutputWriter(
   /** What one opening has sheets of its own in. */
   private static final Set<Bundle> OWN = EnumSet.of(Bundle.BENCH, Bundle.WALL, Bundle.FULL_SIZE);
 
+  /**
+   * From so many openings on bundles are composed one after the other: the pages of two at once
+   * take more than half a gigabyte for 300 openings.
+   */
+  private static final int MANY = 50;
+
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
 
@@ -150,7 +156,9 @@ record OutputWriter(
   private Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
     ExecutorService hands =
         Executors.newFixedThreadPool(
-            Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())));
+            work.heads().size() >= MANY
+                ? 1
+                : Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())));
     try {
       Map<String, Future<byte[]>> running = new LinkedHashMap<>();
       jobs.forEach((name, job) -> running.put(name, hands.submit(job::print)));

@@ -11,7 +11,7 @@ import java.util.Set;
 /** Draws jobs, and draws each again whenever it or a file that it names is saved. */
 record WatchCommand(Path folder, Console console) {
   /** How often the files are looked at, in milliseconds; a save is seen within two looks. */
-  private static final long LOOK = 100;
+  private static final long LOOK = 50;
 
   int run(Arguments arguments) {
     if (arguments.files().isEmpty()) {
