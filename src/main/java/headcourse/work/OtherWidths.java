@@ -94,7 +94,10 @@ final class OtherWidths {
   }
 
   private static boolean landsWorse(HeadLayout then, HeadLayout now) {
-    return then.proof().shortfall().compareTo(now.proof().shortfall()) > 0;
+    Length is = now.proof().shortfall();
+    Length would = then.proof().shortfall();
+    // Some heads are not chosen by how they land.
+    return is != null && would != null && would.compareTo(is) > 0;
   }
 
   private List<Length> near(HeadSpec.Stones stones) {
