@@ -94,10 +94,10 @@ final class OtherWidths {
   }
 
   private static boolean landsWorse(HeadLayout then, HeadLayout now) {
-    Length after = then.proof().shortfall();
-    Length before = now.proof().shortfall();
-    // Of curved heads it decides nothing.
-    return after != null && before != null && after.compareTo(before) > 0;
+    Length is = now.proof().shortfall();
+    Length would = then.proof().shortfall();
+    // Some heads are not chosen by how they land.
+    return is != null && would != null && would.compareTo(is) > 0;
   }
 
   private List<Length> near(HeadSpec.Stones stones) {

@@ -72,7 +72,7 @@ public final class JobReader {
 
   static Outcome<Job> read(JobSource source, MappingNode root, Problems problems) {
     Reading in = new Reading(source.text(), problems, source.files());
-    in.table = () -> KeyTable.of(source.shapes(), source.limits());
+    in.tableMaker = () -> KeyTable.of(source.shapes(), source.limits());
     in.spans.put("", source.text().start());
     Job job = job(source, new Section(in, "", Chosen.over(root)), root);
     return problems.any()

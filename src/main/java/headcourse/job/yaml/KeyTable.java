@@ -132,9 +132,10 @@ public record KeyTable(Map<String, Place> places) {
 
   /** Where a key belongs that was written in another place, in words; empty where nowhere. */
   List<String> elsewhere(String key) {
+    String end = "." + key;
     List<String> found =
         places.keySet().stream()
-            .filter(p -> p.endsWith("." + key) || p.equals(key))
+            .filter(p -> p.endsWith(end) || p.equals(key))
             .map(p -> p.equals(key) ? "" : p.substring(0, p.length() - key.length() - 1))
             .filter(p -> !p.contains("*") && !p.startsWith("openings[].vary"))
             .limit(3)

@@ -7,6 +7,7 @@ import headcourse.units.LengthFormat;
 import headcourse.units.Units;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -22,11 +23,21 @@ final class Reading {
   /** Notes what is asked, where nothing is read but the readers themselves; else null. */
   final Asked asked;
 
-  /** Every key there is, to say where one belongs. */
-  Supplier<KeyTable> table = () -> new KeyTable(Map.of());
+  /** Makes the table of every key there is; it is made once, and only where one is unknown. */
+  Supplier<KeyTable> tableMaker = () -> new KeyTable(Map.of());
+
+  private KeyTable table;
 
   Units units = Units.INCH;
   Grid grid = new Grid(Length.inches(1 / 16.0));
+
+  /** Where a key belongs that was written in another place, in words; empty where nowhere. */
+  List<String> elsewhere(String key) {
+    if (table == null) {
+      table = tableMaker.get();
+    }
+    return table.elsewhere(key);
+  }
 
   Reading(JobText text, Problems problems, SideFiles files) {
     this(text, problems, files, null);

@@ -197,7 +197,7 @@ final class Section {
       Optional<String> near = own == null ? Nearest.to(key, known) : Optional.empty();
       List<String> hints =
           near.map(n -> List.of("did you mean " + n + "?"))
-              .orElseGet(() -> own == null ? in.table.get().elsewhere(key) : List.of());
+              .orElseGet(() -> own == null ? in.elsewhere(key) : List.of());
       in.error(at(key), span, message, hints.toArray(String[]::new));
     }
   }

@@ -144,7 +144,7 @@ class HostileFilesTest {
    */
   private static Outcome<Job> bounded(byte[] bytes, SideFiles files) {
     return assertTimeoutPreemptively(
-        Duration.ofSeconds(10),
+        Duration.ofSeconds(60),
         () -> {
           var threads = ManagementFactory.getThreadMXBean();
           long start = threads.getCurrentThreadCpuTime();
