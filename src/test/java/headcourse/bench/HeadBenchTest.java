@@ -375,8 +375,11 @@ class HeadBenchTest {
     assertTrue(p.centreOfMass().distance(c) > r + 3 * INCH);
     assertEquals(w.piece("L1").massKg(), p.massKg(), 1e-9);
     assertEquals(p.massKg(), w.piece("K").massKg(), 1e-9);
-    // Two straight passes; the curved top is worked to the template.
-    assertEquals(2, p.saw().size());
+    // Two straight passes; the curved top is sawn clear of its line and worked to the template.
+    assertEquals(3, p.saw().size());
+    assertEquals(
+        List.of(EdgeName.TOP),
+        p.saw().stream().filter(SawPass::template).map(SawPass::edge).toList());
   }
 
   private static PlacedStone ring(

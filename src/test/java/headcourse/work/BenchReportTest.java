@@ -316,10 +316,10 @@ class BenchReportTest {
     }
     String all = " " + String.join(" ", labels) + " ";
     assertTrue(all.contains(" Off-cuts in the yard "), all);
-    assertTrue(all.contains(" C1#4/1 corner 9 ⁵⁄₈\" 16\" 5\" D1-R6 "), all);
+    assertTrue(all.contains(" C1#4/1 corner 9 5/8\" 16\" 5\" D1-R6 "), all);
     // R2 and R3 of the third blank: R4 lay at 14 3/8, less a kerf.
-    assertTrue(all.contains(" C1#3/1 corner 14 ¹⁄₄\" 16\" 5\" D1-R2, D1-R3 "), all);
-    assertTrue(all.contains(" C1#3/2 corner 2 ¹⁄₂\" 16\" 5\" – "), all);
+    assertTrue(all.contains(" C1#3/1 corner 14 1/4\" 16\" 5\" D1-R2, D1-R3 "), all);
+    assertTrue(all.contains(" C1#3/2 corner 2 1/2\" 16\" 5\" – "), all);
     assertTrue(all.contains("4 blanks and 2 off-cuts"), all);
     String json = LayoutJson.write(work).replaceAll("\\s+", "");
     assertTrue(json.contains("{\"id\":\"C1#4/1\",\"blank\":\"C1#4\",\"lengthMm\":244.475"), json);

@@ -296,8 +296,8 @@ class SolidFigureTest {
     String text = words(work, Bundle.CONTRACTOR);
     String value = work.heads().get(0).asSolid().cures().get(0).get(0).value();
     assertEquals("9 7/8", value);
-    assertTrue(text.contains("Tried, and each cures it: a depth of 9 ⁷⁄₈\""), text);
-    assertTrue(text.contains("Probado, y cada uno lo remedia: un canto de 9 ⁷⁄₈\""), text);
+    assertTrue(text.contains("Tried, and each cures it: a depth of 9 7/8\""), text);
+    assertTrue(text.contains("Probado, y cada uno lo remedia: un canto de 9 7/8\""), text);
     assertTrue(text.contains("ends that bear at least"), text);
   }
 }
