@@ -78,22 +78,11 @@ final class OrderGuard {
     return Double.parseDouble(text.split(" ")[0]);
   }
 
-  // A size by its name; where drawings are small, by its letter on the corner, the left one.
-  private static Run named(Part f, String name) {
-    Run whole = starting(f, name);
-    return whole != null
-        ? whole
-        : f.texts().stream()
-            .filter(r -> r.text().equals(name.substring(0, 1)))
-            .min(Comparator.comparingDouble(Run::middleX))
-            .orElse(null);
-  }
-
   // The face stands up at the left, the arris lies below it, the return runs back at the right.
   private void corner(Part f) {
-    Run face = named(f, "F face");
-    Run arris = named(f, "A arris");
-    Run back = named(f, "R return");
+    Run face = starting(f, "F face");
+    Run arris = starting(f, "A arris");
+    Run back = starting(f, "R return");
     p.that(face != null && arris != null && back != null, "order, legs without names");
     if (face == null || arris == null || back == null) {
       return;

@@ -22,6 +22,7 @@ import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.OwnFrame;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
@@ -31,6 +32,9 @@ import java.util.List;
 
 /** The ticket's face: the outline to scale with every size that the saw and the rule need. */
 final class TicketFace {
+  /** The face is not drawn narrower or lower, mm. */
+  private static final double LEAST_FIGURE = 10;
+
   private static final double SIDE = 12.5;
   private static final double ABOVE = 12.5;
   private static final double BELOW = 11.5;
@@ -78,6 +82,11 @@ final class TicketFace {
     double f = type.factor();
     double bottom = box.maxY();
     double title = titleHeight;
+    if (box.width() < 2 * SIDE * f + LEAST_FIGURE
+        || box.height() < title + (ABOVE + BELOW) * f + LEAST_FIGURE) {
+      // A frame of the user's own may leave little of a page.
+      throw new NoRoom("a ticket");
+    }
     Box room =
         new Box(
             box.minX() + SIDE * f,

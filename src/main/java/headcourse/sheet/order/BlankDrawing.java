@@ -19,24 +19,19 @@ import java.util.List;
  * front, the return running back from its lower edge, the arris where they meet.
  */
 final class BlankDrawing {
-  /**
-   * The scheme's sizes on paper, mm: legs can be told apart whatever the blank's own sizes.
-   *
-   * @param letters whether names of sizes are cut to their letters, which the table explains
-   */
-  record Size(double length, double face, double back, double thick, boolean letters) {
-    static final Size FULL = new Size(84, 50, 34, 7, false);
+  /** The scheme's sizes on paper, mm: legs can be told apart whatever the blank's own sizes. */
+  private static final double LENGTH = 84;
 
-    /** Two stand side by side. */
-    static final Size SMALL = new Size(42, 27, 20, 4, true);
-  }
+  private static final double FACE = 50;
+  private static final double RETURN = 34;
+  private static final double THICK = 7;
 
   /** What runs back is drawn shorter, up to the right. */
   private static final double BACK_X = 0.55;
 
   private static final double BACK_Y = 0.4;
 
-  private static final Lettering LETTERS = new Lettering(3.5, true);
+  private static final Lettering SIZE = new Lettering(3.5, true);
   private static final double LEFT = 24;
   private static final double TOP = 6;
   private static final double BELOW = 16;
@@ -44,20 +39,17 @@ final class BlankDrawing {
   private final SheetContext context;
   private final OrderLine line;
   private final boolean sized;
-  private final Size size;
 
   /**
    * A drawing.
    *
    * @param line what is drawn
    * @param sized whether its sizes stand beside the letters
-   * @param size how large
    */
-  BlankDrawing(SheetContext context, OrderLine line, boolean sized, Size size) {
+  BlankDrawing(SheetContext context, OrderLine line, boolean sized) {
     this.context = context;
     this.line = line;
     this.sized = sized;
-    this.size = size;
   }
 
   private boolean corner() {
@@ -65,19 +57,19 @@ final class BlankDrawing {
   }
 
   private double back() {
-    return corner() ? size.back : size.thick;
+    return corner() ? RETURN : THICK;
   }
 
   double height() {
-    return TOP + size.face + back() * BACK_Y + BELOW;
+    return TOP + FACE + back() * BACK_Y + BELOW;
   }
 
   private record Place(double x, double y, double z) {}
 
   void draw(Board b, double left, double top) {
-    double l = size.length;
-    double h = size.face;
-    double t = size.thick;
+    double l = LENGTH;
+    double h = FACE;
+    double t = THICK;
     double r = back();
     double x0 = left + LEFT;
     double y0 = top + TOP + h + r * BACK_Y;
@@ -98,9 +90,9 @@ final class BlankDrawing {
                 v.at(p(l, 0, 0)),
                 -8,
                 say(corner() ? "arris" : "length", line.length()),
-                LETTERS),
+                SIZE),
             new Dimensions.Size(
-                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), LETTERS)));
+                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), SIZE)));
     if (corner()) {
       name(b, v.at(p(l, t * 0.5, r * 0.7)), 12, 4, say("r", line.returnLeg()));
     }
@@ -114,14 +106,13 @@ final class BlankDrawing {
     Point to = new Point(at.x() + dx, at.y() + dy);
     b.line(at, to, Pen.FINE);
     b.fill(Path.circle(at, 0.6), Shade.BLACK);
-    b.text(to.x() + 1, to.y() + 1.2, text, LETTERS, Align.START);
+    b.text(to.x() + 1, to.y() + 1.2, text, SIZE, Align.START);
   }
 
   // In the first language: the letter leads to the table's heads, which say it in both.
-  private String say(String letter, Length length) {
+  private String say(String letter, Length size) {
     String name = context.label("order." + letter);
-    name = size.letters ? name.substring(0, 1) : name;
-    return sized ? name + " " + context.format().withUnit(length) : name;
+    return sized ? name + " " + context.format().withUnit(size) : name;
   }
 
   private static Place p(double x, double y, double z) {

@@ -23,34 +23,19 @@ import java.util.List;
 
 /** What is to be bought, for the supplier: one page to send. */
 public final class OrderSheet implements SheetComposer {
+  private static final List<Lettering> LETTERINGS =
+      List.of(new Lettering(3.5, false), Lettering.NOTE);
   private static final Lettering CELL = Lettering.NOTE;
 
-  /** How it is set, from the most generous on. */
-  private enum Setting {
-    FULL(new Lettering(3.5, false), BlankDrawing.Size.FULL),
-    SMALL(Lettering.NOTE, BlankDrawing.Size.FULL),
-    SMALLEST(Lettering.NOTE, BlankDrawing.Size.SMALL);
-
-    private final Lettering text;
-    private final BlankDrawing.Size drawing;
-
-    Setting(Lettering text, BlankDrawing.Size drawing) {
-      this.text = text;
-      this.drawing = drawing;
-    }
-  }
-
   private final Lettering text;
-  private final BlankDrawing.Size size;
 
   /** The order. */
   public OrderSheet() {
-    this(Setting.FULL);
+    this(LETTERINGS.get(0));
   }
 
-  private OrderSheet(Setting setting) {
-    this.text = setting.text;
-    this.size = setting.drawing;
+  private OrderSheet(Lettering text) {
+    this.text = text;
   }
 
   @Override
@@ -60,11 +45,11 @@ public final class OrderSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
-    // One page to send, if need be in smaller lettering and with smaller drawings.
+    // One page to send, if need be in smaller lettering.
     List<PageDraft> pages = List.of();
-    for (Setting setting : Setting.values()) {
+    for (Lettering text : LETTERINGS) {
       if (pages.size() != 1) {
-        pages = new OrderSheet(setting).pages(c);
+        pages = new OrderSheet(text).pages(c);
       }
     }
     return pages;
@@ -213,34 +198,15 @@ public final class OrderSheet implements SheetComposer {
   }
 
   private void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
-    List<String> names = new ArrayList<>();
-    List<BlankDrawing> drawings = new ArrayList<>();
     for (Stock.Kind kind : Stock.Kind.values()) {
       List<OrderLine> of = lines.stream().filter(o -> o.what() == kind).toList();
-      if (!of.isEmpty()) {
-        names.add(c.say(kind == Stock.Kind.CORNER ? "order.corner" : "order.flat"));
-        drawings.add(new BlankDrawing(c, of.get(0), of.size() == 1, size));
+      if (of.isEmpty()) {
+        continue;
       }
-    }
-    // Small ones stand in a row.
-    int row = size == BlankDrawing.Size.SMALL ? drawings.size() : 1;
-    for (int i = 0; i < drawings.size(); i += row) {
-      List<BlankDrawing> of = drawings.subList(i, i + row);
-      String name = String.join(" · ", names.subList(i, i + row));
-      double height = of.stream().mapToDouble(BlankDrawing::height).max().orElse(0);
-      flow.heading(name, height);
-      flow.figure(
-          height,
-          (b, x, y) ->
-              b.group(
-                  Role.FIGURE,
-                  "",
-                  name,
-                  g -> {
-                    for (int k = 0; k < of.size(); k++) {
-                      of.get(k).draw(g, x + k * flow.width() / of.size(), y);
-                    }
-                  }));
+      BlankDrawing d = new BlankDrawing(c, of.get(0), of.size() == 1);
+      String name = c.say(kind == Stock.Kind.CORNER ? "order.corner" : "order.flat");
+      flow.heading(name, d.height());
+      flow.figure(d.height(), (b, x, y) -> b.group(Role.FIGURE, "", name, g -> d.draw(g, x, y)));
     }
   }
 
