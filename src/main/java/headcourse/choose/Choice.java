@@ -56,28 +56,16 @@ public record Choice(
   }
 
   Choice lettered(String other) {
-    return new Choice(
-        other,
-        look,
-        settings,
-        left,
-        right,
-        mean,
-        key,
-        proportion,
-        outside,
-        shortfall,
-        lap,
-        off,
-        blanks,
-        head,
-        stackUp,
-        worked);
+    return with(other, worked);
   }
 
   Choice worked(ShopWork work) {
+    return with(letter, Optional.of(work));
+  }
+
+  private Choice with(String mark, Optional<ShopWork> done) {
     return new Choice(
-        letter,
+        mark,
         look,
         settings,
         left,
@@ -92,7 +80,7 @@ public record Choice(
         blanks,
         head,
         stackUp,
-        Optional.of(work));
+        done);
   }
 
   /** Ordinary stones on both sides. */

@@ -28,17 +28,18 @@ final class Chosen {
 
   /** The root with the settings of every choice laid over it. */
   static MappingNode over(MappingNode root) {
-    if (!(value(root, "openings") instanceof SequenceNode list)
+    if (!(Nodes.value(root, "openings") instanceof SequenceNode list)
         || list.getValue().stream().noneMatch(o -> settings(o) != null)) {
       return root;
     }
-    MappingNode setting = value(root, "setting") instanceof MappingNode m ? m : null;
+    MappingNode setting = Nodes.value(root, "setting") instanceof MappingNode m ? m : null;
     List<Node> openings = new ArrayList<>();
     for (Node o : list.getValue()) {
       MappingNode chosen = settings(o);
       openings.add(chosen == null ? o : opening((MappingNode) o, chosen));
       for (NodeTuple t : chosen == null ? List.<NodeTuple>of() : chosen.getValue()) {
-        if (JOINTS.contains(name(t)) && (setting != null || value(root, "setting") == null)) {
+        if (JOINTS.contains(Nodes.name(t))
+            && (setting != null || Nodes.value(root, "setting") == null)) {
           setting = put(setting == null ? empty(chosen) : setting, t);
         }
       }
@@ -60,30 +61,31 @@ final class Chosen {
   }
 
   private static MappingNode opening(MappingNode opening, MappingNode chosen) {
-    Node was = value(opening, "head");
+    Node was = Nodes.value(opening, "head");
     if (was != null && !(was instanceof MappingNode)) {
       return opening;
     }
     MappingNode head = was == null ? empty(chosen) : (MappingNode) was;
     if (other(head, chosen)) {
-      List<NodeTuple> kept = head.getValue().stream().filter(t -> ANY.contains(name(t))).toList();
+      List<NodeTuple> kept =
+          head.getValue().stream().filter(t -> ANY.contains(Nodes.name(t))).toList();
       head = mapping(head, kept);
     }
     for (NodeTuple t : chosen.getValue()) {
-      if (JOINTS.contains(name(t))) {
+      if (JOINTS.contains(Nodes.name(t))) {
         continue;
       }
       boolean stones =
-          name(t).equals("stones")
+          Nodes.name(t).equals("stones")
               && t.getValueNode() instanceof MappingNode
-              && value(head, "stones") instanceof MappingNode;
+              && Nodes.value(head, "stones") instanceof MappingNode;
       head = put(head, stones ? new NodeTuple(t.getKeyNode(), stones(head, t)) : t);
     }
     return put(opening, tuple(opening, "head", head));
   }
 
   private static MappingNode stones(MappingNode head, NodeTuple chosen) {
-    MappingNode stones = (MappingNode) value(head, "stones");
+    MappingNode stones = (MappingNode) Nodes.value(head, "stones");
     for (NodeTuple t : ((MappingNode) chosen.getValueNode()).getValue()) {
       stones = put(stones, t);
     }
@@ -92,35 +94,22 @@ final class Chosen {
 
   /** Whether the choice is of another shape than the head, whose own keys then don't count. */
   private static boolean other(MappingNode head, MappingNode chosen) {
-    Node now = value(chosen, "shape");
-    Node was = value(head, "shape");
+    Node now = Nodes.value(chosen, "shape");
+    Node was = Nodes.value(head, "shape");
     return now instanceof ScalarNode n
         && !n.getValue().equals(was instanceof ScalarNode w ? w.getValue() : "soldier");
   }
 
   /** The settings of an opening's choice, or null. */
   private static MappingNode settings(Node opening) {
-    return opening instanceof MappingNode o && value(o, "chosen") instanceof MappingNode m
+    return opening instanceof MappingNode o && Nodes.value(o, "chosen") instanceof MappingNode m
         ? m
         : null;
   }
 
-  private static String name(NodeTuple t) {
-    return t.getKeyNode() instanceof ScalarNode s ? s.getValue() : "";
-  }
-
-  private static Node value(MappingNode node, String key) {
-    for (NodeTuple t : node.getValue()) {
-      if (name(t).equals(key)) {
-        return t.getValueNode();
-      }
-    }
-    return null;
-  }
-
   private static NodeTuple tuple(MappingNode around, String key, Node value) {
     for (NodeTuple t : around.getValue()) {
-      if (name(t).equals(key)) {
+      if (Nodes.name(t).equals(key)) {
         return new NodeTuple(t.getKeyNode(), value);
       }
     }
@@ -139,7 +128,7 @@ final class Chosen {
     List<NodeTuple> tuples = new ArrayList<>();
     boolean there = false;
     for (NodeTuple t : node.getValue()) {
-      boolean same = name(t).equals(name(tuple));
+      boolean same = Nodes.name(t).equals(Nodes.name(tuple));
       tuples.add(same ? tuple : t);
       there |= same;
     }

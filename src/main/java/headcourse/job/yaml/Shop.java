@@ -49,9 +49,9 @@ final class Shop {
    * @param job where the job was read; told of the shop's text
    */
   static MappingNode under(JobSource source, MappingNode job, Problems problems) {
-    ScalarNode named = value(job, "shop") instanceof ScalarNode s ? s : null;
+    ScalarNode named = Nodes.value(job, "shop") instanceof ScalarNode s ? s : null;
     String path = named == null ? USUAL : named.getValue().strip();
-    if (named == null && (value(job, "shop") != null || itself(source.name()))) {
+    if (named == null && (Nodes.value(job, "shop") != null || itself(source.name()))) {
       return job;
     }
     boolean beside =
@@ -87,20 +87,22 @@ final class Shop {
 
   private static void strange(MappingNode shop, JobText text, Problems problems) {
     for (NodeTuple t : shop.getValue()) {
-      if (!KEYS.contains(name(t))) {
+      if (!KEYS.contains(Nodes.name(t))) {
         problems.error(
             text.of(t.getKeyNode()),
-            Reading.quoted(name(t))
+            Reading.quoted(Nodes.name(t))
                 + " is for a job; a shop's file has "
                 + String.join(", ", KEYS));
       }
     }
-    if (value(shop, "job") instanceof MappingNode job) {
+    if (Nodes.value(shop, "job") instanceof MappingNode job) {
       for (NodeTuple t : job.getValue()) {
-        if (!OF_JOB.contains(name(t))) {
+        if (!OF_JOB.contains(Nodes.name(t))) {
           problems.error(
               text.of(t.getKeyNode()),
-              Reading.quoted(name(t)) + " is of one job; expected " + String.join(", ", OF_JOB));
+              Reading.quoted(Nodes.name(t))
+                  + " is of one job; expected "
+                  + String.join(", ", OF_JOB));
         }
       }
     }
@@ -112,7 +114,7 @@ final class Shop {
     String own = units(job);
     String its = units(shop);
     if (own != null && !own.equals(its == null ? "in" : its)) {
-      Node at = value(shop, "units");
+      Node at = Nodes.value(shop, "units");
       problems.error(
           at == null ? text.start() : text.of(at),
           "the shop's lengths are in " + (its == null ? "in" : its) + ", the job's in " + own,
@@ -121,7 +123,7 @@ final class Shop {
   }
 
   private static String units(MappingNode file) {
-    return value(file, "units") instanceof ScalarNode s
+    return Nodes.value(file, "units") instanceof ScalarNode s
         ? Spelling.of(s.getValue().strip(), List.of("in", "mm")).orElse(s.getValue())
         : null;
   }
@@ -129,7 +131,7 @@ final class Shop {
   private static MappingNode over(MappingNode job, MappingNode shop) {
     List<NodeTuple> all = new ArrayList<>();
     for (NodeTuple t : job.getValue()) {
-      Node its = value(shop, name(t));
+      Node its = Nodes.value(shop, Nodes.name(t));
       boolean both = its instanceof MappingNode && t.getValueNode() instanceof MappingNode;
       all.add(
           both
@@ -138,7 +140,7 @@ final class Shop {
               : t);
     }
     for (NodeTuple t : shop.getValue()) {
-      if (value(job, name(t)) == null) {
+      if (Nodes.value(job, Nodes.name(t)) == null) {
         all.add(t);
       }
     }
@@ -168,18 +170,5 @@ final class Shop {
   private static Mark marked(Mark mark, String file) {
     int[] nothing = {'\n'};
     return new Mark(file, mark.getIndex(), mark.getLine(), mark.getColumn(), nothing, 0);
-  }
-
-  private static String name(NodeTuple t) {
-    return t.getKeyNode() instanceof ScalarNode s ? s.getValue() : "";
-  }
-
-  private static Node value(MappingNode node, String key) {
-    for (NodeTuple t : node.getValue()) {
-      if (name(t).equals(key)) {
-        return t.getValueNode();
-      }
-    }
-    return null;
   }
 }

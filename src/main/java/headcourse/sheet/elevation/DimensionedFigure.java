@@ -99,7 +99,7 @@ public final class DimensionedFigure {
     figures.box().corners().forEach(p -> outside.add(flat.apply(p)));
     var drawer = new ElevationDrawer(figures);
     var settings = drawer.settings(flat, part.stones(), detail);
-    var marks = drawer.outside(flat, part.stones(), detail);
+    var marks = drawer.outside(flat, part.stones(), detail, settings);
     boolean all = true;
     for (int i = 0; i < settings.size(); i++) {
       all &= settings.get(i).label() != null || !marks.get(i).isEmpty();

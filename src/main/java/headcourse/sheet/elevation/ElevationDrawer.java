@@ -70,9 +70,9 @@ public final class ElevationDrawer {
    * The marks that stand outside their stones, each empty or with its leader, in the stones' order;
    * like {@link #settings} they depend on the scale alone.
    */
-  List<List<Mark>> outside(Similarity view, List<PlacedStone> stones, Detail detail) {
-    List<Shown> shown = shown(view, stones, detail);
-    return outside(view, shown, settings(shown, detail));
+  List<List<Mark>> outside(
+      Similarity view, List<PlacedStone> stones, Detail detail, List<Setting> settings) {
+    return outside(view, shown(view, stones, detail), settings);
   }
 
   private List<List<Mark>> outside(Similarity view, List<Shown> stones, List<Setting> settings) {
