@@ -20,8 +20,7 @@ record ProcessRun(int exit, double wall, double cpu, double megabytes) {
   /** Runs a command and waits for it. */
   static ProcessRun of(List<String> command, File out) throws IOException, InterruptedException {
     long start = System.nanoTime();
-    Process p =
-        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out).start();
+    Process p = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out).start();
     double cpu = 0;
     double peak = 0;
     while (p.isAlive()) {
