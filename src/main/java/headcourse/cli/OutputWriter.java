@@ -42,7 +42,7 @@ import java.util.function.Predicate;
 
 /**
  * Prints all outputs of a job. Bundles are printed at the same time, each by itself, and kept in
- * memory; those of many openings one after the other, a page at a time, and kept on the disk.
+ * memory; those of many openings two at a time, a page at a time, and kept on the disk.
  *
  * @param many from so many openings on memory matters more than time, and pictures are too many
  */
@@ -58,6 +58,9 @@ record OutputWriter(
   private static final Set<Bundle> OWN = EnumSet.of(Bundle.BENCH, Bundle.WALL, Bundle.FULL_SIZE);
 
   private static final int MANY = 50;
+
+  /** How many bundles of a large job are in the making at a time, on however many cores. */
+  private static final int AT_ONCE = 2;
 
   OutputWriter(
       ShopWork work,
@@ -170,19 +173,16 @@ record OutputWriter(
   }
 
   private Map<String, Content> all(Map<String, Scratch.Printing> jobs) throws IOException {
-    Map<String, Content> done = new TreeMap<>();
-    if (large()) {
-      for (var e : jobs.entrySet()) {
-        step(e.getKey(), done.size() + 1, jobs.size());
-        done.put(e.getKey(), scratch.onDisk(e.getValue()));
-      }
-      return done;
-    }
     int cores = Runtime.getRuntime().availableProcessors();
-    ExecutorService hands = Executors.newFixedThreadPool(Math.max(1, Math.min(jobs.size(), cores)));
+    ExecutorService hands =
+        Executors.newFixedThreadPool(Math.max(1, Math.min(large() ? AT_ONCE : jobs.size(), cores)));
     try {
       Map<String, Future<Content>> running = new LinkedHashMap<>();
-      jobs.forEach((name, job) -> running.put(name, hands.submit(() -> Scratch.inMemory(job))));
+      jobs.forEach(
+          (name, job) ->
+              running.put(
+                  name, hands.submit(() -> large() ? scratch.onDisk(job) : Scratch.inMemory(job))));
+      Map<String, Content> done = new TreeMap<>();
       for (var e : running.entrySet()) {
         step(e.getKey(), done.size() + 1, running.size());
         done.put(e.getKey(), e.getValue().get());

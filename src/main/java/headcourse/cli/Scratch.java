@@ -9,16 +9,20 @@ import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
 
 /**
- * Keeps what was printed until the whole set is there: in memory, or what is much in a file of the
- * system's folder for such files. That one has no name while it is open, or one that the system
- * takes away, so that nothing of it stays even where the run is killed.
+ * Keeps what was printed until the whole set is there: in memory, or what is much in files of the
+ * system's folder for such. They have no name while they are open, or one that the system takes
+ * away, so that nothing of them stays even where the run is killed.
  */
 final class Scratch implements Closeable {
-  private FileChannel file;
+  private final List<FileChannel> all = new ArrayList<>();
+  private final Deque<FileChannel> free = new ArrayDeque<>();
 
   /** What prints. */
   interface Printing {
@@ -43,35 +47,45 @@ final class Scratch implements Closeable {
     };
   }
 
-  /** In the file; one after the other, and to be used before this is closed. */
+  /** In a file; to be used before this is closed. As many files as print at a time. */
   Content onDisk(Printing printing) throws IOException {
-    if (file == null) {
-      Path name = Files.createTempFile("headcourse", ".tmp");
-      file =
-          FileChannel.open(
-              name,
-              StandardOpenOption.READ,
-              StandardOpenOption.WRITE,
-              StandardOpenOption.DELETE_ON_CLOSE);
-    }
+    FileChannel file = taken();
     long start = file.size();
     file.position(start);
     // Not closed: that would close the file.
     OutputStream out = new BufferedOutputStream(Channels.newOutputStream(file), 1 << 16);
     printing.to(out);
     out.flush();
-    FileChannel kept = file;
-    long end = kept.position();
+    long end = file.position();
+    given(file);
     return to -> {
       for (long at = start; at < end; ) {
-        at += kept.transferTo(at, end - at, to);
+        at += file.transferTo(at, end - at, to);
       }
     };
   }
 
+  private synchronized FileChannel taken() throws IOException {
+    if (free.isEmpty()) {
+      FileChannel file =
+          FileChannel.open(
+              Files.createTempFile("headcourse", ".tmp"),
+              StandardOpenOption.READ,
+              StandardOpenOption.WRITE,
+              StandardOpenOption.DELETE_ON_CLOSE);
+      all.add(file);
+      return file;
+    }
+    return free.pop();
+  }
+
+  private synchronized void given(FileChannel file) {
+    free.push(file);
+  }
+
   @Override
-  public void close() throws IOException {
-    if (file != null) {
+  public synchronized void close() throws IOException {
+    for (FileChannel file : all) {
       file.close();
     }
   }
