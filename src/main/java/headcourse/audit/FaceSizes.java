@@ -63,7 +63,7 @@ final class FaceSizes implements Audit.Check {
     }
     double within = work.job().grid().tick().mm() / 2 + 0.02;
     for (Mark.Label l : Figures.labels(drawing)) {
-      double said = Lettered.mm(l.text(), work.job().units());
+      double said = LetteredLengths.mm(l.text(), work.job().units());
       if (Double.isNaN(said)) {
         continue;
       }

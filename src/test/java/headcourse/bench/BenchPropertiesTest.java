@@ -308,8 +308,8 @@ class BenchPropertiesTest {
             }
           }
           assertEquals(
-              c.work().stackUp(Side.LEFT).bearingLeast(),
-              twin.stackUp(Side.RIGHT).bearingLeast(),
+              c.work().stackUps().get(0).bearingLeast(),
+              twin.stackUps().get(1).bearingLeast(),
               c.name());
         });
   }

@@ -274,7 +274,7 @@ class HeadBenchTest {
     m.opens = in(1 / 64.0);
     m.first().clear = in(1.5);
     HeadWork w = work(m.make());
-    StackUp s = w.stackUp(Side.RIGHT);
+    StackUp s = w.stackUps().get(1);
     int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.RIGHT).count() + 1;
     assertEquals(n, s.stones());
     assertEquals(in(n / 32.0), s.drift().inward());
@@ -287,15 +287,15 @@ class HeadBenchTest {
         w.layout().bearing(Side.RIGHT).onWall().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
     mortar.first().bearing = new HeadSpec.Bearing(in(5.75), in(5.75), in(5.75));
-    StackUp t = work(mortar.make()).stackUp(Side.LEFT);
+    StackUp t = work(mortar.make()).stackUps().get(0);
     assertEquals(in(7 / 32.0), t.drift().inward());
     assertEquals(in(7 / 32.0), t.drift().outward());
     // The last joint ends at 45¾: 2¼ from the jamb. Six stones up to it leave 1½ at ± ⅛ each.
     assertTrue(t.jambStillClear());
     mortar.cutTolerance = in(1 / 8.0);
-    assertTrue(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
+    assertTrue(work(mortar.make()).stackUps().get(0).jambStillClear());
     mortar.cutTolerance = in(9 / 64.0);
-    assertFalse(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
+    assertFalse(work(mortar.make()).stackUps().get(0).jambStillClear());
   }
 
   /** Without a key nothing is cut before the first stone, and joint 0 stands on the centre line. */
@@ -308,8 +308,8 @@ class HeadBenchTest {
     int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.LEFT).count();
     assertEquals(Length.ZERO, Drift.at(job, w.layout(), Side.LEFT, 0).outward());
     assertEquals(in(2 / 32.0), Drift.at(job, w.layout(), Side.LEFT, 2).inward());
-    assertEquals(n, w.stackUp(Side.LEFT).stones());
-    assertEquals(in(n / 32.0), w.stackUp(Side.LEFT).drift().inward());
+    assertEquals(n, w.stackUps().get(0).stones());
+    assertEquals(in(n / 32.0), w.stackUps().get(0).drift().inward());
   }
 
   /**

@@ -46,11 +46,6 @@ public final class SideCheck {
     return after;
   }
 
-  /** Whether another keeps joints clear of the same places. */
-  public boolean clearsAs(SideCheck o) {
-    return before == o.before && beyond == o.beyond;
-  }
-
   /** Whether the key leaves the jamb line clear. */
   public boolean keyStands() {
     long s = lines.startSoffit();
