@@ -34,7 +34,7 @@ class ArchitectureTest {
     TABLE.put("job.yaml", Set.of("units", "diag", "job", "text"));
     TABLE.put("layout", Set.of("units", "geom", "diag", "job"));
     TABLE.put("layout.side", Set.of("units", "geom", "job", "layout"));
-    TABLE.put("layout.fitted", Set.of("units", "geom", "job", "layout", "layout.side"));
+    TABLE.put("layout.fitted", Set.of("units", "geom", "diag", "job", "layout", "layout.side"));
     TABLE.put(
         "layout.flat",
         Set.of("units", "geom", "diag", "job", "layout", "layout.side", "layout.fitted"));
