@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  * -Dheadcourse.refresh=true} they are drawn anew.
  */
 class ReadmePicturesTest {
-  private static final Path KEPT = Path.of("out", "pictures");
+  static final Path KEPT = Path.of("out", "pictures");
   private static final Pattern PICTURE = Pattern.compile("out/pictures/([a-z-]+\\.svg)");
 
   /** Which page of a bundle shows best what it is. */
