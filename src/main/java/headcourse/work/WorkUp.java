@@ -10,6 +10,7 @@ import headcourse.diag.Severity;
 import headcourse.diag.Span;
 import headcourse.job.Change;
 import headcourse.job.Job;
+import headcourse.job.Report;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import headcourse.layout.yard.FromStock;
@@ -75,9 +76,9 @@ public final class WorkUp {
     Heads trying = null;
     BenchReport.Read report =
         failed(said) ? new BenchReport.Read(job, List.of()) : BenchReport.of(job);
-    said.addAll(report.said());
     if (!failed(said)) {
-      Job reported = report.pieces();
+      // Of a head that can't be set out without the report, the cause is told, not the report.
+      Job reported = report.said().isEmpty() ? report.pieces() : job.withReport(Report.NONE);
       Heads heads = Heads.of(reported, steps);
       chosen = heads.chosen();
       trying = heads;
@@ -88,6 +89,9 @@ public final class WorkUp {
           steps.accept("looking for what would make " + job.openings().get(i).mark() + " possible");
           said.addAll(Adviser.on(reported, i, refused, heads.trying()).problems());
         }
+      }
+      if (!failed(said)) {
+        said.addAll(report.said());
       }
       if (!failed(said)) {
         said.addAll(overlapping(reported, heads));
