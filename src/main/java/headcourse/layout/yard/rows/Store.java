@@ -289,9 +289,4 @@ final class Store {
     }
     return true;
   }
-
-  @Override
-  public String toString() {
-    return Arrays.toString(usable);
-  }
 }
