@@ -33,13 +33,15 @@ class UnusedMembersTest {
           "sheet.frame.Frame.plain",
           "sheet.frame.Frame.fits",
           // Held against handbooks and simulations.
+          "layout.yard.rows.Pile$Row.bare",
+          "stock.cutting.Sequencer.length",
           "geom.CircleSegment.arc",
           "geom.CircleSegment.area",
           "geom.CircleSegment.chord",
           "bench.builds.Builds.firstEnd",
           "bench.builds.Builds.secondEnd",
           // Names by which a word, a font, a language or a blank is found again.
-          "stock.StockPlan.blankOf",
+          "stock.StockPlan.blanksOf",
           "text.Face.postScriptName",
           "text.Languages.tags",
           "units.Units.of");

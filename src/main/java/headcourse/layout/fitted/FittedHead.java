@@ -57,11 +57,6 @@ public final class FittedHead {
     return new FittedHead(head, own, drawn == null ? null : new Drawn(drawn, left, right));
   }
 
-  /** The head with none of its stones cut. */
-  public static FittedHead bare(FlatHead head) {
-    return new FittedHead(head, List.of(), null);
-  }
-
   /** The stones that are cut. */
   public List<Fitted> fitted() {
     return fitted;
