@@ -7,6 +7,8 @@ setlocal
 set "FOLDER=%CD%"
 cd /d "%~dp0..\lib" || exit /b 3
 runtime\bin\java -Xlog:disable -Xlog:all=error:stderr -XX:SharedArchiveFile=headcourse.classes ^
-  -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true %JAVA_OPTS% ^
+  -XX:TieredStopAtLevel=1 -XX:+UseSerialGC ^
+  -Xms64m -XX:MaxNewSize=48m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=35 ^
+  -Djava.awt.headless=true %JAVA_OPTS% ^
   "-Dheadcourse.folder=%FOLDER%" -jar headcourse.jar %*
 exit /b %ERRORLEVEL%

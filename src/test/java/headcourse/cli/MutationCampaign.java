@@ -36,7 +36,8 @@ import java.util.stream.Stream;
 /**
  * Tries very many job files that a careless or a hostile hand would write, and says what fell over:
  * an exception, a complaint without its place, a run of more than ten seconds, a job that {@code
- * check} takes and {@code draw} does not. Arguments: how many, the first seed, seconds at most.
+ * check} takes and {@code draw} does not. Arguments: how many, the first seed, seconds at most, on
+ * how many cores.
  */
 public final class MutationCampaign {
   /** One in so many of those that can be drawn has its sheets composed. */
@@ -54,6 +55,7 @@ public final class MutationCampaign {
   private final Map<String, Integer> kinds = new TreeMap<>();
   private final Map<String, Integer> ends = new TreeMap<>();
   private final Map<String, Integer> faults = new TreeMap<>();
+  private final int step;
   private long tried;
   private long slowest;
   private long slowestSeed;
@@ -63,7 +65,8 @@ public final class MutationCampaign {
   private volatile String text = "";
   private volatile Thread worker;
 
-  private MutationCampaign(List<String> files) throws IOException {
+  private MutationCampaign(List<String> files, int step) throws IOException {
+    this.step = step;
     mutator = new Mutator(files);
     folder = Files.createTempDirectory("mutation");
     Files.createDirectories(KEPT);
@@ -94,7 +97,9 @@ public final class MutationCampaign {
 
   /** Tries some and says whether all held. */
   static boolean holds(long inputs, long first) throws IOException, InterruptedException {
-    return new MutationCampaign(files()).run(inputs, first, Long.MAX_VALUE / 2_000_000_000L);
+    MutationCampaign campaign = new MutationCampaign(files(), 1);
+    campaign.run(inputs, first, Long.MAX_VALUE / 2_000_000_000L);
+    return campaign.faults.isEmpty();
   }
 
   /** Runs it. */
@@ -102,22 +107,53 @@ public final class MutationCampaign {
     long most = args.length > 0 ? Long.parseLong(args[0]) : 1_000_000;
     long first = args.length > 1 ? Long.parseLong(args[1]) : 1;
     long seconds = args.length > 2 ? Long.parseLong(args[2]) : Long.MAX_VALUE / 2_000_000_000L;
-    MutationCampaign campaign = new MutationCampaign(files());
-    System.exit(campaign.run(most, first, seconds) ? 0 : 1);
+    int cores = args.length > 3 ? Integer.parseInt(args[3]) : 2;
+    long start = System.nanoTime();
+    List<MutationCampaign> lanes = new ArrayList<>();
+    List<Thread> running = new ArrayList<>();
+    for (int i = 0; i < cores; i++) {
+      MutationCampaign lane = new MutationCampaign(files(), cores);
+      long from = first + i;
+      Thread t = new Thread(() -> lane.run((most + cores - 1) / cores, from, seconds));
+      lanes.add(lane);
+      running.add(t);
+      t.start();
+    }
+    for (Thread t : running) {
+      t.join();
+    }
+    MutationCampaign all = lanes.get(0);
+    lanes.subList(1, cores).forEach(all::add);
+    System.out.print("in all: ");
+    all.report(System.nanoTime() - start);
+    System.exit(all.faults.isEmpty() ? 0 : 1);
   }
 
-  private boolean run(long most, long first, long seconds) throws InterruptedException {
+  private void add(MutationCampaign o) {
+    tried += o.tried;
+    largest = Math.max(largest, o.largest);
+    slowestSeed = o.slowest > slowest ? o.slowestSeed : slowestSeed;
+    slowest = Math.max(slowest, o.slowest);
+    o.kinds.forEach((k, n) -> kinds.merge(k, n, Integer::sum));
+    o.ends.forEach((k, n) -> ends.merge(k, n, Integer::sum));
+    o.faults.forEach((k, n) -> faults.merge(k, n, Integer::sum));
+  }
+
+  private void run(long most, long first, long seconds) {
     long start = System.nanoTime();
-    seed = first - 1;
+    seed = first - step;
     while (tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
       Thread t = new Thread(null, () -> work(most, start, seconds), "campaign", 1 << 20);
       t.setDaemon(true);
       worker = t;
       t.start();
-      watch(t);
+      try {
+        watch(t);
+      } catch (InterruptedException e) {
+        return;
+      }
     }
     report(System.nanoTime() - start);
-    return faults.isEmpty();
   }
 
   /** Until the worker ends, or is beyond saving. */
@@ -140,7 +176,7 @@ public final class MutationCampaign {
   private void work(long most, long start, long seconds) {
     Thread me = Thread.currentThread();
     while (worker == me && tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
-      seed++;
+      seed += step;
       Mutator.Mutated m = mutator.next(seed);
       text = m.text();
       began = threads.getCurrentThreadCpuTime();

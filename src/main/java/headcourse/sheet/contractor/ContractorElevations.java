@@ -142,7 +142,8 @@ public final class ContractorElevations implements SheetComposer {
 
   /**
    * The largest that is no taller, its widths left out only where it is too tall with them at any
-   * scale; failing that, the smallest that is no wider. None that leaves a stone without its mark.
+   * scale; failing that, the smallest that is no wider. None that leaves a stone without its mark:
+   * rather one that is taller than it is read with ease, where there is the room.
    */
   private static Optional<DimensionedFigure> fitting(
       SheetContext context, HeadFigures figures, double width, double height) {
@@ -161,7 +162,7 @@ public final class ContractorElevations implements SheetComposer {
         }
       }
     }
-    return unmarked ? Optional.empty() : last;
+    return unmarked ? last.filter(f -> f.height() <= height) : last;
   }
 
   private static List<String> notes(SheetContext context, HeadFigures figures) {

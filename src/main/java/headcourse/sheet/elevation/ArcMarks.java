@@ -60,6 +60,9 @@ final class ArcMarks {
   private final double room;
   private final double middle;
 
+  /** The first item on the right of the centre line. */
+  private final int right;
+
   /**
    * The marks at the joints of a part.
    *
@@ -86,6 +89,7 @@ final class ArcMarks {
       }
     }
     items.sort(Comparator.comparingDouble((Item i) -> i.foot.x()).thenComparing(i -> i.foot.y()));
+    this.right = (int) items.stream().filter(item -> item.foot.x() < middle).count();
   }
 
   /** The marks as large as they go, at most so large; none where not even the least have room. */
@@ -106,7 +110,6 @@ final class ArcMarks {
 
   // From the centre line outwards, or from the left end on.
   private int row(int i, int rows, boolean alike) {
-    int right = (int) items.stream().filter(item -> item.foot.x() < middle).count();
     return (alike ? i >= right ? i - right : right - 1 - i : i) % rows;
   }
 

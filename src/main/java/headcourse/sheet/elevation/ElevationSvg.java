@@ -24,6 +24,14 @@ public final class ElevationSvg {
   /** Width of paper that the scale is chosen for, mm. */
   private static final double WIDTH = 420;
 
+  /** Wider ones are not tried for larger lettering, mm. */
+  private static final double WIDEST = 4 * WIDTH;
+
+  /**
+   * From this width on whatever can be drawn is, though a mark may stand without its number, mm.
+   */
+  private static final double HARD = 8 * WIDTH;
+
   private ElevationSvg() {}
 
   /** The page; its size follows from the drawing. */
@@ -57,16 +65,24 @@ public final class ElevationSvg {
 
   private static ElevationFigure figure(HeadFigures figures, Units units, Words words) {
     HeadPart whole = new HeadPart(1, 1, figures.layout().stones());
-    for (double width = WIDTH; ; width *= 1.25) {
+    ElevationFigure best = null;
+    for (double width = WIDTH; width < WIDEST || best == null; width *= 1.25) {
       for (Scale scale : Scale.ladder(units)) {
         Optional<ElevationBands> bands = ElevationBands.of(figures, whole, scale, words, width);
         for (double cap : new double[] {7, 5}) {
           Optional<ElevationFigure> f = bands.flatMap(b -> ElevationFigure.of(b, cap));
-          if (f.isPresent() && f.get().lettering() >= cap && f.get().readable()) {
+          if (f.isEmpty() || width < HARD && !f.get().readable()) {
+            continue;
+          }
+          if (f.get().lettering() >= cap) {
             return f.get();
+          }
+          if (best == null || f.get().lettering() > best.lettering()) {
+            best = f.get();
           }
         }
       }
     }
+    return best;
   }
 }
