@@ -69,10 +69,13 @@ final class TicketPanels {
     wordsHeight = words.height(middle);
     cutsHeight = cuts.height(notchWidth);
     double upper = Math.min(one, two);
-    height = Math.max(side.height(sideWidth) + boxes.height(), upper + sawHeight) + soffitHeight;
+    height =
+        face.fits(faceWidth)
+            ? Math.max(side.height(sideWidth) + boxes.height(), upper + sawHeight) + soffitHeight
+            : Double.POSITIVE_INFINITY;
   }
 
-  /** The least height, mm. */
+  /** The least height, mm; infinite where it is not wide enough. */
   double height() {
     return height;
   }
