@@ -97,7 +97,7 @@ final class StripLabels {
         }
         for (double base = y + StripSheets.TICK + 3; base < low; base += STEP) {
           Mark.Label label = new Mark.Label(new Point(at, base), mark, l, Align.MIDDLE, 0);
-          for (double to : new double[] {low - 1, low + 1.5, y + StripSheets.BAND / 2}) {
+          for (double to = low + 1.5; to > y + StripSheets.TICK + 2; to -= STEP) {
             Point dot = new Point(x, to);
             if (Math.abs(to - base) > 1 && led(b, label, dot)) {
               return;

@@ -170,7 +170,7 @@ public final class StripSheets implements SheetComposer {
             double x0 = Math.max(left, left + s.from - from);
             double x1 = Math.min(right, left + s.to - from);
             // What of a stone lies on the next part is named there.
-            if (x1 - x0 > Math.min(2, 0.6 * (s.to - s.from))) {
+            if (x1 - x0 >= Math.min(2, 0.6 * (s.to - s.from))) {
               StripLabels.mark(b, s, x0, x1, y, left, right);
             }
           }
