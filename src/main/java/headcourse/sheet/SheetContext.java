@@ -110,7 +110,8 @@ public record SheetContext(
   public PageDraft first(Turn turn, String label, String title) {
     PageDraft page = page(turn, label, title);
     Box a = page.area();
-    return begins <= a.minY()
+    // A page that is turned the other way may be lower than that; it can't be shared anyway.
+    return begins <= a.minY() || begins >= a.maxY()
         ? page
         : new PageDraft(
             page.width(),

@@ -60,11 +60,6 @@ final class TicketFace {
     this.titleHeight = titleHeight(width);
   }
 
-  /** Whether sizes and a figure have room side by side; a user's own frame may leave little. */
-  boolean fits(double width) {
-    return width >= 2 * SIDE * type.factor() + LEAST_FIGURE;
-  }
-
   double height() {
     return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor();
   }
@@ -87,7 +82,9 @@ final class TicketFace {
     double f = type.factor();
     double bottom = box.maxY();
     double title = titleHeight;
-    if (!fits(box.width()) || box.height() < title + (ABOVE + BELOW) * f + LEAST_FIGURE) {
+    if (box.width() < 2 * SIDE * f + LEAST_FIGURE
+        || box.height() < title + (ABOVE + BELOW) * f + LEAST_FIGURE) {
+      // A frame of the user's own may leave little of a page.
       throw new NoRoom("a ticket");
     }
     Box room =

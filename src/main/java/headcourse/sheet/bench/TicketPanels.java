@@ -69,13 +69,10 @@ final class TicketPanels {
     wordsHeight = words.height(middle);
     cutsHeight = cuts.height(notchWidth);
     double upper = Math.min(one, two);
-    height =
-        face.fits(faceWidth)
-            ? Math.max(side.height(sideWidth) + boxes.height(), upper + sawHeight) + soffitHeight
-            : Double.POSITIVE_INFINITY;
+    height = Math.max(side.height(sideWidth) + boxes.height(), upper + sawHeight) + soffitHeight;
   }
 
-  /** The least height, mm; infinite where it is not wide enough. */
+  /** The least height, mm. */
   double height() {
     return height;
   }

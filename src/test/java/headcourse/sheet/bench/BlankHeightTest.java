@@ -1,27 +1,21 @@
 package headcourse.sheet.bench;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
-import headcourse.sheet.frame.FrameReader;
 import headcourse.testing.BlankHeight;
 import headcourse.testing.DemoJobs;
 import headcourse.testing.JobMaker;
-import headcourse.testing.PageInspector;
 import headcourse.testing.RandomArches;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,33 +36,6 @@ class BlankHeightTest {
       look(name, DemoJobs.work(name));
     }
     few();
-  }
-
-  /** A deep frame, as {@code templates/notes.svg}: tickets stand closer on the same paper. */
-  @Test
-  void aDeepFrameStaysOnItsPaper() throws IOException {
-    Path file = Path.of("templates", "notes.svg");
-    Frame notes = FrameReader.read("notes.svg", Files.readAllBytes(file)).value().orElseThrow();
-    List<String> larger = new ArrayList<>();
-    for (String name : DemoJobs.names()) {
-      ShopWork work = DemoJobs.work(name);
-      var set =
-          SheetBook.compose(work, Bundle.BENCH, notes, said -> larger.add(name + ": " + said));
-      for (Page page : set.pages()) {
-        PageInspector.faults(unframed(page)).forEach(f -> larger.add(name + ": " + f));
-      }
-    }
-    assertEquals(List.of(), larger);
-  }
-
-  // The frame's own notes are long for such small paper.
-  private static Page unframed(Page page) {
-    List<Mark> marks =
-        page.marks().stream()
-            .filter(m -> !(m instanceof Mark.Group g && g.role() == Mark.Role.FRAME))
-            .toList();
-    return new Page(
-        page.width(), page.height(), page.label(), page.title(), marks, page.bookmarks());
   }
 
   @Test
