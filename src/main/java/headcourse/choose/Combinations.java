@@ -113,23 +113,36 @@ final class Combinations {
     boolean soldier = shape.equals("soldier");
     HeadSpec.Key was =
         key == null ? new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO) : key;
+    if (soldier) {
+      HeadSpec.Key both = upright(bottom, top, was);
+      bottom = plain(both.bottom());
+      top = plain(both.top());
+    } else {
+      bottom = bottom == null && top == null && was.bottom() != null ? plain(was.bottom()) : bottom;
+      top = bottom == null && top == null && was.top() != null ? plain(was.top()) : top;
+    }
     Settings all = out;
-    if (soldier && top == null && bottom != null && was.bottom() != null && was.top() != null) {
-      Length low = parsed(bottom);
-      top = plain(low.plus(was.top().minus(was.bottom())));
-    } else if (soldier && top == null && was.top() != null) {
-      top = plain(was.top());
-    }
-    if (bottom == null && was.bottom() != null && (soldier || top == null)) {
-      bottom = plain(was.bottom());
-    }
-    if (bottom == null && top == null && was.top() != null) {
-      top = plain(was.top());
-    }
     all = bottom == null ? all : all.with("key.bottom", bottom);
     all = top == null || !soldier && bottom != null ? all : all.with("key.top", top);
     all = all.with("key.rise", raw.values().getOrDefault("key.rise", plain(was.rise())));
     return all.with("key.drop", plain(was.drop())).with("key.proud", plain(was.proud()));
+  }
+
+  /** Both widths of a soldier's key, of which what varies may be one, or none. */
+  private HeadSpec.Key upright(String bottom, String top, HeadSpec.Key was) {
+    Length low = bottom == null ? null : parsed(bottom);
+    Length high = top == null ? null : parsed(top);
+    boolean both = was.bottom() != null && was.top() != null;
+    if (low == null && high == null) {
+      low = was.bottom();
+      high = was.top();
+    } else if (high == null) {
+      high = both ? low.plus(was.top().minus(was.bottom())) : was.top();
+    } else if (low == null && base.spans().given(opening.path() + ".head.key.bottom")) {
+      low = was.bottom();
+    }
+    return new HeadSpec.Key(low, high, was.rise(), was.drop(), was.proud())
+        .upright(base.units(), base.grid());
   }
 
   private Length parsed(String text) {

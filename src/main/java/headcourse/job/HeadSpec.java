@@ -1,6 +1,8 @@
 package headcourse.job;
 
+import headcourse.units.Grid;
 import headcourse.units.Length;
+import headcourse.units.Units;
 import java.util.List;
 import java.util.Locale;
 
@@ -52,7 +54,23 @@ public record HeadSpec(
    * @param drop how far it hangs below the soffit line
    * @param proud how far it stands out from the face
    */
-  public record Key(Length bottom, Length top, Length rise, Length drop, Length proud) {}
+  public record Key(Length bottom, Length top, Length rise, Length drop, Length proud) {
+    /**
+     * With both widths, as in a soldier head: 8 in at the bottom and 10 at the top (200 and 250
+     * mm); where one is given, the other differs by the same 2 in (50 mm).
+     */
+    public Key upright(Units units, Grid grid) {
+      boolean inches = units == Units.INCH;
+      Length taper = grid.snap(inches ? Length.inches(2) : Length.mm(50));
+      Length low = bottom;
+      if (low == null && top == null) {
+        low = grid.snap(inches ? Length.inches(8) : Length.mm(200));
+      } else if (low == null) {
+        low = top.minus(taper).isPositive() ? top.minus(taper) : top;
+      }
+      return new Key(low, top == null ? low.plus(taper) : top, rise, drop, proud);
+    }
+  }
 
   /**
    * The ordinary stones.

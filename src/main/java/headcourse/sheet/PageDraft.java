@@ -2,6 +2,7 @@ package headcourse.sheet;
 
 import headcourse.drawing.Board;
 import headcourse.drawing.Page.Bookmark;
+import headcourse.drawing.Translation;
 import headcourse.geom.Box;
 import headcourse.text.SecondLanguage;
 import java.util.ArrayList;
@@ -33,6 +34,19 @@ public final class PageDraft {
     same.bookmarks.addAll(bookmarks);
     same.scale = scale;
     return same;
+  }
+
+  /** The same page with another on it, moved. */
+  PageDraft with(PageDraft more, double dx, double dy) {
+    PageDraft both = new PageDraft(width, height, area, label, title + " · " + more.title);
+    both.board.addAll(board.marks());
+    more.board.marks().forEach(m -> both.board.add(Translation.by(dx, dy, m)));
+    both.bookmarks.addAll(bookmarks);
+    for (Bookmark b : more.bookmarks) {
+      both.bookmark(b.level(), b.text(), b.anchor(), b.y() + dy);
+    }
+    both.scale = scale.equals(more.scale) ? scale : "";
+    return both;
   }
 
   /** Page width, mm. */

@@ -22,6 +22,7 @@ import java.util.function.Function;
  * @param format how lengths are written
  * @param frame the sheet's frame
  * @param index the sheets of the set, as far as they are known
+ * @param begins where a sheet's first page begins on paper, mm; 0 at the top of the frame's room
  */
 public record SheetContext(
     ShopWork work,
@@ -29,18 +30,24 @@ public record SheetContext(
     Words words,
     LengthFormat format,
     SheetFrame frame,
-    SheetIndex index) {
+    SheetIndex index,
+    double begins) {
   private static final double ROLL_PAGE = 1.5;
 
   /** What composers need before any sheet is composed. */
   public SheetContext(
       ShopWork work, Bundle bundle, Words words, LengthFormat format, SheetFrame frame) {
-    this(work, bundle, words, format, frame, SheetIndex.EMPTY);
+    this(work, bundle, words, format, frame, SheetIndex.EMPTY, 0);
   }
 
   /** The same with the sheets of the set known. */
   public SheetContext with(SheetIndex known) {
-    return new SheetContext(work, bundle, words, format, frame, known);
+    return new SheetContext(work, bundle, words, format, frame, known, begins);
+  }
+
+  /** The same for a sheet whose first page begins so far down, mm from the paper's top. */
+  SheetContext beginning(double down) {
+    return new SheetContext(work, bundle, words, format, frame, index, down);
   }
 
   /** The job. */
@@ -56,7 +63,7 @@ public record SheetContext(
   /** The same for what is said of one head: an arch has words of its own. */
   public SheetContext of(HeadWork head) {
     Words its = words.ofArch(head.layout().curved());
-    return its == words ? this : new SheetContext(work, bundle, its, format, frame, index);
+    return its == words ? this : new SheetContext(work, bundle, its, format, frame, index, begins);
   }
 
   /** What a stone weighs, in the words of the job's units: {@code weight 12.8 lb}. */
@@ -97,6 +104,21 @@ public record SheetContext(
     double pw = wide ? h : w;
     double ph = wide ? w : h;
     return page(pw, ph, label, title);
+  }
+
+  /** A sheet's first page, which may begin where the sheet before it ends. */
+  public PageDraft first(Turn turn, String label, String title) {
+    PageDraft page = page(turn, label, title);
+    Box a = page.area();
+    // A page that is turned the other way may be lower than that; it can't be shared anyway.
+    return begins <= a.minY() || begins >= a.maxY()
+        ? page
+        : new PageDraft(
+            page.width(),
+            page.height(),
+            new Box(a.minX(), begins, a.maxX(), a.maxY()),
+            label,
+            title);
   }
 
   /** A blank page of a size, for paper off a roll; mm. */

@@ -163,7 +163,7 @@ public final class SheetFlow {
 
   private void newPage() {
     String name = pages.isEmpty() ? label : label + "-" + (pages.size() + 1);
-    page = context.page(turn, name, title);
+    page = pages.isEmpty() ? context.first(turn, name, title) : context.page(turn, name, title);
     pages.add(page);
     Box area = page.area();
     page.board().group(Role.TITLE, "", "", b -> top = title(b, area));

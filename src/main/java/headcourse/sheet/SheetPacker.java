@@ -1,7 +1,5 @@
 package headcourse.sheet;
 
-import headcourse.drawing.Mark;
-import headcourse.drawing.Page.Bookmark;
 import headcourse.drawing.Translation;
 import headcourse.geom.Box;
 import java.util.ArrayList;
@@ -76,24 +74,7 @@ public final class SheetPacker {
   }
 
   private void join(PageDraft more, double dx, double dy) {
-    PageDraft both =
-        new PageDraft(
-            sheet.width(),
-            sheet.height(),
-            sheet.area(),
-            sheet.label(),
-            sheet.title() + " · " + more.title());
-    both.board().addAll(sheet.board().marks());
-    for (Mark mark : more.board().marks()) {
-      both.board().add(Translation.by(dx, dy, mark));
-    }
-    for (Bookmark b : sheet.bookmarks()) {
-      both.bookmark(b.level(), b.text(), b.anchor(), b.y());
-    }
-    for (Bookmark b : more.bookmarks()) {
-      both.bookmark(b.level(), b.text(), b.anchor(), b.y() + dy);
-    }
-    both.scale(sheet.scale().equals(more.scale()) ? sheet.scale() : "");
+    PageDraft both = sheet.with(more, dx, dy);
     sheets.set(sheets.size() - 1, both);
     sheet = both;
   }

@@ -23,6 +23,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.Yaml;
 
@@ -105,6 +107,62 @@ class ChoicesTest {
     outlines(METRIC, METRIC);
     outlines(INCHES.formatted(""), INCHES);
   }
+
+  /** Of a key one width is given, and an upright one has both, spelt out with the letter. */
+  @Test
+  void aKeyGivenOnlyAtItsTopOrFoot() {
+    for (String key : List.of("top: 10, rise: 2", "bottom: 8, rise: 2", "rise: 2")) {
+      for (String vary : List.of("shape: [jack, soldier]", "key: {top: 7..10 by 1}")) {
+        for (String shape : List.of("soldier", "jack")) {
+          String text =
+              ONE_WIDTH
+                  .replace("KEY", key)
+                  .replace("VARY", vary + ", rhythm: [even, mixed]")
+                  .replace("SHAPE", shape);
+          outlines(text, text);
+        }
+      }
+    }
+  }
+
+  /** Where the file gives its top alone, the foot keeps the same 2 in less as the top varies. */
+  @Test
+  void aSoldiersKeyKeepsItsTaper() {
+    String text =
+        ONE_WIDTH
+            .replace("KEY", "top: 10, rise: 2")
+            .replace("VARY", "key: {top: 7..10 by 1}")
+            .replace("SHAPE", "soldier");
+    TreeSet<String> keys = new TreeSet<>();
+    for (Enumeration.Kept k : Enumeration.of(JobYaml.job(text), 0).kept()) {
+      Map<String, String> values = k.candidate().combination().settings().values();
+      keys.add(values.get("key.bottom") + "/" + values.get("key.top"));
+    }
+    assertTrue(Set.of("5/7", "6/8", "7/9", "8/10").containsAll(keys), keys::toString);
+    assertTrue(keys.size() > 1, keys::toString);
+    String both = text.replace("top: 10, rise: 2", "bottom: 8, top: 10, rise: 2");
+    for (Enumeration.Kept k : Enumeration.of(JobYaml.job(both), 0).kept()) {
+      assertEquals("8", k.candidate().combination().settings().values().get("key.bottom"));
+    }
+  }
+
+  private static final String ONE_WIDTH =
+      """
+      stone: {thickness: 1 1/4}
+      openings:
+        - mark: D1
+          width: 9'
+          vary: {VARY}
+          head:
+            height: 12
+            shape: SHAPE
+            key: {KEY}
+            stones: {min: 5, max: 9, target: 7 1/2}
+            bearing: {min: 4, max: 8, target: 6}
+      stock:
+        corners:
+          - {mark: C1, arris: 24, face: 18, return: 5, count: 30}
+      """;
 
   /** Twelve letters, nothing that touches, two of another kind; both languages. */
   @Test

@@ -19,7 +19,9 @@ final class GuardRun {
   public static void main(String[] args) {
     var request =
         LauncherDiscoveryRequestBuilder.request()
-            .selectors(selectClass(PrintedFiguresTest.class))
+            .selectors(
+                selectClass("headcourse.sheet.solid.SolidFigureTest"),
+                selectClass(PrintedFiguresTest.class))
             .build();
     LauncherFactory.create().execute(request, new FirstFailure());
     System.exit(0);

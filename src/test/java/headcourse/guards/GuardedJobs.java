@@ -26,6 +26,7 @@ final class GuardedJobs {
   static Stream<Arguments> made() {
     List<Arguments> all = new ArrayList<>();
     all.add(Arguments.of("lopsided", lopsided()));
+    all.add(Arguments.of("mitred", mitred()));
     int found = 0;
     for (long seed = 900; found < Seeds.of(5) && seed < 900 + Seeds.of(60); seed++) {
       JobMaker maker = RandomJobs.flat(seed, 24, 90);
@@ -41,15 +42,20 @@ final class GuardedJobs {
 
   /** Every layer of another thickness, a raked head off the middle, its rough head out of level. */
   static Job lopsided() {
-    return lopsided(12);
+    return lopsided(12, HeadSpec.Soffit.RETURNED);
+  }
+
+  /** The same of flats joined along the arris: some cuts turn the fence, others tilt the blade. */
+  static Job mitred() {
+    return lopsided(12, HeadSpec.Soffit.MITRED);
   }
 
   /** The same with a higher head. */
   static Job higher() {
-    return lopsided(13);
+    return lopsided(13, HeadSpec.Soffit.RETURNED);
   }
 
-  private static Job lopsided(double height) {
+  private static Job lopsided(double height, HeadSpec.Soffit soffit) {
     JobMaker m = JobMaker.one();
     // Large enough for whole outlines at full size.
     m.paper = "arch-c";
@@ -57,6 +63,7 @@ final class GuardedJobs {
     m.sheathing = new Sheathing(Length.inches(0.4375), false);
     var o = m.first();
     o.shape = "jack";
+    o.soffit = soffit;
     o.headHeight = Length.inches(height);
     o.params.putAll(Map.of("striking", Length.inches(70)));
     o.width = Length.inches(60);

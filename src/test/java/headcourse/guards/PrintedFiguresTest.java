@@ -7,12 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.export.LayoutJson;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
-import headcourse.job.yaml.JobReader;
-import headcourse.layout.shapes.Shapes;
 import headcourse.render.pdf.PdfRenderer;
-import headcourse.rules.RuleBook;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
+import headcourse.testing.DemoJobs;
 import headcourse.testing.FinishedPdf;
 import headcourse.testing.FinishedPdf.Part;
 import headcourse.testing.Records;
@@ -20,8 +18,6 @@ import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -39,30 +35,13 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 public class PrintedFiguresTest {
   static Stream<String> jobs() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("jobs"))) {
-      return files
-          .map(f -> f.getFileName().toString())
-          .filter(f -> f.endsWith(".yaml"))
-          .sorted()
-          .toList()
-          .stream();
-    }
+    return DemoJobs.names().stream();
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("jobs")
   void demoJobs(String name) throws IOException {
-    Path file = Path.of("jobs").resolve(name);
-    Job job =
-        JobReader.read(
-                name,
-                Files.readAllBytes(file),
-                Shapes.definitions(),
-                RuleBook.limits(),
-                PrintedFiguresTest::beside)
-            .value()
-            .orElseThrow();
-    hold(WorkUp.of(job, PrintedFiguresTest::beside).value().orElseThrow());
+    hold(DemoJobs.work(name));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -124,16 +103,6 @@ public class PrintedFiguresTest {
         corners:
           - {mark: C1, arris: 700, face: 420, return: 150, count: 30}
       """;
-
-  private static Optional<byte[]> beside(String name) {
-    try {
-      Path file = Path.of("jobs").resolve(name);
-      Path found = Files.exists(file) ? file : Path.of(name);
-      return Files.exists(found) ? Optional.of(Files.readAllBytes(found)) : Optional.empty();
-    } catch (IOException e) {
-      return Optional.empty();
-    }
-  }
 
   private static void hold(ShopWork work) throws IOException {
     Map<Bundle, List<Part>> bundles = new EnumMap<>(Bundle.class);

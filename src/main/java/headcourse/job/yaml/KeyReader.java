@@ -4,9 +4,8 @@ import headcourse.job.HeadSpec;
 import headcourse.units.Length;
 
 /**
- * Reads {@code key:}. Without it a soldier head has a key of 8 in at the bottom and 10 at the top
- * (200 and 250 mm); where one width is given, the other differs by the same 2 in (50 mm). In every
- * other shape a width that is not given follows from the joints.
+ * Reads {@code key:}. A soldier's has both widths, given or not; in every other shape a width that
+ * is not given follows from the joints.
  */
 final class KeyReader {
   private KeyReader() {}
@@ -14,12 +13,11 @@ final class KeyReader {
   static HeadSpec.Key read(Section head, String shape) {
     Reading in = head.in;
     boolean soldier = shape.equals("soldier");
-    Length bottom = soldier ? in.grid.snap(in.or(8, 200)) : null;
-    Length taper = in.grid.snap(in.or(2, 50));
     Item item = head.item("key");
     if (item == null) {
-      return new HeadSpec.Key(
-          bottom, soldier ? bottom.plus(taper) : null, Length.ZERO, Length.ZERO, Length.ZERO);
+      Length none = Length.ZERO;
+      HeadSpec.Key key = new HeadSpec.Key(null, null, none, none, none);
+      return soldier ? key.upright(in.units, in.grid) : key;
     }
     if (!item.isMap() && !item.isList()) {
       String word = item.raw("none");
@@ -30,25 +28,14 @@ final class KeyReader {
       return null;
     }
     Section s = item.section();
-    Length low = s.length("bottom", Range.POSITIVE.cut(), null);
-    Length high = s.length("top", Range.POSITIVE.cut(), null);
-    if (soldier && low == null) {
-      low = high == null ? bottom : high.minus(taper);
-      if (!low.isPositive()) {
-        low = high;
-      }
-    }
-    if (soldier && high == null) {
-      high = low.plus(taper);
-    }
     HeadSpec.Key key =
         new HeadSpec.Key(
-            low,
-            high,
+            s.length("bottom", Range.POSITIVE.cut(), null),
+            s.length("top", Range.POSITIVE.cut(), null),
             s.length("rise", Range.NOT_NEGATIVE.cut(), Length.ZERO),
             s.length("drop", Range.NOT_NEGATIVE.cut(), Length.ZERO),
             s.length("proud", Range.NOT_NEGATIVE.cut(), Length.ZERO));
     s.done();
-    return key;
+    return soldier ? key.upright(in.units, in.grid) : key;
   }
 }

@@ -39,6 +39,11 @@ public final class CuttingPlanSheet implements SheetComposer {
   }
 
   @Override
+  public boolean follows() {
+    return true;
+  }
+
+  @Override
   public List<PageDraft> compose(SheetContext c) {
     return pages(c, FenceRuns.onPlan(c));
   }
@@ -101,7 +106,11 @@ public final class CuttingPlanSheet implements SheetComposer {
 
     private void next() {
       String label = c.label("plan.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1));
-      page = c.page(Turn.PORTRAIT, label, c.say("plan.title"));
+      String title = c.say("plan.title");
+      page =
+          pages.isEmpty()
+              ? c.first(Turn.PORTRAIT, label, title)
+              : c.page(Turn.PORTRAIT, label, title);
       if (pages.isEmpty()) {
         page.bookmark(1, c.say("plan.title"), "plan", page.area().minY());
       }

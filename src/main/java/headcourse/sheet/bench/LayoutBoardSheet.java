@@ -40,6 +40,7 @@ import java.util.TreeMap;
 public final class LayoutBoardSheet implements SheetComposer {
   private static final Lettering RUN = new Lettering(3.5, true);
   private static final Lettering CELL = new Lettering(3.5, false);
+  private static final Lettering LARGE = new Lettering(5, false);
   private static final double SPACING = 5.2;
   private static final double INDENT = 7;
 
@@ -55,37 +56,53 @@ public final class LayoutBoardSheet implements SheetComposer {
       if (struck(head)) {
         continue;
       }
-      SheetContext c = job.of(head);
-      String mark = head.layout().opening().mark();
-      Table table = table(c, head);
-      int row = 0;
-      int part = 0;
-      do {
-        part++;
-        PageDraft page =
-            c.page(
-                Turn.PORTRAIT,
-                mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
-                c.say("board.title", mark));
-        Box a = page.area();
-        double y = a.minY() + 2;
-        if (part == 1) {
-          page.bookmark(1, c.say("board.title", mark), "board-" + mark, y);
-          y = heading(c, page, mark, y);
-          y = strip(c, page, head, y + 4);
-        }
-        pages.add(page);
-        // Where the strip leaves no room for a row, the table begins on the next page.
-        Table one = new Table(table.columns(), table.rows().subList(row, row + 1), CELL);
-        if (part > 1 || y + one.height() <= a.maxY() - 1) {
-          Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
-          if (drawn.nextRow() == row) {
-            throw new NoRoom("the running marks of " + mark);
-          }
-          row = drawn.nextRow();
-        }
-      } while (row < table.rows().size());
+      pages.addAll(board(job.of(head), head));
     }
+    return pages;
+  }
+
+  // Large where it costs no page, for it is read from a trestle away.
+  private static List<PageDraft> board(SheetContext c, HeadWork head) {
+    List<PageDraft> board = board(c, head, CELL);
+    try {
+      List<PageDraft> large = board(c, head, LARGE);
+      return large.size() > board.size() ? board : large;
+    } catch (NoRoom e) {
+      return board;
+    }
+  }
+
+  private static List<PageDraft> board(SheetContext c, HeadWork head, Lettering cell) {
+    List<PageDraft> pages = new ArrayList<>();
+    String mark = head.layout().opening().mark();
+    Table table = table(c, head, cell);
+    int row = 0;
+    int part = 0;
+    do {
+      part++;
+      PageDraft page =
+          c.page(
+              Turn.PORTRAIT,
+              mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
+              c.say("board.title", mark));
+      Box a = page.area();
+      double y = a.minY() + 2;
+      if (part == 1) {
+        page.bookmark(1, c.say("board.title", mark), "board-" + mark, y);
+        y = heading(c, page, mark, y);
+        y = strip(c, page, head, y + 4);
+      }
+      pages.add(page);
+      // Where the strip leaves no room for a row, the table begins on the next page.
+      Table one = new Table(table.columns(), table.rows().subList(row, row + 1), cell);
+      if (part > 1 || y + one.height() <= a.maxY() - 1) {
+        Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
+        if (drawn.nextRow() == row) {
+          throw new NoRoom("the running marks of " + mark);
+        }
+        row = drawn.nextRow();
+      }
+    } while (row < table.rows().size());
     return pages;
   }
 
@@ -276,7 +293,7 @@ public final class LayoutBoardSheet implements SheetComposer {
     return 5 + longest;
   }
 
-  private static Table table(SheetContext c, HeadWork head) {
+  private static Table table(SheetContext c, HeadWork head, Lettering cell) {
     double room = c.area(Turn.PORTRAIT).width();
     List<PlacedStone> left = side(head, Side.LEFT);
     List<PlacedStone> right = side(head, Side.RIGHT);
@@ -319,7 +336,7 @@ public final class LayoutBoardSheet implements SheetComposer {
             new Table.Column(c.say("board.from"), 1, Align.END, false),
             new Table.Column(c.say("board.to"), 1, Align.END, true),
             new Table.Column(c.say("board.top"), 1, Align.END, false));
-    return new Table(ColumnShares.of(columns, rows, CELL, room), rows, CELL);
+    return new Table(ColumnShares.of(columns, rows, cell, room), rows, cell);
   }
 
   // An arch bears at the foot of its skewback, on the extrados; a jack arch on both lines.

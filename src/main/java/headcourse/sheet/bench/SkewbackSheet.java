@@ -7,6 +7,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
 import headcourse.sheet.BearingLine;
+import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -20,7 +21,11 @@ import java.util.List;
 /** What the wall stones at the ends of arched and jack heads are cut to. */
 public final class SkewbackSheet implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
-  private static final double TALLEST = 72;
+
+  /** Heights that a drawing may take, mm: the largest that costs no page. */
+  private static final double TALL = 72;
+
+  private static final double TALLEST = 110;
 
   /** The skewback tickets. */
   public SkewbackSheet() {}
@@ -31,12 +36,27 @@ public final class SkewbackSheet implements SheetComposer {
   }
 
   @Override
+  public boolean follows() {
+    return true;
+  }
+
+  @Override
   public List<PageDraft> compose(SheetContext c) {
     List<HeadWork> heads =
         c.work().heads().stream().filter(h -> h.layout().curve() != null).toList();
     if (heads.isEmpty()) {
       return List.of();
     }
+    List<PageDraft> pages = pages(c, heads, TALL);
+    try {
+      List<PageDraft> larger = pages(c, heads, TALLEST);
+      return larger.size() > pages.size() ? pages : larger;
+    } catch (NoRoom e) {
+      return pages;
+    }
+  }
+
+  private static List<PageDraft> pages(SheetContext c, List<HeadWork> heads, double tallest) {
     String title = c.say("skew.title");
     return SheetFlow.pages(
         c,
@@ -48,20 +68,20 @@ public final class SkewbackSheet implements SheetComposer {
           flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
           flow.say("skew.how", TEXT);
           for (HeadWork head : heads) {
-            head(flow, c, head);
+            head(flow, c, head, tallest);
           }
         });
   }
 
-  private static void head(SheetFlow flow, SheetContext c, HeadWork head) {
+  private static void head(SheetFlow flow, SheetContext c, HeadWork head, double tallest) {
     Skewback left = Skewback.of(c.job(), head.layout(), Side.LEFT);
     Skewback right = Skewback.of(c.job(), head.layout(), Side.RIGHT);
     var opening = head.layout().opening();
     String label = opening.label().isBlank() ? "" : " · " + opening.label();
     boolean alike = left.alike(right);
     double width = flow.width() / 2;
-    SkewbackFigure one = new SkewbackFigure(c, head, left, width, TALLEST);
-    SkewbackFigure two = new SkewbackFigure(c, head, right, width, TALLEST);
+    SkewbackFigure one = new SkewbackFigure(c, head, left, width, tallest);
+    SkewbackFigure two = new SkewbackFigure(c, head, right, width, tallest);
     double height = Math.max(one.height(), two.height());
     flow.heading(opening.mark() + label, height + 16);
     flow.paragraph(

@@ -61,7 +61,6 @@ final class TicketNotch {
     List<Notch> notches = ticket.piece().notches();
     this.left = notches.stream().filter(n -> ticket.left(n.edge())).findFirst();
     this.right = notches.stream().filter(n -> !ticket.left(n.edge())).findFirst();
-    this.strips = notches.isEmpty() ? null : TicketStrips.of(c, notches.get(0), type);
     this.title = title();
     this.top = 2.4 + type.height(title, width - 2 * PAD, type.note());
     this.twins =
@@ -73,6 +72,20 @@ final class TicketNotch {
     need += twins ? TWIN : right.map(this::aside).orElse(3.0);
     need += left.map(this::wide).orElse(0.0) + right.map(this::wide).orElse(0.0);
     this.abreast = need <= width;
+    this.strips =
+        notches.isEmpty()
+            ? null
+            : TicketStrips.of(c, left.orElseGet(right::get), type, behind(width));
+  }
+
+  // How wide the layers are drawn; as in figure().
+  private double behind(double width) {
+    if (left.isEmpty() || right.isEmpty() || !abreast) {
+      double aside =
+          Math.max(left.map(this::aside).orElse(0.0), right.map(this::aside).orElse(0.0));
+      return width - aside - 3 + 2 * BEYOND + 1.8;
+    }
+    return width - aside(left.get()) - (twins ? TWIN : aside(right.get())) + 3 * BEYOND;
   }
 
   private String title() {

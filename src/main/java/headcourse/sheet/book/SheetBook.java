@@ -12,6 +12,7 @@ import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.SheetIndex;
 import headcourse.sheet.SheetPacker;
+import headcourse.sheet.SheetRun;
 import headcourse.sheet.bench.CuttingPlanSheet;
 import headcourse.sheet.bench.IndexSheet;
 import headcourse.sheet.bench.LayoutBoardSheet;
@@ -35,7 +36,6 @@ import headcourse.sheet.wall.WallElevation;
 import headcourse.text.Words;
 import headcourse.units.LengthFormat;
 import headcourse.work.ShopWork;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
 import java.util.ServiceLoader.Provider;
@@ -59,8 +59,8 @@ public final class SheetBook {
       List.of(
           new IndexSheet(),
           new CuttingPlanSheet(),
-          new TicketSheets(),
           new SkewbackSheet(),
+          new TicketSheets(),
           new LayoutBoardSheet(),
           new WallElevation(),
           new StrikingSheet(),
@@ -126,13 +126,8 @@ public final class SheetBook {
   }
 
   private static List<PageDraft> drafts(SheetContext context) {
-    List<PageDraft> drafts = new ArrayList<>();
-    for (SheetComposer sheet : SHEETS) {
-      if (sheet.bundle() == context.bundle()) {
-        drafts.addAll(sheet.compose(context));
-      }
-    }
-    return drafts;
+    return SheetRun.of(
+        context, SHEETS.stream().filter(s -> s.bundle() == context.bundle()).toList());
   }
 
   // A contractor hangs few large sheets side by side, and is sent from one to another: composed

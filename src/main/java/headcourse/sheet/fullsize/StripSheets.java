@@ -2,7 +2,6 @@ package headcourse.sheet.fullsize;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Board;
-import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
@@ -29,33 +28,33 @@ import java.util.List;
  * and ends, cut into lengths that are laid end to end on the board.
  */
 public final class StripSheets implements SheetComposer {
-  private static final double BAND = 21;
+  static final double BAND = 21;
   private static final double PITCH = 26.3;
   private static final double BEYOND = 12;
-  private static final double TICK = 2.9;
+  static final double TICK = 2.9;
 
   /** Under an opening's lines over its first part, mm. */
   private static final double HEAD = 1.8;
 
   private static final Lettering TITLE = new Lettering(2.5, true);
-  private static final Lettering SMALL = new Lettering(2.5, true);
+  static final Lettering SMALL = new Lettering(2.5, true);
   private static final double SAME = 0.02;
-  private static final Lettering MARK = new Lettering(3.5, true);
+  static final Lettering MARK = new Lettering(3.5, true);
 
   /**
    * A line across the strip: where, what it says, and on which edge; across all of it where on
    * neither.
    */
-  private record Tick(double x, String text, On on, Pen pen) {}
+  record Tick(double x, String text, On on, Pen pen) {}
 
-  private enum On {
+  enum On {
     SOFFIT,
     TOP,
     BOTH
   }
 
   /** A stone's mark between its joints on the soffit line. */
-  private record Stone(double from, double to, String mark) {}
+  record Stone(double from, double to, String mark) {}
 
   @Override
   public Bundle bundle() {
@@ -164,14 +163,15 @@ public final class StripSheets implements SheetComposer {
           for (Tick t : strip.ticks) {
             double x = left + t.x - from;
             if (!t.text.isEmpty() && x >= left && x <= right) {
-              b.firstFree(labels(t, x, y, left, right), 0.3);
+              b.firstFree(StripLabels.figures(t, x, y, left, right), 0.3);
             }
           }
           for (Stone s : strip.stones) {
             double x0 = Math.max(left, left + s.from - from);
             double x1 = Math.min(right, left + s.to - from);
-            if (x1 - x0 > 2) {
-              b.firstFree(marks(s.mark, x0, x1, y), 0.3);
+            // What of a stone lies on the next part is named there.
+            if (x1 - x0 >= Math.min(2, 0.6 * (s.to - s.from))) {
+              StripLabels.mark(b, s, x0, x1, y, left, right);
             }
           }
           for (double x : new double[] {left + 2, left + 30, left + 60}) {
@@ -188,47 +188,6 @@ public final class StripSheets implements SheetComposer {
             }
           }
         });
-  }
-
-  // Under its tick, or beside it, or smaller; at the end of a part on the side that is left.
-  private static List<Mark.Label> labels(Tick t, double x, double y, double left, double right) {
-    List<Mark.Label> tries = new ArrayList<>();
-    for (Lettering l : List.of(MARK, SMALL)) {
-      double half = LabelShape.width(t.text, l) / 2;
-      double below = LabelShape.below(t.text, l);
-      double under =
-          t.on == On.TOP
-              ? y + TICK + 1 + LabelShape.above(t.text, l)
-              : y + BAND - TICK - 0.7 - below;
-      double beside =
-          t.on == On.TOP ? y + 0.5 + LabelShape.above(t.text, l) : y + BAND - 0.4 - below;
-      double middle = y + (BAND + l.height()) / 2;
-      List<Double> rows = t.on == On.BOTH ? List.of(middle) : List.of(under, beside);
-      for (double low : rows) {
-        for (double aside : new double[] {0, half + 0.8, -half - 0.8}) {
-          double at = x + aside;
-          boolean clear = low == under && t.on != On.BOTH || aside != 0;
-          if (clear && at - half > left + 0.5 && at + half < right - 0.5) {
-            tries.add(new Mark.Label(new Point(at, low), t.text, l, Align.MIDDLE, 0));
-          }
-        }
-      }
-    }
-    return tries;
-  }
-
-  // In the middle of the stone, between the figures of both lines.
-  private static List<Mark.Label> marks(String mark, double x0, double x1, double y) {
-    double base = y + (BAND + SMALL.height()) / 2;
-    double half = LabelShape.width(mark, SMALL) / 2;
-    List<Mark.Label> tries = new ArrayList<>();
-    for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8}) {
-      double x = x0 + share * (x1 - x0);
-      if (x - half > x0 + 0.4 && x + half < x1 - 0.4) {
-        tries.add(new Mark.Label(new Point(x, base), mark, SMALL, Align.MIDDLE, 0));
-      }
-    }
-    return tries;
   }
 
   private static boolean alike(List<Tick> ticks) {

@@ -19,16 +19,19 @@ import headcourse.statics.Joint;
 import headcourse.statics.Standing;
 import headcourse.statics.Yield;
 import headcourse.statics.Yield.How;
+import headcourse.testing.DemoJobs;
 import headcourse.testing.JobYaml;
+import headcourse.units.Length;
+import headcourse.units.LengthFormat;
+import headcourse.units.Limit;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Reads the figure back from the finished pages. */
@@ -37,8 +40,7 @@ class SolidFigureTest {
   private static final double OFF = 0.05;
 
   private static ShopWork work(String name) throws IOException {
-    Job job = JobYaml.job(Files.readString(Path.of("jobs", name + ".yaml")));
-    return WorkUp.of(job).value().orElseThrow();
+    return DemoJobs.work(name);
   }
 
   private static List<Mark.Group> figures(ShopWork work, Bundle bundle, String mark) {
@@ -110,6 +112,16 @@ class SolidFigureTest {
     long slides = standing.yields().stream().filter(y -> y.how() == How.SLIDE).count();
     assertEquals(1 + 2 * slides, heavy.size());
     yieldsStandWhereTheyDo(g, back, standing, heavy.subList(1, heavy.size()));
+    List<Mark.Stroke> jambs = strokes(g, Pen.DIMENSION);
+    assertEquals(2, jambs.size());
+    for (int i = 0; i < 2; i++) {
+      Side side = List.of(Side.LEFT, Side.RIGHT).get(i);
+      Box jamb = jambs.get(i).path().bounds();
+      Point top = back.model(new Point(jamb.minX(), jamb.minY()));
+      assertEquals(side.sign() * head.layout().jamb(side).mm(), top.x(), OFF / back.scale());
+      assertEquals(0, top.y(), OFF / back.scale());
+      assertTrue(jamb.height() > 1 && jamb.width() < OFF, "a jamb is plumb, below its springing");
+    }
     List<Point> line = heavy.get(0).path().vertices(OFF);
     assertEquals(head.asSolid().standing().line().size(), line.size());
     double last = Double.NEGATIVE_INFINITY;
@@ -172,16 +184,12 @@ class SolidFigureTest {
     }
   }
 
+  static List<String> demos() throws IOException {
+    return DemoJobs.names();
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "as-built-dairy",
-        "cart-door",
-        "chapel-arches",
-        "courtyard-windows",
-        "forge-arch",
-        "granary-store"
-      })
+  @MethodSource("demos")
   void everyHeadOfTheDemos(String name) throws IOException {
     once(work(name));
   }
@@ -251,6 +259,20 @@ class SolidFigureTest {
     String contractor = words(work, Bundle.CONTRACTOR);
     assertTrue(contractor.contains("would have to take 1424 lb sideways"), contractor);
     assertTrue(contractor.contains("the head weighs 783 lb"), contractor);
+    String pier = Limit.LEAST.withUnit(inches(work), Length.mm(s.pier()));
+    assertTrue(contractor.contains("makes it look, 4\"); a pier of the same stone"), contractor);
+    assertTrue(contractor.contains("would have to be " + pier + " wide"), contractor);
+    assertTrue(s.pier() > 101.6 + 1, "the pier's width can be told from the reveal");
+    assertTrue(
+        contractor.contains(
+            "weight; greatest that it bears: "
+                + Limit.MOST.decimal(s.greatest(), 2).toPlainString()),
+        contractor);
+    assertTrue(s.greatest() > s.thrust() + 0.01);
+  }
+
+  private static LengthFormat inches(ShopWork work) {
+    return new LengthFormat(work.job().units(), work.job().grid());
   }
 
   /**
