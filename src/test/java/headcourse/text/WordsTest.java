@@ -175,7 +175,7 @@ class WordsTest {
         String code = Files.readString(f);
         // Field paths of the job file look alike; only what is said on paper counts.
         boolean sheet =
-            f.toString().replace('\\', '/').matches(".*/(sheet|render|rules|overview)/.*");
+            f.toString().replace('\\', '/').matches(".*/(sheet|render|rules|export)/.*");
         Matcher m = quoted.matcher(code);
         while (sheet && m.find()) {
           String key = m.group(1);

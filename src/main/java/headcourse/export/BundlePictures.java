@@ -1,4 +1,4 @@
-package headcourse.overview;
+package headcourse.export;
 
 import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;

@@ -1,4 +1,4 @@
-package headcourse.overview;
+package headcourse.export;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;

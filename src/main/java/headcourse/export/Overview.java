@@ -1,4 +1,4 @@
-package headcourse.overview;
+package headcourse.export;
 
 import headcourse.bench.HeadWork;
 import headcourse.job.JobInfo;
