@@ -3,6 +3,7 @@ package headcourse.cli;
 import headcourse.diag.Diagnostic;
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
+import headcourse.text.Languages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.stream.Collectors;
  * @param paper paper of every bundle, or null
  * @param opening the one opening to draw, or empty for all
  * @param open whether what was drawn is shown
+ * @param language of the page, or empty for the job's
  */
 record Arguments(
     String command,
@@ -26,9 +28,10 @@ record Arguments(
     List<Output> only,
     Paper paper,
     String opening,
-    boolean open) {
+    boolean open,
+    String language) {
   static final List<String> COMMANDS =
-      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "rules", "schema");
+      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "page", "rules", "schema");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {
@@ -68,6 +71,7 @@ record Arguments(
     Paper paper = null;
     String opening = "";
     boolean open = false;
+    String language = "";
     for (int i = 0; i < args.size(); i++) {
       String a = args.get(i);
       String value = null;
@@ -77,13 +81,13 @@ record Arguments(
       }
       switch (a) {
         case "--help", "-h" -> {
-          return new Arguments("help", List.of(command), "", List.of(), null, "", false);
+          return new Arguments("help", List.of(command), "", List.of(), null, "", false, "");
         }
         case "--version" -> {
-          return new Arguments("version", List.of(), "", List.of(), null, "", false);
+          return new Arguments("version", List.of(), "", List.of(), null, "", false, "");
         }
         case "--open" -> open = true;
-        case "--out", "--only", "--paper", "--opening" -> {
+        case "--out", "--only", "--paper", "--opening", "--lang" -> {
           if (value == null && i + 1 < args.size()) {
             value = args.get(++i);
           }
@@ -93,6 +97,8 @@ record Arguments(
             out = value;
           } else if (a.equals("--opening")) {
             opening = value;
+          } else if (a.equals("--lang")) {
+            language = language(value, faults);
           } else if (a.equals("--only")) {
             only.addAll(outputs(value, faults));
           } else {
@@ -104,7 +110,7 @@ record Arguments(
             faults.add(
                 fault(
                     "unknown option " + a,
-                    "options are --out, --only, --paper, --opening, --open, --help"));
+                    "options are --out, --only, --paper, --opening, --open, --lang, --help"));
           } else if (command.isEmpty()) {
             command = a;
           } else {
@@ -122,7 +128,21 @@ record Arguments(
                   ? "to draw that file: headcourse draw " + command
                   : "headcourse --help"));
     }
-    return new Arguments(command, List.copyOf(files), out, List.copyOf(only), paper, opening, open);
+    return new Arguments(
+        command, List.copyOf(files), out, List.copyOf(only), paper, opening, open, language);
+  }
+
+  /** What draws the same job whole, to the same place. */
+  Arguments drawing() {
+    return new Arguments("draw", files, out, List.of(), paper, "", false, "");
+  }
+
+  private static String language(String word, List<Diagnostic> faults) {
+    if (!Languages.tags().contains(word)) {
+      String all = String.join(", ", Languages.tags());
+      faults.add(fault("--lang does not know " + word, "write one of " + all));
+    }
+    return word;
   }
 
   private static List<Output> outputs(String words, List<Diagnostic> faults) {

@@ -96,7 +96,7 @@ final class Notes {
               f.severity().word(),
               f.message(),
               List.of(),
-              f.source() + "; " + status,
+              f.status() == Finding.SourceStatus.PRACTICE ? f.source() : f.source() + "; " + status,
               f.accepted() == null ? "" : f.accepted(),
               cured ? cures(work.heads().get(opening)) : List.of(),
               words.tag()));

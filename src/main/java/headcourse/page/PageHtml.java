@@ -42,6 +42,7 @@ final class PageHtml {
   private static String put(String what, Words words) {
     return switch (what) {
       case "tag" -> words.tag();
+      case "caution" -> escaped(words.say("frame.caution-text"));
       case "svg-rule" -> SvgRenderer.TEXT_RULE;
       default -> escaped(words.say("page." + what));
     };

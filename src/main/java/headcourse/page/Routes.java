@@ -9,6 +9,7 @@ import headcourse.job.Job;
 import headcourse.job.yaml.JobOutline;
 import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.elevation.ElevationSvg;
+import headcourse.sheet.form.MeasuringForm;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -58,6 +59,7 @@ final class Routes {
       case "" -> PageHtml.of(session);
       case "look" -> look(ask, List.of());
       case "wait" -> wait(ask.value("seen"));
+      case "where" -> where();
       case "sheets" -> sheets.list();
       case "choices" -> choices.list(ask.opening());
       default ->
@@ -65,6 +67,13 @@ final class Routes {
               ? sheets.picture(route.substring("sheet/".length()))
               : route.startsWith("out/") ? drawn(route.substring("out/".length())) : none();
     };
+  }
+
+  /** The picture of the measuring sheet, whose numbers the fields bear. */
+  private Answer where() {
+    byte[] svg = SvgRenderer.inline(MeasuringForm.picture(), session.words().say("page.where"));
+    String text = new String(svg, StandardCharsets.UTF_8);
+    return Answer.json(new JsonWriter().object().key("svg").value(text).end().toString());
   }
 
   private static Answer none() {

@@ -35,13 +35,14 @@ final class Session {
   /** How many edits can be taken back. */
   private static final int UNDOES = 200;
 
+  private static final KeyTable TABLE = KeyTable.of(Shapes.definitions(), RuleBook.limits());
+  private static final JobEdit EDIT = new JobEdit(TABLE);
+
   /** As often a file is read anew that somebody else is saving just now. */
   private static final int TRIES = 5;
 
   private final Desk desk;
   private final String language;
-  private final KeyTable table = KeyTable.of(Shapes.definitions(), RuleBook.limits());
-  private final JobEdit edit = new JobEdit(table);
   private final Deque<Step> done = new ArrayDeque<>();
   private String jobs = "en";
 
@@ -58,7 +59,7 @@ final class Session {
   }
 
   KeyTable table() {
-    return table;
+    return TABLE;
   }
 
   /** The words of the page: the language asked for, or the first of the job's. */
@@ -83,7 +84,7 @@ final class Session {
 
   /** The file with changes that are not written yet. */
   Outcome<byte[]> typed(List<Change> changes) throws IOException {
-    return edit.of(desk.name(), desk.read(), changes);
+    return EDIT.of(desk.name(), desk.read(), changes);
   }
 
   /** Reads a job. */
@@ -145,7 +146,7 @@ final class Session {
   synchronized List<Diagnostic> write(List<Change> changes) throws IOException {
     for (int i = 0; i < TRIES; i++) {
       byte[] was = desk.read();
-      Outcome<byte[]> now = edit.of(desk.name(), was, changes);
+      Outcome<byte[]> now = EDIT.of(desk.name(), was, changes);
       if (now.value().isEmpty()) {
         return now.diagnostics();
       }
