@@ -185,7 +185,7 @@ class PageInBrowserCheck {
     type("openings[0].height", "7' 1\"");
     type("openings[0].reveal", "4 3/4");
     type("openings[0].wall-right", "3' 7\"");
-    type("stone.thickness", "1 3/8");
+    type("stone.thickness", "1 1/8");
     type("openings[0].wall-left", "3");
     until("refused", () -> !find("#sum .note.error [data-cure]").isEmpty());
     assertTrue(one("#picture").getAttribute("class").contains("old"));
