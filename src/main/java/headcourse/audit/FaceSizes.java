@@ -63,7 +63,7 @@ final class FaceSizes implements Audit.Check {
     }
     double within = work.job().grid().tick().mm() / 2 + 0.02;
     for (Mark.Label l : Figures.labels(drawing)) {
-      double said = Lettered.mm(l.text(), work.job().units());
+      double said = LetteredLengths.mm(l.text(), work.job().units());
       if (Double.isNaN(said)) {
         continue;
       }
@@ -79,7 +79,7 @@ final class FaceSizes implements Audit.Check {
   // Where an edge is drawn too short for its size, that stands level beside it, out of its way.
   private static boolean aside(Piece p, Mark.Label l, double said, double within) {
     return l.degrees() == 0
-        && Stream.of(p.leftEdge(), p.rightEdge())
+        && Stream.of(p.measures().leftEdge(), p.measures().rightEdge())
             .anyMatch(size -> Math.abs(size.mm() - said) <= within);
   }
 

@@ -74,7 +74,7 @@ final class PartsOnBlanks implements Audit.Check {
       if (!below && !above || l.at().x() <= bar.minX() - 1.5 || l.degrees() != 0) {
         continue;
       }
-      double at = Lettered.mm(l.text(), work.job().units());
+      double at = LetteredLengths.mm(l.text(), work.job().units());
       if (Double.isNaN(at)) {
         others += below ? 1 : 0;
         continue;

@@ -110,7 +110,7 @@ final class StonesInPlace implements Audit.Check {
       if (l.degrees() != 90 || only == 0 && Math.abs(off) < CLEAR) {
         continue;
       }
-      double value = Lettered.mm(l.text(), work.job().units());
+      double value = LetteredLengths.mm(l.text(), work.job().units());
       boolean order = ORDER.matcher(l.text()).matches() && value <= head.pieces().size();
       if (order || Double.isNaN(value)) {
         continue;

@@ -11,9 +11,4 @@ import headcourse.units.Length;
  * @param thinnest anywhere along it
  * @param thickest anywhere along it
  */
-public record BedUnder(String stone, Length left, Length right, Length thinnest, Length thickest) {
-  /** Whether it is thicker at one end than at the other. */
-  public boolean wedge() {
-    return !left.equals(right);
-  }
-}
+public record BedUnder(String stone, Length left, Length right, Length thinnest, Length thickest) {}

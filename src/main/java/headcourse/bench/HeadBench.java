@@ -90,7 +90,6 @@ public final class HeadBench {
     Length thickness = job.stone().thickness();
     Soffit soffit = head.opening().head().soffit();
     ReturnLeg leg = ReturnLeg.of(job, head, frame);
-    Measures measures = Measures.of(frame);
     Solid solid = Solid.of(frame, thickness.mm(), leg);
     Contact left = contact(i, Where.LEFT);
     Contact right = contact(i, Where.RIGHT);
@@ -99,28 +98,23 @@ public final class HeadBench {
         head.opening().mark() + "-" + stone.mark(),
         stone,
         order.of(stone),
-        measures.leftEdge(),
-        measures.rightEdge(),
-        measures.rising(),
-        measures.falling(),
+        0,
+        Measures.of(frame),
         RakeFinder.rake(frame, Where.LEFT, job.grid()),
         RakeFinder.rake(frame, Where.RIGHT, job.grid()),
         thickness,
-        leg.depth(),
-        leg.relief(),
-        leg.seatFrom(),
-        measures.extent(),
-        solid.area() / MM2_PER_M2,
-        volume,
-        volume * job.stone().density(),
-        volume * job.stone().liftingDensity(),
-        solid.centre(),
-        solid.depth(),
+        leg,
+        new Mass(
+            solid.area() / MM2_PER_M2,
+            volume,
+            volume * job.stone().density(),
+            volume * job.stone().liftingDensity(),
+            solid.centre(),
+            solid.depth()),
         ExposedEdges.find(frame, left, right, thickness, leg, soffit),
         SawPlanner.plan(frame, job.tools().saw(), thickness, leg, soffit),
         slotted ? notches.plan(frame, left, right, solid) : List.of(),
-        SoffitPieces.find(job, head, frame, leg, notches.openJoints()),
-        0);
+        SoffitPieces.find(job, head, frame, leg, notches.openJoints()));
   }
 
   /** Stones run from left to right, so a neighbour is the one before or after. */

@@ -1,7 +1,6 @@
 package headcourse.bench;
 
 import headcourse.layout.HeadLayout;
-import headcourse.layout.Side;
 import headcourse.statics.AsSolid;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -57,10 +56,5 @@ public record HeadWork(
   /** The pieces in setting order. */
   public List<Piece> inSettingOrder() {
     return pieces.stream().sorted(java.util.Comparator.comparingInt(Piece::setOrder)).toList();
-  }
-
-  /** The stack-up of a side. */
-  public StackUp stackUp(Side side) {
-    return stackUps.stream().filter(s -> s.side() == side).findFirst().orElseThrow();
   }
 }

@@ -52,12 +52,7 @@ public record Lands(
     /** An end that runs too far onto the wall. */
     FAR,
     /** A gap at a skewback. */
-    GAP;
-
-    /** The word in keys. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
+    GAP
   }
 
   /**

@@ -14,7 +14,8 @@ import headcourse.units.Length;
  * @param falling diagonal from the upper left to the lower right corner
  * @param extent extent along the stone's own soffit
  */
-record Measures(Length leftEdge, Length rightEdge, Length rising, Length falling, Length extent) {
+public record Measures(
+    Length leftEdge, Length rightEdge, Length rising, Length falling, Length extent) {
   static Measures of(StoneFrame frame) {
     return new Measures(
         edge(frame, Where.LEFT),

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param relief how far it is cut away from the outer end inward, on the grid
  * @param seatFrom x of its outer end, mm
  */
-record ReturnLeg(Length depth, Length relief, double seatFrom) {
+public record ReturnLeg(Length depth, Length relief, double seatFrom) {
   /** A soffit steeper than this has no jamb stone under it: cosine of 45°. */
   private static final double LEVEL = Math.sqrt(0.5);
 
@@ -64,7 +64,7 @@ record ReturnLeg(Length depth, Length relief, double seatFrom) {
   }
 
   /** Whether there is one. */
-  boolean present() {
+  public boolean present() {
     return depth.isPositive();
   }
 

@@ -34,7 +34,7 @@ final class SoffitBedFinder {
     SoffitBedFinder finder = new SoffitBedFinder(job.wall().bed(), levels);
     List<BedUnder> under = new ArrayList<>();
     for (Piece p : pieces) {
-      if (p.returnDepth().isPositive()) {
+      if (p.leg().depth().isPositive()) {
         under.add(finder.under(p));
       }
     }
@@ -44,9 +44,9 @@ final class SoffitBedFinder {
   private BedUnder under(Piece p) {
     StoneFrame frame = StoneFrame.of(p.stone());
     Side side = p.stone().side();
-    boolean cut = p.relief().isPositive();
-    double left = cut && side == Side.LEFT ? p.seatFrom() : frame.low(Where.LEFT).x();
-    double right = cut && side == Side.RIGHT ? p.seatFrom() : frame.low(Where.RIGHT).x();
+    boolean cut = p.leg().relief().isPositive();
+    double left = cut && side == Side.LEFT ? p.leg().seatFrom() : frame.low(Where.LEFT).x();
+    double right = cut && side == Side.RIGHT ? p.leg().seatFrom() : frame.low(Where.RIGHT).x();
     double hangs =
         side == Side.CENTRE
             ? Math.max(0, 0 - Math.min(frame.lowerLeft().y(), frame.lowerRight().y()))

@@ -103,9 +103,9 @@ public record Choices(
   }
 
   private static boolean cut(Job job, String mark) {
-    return job.fitted().stream().anyMatch(f -> f.opening().equals(mark))
-        || job.cut().stream().anyMatch(c -> c.opening().equals(mark))
-        || job.spoiled().stream().anyMatch(s -> s.startsWith(mark + "-"));
+    return job.report().fitted().stream().anyMatch(f -> f.opening().equals(mark))
+        || job.report().cut().stream().anyMatch(c -> c.opening().equals(mark))
+        || job.report().spoiled().stream().anyMatch(s -> s.startsWith(mark + "-"));
   }
 
   /** The job as it is without the choice made for an opening. */

@@ -65,12 +65,6 @@ record Dial(
     return new long[] {base - some, base + some, base - 3 * some, base + 3 * some};
   }
 
-  /** Values some way off, to be written beside another change. */
-  long[] some() {
-    long far = Math.max(1, limit / 6);
-    return way != 0 ? new long[] {base + way * far} : new long[] {base - far, base + far};
-  }
-
   /** The smallest turn that helps when other changes are written too, or null. */
   Turned turned(Trials trials, List<Change> also) {
     return limit < 1 ? null : way == 0 ? nearest(trials, also) : least(trials, also);

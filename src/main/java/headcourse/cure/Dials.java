@@ -28,7 +28,7 @@ final class Dials {
   private final HeadSpec head;
   private final Grid grid;
   private final LengthFormat format;
-  private final Telling telling;
+  private final ShortfallWords telling;
   private final boolean flat;
   private final List<Dial> dials = new ArrayList<>();
 
@@ -38,7 +38,7 @@ final class Dials {
     this.head = opening.head();
     this.grid = job.grid();
     this.format = new LengthFormat(job.units(), grid);
-    this.telling = new Telling(job, opening);
+    this.telling = new ShortfallWords(job, opening);
     this.flat = flat;
   }
 

@@ -17,7 +17,7 @@ record Recut(Job job, Fitted stone) {
   private static final long FARTHEST = 48;
 
   static void addTo(List<Dial> dials, Job job, Opening opening) {
-    for (Fitted f : job.fitted()) {
+    for (Fitted f : job.report().fitted()) {
       if (f.opening().equals(opening.mark())) {
         dials.add(new Recut(job, f).dial());
       }

@@ -1,7 +1,5 @@
 package headcourse.drawing;
 
-import java.util.Arrays;
-
 /** Moves labels along a line so that none is nearer to its neighbour than a spacing. */
 public final class LabelSpacing {
   private LabelSpacing() {}
@@ -59,11 +57,5 @@ public final class LabelSpacing {
       }
     }
     return places;
-  }
-
-  /** The same without bounds. */
-  public static double[] along(double[] wanted, double spacing) {
-    double[] copy = Arrays.copyOf(wanted, wanted.length);
-    return along(copy, spacing, -1e9, 1e9);
   }
 }

@@ -31,13 +31,13 @@ public final class CutListCsv {
           new Size("bottom", p -> p.stone().bottom()),
           new Size("top", p -> p.stone().top()),
           new Size("height", p -> p.stone().height()),
-          new Size("left-edge", Piece::leftEdge),
-          new Size("right-edge", Piece::rightEdge),
-          new Size("diagonal-rising", Piece::diagonalRising),
-          new Size("diagonal-falling", Piece::diagonalFalling),
+          new Size("left-edge", x -> x.measures().leftEdge()),
+          new Size("right-edge", x -> x.measures().rightEdge()),
+          new Size("diagonal-rising", x -> x.measures().rising()),
+          new Size("diagonal-falling", x -> x.measures().falling()),
           new Size("thickness", Piece::thickness),
-          new Size("return", Piece::returnDepth),
-          new Size("relief", Piece::relief));
+          new Size("return", x -> x.leg().depth()),
+          new Size("relief", x -> x.leg().relief()));
 
   /** The file's text. */
   public static String write(ShopWork work) {
@@ -79,7 +79,7 @@ public final class CutListCsv {
     c.add(new Column<>("right-rake-deg", r -> degrees(r.piece.right().offSquare().degrees())));
     c.add(new Column<>("left-long-point", r -> word(r.piece.left().longPoint())));
     c.add(new Column<>("right-long-point", r -> word(r.piece.right().longPoint())));
-    c.add(new Column<>("mass-kg", r -> JsonWriter.decimal(r.piece.massKg())));
+    c.add(new Column<>("mass-kg", r -> JsonWriter.decimal(r.piece.mass().kg())));
     c.add(
         new Column<>(
             "notches", r -> each(r, n -> n.edge().word() + " " + format.plain(n.height()))));

@@ -24,11 +24,6 @@ public record CircleSegment(double radius, double angle) {
     return new CircleSegment(radius, 4 * Math.atan2(height, half));
   }
 
-  /** From an arc's length and its angle, both positive. */
-  public static CircleSegment ofArcAndAngle(double arc, double angle) {
-    return new CircleSegment(arc / angle, angle);
-  }
-
   /** From a chord and a radius of at least half of it; the lesser of the two segments. */
   public static CircleSegment ofChordAndRadius(double chord, double radius) {
     return new CircleSegment(radius, 2 * Math.asin(chord / (2 * radius)));

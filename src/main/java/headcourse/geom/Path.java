@@ -100,11 +100,6 @@ public record Path(List<Edge> edges, boolean closed) {
     return sum / 2;
   }
 
-  /** Its length. */
-  public double length() {
-    return edges.stream().mapToDouble(Edge::length).sum();
-  }
-
   /** The least box around it, curves flattened to {@link Tolerance#SAME} of their true extent. */
   public Box bounds() {
     return Box.around(vertices(1e-3));

@@ -42,9 +42,4 @@ public enum AnchorKind {
   public static AnchorKind of(String word) {
     return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
   }
-
-  /** The kinds to ask for where something stands behind. */
-  public static List<AnchorKind> into(Kind kind) {
-    return Arrays.stream(values()).filter(a -> a.into.contains(kind)).toList();
-  }
 }

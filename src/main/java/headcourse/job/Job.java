@@ -21,12 +21,8 @@ import java.util.List;
  * @param props what carries the stones while the mortar is green
  * @param openings at least one
  * @param stock the yard
- * @param fitted stones already cut, with what they measure
- * @param cut stones already cut as their tickets say
- * @param spoiled what broke, in that order: blank marks with number, as C2#3, and full marks of
- *     stones, as D1-R5
- * @param accepted findings accepted
- * @param limits thresholds of rules
+ * @param report what the bench reports
+ * @param checks how findings are judged
  * @param steps how many steps an exact search may take before it prints a bound instead
  * @param spans where everything stands
  */
@@ -44,20 +40,13 @@ public record Job(
     Props props,
     List<Opening> openings,
     Stock stock,
-    List<Fitted> fitted,
-    List<CutStone> cut,
-    List<String> spoiled,
-    List<Accepted> accepted,
-    Limits limits,
+    Report report,
+    Checks checks,
     long steps,
     Spans spans) {
-  /** Copies the lists. */
+  /** Copies the list. */
   public Job {
     openings = List.copyOf(openings);
-    fitted = List.copyOf(fitted);
-    cut = List.copyOf(cut);
-    spoiled = List.copyOf(spoiled);
-    accepted = List.copyOf(accepted);
   }
 
   /** Paper of each bundle. */
@@ -91,11 +80,8 @@ public record Job(
         props,
         openings,
         stock,
-        fitted,
-        cut,
-        spoiled,
-        accepted,
-        limits,
+        report,
+        checks,
         steps,
         spans);
   }
@@ -104,16 +90,12 @@ public record Job(
   public Job withOpenings(List<Opening> others) {
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, others,
-        stock, fitted, cut, spoiled, accepted, limits, steps, spans);
+        stock, report, checks, steps, spans);
   }
 
   /** The same job with one opening alone, before anything was cut or sent out. */
   public Job alone(int opening) {
     Opening one = openings.get(opening);
-    List<Accepted> own =
-        accepted.stream()
-            .filter(a -> a.opening().isEmpty() || a.opening().equals(one.mark()))
-            .toList();
     return new Job(
         name,
         info.first(),
@@ -128,11 +110,8 @@ public record Job(
         props,
         List.of(one),
         stock,
-        List.of(),
-        List.of(),
-        List.of(),
-        own,
-        limits,
+        Report.NONE,
+        checks.of(one.mark()),
         steps,
         spans);
   }
@@ -141,22 +120,20 @@ public record Job(
   public Job withSteps(long most) {
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
-        stock, fitted, cut, spoiled, accepted, limits, most, spans);
+        stock, report, checks, most, spans);
   }
 
   /** The same job with another opening in one's place. */
   public Job with(int place, Opening other) {
     List<Opening> all = new ArrayList<>(openings);
     all.set(place, other);
-    return new Job(
-        name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, all, stock,
-        fitted, cut, spoiled, accepted, limits, steps, spans);
+    return withOpenings(all);
   }
 
   /** The same job, of which other things were reported from the bench. */
-  public Job withReport(List<Fitted> fits, List<CutStone> cuts, List<String> broken) {
+  public Job withReport(Report other) {
     return new Job(
         name, info, units, grid, printing, stone, wall, setting, tools, fastener, props, openings,
-        stock, fits, cuts, broken, accepted, limits, steps, spans);
+        stock, other, checks, steps, spans);
   }
 }

@@ -17,7 +17,7 @@ public final class ArrisLimit {
    */
   public static Length of(Job job, HeadSpec head) {
     Length general =
-        job.limits().values().get("chord-deviation") instanceof Length l
+        job.checks().limits().values().get("chord-deviation") instanceof Length l
             ? l
             : job.units() == Units.INCH ? Length.inches(1 / 8.0) : Length.mm(3);
     return head.params().length("arris-limit").orElse(general);

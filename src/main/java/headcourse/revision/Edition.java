@@ -82,8 +82,8 @@ public record Edition(String revision, List<Opening> openings) {
     v.put(Property.RAKE_INNER, Value.of(rake.inner().degrees()));
     v.put(Property.RAKE_OUTER, Value.of(rake.outer().degrees()));
     v.put(Property.THICKNESS, Value.of(p.thickness().mm()));
-    v.put(Property.RETURN, Value.of(p.returnDepth().mm()));
-    v.put(Property.RELIEF, Value.of(p.relief().mm()));
+    v.put(Property.RETURN, Value.of(p.leg().depth().mm()));
+    v.put(Property.RELIEF, Value.of(p.leg().relief().mm()));
     v.put(Property.PROUD, Value.of(p.stone().proud().mm()));
     v.put(Property.NOTCHES, new Value("", p.notches().stream().map(n -> n.height().mm()).toList()));
     v.put(

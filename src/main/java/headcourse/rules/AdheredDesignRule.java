@@ -35,7 +35,7 @@ final class AdheredDesignRule implements Rule {
 
   @Override
   public List<FindingDraft> check(RuleContext c) {
-    if (c.job().limits().edition() < 2022) {
+    if (c.job().checks().limits().edition() < 2022) {
       return List.of();
     }
     double most = c.number("adhered-design", 360 * Figures.M2_PER_IN2);
@@ -43,8 +43,8 @@ final class AdheredDesignRule implements Rule {
     List<FindingDraft> hits = new ArrayList<>();
     for (HeadWork head : c.heads()) {
       for (Piece p : head.pieces()) {
-        if (p.areaM2() > most * (1 + 1e-9)) {
-          String has = c.say().area(Limit.LEAST, p.areaM2());
+        if (p.mass().areaM2() > most * (1 + 1e-9)) {
+          String has = c.say().area(Limit.LEAST, p.mass().areaM2());
           hits.add(FindingDraft.stone(head, p, c.text("rule.adhered-design.large", has, size)));
         }
       }

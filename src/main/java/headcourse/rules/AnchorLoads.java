@@ -54,7 +54,7 @@ public record AnchorLoads(
     Wall wall = job.wall();
     double sin = Math.sin(notch.slant().radians());
     int n = (int) piece.notches().stream().filter(o -> o.screw() != null).count();
-    double weight = piece.liftingKg() * GRAVITY;
+    double weight = piece.mass().liftingKg() * GRAVITY;
     boolean wood = a.kind() == AnchorKind.WOOD_SCREW && a.holdsIn() == Backing.Kind.WOOD;
     Length sheathing = wall.sheathing().holds() ? wall.sheathing().thickness() : Length.ZERO;
     double along = Math.max(0, a.penetration().minus(sheathing).mm()) / sin;

@@ -21,7 +21,7 @@ final class KeyVRule implements PieceRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
     Optional<VSoffit> v = VSoffit.of(piece.stone());
-    if (v.isEmpty() || piece.returnDepth().isPositive() || piece.soffitPieces().isEmpty()) {
+    if (v.isEmpty() || piece.leg().depth().isPositive() || piece.soffitPieces().isEmpty()) {
       return Optional.empty();
     }
     SoffitPiece flank = piece.soffitPieces().get(0);

@@ -44,13 +44,14 @@ final class LiftingReachRule implements PieceRule {
     NioshLift lift = lift(c, head);
     double alone = lift.limitKg();
     // Where two people lift anyway, that rule has said so.
-    if (piece.liftingKg() <= alone || piece.liftingKg() >= LiftingRule.limit(c) * (1 - 1e-9)) {
+    if (piece.mass().liftingKg() <= alone
+        || piece.mass().liftingKg() >= LiftingRule.limit(c) * (1 - 1e-9)) {
       return Optional.empty();
     }
     return Optional.of(
         c.text(
             "rule.lifting-reach",
-            c.say().mass(piece.liftingKg()),
+            c.say().mass(piece.mass().liftingKg()),
             c.say().mass(Limit.MOST, alone),
             c.say().length(lift.horizontal()),
             c.say().length(lift.vertical()),

@@ -38,9 +38,9 @@ public final class MaterialsTakeOff {
       boolean corners = head.layout().opening().head().soffit() == Soffit.RETURNED;
       for (Piece p : head.pieces()) {
         stones += count;
-        faceM2 += count * p.areaM2();
-        stoneKg += count * p.massKg();
-        if (corners && p.returnDepth().isPositive()) {
+        faceM2 += count * p.mass().areaM2();
+        stoneKg += count * p.mass().kg();
+        if (corners && p.leg().depth().isPositive()) {
           arrisMm += count * p.stone().bottom().mm();
         }
         soffitScrews(p).forEach(l -> screws.merge(l, count, Integer::sum));
@@ -89,7 +89,7 @@ public final class MaterialsTakeOff {
     double kg = 0;
     for (HeadWork head : heads) {
       for (Piece p : head.pieces()) {
-        if (p.returnDepth().isZero()) {
+        if (p.leg().depth().isZero()) {
           kg +=
               head.layout().opening().count()
                   * p.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
@@ -107,7 +107,7 @@ public final class MaterialsTakeOff {
 
   /** What the stones over one opening weigh, with all soffit pieces, kg. */
   public static double headKg(HeadWork head) {
-    double kg = head.pieces().stream().mapToDouble(Piece::massKg).sum();
+    double kg = head.pieces().stream().mapToDouble(x -> x.mass().kg()).sum();
     return kg + apartKg(List.of(head)) / head.layout().opening().count();
   }
 }

@@ -22,7 +22,7 @@ final class MortarTakeOff {
     for (HeadWork head : heads) {
       int count = head.layout().opening().count();
       for (Piece p : head.pieces()) {
-        face += count * p.areaM2();
+        face += count * p.mass().areaM2();
         soffit += count * soffit(job, head, p);
       }
       joints += count * joints(job, head.pieces());
@@ -38,8 +38,8 @@ final class MortarTakeOff {
    * thick as a measured rough head asks.
    */
   private static double soffit(Job job, HeadWork head, Piece p) {
-    double deep = Math.max(0, p.returnDepth().minus(p.thickness()).mm());
-    double wide = Math.max(0, p.stone().bottom().minus(p.relief()).mm());
+    double deep = Math.max(0, p.leg().depth().minus(p.thickness()).mm());
+    double wide = Math.max(0, p.stone().bottom().minus(p.leg().relief()).mm());
     double thick =
         head.bed()
             .of(p.stone().mark())
@@ -47,7 +47,7 @@ final class MortarTakeOff {
             .map(MortarTakeOff::mean)
             .orElse(job.wall().bed().mm());
     double apart = 0;
-    if (p.returnDepth().isZero()) {
+    if (p.leg().depth().isZero()) {
       apart = p.soffitPieces().stream().mapToDouble(s -> s.underside().mm() * s.depth().mm()).sum();
     }
     return (deep * wide + apart) * thick / MM3_PER_M3;
@@ -64,12 +64,12 @@ final class MortarTakeOff {
       return 0;
     }
     Piece last = pieces.get(pieces.size() - 1);
-    double mm2 = joint(pieces.get(0).leftEdge().mm(), pieces.get(0), 0);
-    mm2 += joint(last.rightEdge().mm(), last, 0);
+    double mm2 = joint(pieces.get(0).measures().leftEdge().mm(), pieces.get(0), 0);
+    mm2 += joint(last.measures().rightEdge().mm(), last, 0);
     for (int i = 0; i + 1 < pieces.size(); i++) {
       Piece a = pieces.get(i);
       Piece b = pieces.get(i + 1);
-      double along = Math.min(a.rightEdge().mm(), b.leftEdge().mm());
+      double along = Math.min(a.measures().rightEdge().mm(), b.measures().leftEdge().mm());
       mm2 += joint(along, a, Math.min(deep(a), deep(b)));
     }
     return mm2 * width / MM3_PER_M3;
@@ -82,7 +82,7 @@ final class MortarTakeOff {
 
   /** How far the return stands behind the face; nothing where all of it is cut away. */
   private static double deep(Piece p) {
-    boolean gone = p.relief().compareTo(p.stone().bottom()) >= 0;
-    return gone ? 0 : Math.max(0, p.returnDepth().minus(p.thickness()).mm());
+    boolean gone = p.leg().relief().compareTo(p.stone().bottom()) >= 0;
+    return gone ? 0 : Math.max(0, p.leg().depth().minus(p.thickness()).mm());
   }
 }

@@ -45,7 +45,7 @@ final class OverheadPropRule implements HeadRule {
 
   /** Whether its weight is over the opening rather than on the wall. */
   private static boolean over(HeadWork head, Piece p) {
-    double x = p.centreOfMass().x();
+    double x = p.mass().centre().x();
     return Math.abs(x) < head.layout().jamb(x < 0 ? Side.LEFT : Side.RIGHT).mm();
   }
 }

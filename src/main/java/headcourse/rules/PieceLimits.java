@@ -16,7 +16,7 @@ final class PieceLimits {
         .bottom()
         .max(p.stone().top())
         .max(p.stone().height())
-        .max(p.leftEdge())
-        .max(p.rightEdge());
+        .max(p.measures().leftEdge())
+        .max(p.measures().rightEdge());
   }
 }

@@ -30,7 +30,7 @@ final class ReturnLeastRule implements PieceRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
     Length least = c.length("return-least", 3, 75);
-    Length deep = piece.returnDepth();
+    Length deep = piece.leg().depth();
     return !deep.isPositive() || deep.compareTo(least) >= 0
         ? Optional.empty()
         : Optional.of(

@@ -160,7 +160,7 @@ public final class RuleBook {
   }
 
   private static String accepted(Job job, String rule, String opening) {
-    for (Accepted a : job.accepted()) {
+    for (Accepted a : job.checks().accepted()) {
       boolean here = a.opening().isEmpty() || a.opening().equals(opening);
       if (here && a.rule().equals(rule)) {
         return a.reason();
@@ -179,13 +179,13 @@ public final class RuleBook {
    * word.
    */
   public static List<Diagnostic> unknownAcceptances(Job job) {
-    if (job.accepted().isEmpty()) {
+    if (job.checks().accepted().isEmpty()) {
       return List.of();
     }
     List<String> rules = cards().stream().map(RuleCard::name).toList();
     List<String> marks = job.openings().stream().map(Opening::mark).toList();
     List<Diagnostic> unknown = new ArrayList<>();
-    for (Accepted a : job.accepted()) {
+    for (Accepted a : job.checks().accepted()) {
       if (!rules.contains(a.rule())) {
         unknown.add(
             new Diagnostic(

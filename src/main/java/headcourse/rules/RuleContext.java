@@ -54,7 +54,7 @@ record RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Words words, 
 
   /** A threshold: the job's, or the rule's own. */
   Length length(String key, Length otherwise) {
-    return job.limits().values().get(key) instanceof Length l ? l : otherwise;
+    return job.checks().limits().values().get(key) instanceof Length l ? l : otherwise;
   }
 
   /** The same with one default for inch jobs and a round one for metric jobs. */
@@ -69,13 +69,13 @@ record RuleContext(Job job, List<HeadWork> heads, StockPlan stock, Words words, 
 
   /** A threshold: the job's, or the rule's own. */
   double number(String key, double otherwise) {
-    Object v = job.limits().values().get(key);
+    Object v = job.checks().limits().values().get(key);
     return v instanceof Double d ? d : v instanceof Integer i ? i : otherwise;
   }
 
   /** A threshold: the job's, or the rule's own. */
   Angle angle(String key, Angle otherwise) {
-    return job.limits().values().get(key) instanceof Angle a ? a : otherwise;
+    return job.checks().limits().values().get(key) instanceof Angle a ? a : otherwise;
   }
 
   boolean metric() {

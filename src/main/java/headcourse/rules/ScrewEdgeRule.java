@@ -28,7 +28,8 @@ final class ScrewEdgeRule implements NotchRule {
   @Override
   public Optional<String> look(RuleContext c, Piece piece, Notch notch) {
     Length least = c.length("screw-edge", piece.thickness().times(2));
-    Length edge = onLeft(piece, notch.edge()) ? piece.leftEdge() : piece.rightEdge();
+    Length edge =
+        onLeft(piece, notch.edge()) ? piece.measures().leftEdge() : piece.measures().rightEdge();
     Length near = notch.height().min(edge.minus(notch.height()));
     return near.minus(least).mm() >= -1e-6
         ? Optional.empty()

@@ -31,12 +31,12 @@ final class VeneerAreaRule implements PieceRule {
   @Override
   public Optional<String> look(RuleContext c, HeadWork head, Piece piece) {
     double most = c.number("veneer-area", 5 * Figures.M2_PER_FT2);
-    return piece.areaM2() <= most * (1 + 1e-9)
+    return piece.mass().areaM2() <= most * (1 + 1e-9)
         ? Optional.empty()
         : Optional.of(
             c.text(
                 "rule.veneer-area",
-                c.say().area(Limit.LEAST, piece.areaM2()),
+                c.say().area(Limit.LEAST, piece.mass().areaM2()),
                 c.say().area(Limit.MOST, most)));
   }
 }

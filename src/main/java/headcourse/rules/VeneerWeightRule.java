@@ -31,7 +31,7 @@ final class VeneerWeightRule implements Rule {
   public List<FindingDraft> check(RuleContext c) {
     double limit = c.number("veneer-weight", 15 * LB_FT2);
     double weight = c.job().stone().thickness().mm() / 1000 * c.job().stone().liftingDensity();
-    boolean later = c.job().limits().edition() >= 2022;
+    boolean later = c.job().checks().limits().edition() >= 2022;
     double most = later ? Math.max(limit, 30 * LB_FT2) : limit;
     if (weight <= most * (1 + 1e-9)) {
       return List.of();

@@ -5,7 +5,6 @@ import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
-import headcourse.drawing.Pen;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.sheet.SheetContext.Turn;
@@ -341,12 +340,6 @@ public final class SheetFlow {
     need(height);
     figure.draw(page.board(), x(), y);
     y += height;
-  }
-
-  /** A thin rule across the column. */
-  public void rule() {
-    page.board().line(x(), y, x() + width(), y, Pen.FINE);
-    y += 3;
   }
 
   /** The pages. */

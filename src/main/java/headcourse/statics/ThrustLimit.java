@@ -18,6 +18,6 @@ public final class ThrustLimit {
 
   /** A job's. */
   public static double of(Job job) {
-    return job.limits().values().get(KEY) instanceof Double d ? d : USUAL;
+    return job.checks().limits().values().get(KEY) instanceof Double d ? d : USUAL;
   }
 }

@@ -34,11 +34,7 @@ final class OffCuts {
    * @param length how long it is, rounded down to the grid
    * @param cuts what is planned on it, from the blank's left end
    */
-  record Left(String id, String of, Length from, Length length, List<Cut> cuts) {
-    Length to() {
-      return from.plus(length);
-    }
-  }
+  record Left(String id, String of, Length from, Length length, List<Cut> cuts) {}
 
   /** All that is left in the yard, blank by blank; nothing of blanks that are gone. */
   List<Left> of(Assignment plan, java.util.Set<String> gone) {

@@ -90,7 +90,7 @@ record Part(
     Profile face = Profile.of(piece.stone().outline(), soffit(piece));
     // The geometry's last digits never ask for a higher blank.
     Length height = new Length(Math.round(face.height() * 1e6) * 1000);
-    boolean hasReturn = piece.returnDepth().isPositive();
+    boolean hasReturn = piece.leg().depth().isPositive();
     boolean corner = hasReturn && soffit == HeadSpec.Soffit.RETURNED;
     List<Part> parts = new ArrayList<>();
     parts.add(
@@ -99,7 +99,7 @@ record Part(
             corner || piece.soffitPieces().isEmpty() ? StockPlan.Part.WHOLE : StockPlan.Part.FACE,
             face,
             height,
-            corner ? piece.returnDepth() : Length.ZERO,
+            corner ? piece.leg().depth() : Length.ZERO,
             piece.thickness(),
             false));
     for (SoffitPiece s : piece.soffitPieces()) {

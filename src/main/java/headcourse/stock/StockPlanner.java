@@ -55,7 +55,7 @@ public final class StockPlanner {
     List<String> before =
         chosen.changes().stream()
             .map(FromStock.Moved::from)
-            .filter(job.spoiled()::contains)
+            .filter(job.report().spoiled()::contains)
             .distinct()
             .toList();
     Tickets.Carried carried = new Tickets(job, heads, chosen.taken(), before).carried(drawn);

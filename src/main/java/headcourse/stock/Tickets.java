@@ -46,7 +46,7 @@ final class Tickets {
    * @param drawn the heads as they were ticketed
    */
   Carried carried(List<HeadWork> drawn) {
-    boolean stones = job.spoiled().stream().anyMatch(s -> !s.matches("[^#/]+#[0-9]+"));
+    boolean stones = job.report().spoiled().stream().anyMatch(s -> !s.matches("[^#/]+#[0-9]+"));
     return reports().isEmpty() && !stones ? whole() : carry(drawn);
   }
 
@@ -55,7 +55,7 @@ final class Tickets {
     Set<String> gone = Set.copyOf(before);
     Yard yard = new Ripping(job, Part.of(heads, job.grid()), taken).yard(gone);
     Spoilage spoilage = new Spoilage(job, yard, yard.solve(gone), before);
-    job.spoiled().forEach(spoilage::lose);
+    job.report().spoiled().forEach(spoilage::lose);
     return new Carried(yard, spoilage.outcome());
   }
 
@@ -67,14 +67,14 @@ final class Tickets {
     Yard yard = new Yard(job, parts.stream().map(Lot::of).toList(), taken);
     Spoilage spoilage = new Spoilage(job, yard, apart(ripped, yard, first), before);
     for (Report r : reports()) {
-      if (!job.spoiled().contains(r.stone())) {
+      if (!job.report().spoiled().contains(r.stone())) {
         spoilage.follow(done(yard, spoilage.plan(), r));
       }
     }
-    for (int i = 0; i < job.spoiled().size(); i++) {
-      String name = job.spoiled().get(i);
+    for (int i = 0; i < job.report().spoiled().size(); i++) {
+      String name = job.report().spoiled().get(i);
       spoilage.lose(name);
-      if (job.spoiled().lastIndexOf(name) == i) {
+      if (job.report().spoiled().lastIndexOf(name) == i) {
         // What broke and is reported as good was cut a second time.
         for (Report r : reports()) {
           if (r.stone().equals(name)) {
@@ -92,12 +92,12 @@ final class Tickets {
 
   private List<Report> reports() {
     List<Report> all = new ArrayList<>();
-    for (Fitted f : job.fitted()) {
+    for (Fitted f : job.report().fitted()) {
       if (taken.stream().noneMatch(t -> t.stone().equals(f.opening() + "-" + f.stone()))) {
         all.add(new Report(f.opening() + "-" + f.stone(), f.piece()));
       }
     }
-    job.cut().forEach(c -> all.add(new Report(c.mark(), c.piece())));
+    job.report().cut().forEach(c -> all.add(new Report(c.mark(), c.piece())));
     return all;
   }
 
@@ -139,7 +139,7 @@ final class Tickets {
   /** The parts that are still to be cut. */
   private List<Part> wanted() {
     List<Part> parts = new ArrayList<>(Part.of(heads, job.grid()));
-    for (CutStone c : job.cut()) {
+    for (CutStone c : job.report().cut()) {
       boolean in = false;
       boolean found = false;
       for (int i = 0; i < parts.size(); i++) {

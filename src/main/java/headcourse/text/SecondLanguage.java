@@ -61,13 +61,6 @@ public final class SecondLanguage {
     return runs;
   }
 
-  /** The lines of a text that has line ends in it, each marked by itself. */
-  public static List<String> lines(String text) {
-    List<String> lines = new ArrayList<>(List.of(text.split("\n", -1)));
-    balance(lines);
-    return lines;
-  }
-
   /** Marks each line of a broken text by itself; a line may begin or end amid marked words. */
   static void balance(List<String> lines) {
     boolean open = false;

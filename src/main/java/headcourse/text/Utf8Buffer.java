@@ -35,16 +35,6 @@ public final class Utf8Buffer {
     fine = coarse ? 100 : 10000;
   }
 
-  /** How many there are. */
-  public int size() {
-    return size;
-  }
-
-  /** The last of them; there is one. */
-  public byte last() {
-    return bytes[size - 1];
-  }
-
   private void room(int more) {
     if (bytes.length - size < more) {
       bytes = Arrays.copyOf(bytes, Math.max(bytes.length * 2, size + more));
@@ -63,11 +53,6 @@ public final class Utf8Buffer {
   /** Adds octets. */
   public Utf8Buffer put(byte[] more) {
     return put(more, more.length);
-  }
-
-  /** Adds what another holds. */
-  public Utf8Buffer put(Utf8Buffer other) {
-    return put(other.bytes, other.size);
   }
 
   /** Adds text in UTF-8. */

@@ -36,11 +36,6 @@ public record Angle(double radians) implements Comparable<Angle> {
     return Math.tan(radians);
   }
 
-  /** The angle the other way. */
-  public Angle negated() {
-    return new Angle(0 - radians);
-  }
-
   @Override
   public int compareTo(Angle other) {
     return Double.compare(radians, other.radians);

@@ -8,6 +8,7 @@ import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
+import headcourse.job.Report;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadShape;
 import headcourse.layout.PlacedStone;
@@ -35,7 +36,7 @@ final class BenchReport {
 
   private BenchReport(Job job) {
     this.job = job;
-    this.bare = job.withReport(List.of(), List.of(), List.of());
+    this.bare = job.withReport(Report.NONE);
   }
 
   /**
@@ -47,20 +48,22 @@ final class BenchReport {
   record Read(Job job, List<Diagnostic> said) {
     /** The job for heads whose stones are chosen piece by piece: those lose whole pieces only. */
     Job pieces() {
-      List<String> pieces = job.spoiled().stream().filter(BenchReport::piece).toList();
-      return job.withReport(job.fitted(), job.cut(), pieces);
+      List<String> pieces = job.report().spoiled().stream().filter(BenchReport::piece).toList();
+      return job.withReport(new Report(job.report().fitted(), job.report().cut(), pieces));
     }
   }
 
   /** Reads a job's report. */
   static Read of(Job job) {
-    boolean stones = job.spoiled().stream().anyMatch(s -> !s.contains("#"));
-    return job.cut().isEmpty() && !stones ? new Read(job, List.of()) : new BenchReport(job).read();
+    boolean stones = job.report().spoiled().stream().anyMatch(s -> !s.contains("#"));
+    return job.report().cut().isEmpty() && !stones
+        ? new Read(job, List.of())
+        : new BenchReport(job).read();
   }
 
   /** The heads as they were ticketed: those of which stones are cut as if none were. */
   static List<HeadWork> ticketed(Job job, List<HeadWork> heads) {
-    Job bare = job.withReport(List.of(), List.of(), List.of());
+    Job bare = job.withReport(Report.NONE);
     List<HeadWork> all = new ArrayList<>();
     for (HeadWork head : heads) {
       Opening o = head.layout().opening();
@@ -91,8 +94,8 @@ final class BenchReport {
   private Read read() {
     List<String> spoiled = new ArrayList<>();
     FromStock now = null;
-    for (int i = 0; i < job.spoiled().size(); i++) {
-      String name = job.spoiled().get(i);
+    for (int i = 0; i < job.report().spoiled().size(); i++) {
+      String name = job.report().spoiled().get(i);
       Opening o = name.contains("#") ? null : opening(name.substring(0, name.lastIndexOf('-')));
       if (o == null) {
         spoiled.add(name);
@@ -101,15 +104,15 @@ final class BenchReport {
         spoiled.add(fromStock(o) ? pieceOf(now, name).orElse(name) : name);
       }
     }
-    List<Fitted> fitted = new ArrayList<>(job.fitted());
+    List<Fitted> fitted = new ArrayList<>(job.report().fitted());
     List<CutStone> cut = new ArrayList<>();
-    for (CutStone c : job.cut()) {
+    for (CutStone c : job.report().cut()) {
       Opening o = opening(c.opening());
       if (!there(c.path(), o, c.stone())) {
         continue;
       }
       if (fromStock(o)) {
-        boolean again = job.spoiled().contains(c.mark());
+        boolean again = job.report().spoiled().contains(c.mark());
         FromStock plan = again ? after(spoiled) : first();
         String piece = c.piece().isEmpty() ? pieceOf(plan, c.mark()).orElse("") : c.piece();
         fitted.add(asDrawn(c, headOf(plan, o).orElseThrow(), piece));
@@ -119,7 +122,7 @@ final class BenchReport {
         cut.add(c);
       }
     }
-    return new Read(job.withReport(fitted, cut, spoiled), said);
+    return new Read(job.withReport(new Report(fitted, cut, spoiled)), said);
   }
 
   private static Fitted asDrawn(CutStone c, HeadLayout head, String piece) {
@@ -171,7 +174,8 @@ final class BenchReport {
     List<String> pieces = spoiled.stream().filter(BenchReport::piece).toList();
     return pieces.isEmpty()
         ? first()
-        : PileChooser.setOut(bare.withReport(List.of(), List.of(), pieces), Shapes::named);
+        : PileChooser.setOut(
+            bare.withReport(new Report(List.of(), List.of(), pieces)), Shapes::named);
   }
 
   private static Optional<String> pieceOf(FromStock plan, String stone) {

@@ -34,7 +34,7 @@ final class Contradictions {
                 "leave soffit out of measured, and check the centring against the full-size"
                     + " template"));
       }
-      boolean fitted = job.fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
+      boolean fitted = job.report().fitted().stream().anyMatch(f -> f.opening().equals(o.mark()));
       if (fitted && o.count() > 1) {
         said.add(
             refuse(

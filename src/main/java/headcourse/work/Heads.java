@@ -103,7 +103,7 @@ record Heads(List<Solution> solutions, FromStock chosen) {
    * were ticketed.
    */
   private static Solution picked(Job job, int opening) {
-    boolean fresh = job.spoiled().isEmpty() && job.fitted().isEmpty();
+    boolean fresh = job.report().spoiled().isEmpty() && job.report().fitted().isEmpty();
     Solution soon = chosen(job.withSteps(Math.min(SOON, job.steps())), opening);
     return fresh || soon instanceof Solution.Refused ? soon : chosen(job, opening);
   }

@@ -50,7 +50,10 @@ final class OtherWidths {
   /** For each opening the width that saves most, if any does. */
   List<Saving> savings() {
     List<Saving> out = new ArrayList<>();
-    boolean begun = !job.fitted().isEmpty() || !job.cut().isEmpty() || !job.spoiled().isEmpty();
+    boolean begun =
+        !job.report().fitted().isEmpty()
+            || !job.report().cut().isEmpty()
+            || !job.report().spoiled().isEmpty();
     if (begun || plan.blanks().isEmpty() || plan.blanks().size() > MOST_BLANKS) {
       return out;
     }

@@ -27,14 +27,14 @@ class BenchChecksTest {
                 StoneMaker.head(
                     job, StoneMaker.quad("K", at(-4, 0), at(4, 0), at(4, 12), at(-4, 12))))
             .piece("K");
-    assertEquals(147.5, p.volumeM3() / Math.pow(0.0254, 3), 0.01);
-    assertEquals(14.08, p.massKg() / 0.45359237, 0.01);
-    assertEquals(6.389, p.massKg(), 0.01);
+    assertEquals(147.5, p.mass().volumeM3() / Math.pow(0.0254, 3), 0.01);
+    assertEquals(14.08, p.mass().kg() / 0.45359237, 0.01);
+    assertEquals(6.389, p.mass().kg(), 0.01);
     // Moments about the soffit and the face, by hand: (120·6 + 27.5·0.625)/147.5 and
     // (120·0.625 + 27.5·2.625)/147.5.
-    assertEquals(4.997881, p.centreOfMass().y() / 25.4, 1e-6);
-    assertEquals(0, p.centreOfMass().x(), 1e-9);
-    assertEquals(0.997881, p.centreDepth() / 25.4, 1e-6);
+    assertEquals(4.997881, p.mass().centre().y() / 25.4, 1e-6);
+    assertEquals(0, p.mass().centre().x(), 1e-9);
+    assertEquals(0.997881, p.mass().depth() / 25.4, 1e-6);
   }
 
   /**

@@ -85,28 +85,29 @@ class BenchPropertiesTest {
                     .translate(a.x(), a.y())
                     .transform(box(-big, -big, big, t));
             Geometry under = face.intersection(strip);
-            if (p.relief().isPositive()) {
+            if (p.leg().relief().isPositive()) {
               under =
                   under.intersection(
                       s.side() == Side.LEFT
-                          ? box(p.seatFrom(), -big, big, big)
-                          : box(-big, -big, p.seatFrom(), big));
+                          ? box(p.leg().seatFrom(), -big, big, big)
+                          : box(-big, -big, p.leg().seatFrom(), big));
             }
-            double back = p.returnDepth().isPositive() ? p.returnDepth().mm() - t : 0;
+            double back = p.leg().depth().isPositive() ? p.leg().depth().mm() - t : 0;
             double slab = t * face.getArea();
             double run = back * under.getArea();
             String name = c.name() + " " + s.mark();
-            assertEquals(slab + run, p.volumeM3() * 1e9, 2e-5 * slab, name);
-            assertEquals(p.volumeM3() * c.job().stone().density(), p.massKg(), 1e-9, name);
+            assertEquals(slab + run, p.mass().volumeM3() * 1e9, 2e-5 * slab, name);
+            assertEquals(
+                p.mass().volumeM3() * c.job().stone().density(), p.mass().kg(), 1e-9, name);
             double x = slab * face.getCentroid().getX();
             double y = slab * face.getCentroid().getY();
             if (run > 0) {
               x += run * under.getCentroid().getX();
               y += run * under.getCentroid().getY();
             }
-            assertEquals(x / (slab + run), p.centreOfMass().x(), 0.01, name);
-            assertEquals(y / (slab + run), p.centreOfMass().y(), 0.01, name);
-            assertTrue(p.centreDepth() >= t / 2 - 1e-9, name);
+            assertEquals(x / (slab + run), p.mass().centre().x(), 0.01, name);
+            assertEquals(y / (slab + run), p.mass().centre().y(), 0.01, name);
+            assertTrue(p.mass().depth() >= t / 2 - 1e-9, name);
           }
         });
   }
@@ -127,13 +128,13 @@ class BenchPropertiesTest {
             Point d = right.get(right.size() - 1).to();
             Point e = left.get(0).from();
             String name = c.name() + " " + p.mark();
-            assertEquals(a.distance(d), p.diagonalRising().mm(), 1e-8, name);
-            assertEquals(b.distance(e), p.diagonalFalling().mm(), 1e-8, name);
-            assertEquals(b.distance(d), p.rightEdge().mm(), 1e-8, name);
-            assertEquals(e.distance(a), p.leftEdge().mm(), 1e-8, name);
+            assertEquals(a.distance(d), p.measures().rising().mm(), 1e-8, name);
+            assertEquals(b.distance(e), p.measures().falling().mm(), 1e-8, name);
+            assertEquals(b.distance(d), p.measures().rightEdge().mm(), 1e-8, name);
+            assertEquals(e.distance(a), p.measures().leftEdge().mm(), 1e-8, name);
             // The law of cosines gives the same corner as the rake does.
             double w = a.distance(b);
-            double r = p.rightEdge().mm();
+            double r = p.measures().rightEdge().mm();
             double corner = Math.acos((w * w + r * r - Math.pow(a.distance(d), 2)) / (2 * w * r));
             double rake = p.right().offSquare().radians();
             double lean = p.right().longPoint() == Rake.LongPoint.TOP ? rake : -rake;
@@ -198,7 +199,7 @@ class BenchPropertiesTest {
                 assertTrue(Math.min(h, length - h) >= clear - 1e-5, name);
                 assertEquals(h, n.at().distance(f.low(side)), 1e-7, name);
               }
-              double mass = p.centreOfMass().minus(f.low(side)).dot(f.upward(side));
+              double mass = p.mass().centre().minus(f.low(side)).dot(f.upward(side));
               if (mass <= length - clear - tick) {
                 assertTrue(on.stream().anyMatch(n -> n.height().mm() >= mass - 1e-5), name);
               }
@@ -260,8 +261,8 @@ class BenchPropertiesTest {
             if (a != null) {
               String name = c.name() + " " + a.mark() + " " + b.mark();
               assertTrue(apart(own(a.stone()), own(b.stone())) < 1e-6, name);
-              assertEquals(a.massKg(), b.massKg(), 1e-9, name);
-              assertEquals(a.relief(), b.relief(), name);
+              assertEquals(a.mass().kg(), b.mass().kg(), 1e-9, name);
+              assertEquals(a.leg().relief(), b.leg().relief(), name);
               assertEquals(a.saw().size(), b.saw().size(), name);
               assertEquals(a.notches().size(), b.notches().size(), name);
             }
@@ -282,15 +283,15 @@ class BenchPropertiesTest {
             Piece q = twin.piece(MirroredHead.mark(p.stone().mark()));
             String name = c.name() + " " + p.mark();
             assertNotNull(q, name);
-            assertEquals(p.massKg(), q.massKg(), 1e-7, name);
-            assertEquals(p.relief(), q.relief(), name);
-            assertEquals(p.returnDepth(), q.returnDepth(), name);
-            assertEquals(p.leftEdge().mm(), q.rightEdge().mm(), 1e-7, name);
-            assertEquals(p.diagonalRising().mm(), q.diagonalFalling().mm(), 1e-7, name);
+            assertEquals(p.mass().kg(), q.mass().kg(), 1e-7, name);
+            assertEquals(p.leg().relief(), q.leg().relief(), name);
+            assertEquals(p.leg().depth(), q.leg().depth(), name);
+            assertEquals(p.measures().leftEdge().mm(), q.measures().rightEdge().mm(), 1e-7, name);
+            assertEquals(p.measures().rising().mm(), q.measures().falling().mm(), 1e-7, name);
             assertEquals(
                 p.left().offSquare().radians(), q.right().offSquare().radians(), 1e-9, name);
             assertEquals(p.left().longPoint(), q.right().longPoint(), name);
-            assertEquals(-p.centreOfMass().x(), q.centreOfMass().x(), 1e-6, name);
+            assertEquals(-p.mass().centre().x(), q.mass().centre().x(), 1e-6, name);
             assertEquals(p.exposed().size(), q.exposed().size(), name);
             // The key's slots change places; others keep their edge's name.
             for (Notch m : p.notches()) {
@@ -307,8 +308,8 @@ class BenchPropertiesTest {
             }
           }
           assertEquals(
-              c.work().stackUp(Side.LEFT).bearingLeast(),
-              twin.stackUp(Side.RIGHT).bearingLeast(),
+              c.work().stackUps().get(0).bearingLeast(),
+              twin.stackUps().get(1).bearingLeast(),
               c.name());
         });
   }
@@ -324,11 +325,11 @@ class BenchPropertiesTest {
           for (Piece p : c.work().pieces()) {
             String name = c.name() + " " + p.mark();
             boolean none = c.job().openings().get(0).head().soffit() == Soffit.NONE;
-            assertTrue(!none || p.returnDepth().isZero(), name);
-            if (p.relief().isPositive()) {
-              double x = p.stone().side().sign() * p.seatFrom();
+            assertTrue(!none || p.leg().depth().isZero(), name);
+            if (p.leg().relief().isPositive()) {
+              double x = p.stone().side().sign() * p.leg().seatFrom();
               assertTrue(x >= seat - 1e-5 && x < seat + tick, name + " " + x + " " + seat);
-              assertTrue(c.job().grid().holds(p.relief()), name);
+              assertTrue(c.job().grid().holds(p.leg().relief()), name);
             }
           }
         });
@@ -353,7 +354,7 @@ class BenchPropertiesTest {
               boolean seatEnd =
                   s.part() == SawPass.Part.SOFFIT_PIECE
                       && s.edge() == EdgeName.OUTER
-                      && p.relief().isPositive();
+                      && p.leg().relief().isPositive();
               if (!seatEnd) {
                 assertEquals(rake, s.mitre().radians() + s.tilt().radians(), 1e-9, name);
               }

@@ -54,17 +54,17 @@ class HeadBenchTest {
   void reliefLeavesTheSeat() {
     HeadWork w = work(sixASide().make());
     Piece end = w.piece("R6");
-    assertEquals(in(4), end.returnDepth());
+    assertEquals(in(4), end.leg().depth());
     // Outer end 53.75, jamb 48, seat 1: 4.75 of the return go.
-    assertEquals(in(4.75), end.relief());
-    assertEquals(49, end.seatFrom() / INCH, 1e-9);
+    assertEquals(in(4.75), end.leg().relief());
+    assertEquals(49, end.leg().seatFrom() / INCH, 1e-9);
     Piece left = w.piece("L6");
-    assertEquals(in(4.75), left.relief());
-    assertEquals(-49, left.seatFrom() / INCH, 1e-9);
-    assertEquals(Length.ZERO, w.piece("R5").relief());
+    assertEquals(in(4.75), left.leg().relief());
+    assertEquals(-49, left.leg().seatFrom() / INCH, 1e-9);
+    assertEquals(Length.ZERO, w.piece("R5").leg().relief());
     // By hand: 8·12·1¼ + 3¼·1¼·2¾ = 131.171875 in³.
-    assertEquals(131.171875, end.volumeM3() / Math.pow(0.0254, 3), 1e-6);
-    assertEquals(147.5, w.piece("R5").volumeM3() / Math.pow(0.0254, 3), 1e-6);
+    assertEquals(131.171875, end.mass().volumeM3() / Math.pow(0.0254, 3), 1e-6);
+    assertEquals(147.5, w.piece("R5").mass().volumeM3() / Math.pow(0.0254, 3), 1e-6);
   }
 
   @Test
@@ -73,8 +73,8 @@ class HeadBenchTest {
     m.first().bearing = new HeadSpec.Bearing(in(8), in(16), in(14));
     HeadWork w = work(m.make());
     Piece end = w.pieces().get(w.pieces().size() - 1);
-    assertEquals(Length.ZERO, end.returnDepth());
-    assertEquals(end.areaM2() * end.thickness().mm() / 1000, end.volumeM3(), 1e-12);
+    assertEquals(Length.ZERO, end.leg().depth());
+    assertEquals(end.mass().areaM2() * end.thickness().mm() / 1000, end.mass().volumeM3(), 1e-12);
     // The bench cuts it through the thickness alone.
     assertTrue(end.saw().stream().allMatch(s -> s.depth().equals(end.thickness())));
   }
@@ -258,7 +258,7 @@ class HeadBenchTest {
     m.first().soffit = HeadSpec.Soffit.NONE;
     Piece bare = work(m.make()).piece("R1");
     assertEquals(4, bare.saw().size());
-    assertEquals(Length.ZERO, bare.returnDepth());
+    assertEquals(Length.ZERO, bare.leg().depth());
     assertEquals(ExposedEdge.Why.SOFFIT, bare.exposed().get(0).why());
   }
 
@@ -274,7 +274,7 @@ class HeadBenchTest {
     m.opens = in(1 / 64.0);
     m.first().clear = in(1.5);
     HeadWork w = work(m.make());
-    StackUp s = w.stackUp(Side.RIGHT);
+    StackUp s = w.stackUps().get(1);
     int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.RIGHT).count() + 1;
     assertEquals(n, s.stones());
     assertEquals(in(n / 32.0), s.drift().inward());
@@ -287,15 +287,15 @@ class HeadBenchTest {
         w.layout().bearing(Side.RIGHT).onWall().plus(s.drift().outward()), s.bearingGreatest());
     JobMaker mortar = sixASide();
     mortar.first().bearing = new HeadSpec.Bearing(in(5.75), in(5.75), in(5.75));
-    StackUp t = work(mortar.make()).stackUp(Side.LEFT);
+    StackUp t = work(mortar.make()).stackUps().get(0);
     assertEquals(in(7 / 32.0), t.drift().inward());
     assertEquals(in(7 / 32.0), t.drift().outward());
     // The last joint ends at 45¾: 2¼ from the jamb. Six stones up to it leave 1½ at ± ⅛ each.
     assertTrue(t.jambStillClear());
     mortar.cutTolerance = in(1 / 8.0);
-    assertTrue(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
+    assertTrue(work(mortar.make()).stackUps().get(0).jambStillClear());
     mortar.cutTolerance = in(9 / 64.0);
-    assertFalse(work(mortar.make()).stackUp(Side.LEFT).jambStillClear());
+    assertFalse(work(mortar.make()).stackUps().get(0).jambStillClear());
   }
 
   /** Without a key nothing is cut before the first stone, and joint 0 stands on the centre line. */
@@ -308,8 +308,8 @@ class HeadBenchTest {
     int n = (int) w.pieces().stream().filter(p -> p.stone().side() == Side.LEFT).count();
     assertEquals(Length.ZERO, Drift.at(job, w.layout(), Side.LEFT, 0).outward());
     assertEquals(in(2 / 32.0), Drift.at(job, w.layout(), Side.LEFT, 2).inward());
-    assertEquals(n, w.stackUp(Side.LEFT).stones());
-    assertEquals(in(n / 32.0), w.stackUp(Side.LEFT).drift().inward());
+    assertEquals(n, w.stackUps().get(0).stones());
+    assertEquals(in(n / 32.0), w.stackUps().get(0).drift().inward());
   }
 
   /**
@@ -353,14 +353,14 @@ class HeadBenchTest {
     PlacedStone left = ring("L1", c, r, top, Math.PI / 2 + theta, theta);
     HeadWork w = HeadBench.workUp(job, StoneMaker.head(job, left, key, right));
     Piece p = w.piece("R1");
-    assertEquals((top * top - r * r) * theta / 2 / 1e6, p.areaM2(), 1e-12);
+    assertEquals((top * top - r * r) * theta / 2 / 1e6, p.mass().areaM2(), 1e-12);
     // Each edge is half the angle off square to its own chord, the top the long point.
     assertEquals(theta / 2, p.left().offSquare().radians(), 1e-12);
     assertEquals(theta / 2, p.right().offSquare().radians(), 1e-12);
     assertEquals(Rake.LongPoint.TOP, p.right().longPoint());
-    assertEquals(2 * top * Math.sin(theta / 2), p.extent().mm(), 1e-6);
-    assertEquals(8, p.leftEdge().inches(), 1e-9);
-    assertEquals(p.diagonalRising(), p.diagonalFalling());
+    assertEquals(2 * top * Math.sin(theta / 2), p.measures().extent().mm(), 1e-6);
+    assertEquals(8, p.measures().leftEdge().inches(), 1e-9);
+    assertEquals(p.measures().rising(), p.measures().falling());
     assertTrue(p.exposed().isEmpty());
     // The centroid of a ring sector: (2/3)(R³ − r³)/(R² − r²)·sin(θ/2)/(θ/2) from the centre; the
     // return draws it towards the soffit.
@@ -371,10 +371,10 @@ class HeadBenchTest {
             / (top * top - r * r)
             * Math.sin(theta / 2)
             / (theta / 2);
-    assertTrue(p.centreOfMass().distance(c) < middle);
-    assertTrue(p.centreOfMass().distance(c) > r + 3 * INCH);
-    assertEquals(w.piece("L1").massKg(), p.massKg(), 1e-9);
-    assertEquals(p.massKg(), w.piece("K").massKg(), 1e-9);
+    assertTrue(p.mass().centre().distance(c) < middle);
+    assertTrue(p.mass().centre().distance(c) > r + 3 * INCH);
+    assertEquals(w.piece("L1").mass().kg(), p.mass().kg(), 1e-9);
+    assertEquals(p.mass().kg(), w.piece("K").mass().kg(), 1e-9);
     // Two straight passes; the curved top is sawn clear of its line and worked to the template.
     assertEquals(3, p.saw().size());
     assertEquals(

@@ -119,6 +119,8 @@ class DemoJobsTest {
   @MethodSource("jobs")
   void pagesAreNotStale(String job) throws IOException {
     Map<String, String> drawn = MarkGoldens.of(job);
+    long pages = drawn.get("order.txt").lines().filter(l -> l.startsWith("page ")).count();
+    assertEquals(1, pages, "the order is one page to send");
     Path target = MarkGoldens.KEPT.resolve(job.replace(".yaml", ""));
     if (REFRESH) {
       assertNull(System.getenv("CI"), "goldens are not refreshed where CI is set");

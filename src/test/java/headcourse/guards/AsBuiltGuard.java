@@ -22,7 +22,7 @@ final class AsBuiltGuard {
   private AsBuiltGuard() {}
 
   static void hold(Printed p) {
-    if (p.job.fitted().isEmpty()) {
+    if (p.job.report().fitted().isEmpty()) {
       return;
     }
     Job drawn = Records.with(Records.with(p.job, "fitted", List.of()), "spoiled", List.of());

@@ -6,6 +6,7 @@ import headcourse.testing.FinishedPdf.Run;
 import headcourse.testing.Tape;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 
 /** The order: each line's sizes in their columns, its weight, the sums, and the corner's legs. */
 final class OrderGuard {
@@ -21,6 +22,7 @@ final class OrderGuard {
     OrderGuard g = new OrderGuard(p);
     List<Json> order = p.layout.list("order");
     String all = String.join(" ", p.sheets(Bundle.ORDER).stream().map(Part::text).toList());
+    p.same("order, pages", p.sheets(Bundle.ORDER).size(), 1);
     p.same("nothing to order", all.contains("Nothing is to be ordered"), order.isEmpty());
     for (Part t : p.all(Bundle.ORDER, "Table")) {
       List<List<String>> rows = t.rows();
@@ -28,11 +30,16 @@ final class OrderGuard {
         g.lines(rows, order);
       }
     }
+    TreeSet<String> drawn = new TreeSet<>();
     for (Part f : p.all(Bundle.ORDER, "Figure")) {
+      drawn.add(f.alt().split(":")[0]);
       if (f.alt().startsWith("Corner")) {
         g.corner(f);
       }
     }
+    TreeSet<String> kinds = new TreeSet<>();
+    order.forEach(o -> kinds.add(o.number("returnMm") > 0 ? "Corner" : "Flat"));
+    p.same("order, kinds drawn", drawn, kinds);
   }
 
   private void lines(List<List<String>> rows, List<Json> order) {
@@ -78,11 +85,20 @@ final class OrderGuard {
     return Double.parseDouble(text.split(" ")[0]);
   }
 
+  // A leg by its letter, where drawings are small, or else by its name.
+  private static Run named(Part f, String name) {
+    String letter = name.substring(0, 1);
+    return f.texts().stream()
+        .filter(r -> r.text().equals(letter))
+        .findFirst()
+        .orElse(starting(f, name));
+  }
+
   // The face stands up at the left, the arris lies below it, the return runs back at the right.
   private void corner(Part f) {
-    Run face = starting(f, "F face");
-    Run arris = starting(f, "A arris");
-    Run back = starting(f, "R return");
+    Run face = named(f, "F face");
+    Run arris = named(f, "A arris");
+    Run back = named(f, "R return");
     p.that(face != null && arris != null && back != null, "order, legs without names");
     if (face == null || arris == null || back == null) {
       return;
@@ -92,11 +108,12 @@ final class OrderGuard {
     p.that(arris.y() < back.y() && arris.y() < face.middleY(), "order, the arris is not below");
     List<Json> corners =
         p.layout.list("order").stream().filter(o -> o.number("returnMm") > 0).toList();
-    if (corners.size() == 1) {
+    // Among others each is drawn by its letters alone.
+    if (corners.size() == 1 && starting(f, "F face") != null) {
       Json o = corners.get(0);
-      p.near("order, drawn face", last(face), o.number("faceMm"), p.half());
-      p.near("order, drawn arris", last(arris), o.number("lengthMm"), p.half());
-      p.near("order, drawn return", last(back), o.number("returnMm"), p.half());
+      p.near("order, drawn face", last(starting(f, "F face")), o.number("faceMm"), p.half());
+      p.near("order, drawn arris", last(starting(f, "A arris")), o.number("lengthMm"), p.half());
+      p.near("order, drawn return", last(starting(f, "R return")), o.number("returnMm"), p.half());
     }
   }
 

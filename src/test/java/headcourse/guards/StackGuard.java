@@ -124,7 +124,7 @@ final class StackGuard {
   }
 
   private boolean fitted(Stone s) {
-    return p.job.fitted().stream()
+    return p.job.report().fitted().stream()
         .anyMatch(f -> f.opening().equals(s.opening()) && f.stone().equals(s.own()));
   }
 

@@ -2,9 +2,12 @@ package headcourse.rules;
 
 import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
+import headcourse.bench.Mass;
+import headcourse.bench.Measures;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
+import headcourse.bench.ReturnLeg;
 import headcourse.bench.SawPass;
 import headcourse.bench.SoffitNotch;
 import headcourse.bench.SoffitPiece;
@@ -246,27 +249,27 @@ final class PieceMaker {
         opening.mark() + "-" + mark,
         stone,
         index + 1,
-        Length.mm(h),
-        Length.mm(Math.hypot(h, lean)),
-        Length.mm(a.distance(c)),
-        Length.mm(b.distance(d)),
+        1,
+        new Measures(
+            Length.mm(h),
+            Length.mm(Math.hypot(h, lean)),
+            Length.mm(a.distance(c)),
+            Length.mm(b.distance(d)),
+            Length.mm(Math.max(x1, x1 + lean) - x0)),
         square,
         square,
         thickness,
-        returnDepth,
-        relief,
-        x1,
-        Length.mm(Math.max(x1, x1 + lean) - x0),
-        area,
-        volume,
-        mass,
-        liftingKg != null ? liftingKg : mass,
-        new Point((x0 + x1) / 2, h / 2),
-        thickness.mm() / 2,
+        new ReturnLeg(returnDepth, relief, x1),
+        new Mass(
+            area,
+            volume,
+            mass,
+            liftingKg != null ? liftingKg : mass,
+            new Point((x0 + x1) / 2, h / 2),
+            thickness.mm() / 2),
         List.of(),
         saw,
         notches,
-        soffitPieces,
-        1);
+        soffitPieces);
   }
 }

@@ -130,11 +130,8 @@ final class Scene {
         j.props(),
         j.openings(),
         j.stock(),
-        j.fitted(),
-        j.cut(),
-        j.spoiled(),
-        j.accepted(),
-        j.limits(),
+        j.report(),
+        j.checks(),
         j.steps(),
         j.spans());
   }

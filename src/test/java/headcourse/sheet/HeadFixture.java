@@ -3,9 +3,12 @@ package headcourse.sheet;
 import headcourse.bench.Anchor;
 import headcourse.bench.EdgeName;
 import headcourse.bench.HeadWork;
+import headcourse.bench.Mass;
+import headcourse.bench.Measures;
 import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
+import headcourse.bench.ReturnLeg;
 import headcourse.bench.StackUp;
 import headcourse.geom.Arc;
 import headcourse.geom.Edge;
@@ -320,27 +323,17 @@ public final class HeadFixture {
         layout.opening().mark() + "-" + s.mark(),
         s,
         order,
-        s.height(),
-        s.height(),
-        s.height(),
-        s.height(),
+        1,
+        new Measures(s.height(), s.height(), s.height(), s.height(), s.bottom()),
         plumb,
         plumb,
         job.stone().thickness(),
-        layout.opening().reveal(),
-        Length.ZERO,
-        0,
-        s.bottom(),
-        area,
-        area * 0.03,
-        kg,
-        kg,
-        s.outline().bounds().centre(),
-        20,
+        new ReturnLeg(layout.opening().reveal(), Length.ZERO, 0),
+        new Mass(area, area * 0.03, kg, kg, s.outline().bounds().centre(), 20),
         List.of(),
         List.of(),
         notches,
-        1);
+        List.of());
   }
 
   private static Notch notch(PlacedStone s, FaceEdge.Where where, EdgeName name) {

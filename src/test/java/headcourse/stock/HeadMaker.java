@@ -1,8 +1,11 @@
 package headcourse.stock;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Mass;
+import headcourse.bench.Measures;
 import headcourse.bench.Piece;
 import headcourse.bench.Rake;
+import headcourse.bench.ReturnLeg;
 import headcourse.bench.SoffitPiece;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -62,28 +65,17 @@ final class HeadMaker {
             "D1-" + mark,
             stone,
             1,
-            z,
-            z,
-            z,
-            z,
+            pieces.size(),
+            new Measures(z, z, z, z, Length.inches(Math.max(lr, ur) - Math.min(ll, ul))),
             square,
             square,
             job.stone().thickness(),
-            Length.inches(back),
-            z,
-            0,
-            Length.inches(Math.max(lr, ur) - Math.min(ll, ul)),
-            0,
-            0,
-            0,
-            0,
-            a,
-            0,
+            new ReturnLeg(Length.inches(back), z, 0),
+            new Mass(0, 0, 0, 0, a, 0),
             List.of(),
             List.of(),
             List.of(),
-            soffit(mark, ll, lr, ur, ul, h, back),
-            pieces.size()));
+            soffit(mark, ll, lr, ur, ul, h, back)));
     return this;
   }
 

@@ -6,6 +6,7 @@ import headcourse.job.AnchorKind;
 import headcourse.job.Backing;
 import headcourse.job.Bundle;
 import headcourse.job.Care;
+import headcourse.job.Checks;
 import headcourse.job.Choosing;
 import headcourse.job.CutStone;
 import headcourse.job.Fastener;
@@ -23,6 +24,7 @@ import headcourse.job.Papers;
 import headcourse.job.Params;
 import headcourse.job.Printing;
 import headcourse.job.Props;
+import headcourse.job.Report;
 import headcourse.job.Setting;
 import headcourse.job.Sheathing;
 import headcourse.job.Spans;
@@ -229,11 +231,8 @@ public final class JobMaker {
         props,
         list,
         stock,
-        fitted,
-        cut,
-        spoiled,
-        accepted,
-        limits,
+        new Report(fitted, cut, spoiled),
+        new Checks(limits, accepted),
         steps,
         spans);
   }

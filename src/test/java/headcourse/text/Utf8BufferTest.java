@@ -73,12 +73,10 @@ class Utf8BufferTest {
     Utf8Buffer out = new Utf8Buffer(1);
     StringBuilder all = new StringBuilder();
     for (String s : new String[] {"", "a", "½ · é", "𝄞", "x".repeat(300)}) {
-      out.put(s).put(',').put(new Utf8Buffer(2).put(s)).put(s.getBytes(StandardCharsets.UTF_8));
+      out.put(s).put(',').put(s).put(s.getBytes(StandardCharsets.UTF_8));
       all.append(s).append(',').append(s).append(s);
     }
     assertArrayEquals(all.toString().getBytes(StandardCharsets.UTF_8), out.toBytes());
     assertEquals(all.toString(), out.toString());
-    assertEquals(out.toBytes().length, out.size());
-    assertEquals('x', out.last());
   }
 }

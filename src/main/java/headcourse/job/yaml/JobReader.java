@@ -1,6 +1,7 @@
 package headcourse.job.yaml;
 
 import headcourse.diag.Outcome;
+import headcourse.job.Checks;
 import headcourse.job.CutStone;
 import headcourse.job.Fastener;
 import headcourse.job.Fitted;
@@ -12,6 +13,7 @@ import headcourse.job.Opening;
 import headcourse.job.Papers;
 import headcourse.job.Printing;
 import headcourse.job.Props;
+import headcourse.job.Report;
 import headcourse.job.Setting;
 import headcourse.job.ShapeDef;
 import headcourse.job.Spans;
@@ -124,11 +126,8 @@ public final class JobReader {
         props,
         openings,
         stock,
-        fitted,
-        cut,
-        spoiled,
-        accepted,
-        limits,
+        new Report(fitted, cut, spoiled),
+        new Checks(limits, accepted),
         steps,
         new Spans(in.spans, new Rereading(source, nodes)));
   }

@@ -92,7 +92,8 @@ final class CurvedHeadSolver {
           "rhythm " + rhythm.word() + " is for flat heads; a curved one is even or graded",
           given.change("stones.rhythm", "even", "all stones alike"));
     }
-    if (given.job().fitted().stream().anyMatch(f -> f.opening().equals(given.opening().mark()))) {
+    if (given.job().report().fitted().stream()
+        .anyMatch(f -> f.opening().equals(given.opening().mark()))) {
       throw given.refuse(
           "stones",
           "stones already cut can be fitted into flat heads only; a curved head's stones are cut"

@@ -8,12 +8,12 @@ package headcourse.layout.flat;
  */
 record CountRange(int least, int most) {
   static CountRange of(FlatTerms terms, Lines lines, End end) {
-    if (terms.min() > terms.max()) {
+    if (terms.widths().min() > terms.widths().max()) {
       return new CountRange(1, 0);
     }
     long run = end.foot() - lines.start();
-    long least = Math.max(1, -Math.floorDiv(-run, terms.max() + terms.joint()));
-    long most = Math.floorDiv(run, terms.min() + terms.joint());
+    long least = Math.max(1, -Math.floorDiv(-run, terms.widths().max() + terms.joint()));
+    long most = Math.floorDiv(run, terms.widths().min() + terms.joint());
     Integer each = terms.stones().eachSide();
     if (each != null) {
       least = Math.max(least, each);

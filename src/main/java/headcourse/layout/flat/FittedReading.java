@@ -20,7 +20,7 @@ final class FittedReading {
   }
 
   static List<Fitted> of(Job job, Opening opening) {
-    return job.fitted().stream().filter(f -> f.opening().equals(opening.mark())).toList();
+    return job.report().fitted().stream().filter(f -> f.opening().equals(opening.mark())).toList();
   }
 
   /** What can't be solved around whatever the rest is. */

@@ -38,7 +38,7 @@ final class FlatArrangements {
   }
 
   private List<Arrangement> divided() {
-    DividedSolver solver = new DividedSolver(terms, head.geometry(), terms.step());
+    DividedSolver solver = new DividedSolver(terms, head.geometry(), terms.widths().step());
     List<DividedSolver.Fit> fits = solver.all(head.cases(terms.both(), Double.NaN));
     fits.sort(
         Comparator.comparing(DividedSolver.Fit::cost, SideCost::compareDivided)

@@ -78,7 +78,7 @@ final class FlatRefusal {
   /** What collides whatever the stones. */
   private void plainCollisions() {
     HeadSpec head = terms.head();
-    if (terms.min() > terms.max()) {
+    if (terms.widths().min() > terms.widths().max()) {
       note(
           terms.opening().path() + ".head.stones.max",
           "no width on the grid lies between "

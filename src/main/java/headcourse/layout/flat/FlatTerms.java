@@ -20,12 +20,7 @@ import headcourse.units.Length;
  * @param rise how far the key stands up
  * @param drop how far the key hangs down
  * @param joint width of a joint
- * @param min least width of a stone
- * @param max greatest width of a stone
- * @param target width to aim at, pm
- * @param step what {@code graded} takes off from stone to stone, or the least difference between
- *     neighbours in {@code mixed}
- * @param jump greatest difference between neighbours; {@link Long#MAX_VALUE} where unbounded
+ * @param widths what the stones' widths must keep to
  * @param usable greatest extent a blank yields; {@link Long#MAX_VALUE} where the yard does not say
  * @param left the left side
  * @param right the right side
@@ -41,11 +36,7 @@ public record FlatTerms(
     long rise,
     long drop,
     long joint,
-    long min,
-    long max,
-    long target,
-    long step,
-    long jump,
+    Widths widths,
     long usable,
     SideTerms left,
     SideTerms right) {
@@ -58,6 +49,23 @@ public record FlatTerms(
    * @param jamb distance of its jamb line from the centre line, pm
    */
   public record SideTerms(long wall, long seed, long jamb) {}
+
+  /**
+   * What widths must keep to, in ticks unless said.
+   *
+   * @param min least width of a stone
+   * @param max greatest width of a stone
+   * @param target width to aim at, pm
+   * @param step what {@code graded} takes off from stone to stone, or the least difference between
+   *     neighbours in {@code mixed}
+   * @param jump greatest difference between neighbours; {@link Long#MAX_VALUE} where unbounded
+   */
+  public record Widths(long min, long max, long target, long step, long jump) {
+    /** The same, aiming elsewhere. */
+    Widths aiming(long other) {
+      return new Widths(min, max, other, step, jump);
+    }
+  }
 
   /** What the job asks of the head. */
   public HeadSpec head() {
@@ -92,8 +100,8 @@ public record FlatTerms(
   /** The terms for one side by itself: its own jamb line alone counts. */
   FlatTerms alone(SideTerms side) {
     return new FlatTerms(
-        job, opening, tick, side.jamb, side.jamb, side.jamb, height, rise, drop, joint, min, max,
-        target, step, jump, usable, left, right);
+        job, opening, tick, side.jamb, side.jamb, side.jamb, height, rise, drop, joint, widths,
+        usable, left, right);
   }
 
   /**
@@ -108,10 +116,22 @@ public record FlatTerms(
     Opening rest =
         each == null ? opening : opening.with(head().with(stones().withEachSide(each - stones)));
     boolean graded = stones().rhythm() == HeadSpec.Rhythm.GRADED;
-    long aim = graded ? target - step * tick * stones / 2 : target;
+    long taken = graded ? widths.step * tick * stones / 2 : 0;
     return new FlatTerms(
-        job, rest, tick, half, near, far, height, rise, drop, joint, min, max, aim, step, jump,
-        usable, left, right);
+        job,
+        rest,
+        tick,
+        half,
+        near,
+        far,
+        height,
+        rise,
+        drop,
+        joint,
+        widths.aiming(widths.target - taken),
+        usable,
+        left,
+        right);
   }
 
   /** How far a foot passes the jamb line, pm; the mean of both sides where they differ. */

@@ -238,7 +238,7 @@ final class MixedSolver implements SideSolver {
     }
     long before = table.effort();
     Choice choice = table.trace(count, c.end(), seed);
-    effort += table.effort() - before + terms.max() - terms.min();
+    effort += table.effort() - before + terms.widths().max() - terms.widths().min();
     return choice;
   }
 }

@@ -10,7 +10,8 @@ package headcourse.layout.flat;
  */
 record Neighbours(long min, long max, long step, long jump) {
   static Neighbours of(FlatTerms terms) {
-    return new Neighbours(terms.min(), terms.max(), terms.step(), terms.jump());
+    return new Neighbours(
+        terms.widths().min(), terms.widths().max(), terms.widths().step(), terms.widths().jump());
   }
 
   /** Whether a width may follow another that has stood {@code run} times running. */

@@ -36,16 +36,16 @@ final class Reach {
     outLow[0] = end.foot();
     outHigh[0] = end.foot();
     for (int k = 1; k <= count; k++) {
-      long low = Math.min(inLow[k - 1], outLow[k - 1]) - terms.joint() - terms.max();
-      long high = Math.max(inHigh[k - 1], outHigh[k - 1]) - terms.joint() - terms.min();
+      long low = Math.min(inLow[k - 1], outLow[k - 1]) - terms.joint() - terms.widths().max();
+      long high = Math.max(inHigh[k - 1], outHigh[k - 1]) - terms.joint() - terms.widths().min();
       inLow[k] = low;
       inHigh[k] = Math.min(high, before);
       if (inLow[k] > inHigh[k]) {
         inLow[k] = NONE_LOW;
         inHigh[k] = NONE_HIGH;
       }
-      outLow[k] = Math.max(outLow[k - 1] - terms.joint() - terms.max(), after);
-      outHigh[k] = outHigh[k - 1] - terms.joint() - terms.min();
+      outLow[k] = Math.max(outLow[k - 1] - terms.joint() - terms.widths().max(), after);
+      outHigh[k] = outHigh[k - 1] - terms.joint() - terms.widths().min();
       if (outLow[k] > outHigh[k]) {
         outLow[k] = NONE_LOW;
         outHigh[k] = NONE_HIGH;

@@ -46,11 +46,6 @@ public final class SideCheck {
     return after;
   }
 
-  /** Whether another keeps joints clear of the same places. */
-  public boolean clearsAs(SideCheck o) {
-    return before == o.before && beyond == o.beyond;
-  }
-
   /** Whether the key leaves the jamb line clear. */
   public boolean keyStands() {
     long s = lines.startSoffit();
@@ -153,7 +148,7 @@ public final class SideCheck {
   private boolean fits(int index, long inner, long outer, long soffit, long top, double extra) {
     double from = index == 1 ? lines.trueStart() : inner;
     double width = outer - from - terms.joint();
-    if (width < terms.min() - NOTHING || width > terms.max() + NOTHING) {
+    if (width < terms.widths().min() - NOTHING || width > terms.widths().max() + NOTHING) {
       return false;
     }
     if (index == 1 && !follows(width)) {
@@ -163,7 +158,7 @@ public final class SideCheck {
     double t0 = index == 1 ? lines.trueTop() : lines.top(index - 1, inner);
     // Raked edges beside mortar leave the stone itself a little narrower than its feet say.
     double lost = extra + slant(s0, t0);
-    return (lost == 0 || Math.round(width - lost) >= terms.min())
+    return (lost == 0 || Math.round(width - lost) >= terms.widths().min())
         && soffit - s0 - lost > terms.joint()
         && top - t0 - lost > terms.joint()
         && Math.max(soffit, top) - Math.min(s0, t0) - terms.joint() <= terms.usable();
@@ -176,6 +171,7 @@ public final class SideCheck {
     boolean picked = terms.stones().rhythm() == HeadSpec.Rhythm.FROM_STOCK;
     return Double.isNaN(off)
         || !mixed && !picked
-        || (picked || off >= terms.step() - NOTHING) && off <= terms.jump() + NOTHING;
+        || (picked || off >= terms.widths().step() - NOTHING)
+            && off <= terms.widths().jump() + NOTHING;
   }
 }

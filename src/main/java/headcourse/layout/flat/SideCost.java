@@ -17,7 +17,7 @@ record SideCost(long shortfall, long unfit, long blanks, long mean, long bearing
         shortfall,
         unfit,
         0,
-        Math.abs(widths - count * terms.target()),
+        Math.abs(widths - count * terms.widths().target()),
         Math.abs(end.bearing() - terms.bearing().target().picometres()),
         count);
   }

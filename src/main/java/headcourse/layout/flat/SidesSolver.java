@@ -164,6 +164,6 @@ final class SidesSolver {
   static SideSolver solverOf(FlatHead head) {
     return head.terms().stones().rhythm() == HeadSpec.Rhythm.MIXED
         ? new MixedSolver(head.terms(), head.geometry())
-        : new DividedSolver(head.terms(), head.geometry(), head.terms().step());
+        : new DividedSolver(head.terms(), head.geometry(), head.terms().widths().step());
   }
 }

@@ -34,13 +34,13 @@ final class StoneMasks {
       this.far = alike.far;
       return;
     }
-    int widths = (int) (terms.max() - terms.min() + 1);
+    int widths = (int) (terms.widths().max() - terms.widths().min() + 1);
     this.reach = new long[widths];
     this.near = asked.counts() ? new long[widths] : null;
     this.far = asked.counts() ? new long[widths] : null;
     this.seat = asked.counts() ? seat() : 0;
     for (int w = 0; w < widths; w++) {
-      long pitch = terms.joint() + terms.min() + w;
+      long pitch = terms.joint() + terms.widths().min() + w;
       reach[w] = reach(pitch);
       if (asked.counts()) {
         near[w] = last(pitch, -1, Math.min(seat - 1, reach[w]));
@@ -160,7 +160,7 @@ final class StoneMasks {
    * @param toWord the word it begins with
    */
   boolean place(long[] from, int fromWord, int width, boolean tooLong, long[] to, int toWord) {
-    long pitch = terms.joint() + terms.min() + width;
+    long pitch = terms.joint() + terms.widths().min() + width;
     int bit = (int) (pitch & 63);
     int shift = (int) (pitch >> 6) + fromWord;
     long any = 0;

@@ -58,7 +58,7 @@ final class SumTable {
     this.lines = sides.lines();
     this.rule = Neighbours.of(terms);
     this.start = sides.lines().start();
-    this.widths = (int) (terms.max() - terms.min() + 1);
+    this.widths = (int) (terms.widths().max() - terms.widths().min() + 1);
     this.joint = terms.joint();
     long span = sides.ends().get(sides.ends().size() - 1).foot() - start;
     this.words = (int) (span / 64 + 1);
@@ -96,8 +96,8 @@ final class SumTable {
   }
 
   private Level after(Level last, int index) {
-    int from = (int) (index * (joint + terms.min()) >> 6);
-    int to = (int) Math.min(words - 1, index * (joint + terms.max()) >> 6);
+    int from = (int) (index * (joint + terms.widths().min()) >> 6);
+    int to = (int) Math.min(words - 1, index * (joint + terms.widths().max()) >> 6);
     if (from > to) {
       return null;
     }
@@ -209,7 +209,7 @@ final class SumTable {
     Step found = null;
     long best = 0;
     for (int w = 0; w < widths; w++) {
-      long width = terms.min() + w;
+      long width = terms.widths().min() + w;
       for (int run = 1; run <= 2; run++) {
         if (i == count ? !last(count, end, width, run, layer) : !reached(i, outer, w, run, layer)) {
           continue;
@@ -247,7 +247,7 @@ final class SumTable {
     if (layer < 0 || !check.endFits(count, inner, end)) {
       return false;
     }
-    int w = (int) (width - terms.min());
+    int w = (int) (width - terms.widths().min());
     if (run == 2) {
       return rule.step() <= 0 && reached(count - 1, inner, w, 1, layer);
     }

@@ -54,11 +54,12 @@ final class TermsReader {
         key == null ? 0 : snapped("head.key.rise", key.rise()),
         key == null ? 0 : snapped("head.key.drop", key.drop()),
         joint(key == null),
-        Math.max(1, grid.ceil(stones.min())),
-        grid.floor(stones.max()),
-        stones.target().picometres(),
-        mixed ? grid.ceil(stones.step().abs()) : step(stones),
-        stones.jump() == null ? Long.MAX_VALUE : grid.floor(stones.jump()),
+        new FlatTerms.Widths(
+            Math.max(1, grid.ceil(stones.min())),
+            grid.floor(stones.max()),
+            stones.target().picometres(),
+            mixed ? grid.ceil(stones.step().abs()) : step(stones),
+            stones.jump() == null ? Long.MAX_VALUE : grid.floor(stones.jump())),
         usable(),
         new FlatTerms.SideTerms(wall(opening.wallLeft()), seed, left),
         new FlatTerms.SideTerms(

@@ -118,7 +118,7 @@ public final class PileChooser {
     Set<String> gone = new LinkedHashSet<>(held);
     taken.forEach(t -> gone.add(t.piece()));
     boolean found = true;
-    for (String piece : job.spoiled()) {
+    for (String piece : job.report().spoiled()) {
       gone.add(piece);
       found &= head.replace(piece, gone, changes);
     }
@@ -127,7 +127,7 @@ public final class PileChooser {
   }
 
   private Replacement replacement(List<Opening> openings) {
-    return new Replacement(job, openings, this::read, job.fitted(), held, job.steps());
+    return new Replacement(job, openings, this::read, job.report().fitted(), held, job.steps());
   }
 
   private FlatReading read(Opening opening) {

@@ -101,7 +101,7 @@ final class PileTelling {
    */
   Solution none(Opening opening, PilePlan first, Replacement.Outcome told) {
     List<Fitted> fitted =
-        job.fitted().stream()
+        job.report().fitted().stream()
             .filter(f -> openings.stream().anyMatch(o -> o.mark().equals(f.opening())))
             .toList();
     List<Diagnostic> gaps = gaps(opening, fitted, first);
@@ -130,7 +130,7 @@ final class PileTelling {
 
   private long large(Opening opening) {
     YardPieces yard = new YardPieces(job);
-    Set<String> gone = new LinkedHashSet<>(job.spoiled());
+    Set<String> gone = new LinkedHashSet<>(job.report().spoiled());
     return yard.but(gone).stream()
         .filter(p -> yard.fits(p.item(), opening, false))
         .filter(p -> p.usable() >= job.grid().ceil(opening.head().stones().min()))

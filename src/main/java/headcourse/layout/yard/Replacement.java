@@ -91,7 +91,7 @@ final class Replacement {
   Outcome run(PilePlan first) {
     Set<String> gone = elsewhere();
     PilePlan plan = first;
-    for (String id : job.spoiled()) {
+    for (String id : job.report().spoiled()) {
       gone.add(id);
       if (plan != null && plan.takes(id)) {
         PilePlan before = plan;
@@ -114,7 +114,7 @@ final class Replacement {
   /** Pieces of stones cut for heads that are not set from the pile. */
   private Set<String> elsewhere() {
     Set<String> gone = new LinkedHashSet<>(held);
-    for (Fitted f : job.fitted()) {
+    for (Fitted f : job.report().fitted()) {
       if (openings.stream().noneMatch(o -> o.mark().equals(f.opening()))) {
         gone.add(f.piece());
       }

@@ -106,7 +106,12 @@ final class YardModel {
       }
     }
     return new Pile.Head(
-        t.opening().count(), t.stones().mirror(), t.min(), t.max(), t.jump(), ways);
+        t.opening().count(),
+        t.stones().mirror(),
+        t.widths().min(),
+        t.widths().max(),
+        t.widths().jump(),
+        ways);
   }
 
   private boolean swapped(int k) {

@@ -19,7 +19,7 @@ final class ReturnOutline {
 
   /** In model space; empty without a return. */
   static Optional<Path> of(Piece piece) {
-    if (!piece.returnDepth().isPositive()) {
+    if (!piece.leg().depth().isPositive()) {
       return Optional.empty();
     }
     double t = piece.thickness().mm();
@@ -29,10 +29,10 @@ final class ReturnOutline {
     Vec up = along.normal();
     Optional<Path> leg =
         new HalfPlane(low.plus(up.times(t)), up.times(-1)).clip(piece.stone().outline());
-    if (!piece.relief().isPositive()) {
+    if (!piece.leg().relief().isPositive()) {
       return leg;
     }
     Vec in = new Vec(-piece.stone().side().sign(), 0);
-    return leg.flatMap(l -> new HalfPlane(new Point(piece.seatFrom(), 0), in).clip(l));
+    return leg.flatMap(l -> new HalfPlane(new Point(piece.leg().seatFrom(), 0), in).clip(l));
   }
 }

@@ -247,7 +247,7 @@ final class SawPicture {
   private Lying slab() {
     boolean corner = pass.lay() == Lay.RETURN_DOWN;
     double wide = corner ? piece.stone().bottom().mm() : piece.soffitPieces().get(0).length().mm();
-    double deep = corner ? piece.returnDepth().mm() : piece.soffitPieces().get(0).depth().mm();
+    double deep = corner ? piece.leg().depth().mm() : piece.soffitPieces().get(0).depth().mm();
     Path rect = Path.rect(0, 0, wide, deep);
     Optional<Path> face =
         corner ? Optional.of(Path.rect(0, 0, wide, piece.thickness().mm())) : Optional.empty();

@@ -157,8 +157,8 @@ final class TicketFace {
     double high = beyond(view, ur, ul);
     String bottom = f.tape(piece.stone().bottom());
     String top = f.tape(piece.stone().top());
-    String onLeft = f.tape(piece.leftEdge());
-    String onRight = f.tape(piece.rightEdge());
+    String onLeft = f.tape(piece.measures().leftEdge());
+    String onRight = f.tape(piece.measures().rightEdge());
     List<Size> sizes =
         new ArrayList<>(
             List.of(
@@ -247,8 +247,8 @@ final class TicketFace {
     up(g, view, ll, lr, ur, ul);
     g.line(ll, ur, new Pen(0.18, Pen.Pattern.DASHED));
     g.line(ul, lr, new Pen(0.18, Pen.Pattern.DASHED));
-    diagonal(g, ll, ur, c.format().tape(piece.diagonalRising()));
-    diagonal(g, ul, lr, c.format().tape(piece.diagonalFalling()));
+    diagonal(g, ll, ur, c.format().tape(piece.measures().rising()));
+    diagonal(g, ul, lr, c.format().tape(piece.measures().falling()));
     for (Notch n : piece.notches()) {
       notchLabel(g, view.apply(n.at()), n);
     }

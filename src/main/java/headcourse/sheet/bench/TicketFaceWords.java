@@ -55,8 +55,8 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
       y = type.paragraph(b, x, y, w, rake, fitting(rake, w));
     }
     String height = c.say("ticket.height", c.format().withUnit(piece().stone().height()));
-    String rising = c.format().tape(piece().diagonalRising());
-    String falling = c.format().tape(piece().diagonalFalling());
+    String rising = c.format().tape(piece().measures().rising());
+    String falling = c.format().tape(piece().measures().falling());
     String diagonals =
         rising.equals(falling)
             ? c.say("ticket.diagonals-alike", rising)
@@ -87,7 +87,7 @@ record TicketFaceWords(SheetContext c, Ticket ticket, TicketType type, List<Stri
 
   // How the V is cut, and what it leaves of a corner.
   private String vee(VSoffit v) {
-    if (piece().returnDepth().isPositive()) {
+    if (piece().leg().depth().isPositive()) {
       Length left = piece().thickness().minus(v.depth());
       return c.say("ticket.v-corner", c.format().withUnit(left));
     }

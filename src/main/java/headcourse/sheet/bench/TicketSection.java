@@ -67,11 +67,11 @@ final class TicketSection {
   }
 
   private boolean returns() {
-    return piece.returnDepth().isPositive();
+    return piece.leg().depth().isPositive();
   }
 
   private boolean relieved() {
-    return returns() && piece.relief().isPositive();
+    return returns() && piece.leg().relief().isPositive();
   }
 
   private String longestTitle() {
@@ -92,7 +92,7 @@ final class TicketSection {
     if (!returns() && !flanked()) {
       return 2;
     }
-    String relief = relieved() ? tape(piece.relief()) : "";
+    String relief = relieved() ? tape(piece.leg().relief()) : "";
     double deep = Outer.high(tape(Length.mm(deep())), type.edge());
     return Math.max(deep, Outer.high(relief, type.edge())) + 0.8;
   }
@@ -186,8 +186,8 @@ final class TicketSection {
       Lettering l = new Lettering(h, true);
       double most =
           Math.max(
-              LabelShape.width(tape(piece.returnDepth()), l) / SECTION,
-              LabelShape.width(tape(piece.relief()), l) / (1 - SECTION));
+              LabelShape.width(tape(piece.leg().depth()), l) / SECTION,
+              LabelShape.width(tape(piece.leg().relief()), l) / (1 - SECTION));
       if (h <= type.edge().height() && most + 3 <= width) {
         return l;
       }
@@ -200,7 +200,7 @@ final class TicketSection {
     double t = piece.thickness().mm();
     return flanked()
         ? t + piece.soffitPieces().get(0).depth().mm()
-        : returns() ? piece.returnDepth().mm() : t;
+        : returns() ? piece.leg().depth().mm() : t;
   }
 
   private String tape(Length length) {
@@ -236,12 +236,12 @@ final class TicketSection {
     double high = PLAN * type.factor();
     double wide = box.width() - 5;
     double bottom = piece.stone().bottom().mm();
-    double k = Math.min(wide / bottom, high / piece.returnDepth().mm());
+    double k = Math.min(wide / bottom, high / piece.leg().depth().mm());
     double t = piece.thickness().mm() * k;
-    double s = piece.returnDepth().mm() * k;
+    double s = piece.leg().depth().mm() * k;
     double x0 = box.centre().x() - bottom * k / 2;
     double x1 = box.centre().x() + bottom * k / 2;
-    double cut = Math.min(piece.relief().mm() * k, bottom * k);
+    double cut = Math.min(piece.leg().relief().mm() * k, bottom * k);
     boolean left = piece.stone().side() == Side.LEFT;
     double a = left ? x0 : x1 - cut;
     double b = left ? x0 + cut : x1;
@@ -259,7 +259,7 @@ final class TicketSection {
             g.outline(Path.rect(from, y0, to - from, s - t), Shade.STONE, Pen.CUT);
           }
           g.stroke(Path.rect(a, y0, b - a, s - t), Pen.HIDDEN);
-          String size = c.format().tape(piece.relief());
+          String size = c.format().tape(piece.leg().relief());
           Lettering l = sizes(whole);
           double half = LabelShape.width(size, l) / 2 + 1;
           double at = Math.min(box.maxX() - half, Math.max(box.minX() + half, (a + b) / 2));
@@ -275,7 +275,7 @@ final class TicketSection {
       return c.say("ticket.no-return");
     }
     return relieved()
-        ? c.say("ticket.relief", c.format().withUnit(piece.relief()))
+        ? c.say("ticket.relief", c.format().withUnit(piece.leg().relief()))
         : c.say("ticket.no-relief");
   }
 

@@ -124,7 +124,7 @@ final class TicketSide {
     }
     b.line(left, y, left + width, y, Pen.FINE);
     y += 2.5;
-    String mass = new Amounts(c.job().units()).mass(ticket.piece().massKg());
+    String mass = new Amounts(c.job().units()).mass(ticket.piece().mass().kg());
     y = type.paragraph(b, x, y, w, c.weighs("ticket.mass", mass), type.note().inBold());
     if (twoPersons(ticket.piece())) {
       y = type.paragraph(b, x, y, w, c.say("ticket.two-persons"), type.body().inBold());

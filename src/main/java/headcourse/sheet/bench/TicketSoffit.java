@@ -212,7 +212,7 @@ final class TicketSoffit {
     told.add(
         c.say(
             words -> words.say("ticket.soffit-ends", end(words, s.left()), end(words, s.right()))));
-    told.add(c.say("ticket.soffit-" + s.joint().word(), amounts.mass(piece.massKg() + apart())));
+    told.add(c.say("ticket.soffit-" + s.joint().word(), amounts.mass(piece.mass().kg() + apart())));
     if (s.relief().isPositive()) {
       told.add(c.say("ticket.soffit-relief", f.withUnit(s.relief())));
     }
@@ -232,7 +232,7 @@ final class TicketSoffit {
 
   // What of the soffit the stone's own mass leaves out.
   private double apart() {
-    return piece.returnDepth().isPositive()
+    return piece.leg().depth().isPositive()
         ? 0
         : piece.soffitPieces().stream().mapToDouble(SoffitPiece::massKg).sum();
   }

@@ -72,9 +72,4 @@ record TicketType(
   double height(String text, double width, Lettering lettering) {
     return TextFlow.lines(text, width, lettering).size() * lettering.height() * leading;
   }
-
-  /** Distance of base lines of body text, mm. */
-  double bodyPitch() {
-    return body.height() * 1.4;
-  }
 }

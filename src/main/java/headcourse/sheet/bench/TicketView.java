@@ -49,7 +49,7 @@ final class TicketView {
     Path outline = whole.transformed(turn);
     Box face = outline.bounds();
     double t = piece.thickness().mm();
-    double s = Math.max(t, piece.returnDepth().mm());
+    double s = Math.max(t, piece.leg().depth().mm());
     double foot = 3 + type.note().height();
     double deep =
         piece.soffitPieces().stream().mapToDouble(p -> t + p.depth().mm()).max().orElse(s);

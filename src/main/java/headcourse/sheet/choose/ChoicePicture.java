@@ -39,10 +39,6 @@ final class ChoicePicture {
     return box;
   }
 
-  double width() {
-    return box.width() * factor;
-  }
-
   double height() {
     return (box.maxY() - Math.min(0, box.minY())) * factor + JAMBS;
   }

@@ -91,7 +91,7 @@ final class AnchorTable {
   }
 
   private String weight(Piece p, int screws) {
-    double newtons = p.liftingKg() * AnchorLoads.GRAVITY;
+    double newtons = p.mass().liftingKg() * AnchorLoads.GRAVITY;
     String weight = AnchorLoads.force(units, Limit.LEAST, newtons);
     return screws == 0 ? weight : context.say("contractor.anchors-on", weight, screws);
   }

@@ -251,7 +251,7 @@ final class HeadSection {
     // Beside the key, whose return is deeper by as much as it stands proud.
     return head.pieces().stream()
         .filter(p -> p.stone().role() != Role.KEY || head.pieces().size() == 1)
-        .mapToDouble(p -> p.returnDepth().mm())
+        .mapToDouble(p -> p.leg().depth().mm())
         .max()
         .orElse(0);
   }

@@ -103,11 +103,6 @@ public final class ElevationFigure {
     return arcPlan == null ? belowPlan.cap() : arcPlan.cap();
   }
 
-  /** In how many rows the running marks stand. */
-  public int rows() {
-    return belowPlan.rows();
-  }
-
   /** The scale. */
   public Scale scale() {
     return scale;

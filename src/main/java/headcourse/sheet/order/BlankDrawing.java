@@ -20,36 +20,46 @@ import java.util.List;
  */
 final class BlankDrawing {
   /** The scheme's sizes on paper, mm: legs can be told apart whatever the blank's own sizes. */
-  private static final double LENGTH = 84;
+  record Size(double length, double face, double back, double thick) {
+    static final Size FULL = new Size(84, 50, 34, 7);
 
-  private static final double FACE = 50;
-  private static final double RETURN = 34;
-  private static final double THICK = 7;
+    /** Two stand side by side. */
+    static final Size SMALL = new Size(42, 27, 20, 4);
+  }
+
+  /** What stands at a leg. */
+  enum Said {
+    /** Its letter, which heads a column of the table. */
+    LETTER,
+    /** Letter and name. */
+    NAME,
+    /** Letter, name and size: where one line of the table is drawn, no more. */
+    SIZE,
+    /** Its letter, and name and size beside the drawing. */
+    LIST
+  }
 
   /** What runs back is drawn shorter, up to the right. */
   private static final double BACK_X = 0.55;
 
   private static final double BACK_Y = 0.4;
 
-  private static final Lettering SIZE = new Lettering(3.5, true);
+  private static final Lettering NAMES = new Lettering(3.5, true);
   private static final double LEFT = 24;
   private static final double TOP = 6;
   private static final double BELOW = 16;
+  private static final double BESIDE = 30;
 
   private final SheetContext context;
   private final OrderLine line;
-  private final boolean sized;
+  private final Size size;
+  private final Said said;
 
-  /**
-   * A drawing.
-   *
-   * @param line what is drawn
-   * @param sized whether its sizes stand beside the letters
-   */
-  BlankDrawing(SheetContext context, OrderLine line, boolean sized) {
+  BlankDrawing(SheetContext context, OrderLine line, Size size, Said said) {
     this.context = context;
     this.line = line;
-    this.sized = sized;
+    this.size = size;
+    this.said = said;
   }
 
   private boolean corner() {
@@ -57,19 +67,19 @@ final class BlankDrawing {
   }
 
   private double back() {
-    return corner() ? RETURN : THICK;
+    return corner() ? size.back : size.thick;
   }
 
   double height() {
-    return TOP + FACE + back() * BACK_Y + BELOW;
+    return TOP + size.face + back() * BACK_Y + BELOW;
   }
 
   private record Place(double x, double y, double z) {}
 
   void draw(Board b, double left, double top) {
-    double l = LENGTH;
-    double h = FACE;
-    double t = THICK;
+    double l = size.length;
+    double h = size.face;
+    double t = size.thick;
     double r = back();
     double x0 = left + LEFT;
     double y0 = top + TOP + h + r * BACK_Y;
@@ -90,15 +100,34 @@ final class BlankDrawing {
                 v.at(p(l, 0, 0)),
                 -8,
                 say(corner() ? "arris" : "length", line.length()),
-                SIZE),
+                NAMES),
             new Dimensions.Size(
-                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), SIZE)));
+                v.at(p(0, 0, 0)), v.at(p(0, h, 0)), 8, say("f", line.face()), NAMES)));
     if (corner()) {
       name(b, v.at(p(l, t * 0.5, r * 0.7)), 12, 4, say("r", line.returnLeg()));
     }
     String scheme = context.say("order.scheme");
     b.text(x0, y0 + BELOW - 1, scheme, Lettering.NOTE, Align.START);
     name(b, v.at(p(l, h - 2, t * 0.5)), 12, -3, say("t", line.thickness()));
+    if (said == Said.LIST) {
+      list(b, v.at(p(l, h, r)).x() + BESIDE, y0 - h);
+    }
+  }
+
+  private void list(Board b, double x, double top) {
+    double y = top;
+    String run = corner() ? "arris" : "length";
+    for (String row :
+        List.of(
+            sized(run, line.length()),
+            sized("f", line.face()),
+            corner() ? sized("r", line.returnLeg()) : "",
+            sized("t", line.thickness()))) {
+      if (!row.isEmpty()) {
+        b.text(x, y, row, NAMES, Align.START);
+        y += NAMES.height() * 1.7;
+      }
+    }
   }
 
   // A leader to a leg that runs back, where a dimension would be foreshortened.
@@ -106,13 +135,21 @@ final class BlankDrawing {
     Point to = new Point(at.x() + dx, at.y() + dy);
     b.line(at, to, Pen.FINE);
     b.fill(Path.circle(at, 0.6), Shade.BLACK);
-    b.text(to.x() + 1, to.y() + 1.2, text, SIZE, Align.START);
+    b.text(to.x() + 1, to.y() + 1.2, text, NAMES, Align.START);
   }
 
   // In the first language: the letter leads to the table's heads, which say it in both.
-  private String say(String letter, Length size) {
+  private String say(String letter, Length length) {
     String name = context.label("order." + letter);
-    return sized ? name + " " + context.format().withUnit(size) : name;
+    return switch (said) {
+      case LETTER, LIST -> name.substring(0, 1);
+      case NAME -> name;
+      case SIZE -> sized(letter, length);
+    };
+  }
+
+  private String sized(String letter, Length length) {
+    return context.label("order." + letter) + " " + context.format().withUnit(length);
   }
 
   private static Place p(double x, double y, double z) {

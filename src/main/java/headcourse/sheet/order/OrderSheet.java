@@ -23,19 +23,34 @@ import java.util.List;
 
 /** What is to be bought, for the supplier: one page to send. */
 public final class OrderSheet implements SheetComposer {
-  private static final List<Lettering> LETTERINGS =
-      List.of(new Lettering(3.5, false), Lettering.NOTE);
   private static final Lettering CELL = Lettering.NOTE;
 
+  /** How it is set, from the most generous on. */
+  private enum Setting {
+    FULL(new Lettering(3.5, false), BlankDrawing.Size.FULL),
+    SMALL(Lettering.NOTE, BlankDrawing.Size.FULL),
+    SMALLEST(Lettering.NOTE, BlankDrawing.Size.SMALL);
+
+    private final Lettering text;
+    private final BlankDrawing.Size drawing;
+
+    Setting(Lettering text, BlankDrawing.Size drawing) {
+      this.text = text;
+      this.drawing = drawing;
+    }
+  }
+
   private final Lettering text;
+  private final BlankDrawing.Size size;
 
   /** The order. */
   public OrderSheet() {
-    this(LETTERINGS.get(0));
+    this(Setting.FULL);
   }
 
-  private OrderSheet(Lettering text) {
-    this.text = text;
+  private OrderSheet(Setting setting) {
+    this.text = setting.text;
+    this.size = setting.drawing;
   }
 
   @Override
@@ -45,11 +60,11 @@ public final class OrderSheet implements SheetComposer {
 
   @Override
   public List<PageDraft> compose(SheetContext c) {
-    // One page to send, if need be in smaller lettering.
+    // One page to send, if need be in smaller lettering and with smaller drawings.
     List<PageDraft> pages = List.of();
-    for (Lettering text : LETTERINGS) {
+    for (Setting setting : Setting.values()) {
       if (pages.size() != 1) {
-        pages = new OrderSheet(text).pages(c);
+        pages = new OrderSheet(setting).pages(c);
       }
     }
     return pages;
@@ -198,16 +213,46 @@ public final class OrderSheet implements SheetComposer {
   }
 
   private void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+    List<List<OrderLine>> kinds = new ArrayList<>();
     for (Stock.Kind kind : Stock.Kind.values()) {
       List<OrderLine> of = lines.stream().filter(o -> o.what() == kind).toList();
-      if (of.isEmpty()) {
-        continue;
+      if (!of.isEmpty()) {
+        kinds.add(of);
       }
-      BlankDrawing d = new BlankDrawing(c, of.get(0), of.size() == 1);
-      String name = c.say(kind == Stock.Kind.CORNER ? "order.corner" : "order.flat");
-      flow.heading(name, d.height());
-      flow.figure(d.height(), (b, x, y) -> b.group(Role.FIGURE, "", name, g -> d.draw(g, x, y)));
     }
+    // Small ones stand in a row, where there is room for letters only.
+    int row = size == BlankDrawing.Size.SMALL ? kinds.size() : 1;
+    for (int i = 0; i < kinds.size(); i += row) {
+      List<List<OrderLine>> of = kinds.subList(i, i + row);
+      String names = String.join(" · ", of.stream().map(k -> name(c, k.get(0))).toList());
+      List<BlankDrawing> drawn = of.stream().map(k -> drawn(c, k, row > 1)).toList();
+      double height = drawn.stream().mapToDouble(BlankDrawing::height).max().orElse(0);
+      flow.heading(names, height);
+      flow.figure(
+          height,
+          (b, x, y) -> {
+            for (int k = 0; k < drawn.size(); k++) {
+              BlankDrawing d = drawn.get(k);
+              double left = x + k * flow.width() / row;
+              b.group(Role.FIGURE, "", name(c, of.get(k).get(0)), g -> d.draw(g, left, y));
+            }
+          });
+    }
+  }
+
+  private static String name(SheetContext c, OrderLine o) {
+    return c.say(corner(o) ? "order.corner" : "order.flat");
+  }
+
+  private BlankDrawing drawn(SheetContext c, List<OrderLine> alike, boolean beside) {
+    BlankDrawing.Said said = BlankDrawing.Said.NAME;
+    if (size == BlankDrawing.Size.SMALL) {
+      boolean listed = alike.size() == 1 && !beside;
+      said = listed ? BlankDrawing.Said.LIST : BlankDrawing.Said.LETTER;
+    } else if (alike.size() == 1) {
+      said = BlankDrawing.Said.SIZE;
+    }
+    return new BlankDrawing(c, alike.get(0), size, said);
   }
 
   private void notes(SheetFlow flow, SheetContext c, List<OrderLine> lines) {

@@ -57,11 +57,6 @@ final class OpeningView {
     return opening.floor();
   }
 
-  /** The least box around the stones. */
-  Box stones() {
-    return stones;
-  }
-
   /** A side's jamb line. */
   double jamb(Side side) {
     return side.sign() * layout.jamb(side).mm();

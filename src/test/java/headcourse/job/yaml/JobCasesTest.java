@@ -112,9 +112,9 @@ class JobCasesTest {
     Job job = ReaderCase.read("good-full.yaml", b, JobCasesTest::beside).value().orElseThrow();
     assertEquals(4, job.stock().items().size());
     assertEquals(0.15, job.stock().spare(), 1e-12);
-    assertEquals(List.of("C2#3", "D1-R5"), job.spoiled());
-    assertEquals("D1-R4", job.cut().get(0).mark());
-    assertEquals("C1#3", job.cut().get(1).piece());
+    assertEquals(List.of("C2#3", "D1-R5"), job.report().spoiled());
+    assertEquals("D1-R4", job.report().cut().get(0).mark());
+    assertEquals("C1#3", job.report().cut().get(1).piece());
     Stock.Item x1 =
         job.stock().items().stream().filter(i -> i.mark().equals("X1")).findFirst().orElseThrow();
     assertEquals(21, x1.lead());
@@ -128,12 +128,12 @@ class JobCasesTest {
     assertEquals(1.5, job.props().push());
     assertEquals(Length.inches(1), job.props().lagging());
     assertEquals(3, job.openings().get(0).measured().soffit().size());
-    assertEquals(2022, job.limits().edition());
+    assertEquals(2022, job.checks().limits().edition());
     // 12 lb/ft2 by the international pound and foot (0.45359237 kg, 0.3048 m).
-    assertEquals(58.5891, (Double) job.limits().values().get("veneer-weight"), 1e-4);
+    assertEquals(58.5891, (Double) job.checks().limits().values().get("veneer-weight"), 1e-4);
     assertTrue(job.spans().given("openings[0].head.stones.max"));
-    assertEquals(3, job.fitted().size());
-    assertEquals("C1#2", job.fitted().get(2).piece());
-    assertEquals(Length.inches(6.5), job.fitted().get(2).bottom());
+    assertEquals(3, job.report().fitted().size());
+    assertEquals("C1#2", job.report().fitted().get(2).piece());
+    assertEquals(Length.inches(6.5), job.report().fitted().get(2).bottom());
   }
 }

@@ -82,7 +82,7 @@ class JobTwinTest {
       assertEquals(made.grid(), read.grid());
       assertEquals(made.papers(), read.papers());
       assertEquals(made.stock(), read.stock());
-      assertEquals(Limits.DEFAULT, read.limits());
+      assertEquals(Limits.DEFAULT, read.checks().limits());
       assertEquals(made.steps(), read.steps());
     }
   }

@@ -61,7 +61,10 @@ final class FittedCheck {
     boolean top = jack && h.params().word("divide").orElse("soffit").equals("top");
     for (PlacedStone s : head.stones()) {
       Fitted f =
-          job.fitted().stream().filter(x -> x.stone().equals(s.mark())).findFirst().orElse(null);
+          job.report().fitted().stream()
+              .filter(x -> x.stone().equals(s.mark()))
+              .findFirst()
+              .orElse(null);
       assertEquals(f != null, s.fitted(), at + " " + s.mark());
       if (f != null) {
         assertEquals(f.bottom(), s.bottom(), at + " " + s.mark());
@@ -83,7 +86,7 @@ final class FittedCheck {
 
   /** Not measured, but a stone farther out was, so that it counts as there. */
   private static boolean passedOver(Job job, PlacedStone s) {
-    return job.fitted().stream()
+    return job.report().fitted().stream()
         .anyMatch(
             f ->
                 f.stone().charAt(0) == s.mark().charAt(0)

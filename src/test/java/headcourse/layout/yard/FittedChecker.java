@@ -92,7 +92,7 @@ final class FittedChecker {
     }
     Set<String> used = new HashSet<>();
     chosen.taken().forEach(t -> assertTrue(used.add(t.piece()), at + " " + t));
-    job.spoiled().forEach(p -> assertTrue(!used.contains(p), at + " " + p));
+    job.report().spoiled().forEach(p -> assertTrue(!used.contains(p), at + " " + p));
     Map<String, FromStock.Taken> taken = taken(chosen);
     for (HeadLayout h : heads(chosen)) {
       String mark = h.opening().mark() + "-";

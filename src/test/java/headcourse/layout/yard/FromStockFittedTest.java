@@ -200,16 +200,18 @@ class FromStockFittedTest {
       arris.put(i.mark() + "#1", i.length().minus(job.tools().saw().cleanCut().times(2)));
     }
     Set<String> cut =
-        job.fitted().stream().map(f -> f.opening() + "-" + f.stone()).collect(Collectors.toSet());
+        job.report().fitted().stream()
+            .map(f -> f.opening() + "-" + f.stone())
+            .collect(Collectors.toSet());
     for (FromStock.Taken t : chosen.taken()) {
       assertTrue(used.add(t.piece()), at + " " + t);
-      assertTrue(!job.spoiled().contains(t.piece()), at + " " + t);
+      assertTrue(!job.report().spoiled().contains(t.piece()), at + " " + t);
       if (cut.stream().noneMatch(c -> there(t.stone(), c))) {
         assertTrue(job.grid().ticks(t.extent()).compareTo(arris.get(t.piece())) <= 0, at + t);
       }
     }
     for (HeadLayout h : heads(chosen)) {
-      for (Fitted f : job.fitted()) {
+      for (Fitted f : job.report().fitted()) {
         if (f.opening().equals(h.opening().mark())) {
           assertTrue(h.stone(f.stone()).fitted(), at + " " + f);
           assertEquals(f.bottom(), h.stone(f.stone()).bottom(), at + " " + f);

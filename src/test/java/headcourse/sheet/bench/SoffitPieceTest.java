@@ -152,7 +152,7 @@ class SoffitPieceTest {
     Piece end = work.heads().get(0).pieces().get(0);
     SoffitPiece s = end.soffitPieces().get(0);
     assertTrue(s.seated());
-    assertEquals(end.stone().bottom().minus(end.relief()).mm(), s.underside().mm(), 1e-4);
+    assertEquals(end.stone().bottom().minus(end.leg().relief()).mm(), s.underside().mm(), 1e-4);
     assertEquals(SoffitNotch.Edge.BACK, s.notches().get(0).edge());
     assertTrue(s.held());
     String bench = sheets(work, Bundle.BENCH);

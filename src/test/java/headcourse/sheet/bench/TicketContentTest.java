@@ -93,8 +93,8 @@ class TicketContentTest {
       for (ExposedEdge e : p.exposed()) {
         assertTrue(all.contains(f.withUnit(e.length())), say + "open edge " + e);
       }
-      assertTrue(all.contains(f.tape(p.diagonalRising())), say + "diagonal");
-      assertTrue(all.contains(f.tape(p.leftEdge())), say + "left edge");
+      assertTrue(all.contains(f.tape(p.measures().rising())), say + "diagonal");
+      assertTrue(all.contains(f.tape(p.measures().leftEdge())), say + "left edge");
       if (t.pieces().size() > 1) {
         assertTrue(all.contains(MarkRuns.of(t.pieces())), say + "alike");
       }

@@ -5,8 +5,8 @@ import headcourse.units.NotationException;
 import headcourse.units.Units;
 
 /** Lengths as they are lettered. */
-final class Lettered {
-  private Lettered() {}
+final class LetteredLengths {
+  private LetteredLengths() {}
 
   /** A length, mm; NaN where a text is none. Numbers without a mark are no inches. */
   static double mm(String text, Units units) {

@@ -14,12 +14,12 @@ import java.util.Comparator;
 import java.util.stream.Stream;
 
 /** Says in the mason's words how a head that could be set out falls short of what was asked. */
-final class Telling {
+final class ShortfallWords {
   private final Job job;
   private final HeadSpec head;
   private final LengthFormat format;
 
-  Telling(Job job, Opening opening) {
+  ShortfallWords(Job job, Opening opening) {
     this.job = job;
     this.head = opening.head();
     this.format = new LengthFormat(job.units(), job.grid());
