@@ -31,7 +31,8 @@ record Arguments(
     boolean open,
     String language) {
   static final List<String> COMMANDS =
-      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "page", "rules", "schema");
+      List.of(
+          "form", "new", "check", "choose", "explain", "draw", "watch", "page", "rules", "schema");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
-/** What the page may reach on the machine: one job file, what lies beside it, what it is drawn to. */
+/**
+ * What the page may reach on the machine: one job file, what lies beside it, what it is drawn to.
+ */
 public interface Desk {
   /** The job file's name as the user gave it. */
   String name();

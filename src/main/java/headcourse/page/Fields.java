@@ -93,7 +93,8 @@ final class Fields {
     // What the file has besides, so that nothing it says of the head is hidden.
     for (String key : outline.keys(at)) {
       List<String> inner = outline.keys(at + "." + key);
-      List<String> all = inner.isEmpty() ? List.of(key) : inner.stream().map(k -> key + "." + k).toList();
+      List<String> all =
+          inner.isEmpty() ? List.of(key) : inner.stream().map(k -> key + "." + k).toList();
       all.stream().filter(k -> !keys.contains(k)).forEach(keys::add);
     }
     return keys.stream().map(k -> own(HEAD, k)).toList();

@@ -87,8 +87,7 @@ final class Notes {
     List<String> marks = job.openings().stream().map(Opening::mark).toList();
     for (Finding f : RuleBook.summary(job, work.findings())) {
       int opening = f.opening() == null ? -1 : marks.indexOf(f.opening());
-      String status =
-          words.say("rule.status-" + f.status().name().toLowerCase(Locale.ROOT));
+      String status = words.say("rule.status-" + f.status().name().toLowerCase(Locale.ROOT));
       boolean cured = f.rule().equals(HANGS) && opening >= 0;
       all.add(
           new Note(

@@ -77,7 +77,8 @@ public final class PageServer implements AutoCloseable {
       headers.set("Cross-Origin-Resource-Policy", "same-origin");
       headers.set("Cross-Origin-Opener-Policy", "same-origin");
       headers.set("Cache-Control", "no-store");
-      exchange.sendResponseHeaders(answer.status(), answer.body().length == 0 ? -1 : answer.body().length);
+      exchange.sendResponseHeaders(
+          answer.status(), answer.body().length == 0 ? -1 : answer.body().length);
       exchange.getResponseBody().write(answer.body());
     }
   }

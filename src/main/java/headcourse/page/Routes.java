@@ -94,7 +94,10 @@ final class Routes {
     wrong.forEach(d -> json.value(d.message()));
     json.endArray();
     json.key("readable").value(outline.value().isPresent());
-    outline.value().ifPresent(o -> fields(json, o, Math.min(ask.opening(), Math.max(0, o.size("openings") - 1))));
+    outline
+        .value()
+        .ifPresent(
+            o -> fields(json, o, Math.min(ask.opening(), Math.max(0, o.size("openings") - 1))));
     return Answer.json(json.end().toString());
   }
 
@@ -156,7 +159,10 @@ final class Routes {
     if (bytes.value().isPresent()) {
       notes = session.notes(bytes.value().get());
     } else {
-      notes.add(session.outline(session.desk().read()).value().orElse(null), bytes.diagnostics(), List.of());
+      notes.add(
+          session.outline(session.desk().read()).value().orElse(null),
+          bytes.diagnostics(),
+          List.of());
     }
     JsonWriter json = new JsonWriter().object().key("notes").array();
     for (Notes.Note n : notes.all()) {

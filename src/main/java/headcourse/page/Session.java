@@ -90,8 +90,7 @@ final class Session {
   /** Reads a job. */
   Outcome<Job> job(byte[] bytes) {
     Outcome<Job> read =
-        JobReader.read(
-            desk.name(), bytes, Shapes.definitions(), RuleBook.limits(), desk::beside);
+        JobReader.read(desk.name(), bytes, Shapes.definitions(), RuleBook.limits(), desk::beside);
     if (read.value().isEmpty()) {
       return read;
     }
@@ -103,9 +102,7 @@ final class Session {
 
   /** A head as the job has it, and the job; why not, where it can't be set out. */
   Outcome<HeadWork> head(Job job, int opening) {
-    return opening < job.openings().size()
-        ? WorkUp.head(job, opening)
-        : Outcome.failed(List.of());
+    return opening < job.openings().size() ? WorkUp.head(job, opening) : Outcome.failed(List.of());
   }
 
   /** All that is said of a job's file. */

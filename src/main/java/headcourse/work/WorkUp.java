@@ -12,6 +12,7 @@ import headcourse.diag.Span;
 import headcourse.job.Change;
 import headcourse.job.HeadSpec.Rhythm;
 import headcourse.job.Job;
+import headcourse.job.Report;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
 import headcourse.layout.yard.FromStock;
@@ -88,9 +89,7 @@ public final class WorkUp {
     // Stones from the pile are chosen for all openings together; a report names any of them.
     boolean together =
         job.openings().stream().anyMatch(o -> o.head().stones().rhythm() == Rhythm.FROM_STOCK)
-            || !job.fitted().isEmpty()
-            || !job.cut().isEmpty()
-            || !job.spoiled().isEmpty();
+            || !job.report().equals(Report.NONE);
     Job own = together ? job : job.alone(opening);
     List<Diagnostic> said = new ArrayList<>(Contradictions.in(own));
     BenchReport.Read report =

@@ -134,7 +134,9 @@ class PageTest {
     for (String host : List.of("example.org", "127.0.0.1", "example.org:" + address.getPort())) {
       try (Socket socket = new Socket("127.0.0.1", address.getPort())) {
         String head = "GET " + address.getPath() + "look HTTP/1.1\r\nHost: " + host;
-        socket.getOutputStream().write((head + "\r\nConnection: close\r\n\r\n").getBytes("US-ASCII"));
+        socket
+            .getOutputStream()
+            .write((head + "\r\nConnection: close\r\n\r\n").getBytes("US-ASCII"));
         String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(answer.startsWith("HTTP/1.1 403 "), host + "\n" + answer);
       }
@@ -145,8 +147,15 @@ class PageTest {
   void nothingOutsideIsReadOrWritten() throws Exception {
     Path secret = Files.writeString(folder.resolve("secret.txt"), "secret");
     for (String path :
-        List.of("out/../barn.yaml", "out/..%2Fbarn.yaml", "out/%2e%2e/secret.txt", "sheet/../look",
-            "out//etc/passwd", "out/barn.yaml", "secret.txt", "out/layout.json")) {
+        List.of(
+            "out/../barn.yaml",
+            "out/..%2Fbarn.yaml",
+            "out/%2e%2e/secret.txt",
+            "sheet/../look",
+            "out//etc/passwd",
+            "out/barn.yaml",
+            "secret.txt",
+            "out/layout.json")) {
       assertEquals(404, get(path).statusCode(), path);
     }
     for (String path : List.of("frame", "stock.file", "shop", "openings[7].width", "x: y", "")) {
@@ -176,7 +185,8 @@ class PageTest {
 
   @Test
   void aFieldIsWrittenAndCommentsAndOrderStay() throws Exception {
-    String look = post("set", "set.openings[0].width", "6' 2\"", "set.openings[0].height", "7' 4\"");
+    String look =
+        post("set", "set.openings[0].width", "6' 2\"", "set.openings[0].height", "7' 4\"");
     assertTrue(look.contains("\"value\": \"6' 2\\\"\""), look);
     String now =
         JOB.replace("6'            #", "6' 2\"         #")
@@ -216,8 +226,7 @@ class PageTest {
   void aCureSetsTheField() throws Exception {
     post("set", "set.openings[0].wall-left", "3");
     String said = post("say");
-    Matcher cure =
-        Pattern.compile("\"number\": \"(\\d+)\",\\s+\"text\": \"([^\"]*)").matcher(said);
+    Matcher cure = Pattern.compile("\"number\": \"(\\d+)\",\\s+\"text\": \"([^\"]*)").matcher(said);
     assertTrue(cure.find(), said);
     post("set", "cure", cure.group(1));
     assertFalse(post("say").contains("\"severity\": \"error\""), Files.readString(file()));
@@ -238,7 +247,8 @@ class PageTest {
       for (Path p : all.toList()) {
         String name = p.getFileName().toString();
         byte[] bytes = Files.readAllBytes(p);
-        assertArrayEquals(bytes, Files.readAllBytes(folder.resolve("out/barn").resolve(name)), name);
+        assertArrayEquals(
+            bytes, Files.readAllBytes(folder.resolve("out/barn").resolve(name)), name);
         assertArrayEquals(bytes, get("out/" + name).body(), name);
         files++;
       }

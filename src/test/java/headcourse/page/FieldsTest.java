@@ -17,8 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** The page's fields are the measuring sheet's, and every rule has its place among them. */
 class FieldsTest {
-  private static final KeyTable TABLE =
-      KeyTable.of(Shapes.definitions(), RuleBook.limits());
+  private static final KeyTable TABLE = KeyTable.of(Shapes.definitions(), RuleBook.limits());
 
   private static Map<String, List<Field>> fields(String head) {
     String job = "openings:\n  - mark: D1\n    head: " + head + "\n";
@@ -61,7 +60,8 @@ class FieldsTest {
   void aShapesOwnKeysAndWhatTheFileSaysAreShown() {
     List<String> jack =
         fields("{shape: jack, seat: 1, key: none}").get("head").stream().map(Field::name).toList();
-    assertTrue(jack.containsAll(List.of("skewback", "divide", "camber", "seat", "key")), jack::toString);
+    assertTrue(
+        jack.containsAll(List.of("skewback", "divide", "camber", "seat", "key")), jack::toString);
   }
 
   @Test

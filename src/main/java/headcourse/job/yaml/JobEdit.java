@@ -143,8 +143,7 @@ public final class JobEdit {
   /** Whether a text has the value in its place and is otherwise as before. */
   private static boolean holds(JobOutline before, String text, List<String> steps, String value) {
     Outcome<JobOutline> read =
-        JobOutline.of(
-            before.text().start().source().name(), text.getBytes(StandardCharsets.UTF_8));
+        JobOutline.of(before.text().start().source().name(), text.getBytes(StandardCharsets.UTF_8));
     if (read.value().isEmpty()) {
       return false;
     }

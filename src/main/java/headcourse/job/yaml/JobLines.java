@@ -71,7 +71,10 @@ final class JobLines {
           + text.substring(to);
     }
     String gap = from > 0 && " \t".indexOf(text.charAt(from - 1)) < 0 ? " " : "";
-    return text.substring(0, from) + gap + written + aligned(to, gap.length() + written.length() - (to - from));
+    return text.substring(0, from)
+        + gap
+        + written
+        + aligned(to, gap.length() + written.length() - (to - from));
   }
 
   /** What follows a value that has grown: a comment after it keeps its column where it can. */
@@ -81,7 +84,9 @@ final class JobLines {
     blank.lookingAt();
     int rest = blank.end();
     boolean comment = rest > to && rest < text.length() && text.charAt(rest) == '#';
-    return comment ? " ".repeat(Math.max(1, rest - to - more)) + text.substring(rest) : text.substring(to);
+    return comment
+        ? " ".repeat(Math.max(1, rest - to - more)) + text.substring(rest)
+        : text.substring(to);
   }
 
   /** Without a key of a mapping; its lines become comments. */
@@ -93,12 +98,13 @@ final class JobLines {
       return text;
     }
     int from = from(tuple.getKeyNode());
-    int to = at(Math.max(JobOutline.end(tuple.getValueNode()), tuple.getKeyNode().getEndMark().getIndex()));
+    int to =
+        at(
+            Math.max(
+                JobOutline.end(tuple.getValueNode()), tuple.getKeyNode().getEndMark().getIndex()));
     if (!JobOutline.flow(around)) {
       to = Math.max(to, text.indexOf(':', from) + 1);
-      return text.substring(0, from)
-          + commented(from, to, column(from))
-          + text.substring(to);
+      return text.substring(0, from) + commented(from, to, column(from)) + text.substring(to);
     }
     List<NodeTuple> all = ((MappingNode) around).getValue();
     int place = all.indexOf(tuple);
@@ -141,7 +147,10 @@ final class JobLines {
   List<String> with(MappingNode map, String key, String value, List<String> order) {
     List<NodeTuple> all = map.getValue();
     if (JobOutline.flow(map)) {
-      int last = all.isEmpty() ? from(map) + 1 : at(JobOutline.end(all.get(all.size() - 1).getValueNode()));
+      int last =
+          all.isEmpty()
+              ? from(map) + 1
+              : at(JobOutline.end(all.get(all.size() - 1).getValueNode()));
       String entry = (all.isEmpty() ? "" : ", ") + key + ": " + value;
       return List.of(text.substring(0, last) + entry + text.substring(last));
     }
@@ -168,19 +177,25 @@ final class JobLines {
   }
 
   private String below(NodeTuple before, String entry, int column) {
-    int last = Math.max(JobOutline.end(before.getValueNode()), before.getKeyNode().getEndMark().getIndex());
+    int last =
+        Math.max(
+            JobOutline.end(before.getValueNode()), before.getKeyNode().getEndMark().getIndex());
     int next = nextLine(at(last));
     String head = text.substring(0, next);
     boolean open = next == lineEnd(at(last));
-    return head + (open ? end : "") + " ".repeat(column) + entry + (open ? "" : end) + text.substring(next);
+    return head
+        + (open ? end : "")
+        + " ".repeat(column)
+        + entry
+        + (open ? "" : end)
+        + text.substring(next);
   }
 
   /** With the key in a line that has it as a comment; what the comment says after it stays. */
   private List<String> uncommented(MappingNode map, String key, String entry, int column) {
     List<String> ways = new ArrayList<>();
     int stop = at(map.getEndMark().getIndex());
-    Pattern line =
-        Pattern.compile("([ \\-]*)# ?" + Pattern.quote(key) + ":(?: .*?)??( +#.*)?");
+    Pattern line = Pattern.compile("([ \\-]*)# ?" + Pattern.quote(key) + ":(?: .*?)??( +#.*)?");
     for (int i = lineStart(from(map)); i < stop; i = nextLine(i)) {
       Matcher m = line.matcher(text.substring(i, lineEnd(i)));
       if (m.matches() && m.group(1).length() == column) {

@@ -109,7 +109,8 @@ public final class JobOutline {
       }
     } else if (node instanceof MappingNode map) {
       for (NodeTuple t : map.getValue()) {
-        end = Math.max(end, Math.max(t.getKeyNode().getEndMark().getIndex(), end(t.getValueNode())));
+        end =
+            Math.max(end, Math.max(t.getKeyNode().getEndMark().getIndex(), end(t.getValueNode())));
       }
     }
     return end;

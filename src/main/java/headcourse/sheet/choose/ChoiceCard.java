@@ -53,8 +53,7 @@ public record ChoiceCard(Choice choice, Page picture, String seen, List<String> 
     picture.draw(board, left, MARGIN);
     String title = words.say("choose.picture", c.letter(), c.head().opening().mark());
     Page page =
-        new Page(
-            width, picture.height() + 2 * MARGIN, c.letter(), title, board.marks(), List.of());
+        new Page(width, picture.height() + 2 * MARGIN, c.letter(), title, board.marks(), List.of());
     return new ChoiceCard(
         c,
         page,

@@ -64,8 +64,7 @@ public final class MeasuringForm {
   public static Page picture() {
     Board board = new Board();
     new FormPicture(board, 1, 1).draw(PICTURE);
-    return new Page(
-        PICTURE + 2, FormPicture.HEIGHT + 2, "form", "form", board.marks(), List.of());
+    return new Page(PICTURE + 2, FormPicture.HEIGHT + 2, "form", "form", board.marks(), List.of());
   }
 
   private void draw() {

@@ -80,7 +80,8 @@ class JobEditTest {
 
   @Test
   void aNewKeyTakesTheLineThatHasItAsAComment() {
-    assertEquals(List.of("    count: 3             # so many alike"), lines("openings[0].count", "3"));
+    assertEquals(
+        List.of("    count: 3             # so many alike"), lines("openings[0].count", "3"));
     assertEquals(
         List.of("    measured: {width: {head: 192}} # as built"),
         lines("openings[0].measured.width.head", "192"));
@@ -93,7 +94,8 @@ class JobEditTest {
     all = edited(JOB, "job.number", "26-001").lines().toList();
     assertEquals("  number: 26-001", all.get(all.indexOf("job:") + 1));
     all = edited(JOB, "openings[0].head.height", "12").lines().toList();
-    assertEquals("      height: 12", all.get(all.indexOf("      shape: soldier     # or jack") + 1));
+    assertEquals(
+        "      height: 12", all.get(all.indexOf("      shape: soldier     # or jack") + 1));
     assertEquals(List.of("      key: {bottom: 8}"), lines("openings[0].head.key.bottom", "8"));
     assertEquals(
         List.of("  - {mark: W1, width: 4', head: {stones: {max: 9}}}"),
@@ -102,7 +104,8 @@ class JobEditTest {
 
   @Test
   void whatIsLeftOutBecomesAComment() {
-    assertEquals(List.of("    # width: 16'           # as drawn"), lines("openings[0].width", null));
+    assertEquals(
+        List.of("    # width: 16'           # as drawn"), lines("openings[0].width", null));
     assertEquals(
         List.of("    # head:", "    #   shape: soldier     # or jack", "    #   key: none"),
         lines("openings[0].head", null));
@@ -136,7 +139,8 @@ class JobEditTest {
     assertTrue(
         EDIT.of("a.yaml", bytes, List.of(new Change("job.title", "a\nb", ""))).value().isEmpty());
     byte[] broken = "a: [".getBytes(StandardCharsets.UTF_8);
-    assertTrue(EDIT.of("a.yaml", broken, List.of(new Change("job.title", "a", ""))).value().isEmpty());
+    assertTrue(
+        EDIT.of("a.yaml", broken, List.of(new Change("job.title", "a", ""))).value().isEmpty());
   }
 
   @Test
