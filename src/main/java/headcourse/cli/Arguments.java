@@ -73,6 +73,7 @@ record Arguments(
     String opening = "";
     boolean open = false;
     String language = "";
+    List<Option> given = new ArrayList<>();
     for (int i = 0; i < args.size(); i++) {
       String a = args.get(i);
       String value = null;
@@ -80,44 +81,41 @@ record Arguments(
         value = a.substring(a.indexOf('=') + 1);
         a = a.substring(0, a.indexOf('='));
       }
-      switch (a) {
-        case "--help", "-h" -> {
-          return new Arguments("help", List.of(command), "", List.of(), null, "", false, "");
+      if (!a.startsWith("-") || a.length() == 1) {
+        if (command.isEmpty()) {
+          command = a;
+        } else {
+          files.add(a);
         }
-        case "--version" -> {
-          return new Arguments("version", List.of(), "", List.of(), null, "", false, "");
+        continue;
+      }
+      Option option = Option.named(a.equals("-h") ? Option.HELP.word() : a).orElse(null);
+      if (option == Option.HELP || option == Option.VERSION) {
+        String asked = option.word().substring(2);
+        return new Arguments(asked, List.of(command), "", List.of(), null, "", false, "");
+      }
+      if (option == null) {
+        String known = Option.words(Option.of(COMMANDS.contains(command) ? command : "draw"));
+        faults.add(fault("unknown option " + a, "options are " + known));
+        continue;
+      }
+      given.add(option);
+      if (!option.value().isEmpty()) {
+        if (value == null && i + 1 < args.size()) {
+          value = args.get(++i);
         }
-        case "--open" -> open = true;
-        case "--out", "--only", "--paper", "--opening", "--lang" -> {
-          if (value == null && i + 1 < args.size()) {
-            value = args.get(++i);
-          }
-          if (value == null || value.isEmpty()) {
-            faults.add(fault(a + " wants a value", "headcourse --help"));
-          } else if (a.equals("--out")) {
-            out = value;
-          } else if (a.equals("--opening")) {
-            opening = value;
-          } else if (a.equals("--lang")) {
-            language = language(value, faults);
-          } else if (a.equals("--only")) {
-            only.addAll(outputs(value, faults));
-          } else {
-            paper = paper(value, faults);
-          }
+        if (value == null || value.isEmpty()) {
+          faults.add(fault(a + " wants a value", "headcourse --help"));
+          continue;
         }
-        default -> {
-          if (a.startsWith("-") && a.length() > 1) {
-            faults.add(
-                fault(
-                    "unknown option " + a,
-                    "options are --out, --only, --paper, --opening, --open, --lang, --help"));
-          } else if (command.isEmpty()) {
-            command = a;
-          } else {
-            files.add(a);
-          }
-        }
+      }
+      switch (option) {
+        case OUT -> out = value;
+        case ONLY -> only.addAll(outputs(value, faults));
+        case PAPER -> paper = paper(value, faults);
+        case OPENING -> opening = value;
+        case LANG -> language = language(value, faults);
+        default -> open = true;
       }
     }
     if (!command.isEmpty() && !COMMANDS.contains(command)) {
@@ -128,6 +126,12 @@ record Arguments(
               command.endsWith(".yaml") || command.endsWith(".yml")
                   ? "to draw that file: headcourse draw " + command
                   : "headcourse --help"));
+    } else if (!command.isEmpty()) {
+      given.removeAll(Option.of(command));
+      String others = Option.words(Option.of(command));
+      for (Option o : given) {
+        faults.add(fault(command + " has no option " + o.word(), "it has " + others));
+      }
     }
     return new Arguments(
         command, List.copyOf(files), out, List.copyOf(only), paper, opening, open, language);

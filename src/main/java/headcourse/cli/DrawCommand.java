@@ -108,9 +108,8 @@ record DrawCommand(Path folder, Console console) {
 
   /** A place as the user would name it. */
   private String shown(Path target) {
-    String path =
-        folder.toString().isEmpty() ? target.toString() : folder.relativize(target).toString();
-    return path.replace('\\', '/');
+    boolean within = !folder.toString().isEmpty() && target.startsWith(folder);
+    return (within ? folder.relativize(target) : target).toString().replace('\\', '/');
   }
 
   private int write(Arguments arguments, JobFile file, ShopWork work, SheetFrame frame) {

@@ -49,14 +49,15 @@ final class Help {
           headcourse page JOB.yaml [--open] [--lang en|es] [--out FOLDER] [--paper SIZE]
 
           Serves a page to fill the job in with a browser, and prints its address: the
-          measuring sheet's fields in its order, the head drawn beside them while you type,
-          what the rules say beside the value it is about, cures to touch, what there is to
-          choose from, every sheet as a picture, and all of it drawn to out/JOB/ as draw does.
+          measuring sheet's fields in its order, the head drawn beside them while you
+          type, what the rules say beside the value it is about, cures to touch, what
+          there is to choose from, every sheet as a picture, and all of it drawn to
+          out/JOB/ as draw does.
 
           What you type is written into JOB.yaml itself: its comments and its order stay,
-          and what is saved there from elsewhere shows on the page. A job that is not there
-          yet is begun as new does. Of other files only those in the job's folder and in the
-          working folder are read.
+          and what is saved there from elsewhere shows on the page. A job that is not
+          there yet is begun as new does. Of other files only those in the job's folder
+          and in the working folder are read.
 
             --open          show it in the browser
             --lang es       the page in another language than the job's

@@ -22,6 +22,9 @@ public final class Main {
   /** The machine failed, or the program did. */
   static final int MACHINE = 3;
 
+  /** The folder that names are meant in, where it is not the process's own. */
+  private static final String FOLDER = "headcourse.folder";
+
   private Main() {}
 
   /** Runs the program; ends the process with its exit status unless that is 0. */
@@ -29,7 +32,7 @@ public final class Main {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
     Console console = new Console(out, err, Progress.on(err), Viewer.SYSTEM);
-    int status = run(List.of(args), Path.of(""), console);
+    int status = run(List.of(args), Path.of(System.getProperty(FOLDER, "")), console);
     console.progress().done();
     out.flush();
     err.flush();
@@ -81,7 +84,7 @@ public final class Main {
     }
   }
 
-  private static String version() {
+  static String version() {
     String v = Main.class.getPackage().getImplementationVersion();
     return v == null ? "(built from source)" : v;
   }

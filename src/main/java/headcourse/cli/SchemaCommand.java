@@ -1,6 +1,7 @@
 package headcourse.cli;
 
 import headcourse.export.JobSchema;
+import headcourse.job.yaml.KeyMeanings;
 import headcourse.job.yaml.KeyTable;
 import headcourse.layout.shapes.Shapes;
 import headcourse.rules.RuleBook;
@@ -13,6 +14,8 @@ record SchemaCommand(Console console) {
 
   /** The schema of the program as it is, with whatever shapes and rules it was given. */
   static String text() {
-    return JobSchema.write(KeyTable.of(Shapes.definitions(), RuleBook.limits()));
+    return JobSchema.write(
+        KeyTable.of(Shapes.definitions(), RuleBook.limits()),
+        KeyMeanings.of(Shapes.definitions(), RuleBook.limits()));
   }
 }

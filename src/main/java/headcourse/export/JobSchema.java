@@ -1,5 +1,6 @@
 package headcourse.export;
 
+import headcourse.job.yaml.KeyMeanings;
 import headcourse.job.yaml.KeyTable;
 import headcourse.job.yaml.KeyTable.Form;
 import headcourse.job.yaml.KeyTable.Kind;
@@ -26,15 +27,17 @@ public final class JobSchema {
   private static final String MINUS = "[-−–‐‑]";
 
   private final KeyTable table;
+  private final KeyMeanings meanings;
   private final JsonWriter json = new JsonWriter();
 
-  private JobSchema(KeyTable table) {
+  private JobSchema(KeyTable table, KeyMeanings meanings) {
     this.table = table;
+    this.meanings = meanings;
   }
 
   /** The schema, with a last line end. */
-  public static String write(KeyTable table) {
-    JobSchema s = new JobSchema(table);
+  public static String write(KeyTable table, KeyMeanings meanings) {
+    JobSchema s = new JobSchema(table, meanings);
     s.json.object();
     s.json.key("$schema").value("https://json-schema.org/draft/2020-12/schema");
     s.json.key("$id").value(ID);
@@ -128,7 +131,13 @@ public final class JobSchema {
       ways.add(() -> keys(path));
     }
     json.object();
-    if (ways.size() == 1) {
+    String meaning = path.endsWith("]") ? "" : meanings.of(path);
+    // A value of its own kind says itself what is expected; two descriptions can't stand together.
+    boolean own = place.values().stream().anyMatch(v -> !v.expected().isEmpty());
+    if (!meaning.isEmpty()) {
+      json.key("description").value(meaning);
+    }
+    if (ways.size() == 1 && (!own || meaning.isEmpty())) {
       ways.get(0).run();
     } else if (!ways.isEmpty()) {
       json.key("anyOf").array();

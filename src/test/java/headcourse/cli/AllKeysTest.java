@@ -3,6 +3,7 @@ package headcourse.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headcourse.job.yaml.KeyMeanings;
 import headcourse.job.yaml.KeyTable;
 import headcourse.job.yaml.KeyTable.Kind;
 import headcourse.job.yaml.KeyTable.Place;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Properties;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -27,7 +29,8 @@ class AllKeysTest {
       Set.of("limits", "openings[].vary", "openings[].chosen");
 
   private static final Path README = Path.of("README.md");
-  private static final String START = "| key | what stands there |\n| --- | --- |\n";
+  private static final String START =
+      "| key | what stands there | what it means |\n| --- | --- | --- |\n";
 
   @Test
   void theTableInTheReadmeIsTheReaders() throws IOException {
@@ -64,12 +67,36 @@ class AllKeysTest {
         said.add("a list");
       }
       table.append("| `").append(shown).append("` | ").append(String.join(", or ", said));
-      table.append(" |\n");
+      table.append(" | ").append(meaning(here)).append(" |\n");
       // Thresholds are listed by "headcourse rules"; what may vary is any of these keys.
       if (!ELSEWHERE.contains(here)) {
         walk(keys, here, table);
         walk(keys, here + "[]", table);
       }
+    }
+  }
+
+  private static final KeyMeanings MEANINGS =
+      KeyMeanings.of(Shapes.definitions(), RuleBook.limits());
+
+  private static String meaning(String path) {
+    String meaning = MEANINGS.of(path);
+    // What only holds others together needs no words.
+    assertTrue(!meaning.isEmpty() || path.endsWith(".*"), path + " has no meaning");
+    return meaning.replace("|", "\\|");
+  }
+
+  /** No words are left of a key that is gone. */
+  @Test
+  void everyMeaningIsOfAKey() throws IOException {
+    Set<String> paths =
+        KeyTable.of(Shapes.definitions(), RuleBook.limits()).places().keySet().stream()
+            .map(p -> p.replace("[]", ""))
+            .collect(Collectors.toSet());
+    Properties words = new Properties();
+    words.load(Files.newBufferedReader(Path.of("src/main/resources/headcourse/keys.properties")));
+    for (Object path : words.keySet()) {
+      assertTrue(paths.contains(path), path + " is no key");
     }
   }
 

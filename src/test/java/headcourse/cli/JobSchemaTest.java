@@ -21,6 +21,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /**
  * The job file's JSON Schema against every good and bad example, by an independent validator with a
@@ -87,6 +89,37 @@ class JobSchemaTest {
       }
     }
     return found;
+  }
+
+  /** An editor shows it beside the key; by another reader of JSON than our own writer. */
+  @Test
+  void everyKeyIsDescribed() {
+    List<String> without = new ArrayList<>();
+    undescribed(new ObjectMapper().readTree(SchemaCommand.text()), "", without);
+    assertEquals(List.of(), without);
+  }
+
+  private static void undescribed(JsonNode schema, String path, List<String> without) {
+    schema
+        .path("properties")
+        .properties()
+        .forEach(
+            e -> {
+              String here = path + "/" + e.getKey();
+              if (e.getValue().path("description").asString("").isEmpty()) {
+                without.add(here);
+              }
+              undescribed(e.getValue(), here, without);
+            });
+    schema.path("anyOf").forEach(s -> undescribed(s, path, without));
+    undescribedIn(schema.path("items"), path + "[]", without);
+    undescribedIn(schema.path("additionalProperties"), path + "/*", without);
+  }
+
+  private static void undescribedIn(JsonNode schema, String path, List<String> without) {
+    if (schema.isObject()) {
+      undescribed(schema, path, without);
+    }
   }
 
   @Test

@@ -24,9 +24,6 @@ final class BranchAndPrice {
   private static final double DIVE_UNSOLVED = 0.3;
   private static final double DIVE_NODE = 0.1;
 
-  /** The share for the neighbourhood of what dives found. */
-  private static final double NEIGHBOURHOOD = 0.4;
-
   /** The first nodes are dived from, some of them with discrepancies; then one in so many. */
   private static final int DIVES = 8;
 
@@ -36,9 +33,6 @@ final class BranchAndPrice {
 
   /** So many patterns are handed on to a child. */
   private static final int SEEDS = 400;
-
-  /** So many of the root's patterns are kept for others. */
-  private static final int KEPT = 2_000;
 
   /** More open nodes than this take too much memory. */
   private static final int WAITING = 4_000;
@@ -51,7 +45,6 @@ final class BranchAndPrice {
   private long bound;
   private long id;
   private int dives;
-  private final PatternPool pool = new PatternPool();
 
   /**
    * @param best the best known
@@ -141,12 +134,9 @@ final class BranchAndPrice {
     RestrictedMaster master = master(node, totals, node.seeds, last + 1, some);
     boolean solved = master.solve();
     if (node.depth == 0) {
-      pool.add(master.columns().nearest(KEPT));
       bound = Math.max(bound, totals.next(Math.max(bound, master.bound())));
       dive(node, master, 0, solved ? DIVE_SOLVED : DIVE_UNSOLVED);
       if (!solved && !proved()) {
-        neighbourhood();
-        pool.within(problem, budget).forEach(master.columns()::add);
         solved = master.solve(budget.share(ROOT_AGAIN));
         dive(node, master, DISCREPANCIES, DIVE_AGAIN);
         solved = solved || master.solve(budget);
@@ -164,9 +154,6 @@ final class BranchAndPrice {
       if (dives++ < DIVES || node.id % SELDOM == 0) {
         dive(node, master, dives <= WIDE ? DISCREPANCIES : 0, DIVE_NODE);
       }
-    }
-    if (node.id == DIVES) {
-      neighbourhood();
     }
     if (proved()) {
       return true;
@@ -219,14 +206,8 @@ final class BranchAndPrice {
       return;
     }
     StepBudget some = budget.share(share);
-    DiscrepancyDive dive =
-        new DiscrepancyDive(problem, sequencer, objective, best, bound, pool, some);
+    DiscrepancyDive dive = new DiscrepancyDive(problem, sequencer, objective, best, bound, some);
     take(dive.run(node.high, master, discrepancies));
-  }
-
-  private void neighbourhood() {
-    StepBudget near = budget.share(NEIGHBOURHOOD);
-    take(new LargeNeighbourhood(problem, sequencer, objective, pool, near).better(best, bound));
   }
 
   /** Takes the plan that whole numbers of patterns make; false if they don't give all parts. */

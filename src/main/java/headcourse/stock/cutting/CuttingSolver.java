@@ -67,6 +67,9 @@ public final class CuttingSolver {
     if (incumbent.cost().compareTo(bound) > 0) {
       incumbent = new NeighbourHeuristic(problem, sequencer).better(incumbent);
     }
+    if (incumbent.cost().compareTo(bound) > 0) {
+      incumbent = new Annealing(problem, sequencer).better(incumbent);
+    }
     if (incumbent.cost().compareTo(bound) <= 0) {
       return new Result(incumbent, incumbent.cost(), true, budget.steps(), sequencer);
     }

@@ -22,14 +22,12 @@ final class DiscrepancyDive {
   private final Sequencer sequencer;
   private final Objective objective;
   private final long bound;
-  private final PatternPool pool;
   private final StepBudget budget;
   private Packing best;
 
   /**
    * @param best the incumbent
    * @param bound no plan has less of the objective
-   * @param pool takes the patterns found on the way
    */
   DiscrepancyDive(
       CuttingProblem problem,
@@ -37,14 +35,12 @@ final class DiscrepancyDive {
       Objective objective,
       Packing best,
       long bound,
-      PatternPool pool,
       StepBudget budget) {
     this.problem = problem;
     this.sequencer = sequencer;
     this.objective = objective;
     this.best = best;
     this.bound = bound;
-    this.pool = pool;
     this.budget = budget;
   }
 
@@ -60,12 +56,6 @@ final class DiscrepancyDive {
     return best;
   }
 
-  /** The best plan; of others only those that keep what was taken already. */
-  Packing complete(PartialPlan kept, int discrepancies) {
-    next(kept, pool.within(kept.open(), budget), discrepancies);
-    return best;
-  }
-
   private boolean done() {
     return budget.out() || objective.of(best.cost()) <= bound;
   }
@@ -73,7 +63,6 @@ final class DiscrepancyDive {
   private void dive(PartialPlan plan, RestrictedMaster master, int discrepancies) {
     List<Columns.Fraction> by = master.columns().fractions();
     List<Packing.Pattern> seeds = master.columns().nearest(SEEDS);
-    pool.add(seeds);
     PartialPlan whole = plan.copy();
     boolean any = false;
     for (Columns.Fraction f : by) {
