@@ -19,11 +19,15 @@ final class Fields {
   private static final String OPENING = "openings[].";
   private static final String HEAD = OPENING + "head.";
 
+  /** The key stone, which a head can be without. */
+  private static final String KEY = "key";
+
   /** Keys of any head, in the order in which they are thought of. */
   private static final List<String> HEADS =
       List.of(
           "shape",
           "height",
+          KEY,
           "key.bottom",
           "key.top",
           "key.rise",
@@ -103,7 +107,8 @@ final class Fields {
   private Field own(String in, String key) {
     String name = key.replace(".", ": ");
     String about = words.sayOr("page.about-" + key.replace('.', '-'), "");
-    return new Field(in + key, name, about, 0, words(in + key));
+    List<String> choice = key.equals(KEY) ? List.of("none") : words(in + key);
+    return new Field(in + key, name, about, 0, choice);
   }
 
   private List<String> words(String path) {
