@@ -33,5 +33,7 @@ if exist "%ARCHIVE%" (
 ) else if /i "%~1"=="draw" (
   set ARCHIVING=%QUIET% "-XX:ArchiveClassesAtExit=%ARCHIVE%"
 )
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %ARCHIVING% %JAVA_OPTS% -jar "%JAR%" %*
+rem The heap grows with what is in it, by a seventh at a time, not with the machine's memory.
+set "HEAP=-Xms64m -XX:MaxNewSize=48m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=35"
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %HEAP% %ARCHIVING% %JAVA_OPTS% -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

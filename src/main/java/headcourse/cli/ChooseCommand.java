@@ -11,7 +11,6 @@ import headcourse.render.svg.SvgRenderer;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.choose.ChoiceSheets;
 import headcourse.sheet.choose.ChoiceSvg;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -78,15 +77,14 @@ record ChooseCommand(Path folder, Console console) {
       Arguments arguments, JobFile file, Job job, List<Choices> all, SheetFrame frame) {
     String root = arguments.out().isEmpty() ? "out" : arguments.out();
     Path target = folder.resolve(root).resolve(job.name());
-    Map<String, byte[]> files = new LinkedHashMap<>();
+    Map<String, Content> files = new LinkedHashMap<>();
     try {
       PageSet set = ChoiceSheets.compose(all, frame);
-      ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
-      PdfRenderer.render(set, OutputWriter.hash(file.bytes()) + "choose", out);
-      files.put("choose.pdf", out.toByteArray());
+      String seed = OutputWriter.hash(file.bytes()) + "choose";
+      files.put("choose.pdf", Scratch.inMemory(out -> PdfRenderer.render(set, seed, out)));
       for (Choices c : all) {
         String name = all.size() == 1 ? "choose" : "choose-" + c.opening().mark();
-        files.put(name + ".svg", SvgRenderer.render(ChoiceSvg.page(c), name));
+        files.put(name + ".svg", Scratch.of(SvgRenderer.render(ChoiceSvg.page(c), name)));
       }
       new OutputFolder(target, n -> n.matches("choose(-[^.]*)?\\.svg")).replace(files, true);
       files.keySet().forEach(n -> console.say(root + "/" + job.name() + "/" + n));

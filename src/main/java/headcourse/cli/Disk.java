@@ -1,7 +1,6 @@
 package headcourse.cli;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -20,13 +19,10 @@ interface Disk {
   }
 
   /** Writes a new file, through to the disk. */
-  default void write(Path path, byte[] content) throws IOException {
+  default void write(Path path, Content content) throws IOException {
     try (FileChannel out =
         FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer rest = ByteBuffer.wrap(content);
-      while (rest.hasRemaining()) {
-        out.write(rest);
-      }
+      content.to(out);
       out.force(true);
     }
   }

@@ -117,11 +117,11 @@ record DrawCommand(Path folder, Console console) {
     Path target = target(arguments, work.job());
     Collection<String> notes = new ConcurrentSkipListSet<>();
     List<String> written = new ArrayList<>();
-    try {
+    try (Scratch scratch = new Scratch()) {
       boolean pictures = work.job().printing().pictures();
       Predicate<Output> wanted = o -> arguments.wants(o, pictures);
-      Map<String, byte[]> files =
-          new OutputWriter(work, frame, file.bytes(), notes::add, console.progress()::at)
+      Map<String, Content> files =
+          new OutputWriter(work, frame, file.bytes(), scratch, notes::add, console.progress()::at)
               .print(wanted, arguments.opening());
       if (files.isEmpty()) {
         console.complain("no kind after --only is of one opening alone; leave out --opening");

@@ -46,7 +46,7 @@ final class Help {
           Ctrl-C ends it.""";
       case "page" ->
           """
-          headcourse page JOB.yaml [--open] [--lang en|es] [--out FOLDER] [--paper SIZE]
+          headcourse page JOB.yaml [--open] [--lang TAG] [--out FOLDER] [--paper SIZE]
 
           Serves a page to fill the job in with a browser, and prints its address: the
           measuring sheet's fields in its order, the head drawn beside them while you
@@ -60,7 +60,7 @@ final class Help {
           and in the working folder are read.
 
             --open          show it in the browser
-            --lang es       the page in another language than the job's
+            --lang TAG      the page in another language than the job's: en, es
 
           Only this machine can open the page, and only by the whole address: it bears a
           token. Needs no network. Ctrl-C ends it.""";

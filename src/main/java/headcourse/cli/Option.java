@@ -13,7 +13,7 @@ enum Option {
   PAPER("--paper", "SIZE"),
   OPENING("--opening", "D1"),
   OPEN("--open", ""),
-  LANG("--lang", "LANGUAGE"),
+  LANG("--lang", "TAG"),
   HELP("--help", ""),
   VERSION("--version", "");
 

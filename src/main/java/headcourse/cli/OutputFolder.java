@@ -65,7 +65,7 @@ final class OutputFolder {
    * @param whole whether files of an earlier set that this one has not are taken away
    * @throws IOException where the disk refuses; what was there is there still
    */
-  void replace(Map<String, byte[]> files, boolean whole) throws IOException {
+  void replace(Map<String, Content> files, boolean whole) throws IOException {
     Thread waiting = new Thread(OutputFolder::turn);
     try {
       Runtime.getRuntime().addShutdownHook(waiting);
@@ -106,7 +106,7 @@ final class OutputFolder {
     }
   }
 
-  private void place(Map<String, byte[]> files, boolean whole) throws IOException {
+  private void place(Map<String, Content> files, boolean whole) throws IOException {
     boolean there = Files.exists(folder);
     try {
       stage(files, whole, there);
@@ -129,7 +129,7 @@ final class OutputFolder {
     }
   }
 
-  private void stage(Map<String, byte[]> files, boolean whole, boolean there) throws IOException {
+  private void stage(Map<String, Content> files, boolean whole, boolean there) throws IOException {
     disk.folder(part);
     for (var e : files.entrySet()) {
       disk.write(part.resolve(e.getKey()), e.getValue());

@@ -21,8 +21,8 @@ import headcourse.sheet.elevation.ElevationSvg;
 import headcourse.sheet.picture.PicturePage;
 import headcourse.text.Words;
 import headcourse.work.ShopWork;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,21 +40,37 @@ import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 
-/** Prints all outputs of a job into memory; bundles at the same time, each by itself. */
+/**
+ * Prints all outputs of a job. Bundles are printed at the same time, each by itself, and kept in
+ * memory; those of many openings two at a time, a page at a time, and kept on the disk.
+ *
+ * @param many from so many openings on memory matters more than time, and pictures are too many
+ */
 record OutputWriter(
     ShopWork work,
     SheetFrame frame,
     byte[] jobFile,
+    Scratch scratch,
+    int many,
     Consumer<String> notes,
     Consumer<String> steps) {
   /** What one opening has sheets of its own in. */
   private static final Set<Bundle> OWN = EnumSet.of(Bundle.BENCH, Bundle.WALL, Bundle.FULL_SIZE);
 
-  /**
-   * From so many openings on bundles are composed one after the other: the pages of two at once
-   * take more than half a gigabyte for 300 openings.
-   */
   private static final int MANY = 50;
+
+  /** How many bundles of a large job are in the making at a time, on however many cores. */
+  private static final int AT_ONCE = 2;
+
+  OutputWriter(
+      ShopWork work,
+      SheetFrame frame,
+      byte[] jobFile,
+      Scratch scratch,
+      Consumer<String> notes,
+      Consumer<String> steps) {
+    this(work, frame, jobFile, scratch, MANY, notes, steps);
+  }
 
   /** The file that shows all others. */
   private static final String OVERVIEW = "index.html";
@@ -68,35 +84,32 @@ record OutputWriter(
     return all;
   }
 
-  private interface Printing {
-    byte[] print() throws IOException;
-  }
-
   /**
    * The outputs wanted, by file name; where all are, the overview of them too. Each bundle is
    * composed once, for its file and for its pictures.
    *
    * @param opening the one opening whose own sheets are wanted, or empty for the whole set
    */
-  Map<String, byte[]> print(Predicate<Output> wanted, String opening) throws IOException {
+  Map<String, Content> print(Predicate<Output> wanted, String opening) throws IOException {
     return opening.isEmpty() ? print(wanted) : ofOne(wanted, opening);
   }
 
   /** The pages of one opening in the bundles that have some, and its elevation. */
-  private Map<String, byte[]> ofOne(Predicate<Output> wanted, String opening) throws IOException {
-    Map<String, Printing> jobs = new LinkedHashMap<>();
+  private Map<String, Content> ofOne(Predicate<Output> wanted, String opening) throws IOException {
+    Map<String, Scratch.Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile) + opening;
     for (Bundle bundle : OWN) {
       if (wanted.test(Output.valueOf(bundle.name()))) {
         jobs.put(
             bundle.word() + "-" + opening + ".pdf",
-            () ->
+            out ->
                 pdf(
                     OpeningPages.of(
                         PrintFault.unless(work, SheetBook.compose(work, bundle, frame, notes)),
                         opening,
                         work.job().openings().stream().map(Opening::mark).toList()),
-                    seed));
+                    seed,
+                    out));
       }
     }
     work.heads().stream()
@@ -105,66 +118,73 @@ record OutputWriter(
     return all(jobs);
   }
 
-  private void elevation(HeadWork head, Predicate<Output> wanted, Map<String, Printing> jobs) {
+  private void elevation(
+      HeadWork head, Predicate<Output> wanted, Map<String, Scratch.Printing> jobs) {
     String name = "elevation-" + head.layout().opening().mark();
     if (wanted.test(Output.SVG)) {
-      jobs.put(name + ".svg", () -> svg(head));
+      jobs.put(name + ".svg", out -> out.write(svg(head)));
     }
     if (wanted.test(Output.PNG)) {
-      jobs.put(name + ".png", () -> PictureRenderer.png(svg(head)));
+      jobs.put(name + ".png", out -> out.write(PictureRenderer.png(svg(head))));
     }
   }
 
-  private Map<String, byte[]> print(Predicate<Output> wanted) throws IOException {
+  private Map<String, Content> print(Predicate<Output> wanted) throws IOException {
     boolean everything =
         Arrays.stream(Output.values()).allMatch(o -> o == Output.PNG || wanted.test(o));
     Map<Bundle, byte[]> pictures = new ConcurrentHashMap<>();
-    Map<String, Printing> jobs = new LinkedHashMap<>();
+    Map<String, Scratch.Printing> jobs = new LinkedHashMap<>();
     String seed = hash(jobFile);
     Words words = Words.of(work.job().language().word());
     for (Bundle bundle : Bundle.values()) {
       if (wanted.test(Output.valueOf(bundle.name()))) {
         jobs.put(
             bundle.word() + ".pdf",
-            () -> {
+            out -> {
               PageSet set = PrintFault.unless(work, SheetBook.compose(work, bundle, frame, notes));
               if (everything) {
-                pictures.put(bundle, BundlePictures.of(set, words));
+                pictures.put(bundle, BundlePictures.of(set, words, !large()));
               }
-              return pdf(set, seed);
+              pdf(set.once(), seed, out);
             });
       }
     }
     work.heads().forEach(h -> elevation(h, wanted, jobs));
     if (wanted.test(Output.CSV)) {
-      jobs.put("cut-list.csv", () -> utf8(CutListCsv.write(work)));
-      jobs.put("order-list.csv", () -> utf8(OrderListCsv.write(work)));
+      jobs.put("cut-list.csv", out -> out.write(utf8(CutListCsv.write(work))));
+      jobs.put("order-list.csv", out -> out.write(utf8(OrderListCsv.write(work))));
     }
     if (wanted.test(Output.JSON)) {
-      jobs.put("layout.json", () -> utf8(LayoutJson.write(work)));
+      jobs.put("layout.json", out -> out.write(utf8(LayoutJson.write(work))));
     }
-    Map<String, byte[]> done = all(jobs);
+    Map<String, Content> done = all(jobs);
     if (everything) {
       List<byte[]> parts = onScreen().stream().map(pictures::get).toList();
       Page openings = PicturePage.of(work);
       byte[] picture = SvgRenderer.inline(openings, openings.title());
-      done.put(OVERVIEW, Overview.write(work, picture, List.copyOf(done.keySet()), parts));
+      byte[] all = Overview.write(work, picture, List.copyOf(done.keySet()), parts, !large());
+      done.put(OVERVIEW, Scratch.of(all));
     }
     return done;
   }
 
-  private Map<String, byte[]> all(Map<String, Printing> jobs) throws IOException {
+  private boolean large() {
+    return work.heads().size() >= many;
+  }
+
+  private Map<String, Content> all(Map<String, Scratch.Printing> jobs) throws IOException {
+    int cores = Runtime.getRuntime().availableProcessors();
     ExecutorService hands =
-        Executors.newFixedThreadPool(
-            work.heads().size() >= MANY
-                ? 1
-                : Math.max(1, Math.min(jobs.size(), Runtime.getRuntime().availableProcessors())));
+        Executors.newFixedThreadPool(Math.max(1, Math.min(large() ? AT_ONCE : jobs.size(), cores)));
     try {
-      Map<String, Future<byte[]>> running = new LinkedHashMap<>();
-      jobs.forEach((name, job) -> running.put(name, hands.submit(job::print)));
-      Map<String, byte[]> done = new TreeMap<>();
+      Map<String, Future<Content>> running = new LinkedHashMap<>();
+      jobs.forEach(
+          (name, job) ->
+              running.put(
+                  name, hands.submit(() -> large() ? scratch.onDisk(job) : Scratch.inMemory(job))));
+      Map<String, Content> done = new TreeMap<>();
       for (var e : running.entrySet()) {
-        steps.accept("drawing " + e.getKey() + ", " + (done.size() + 1) + " of " + running.size());
+        step(e.getKey(), done.size() + 1, running.size());
         done.put(e.getKey(), e.getValue().get());
       }
       return done;
@@ -187,10 +207,18 @@ record OutputWriter(
     }
   }
 
-  private static byte[] pdf(PageSet set, String seed) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 16);
-    PdfRenderer.render(set, seed + set.bundle().word(), out);
-    return out.toByteArray();
+  private void step(String name, int number, int of) {
+    steps.accept("drawing " + name + ", " + number + " of " + of);
+  }
+
+  private void pdf(PageSet set, String seed, OutputStream out) throws IOException {
+    String bundle = set.bundle().word();
+    String pages = " of " + set.pages().size() + " pages";
+    PdfRenderer.render(
+        set,
+        seed + bundle,
+        out,
+        large() ? i -> steps.accept("drawing " + bundle + ".pdf, " + i + pages) : i -> {});
   }
 
   private byte[] svg(HeadWork head) {

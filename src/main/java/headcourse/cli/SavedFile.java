@@ -1,6 +1,8 @@
 package headcourse.cli;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.WritableByteChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
@@ -28,7 +30,7 @@ record SavedFile(Path path, Disk disk) {
     Path part = file.resolveSibling("." + file.getFileName() + ".part");
     Files.deleteIfExists(part);
     try {
-      disk.write(part, now);
+      disk.write(part, out -> whole(out, now));
       permit(file, part);
       if (!Arrays.equals(was, Files.readAllBytes(file))) {
         return false;
@@ -39,6 +41,13 @@ record SavedFile(Path path, Disk disk) {
     }
     disk.settle(file.getParent());
     return true;
+  }
+
+  private static void whole(WritableByteChannel out, byte[] content) throws IOException {
+    ByteBuffer rest = ByteBuffer.wrap(content);
+    while (rest.hasRemaining()) {
+      out.write(rest);
+    }
   }
 
   private static void permit(Path like, Path file) throws IOException {

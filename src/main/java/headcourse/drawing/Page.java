@@ -25,6 +25,11 @@ public record Page(
     bookmarks = List.copyOf(bookmarks);
   }
 
+  /** The same page with other marks. */
+  public Page with(List<Mark> others) {
+    return new Page(width, height, label, title, others, bookmarks);
+  }
+
   /**
    * An entry in the outline tree.
    *

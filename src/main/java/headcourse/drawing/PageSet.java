@@ -23,8 +23,25 @@ public record PageSet(
     String second,
     String date,
     List<Page> pages) {
-  /** Copies the pages. */
+  /** Copies the pages, but for those that are made as they are asked for. */
   public PageSet {
-    pages = List.copyOf(pages);
+    pages = pages instanceof PageRun ? pages : List.copyOf(pages);
+  }
+
+  /** The pages without their marks: what they are called, their size, their bookmarks. */
+  public List<Page> blank() {
+    return pages instanceof PageRun run
+        ? run.blank()
+        : pages.stream().map(p -> p.with(List.of())).toList();
+  }
+
+  /**
+   * The same for one reader that asks for each page once: pages are forgotten as he has them, in
+   * this set too, so that a large bundle is never held in two forms.
+   */
+  public PageSet once() {
+    return pages instanceof PageRun run
+        ? new PageSet(bundle, title, author, language, second, date, run.once())
+        : this;
   }
 }

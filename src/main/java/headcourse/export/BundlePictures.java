@@ -13,20 +13,24 @@ import headcourse.text.Words;
 public final class BundlePictures {
   private BundlePictures() {}
 
-  /** The part's markup, UTF-8. */
-  public static byte[] of(PageSet set, Words words) {
+  /**
+   * The part's markup, UTF-8.
+   *
+   * @param pictured whether pages are shown; else they are only named
+   */
+  public static byte[] of(PageSet set, Words words, boolean pictured) {
     String word = set.bundle().word();
     String file = word + ".pdf";
     Html html = new Html(1 << 17);
     html.raw("<section id=\"").raw(word).raw("\">\n<h2>");
     html.link(file, file).raw("</h2>\n<p>").text(set.title()).raw("</p>\n");
-    boolean shown = set.bundle() != Bundle.FULL_SIZE;
-    if (!shown) {
+    boolean shown = pictured && set.bundle() != Bundle.FULL_SIZE;
+    if (set.bundle() == Bundle.FULL_SIZE) {
       words.each("overview.full-size").forEach(t -> html.element("p", t));
     }
     String up = words.say("overview.up");
     int number = 0;
-    for (Page page : set.pages()) {
+    for (Page page : shown ? set.pages() : set.blank()) {
       number++;
       boolean wide = page.width() > page.height();
       String figure = wide ? "<figure class=\"wide\">\n<figcaption>" : "<figure>\n<figcaption>";

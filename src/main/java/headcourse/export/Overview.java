@@ -45,10 +45,12 @@ public final class Overview {
 
   private final ShopWork work;
   private final Words words;
+  private final boolean pictured;
   private final Html html = new Html(1 << 19);
 
-  private Overview(ShopWork work) {
+  private Overview(ShopWork work, boolean pictured) {
     this.work = work;
+    this.pictured = pictured;
     this.words = Words.of(work.job().language().word()).ofArch(work.archesOnly());
   }
 
@@ -59,10 +61,15 @@ public final class Overview {
    * @param picture the openings in their wall, an SVG element: what a telephone shows first
    * @param files names of the other files in the folder
    * @param bundles the parts made by {@link BundlePictures}, in the order to show them
+   * @param pictured whether they show their pages; else each opening leads to its elevation
    */
   public static byte[] write(
-      ShopWork work, byte[] picture, Collection<String> files, List<byte[]> bundles) {
-    Overview o = new Overview(work);
+      ShopWork work,
+      byte[] picture,
+      Collection<String> files,
+      List<byte[]> bundles,
+      boolean pictured) {
+    Overview o = new Overview(work, pictured);
     o.head();
     o.html.raw("<figure class=\"wide\">\n").raw(picture).raw("</figure>\n");
     o.contents(files);
@@ -111,7 +118,8 @@ public final class Overview {
       html.raw("<li>").link(f, f);
       if (f.endsWith(".pdf")) {
         String word = f.substring(0, f.length() - 4);
-        String what = word.equals("full-size") ? "overview.pages" : "overview.pictures";
+        boolean named = word.equals("full-size") || !pictured;
+        String what = named ? "overview.pages" : "overview.pictures";
         html.raw(" ").link("#" + word, words.say(what));
       }
       html.raw("</li>\n");
@@ -122,6 +130,9 @@ public final class Overview {
 
   private void openings() {
     html.raw("<section>\n").element("h2", words.say("overview.openings"));
+    if (!pictured) {
+      words.each("overview.many").forEach(t -> html.element("p", t));
+    }
     html.raw("<div class=\"wrap\"><table>\n<thead><tr>");
     for (String column : List.of("opening", "count", "head", "width", "stones", "bearing")) {
       html.raw("<th scope=\"col\">").text(words.say("overview." + column)).raw("</th>");
@@ -130,7 +141,13 @@ public final class Overview {
     for (HeadWork head : work.heads()) {
       var layout = head.layout();
       var opening = layout.opening();
-      html.raw("<tr><th scope=\"row\">").text(opening.mark()).raw("</th>");
+      html.raw("<tr><th scope=\"row\">");
+      if (pictured) {
+        html.text(opening.mark());
+      } else {
+        html.link("elevation-" + opening.mark() + ".svg", opening.mark());
+      }
+      html.raw("</th>");
       cell(Integer.toString(opening.count()));
       cell(words.sayOr("contractor.shape-" + opening.head().shape(), opening.head().shape()));
       cell(format().building(layout.halfWidth().times(2)));

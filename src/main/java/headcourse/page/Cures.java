@@ -21,8 +21,13 @@ final class Cures {
       };
   private int last;
 
-  /** Notes an offer and gives its number. */
+  /** Notes an offer and gives its number; the same offer has the same. */
   synchronized String offer(List<Change> cure) {
+    for (Map.Entry<String, List<Change>> e : offered.entrySet()) {
+      if (e.getValue().equals(cure)) {
+        return e.getKey();
+      }
+    }
     String number = Integer.toString(++last);
     offered.put(number, List.copyOf(cure));
     return number;

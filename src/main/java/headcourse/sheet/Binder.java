@@ -2,6 +2,7 @@ package headcourse.sheet;
 
 import headcourse.drawing.Mark;
 import headcourse.drawing.Page;
+import headcourse.drawing.PageRun;
 import headcourse.drawing.PageSet;
 import headcourse.job.JobInfo;
 import headcourse.text.SecondLanguage;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 
 /** Numbers the pages of a bundle and puts the frame around each. */
 public final class Binder {
@@ -26,18 +28,24 @@ public final class Binder {
    */
   public static PageSet bind(SheetContext context, List<PageDraft> drafts, String document) {
     JobInfo info = context.job().info();
-    List<Page> pages = new ArrayList<>();
-    Map<String, String> fields = fields(context, document);
-    for (int i = 0; i < drafts.size(); i++) {
-      PageDraft d = drafts.get(i);
-      List<Mark> marks = new ArrayList<>();
-      fields.put("sheet", context.say("frame.page-of", i + 1, drafts.size()));
-      fields.put("scale", d.scale());
-      fields.put("piece", d.label());
-      marks.addAll(context.frame().place(d.width(), d.height(), fields));
-      marks.addAll(d.board().marks());
-      pages.add(new Page(d.width(), d.height(), d.label(), d.title(), marks, d.bookmarks()));
+    List<Page> blank = new ArrayList<>();
+    List<List<Mark>> drawings = new ArrayList<>();
+    List<String> scales = new ArrayList<>();
+    for (PageDraft d : drafts) {
+      blank.add(new Page(d.width(), d.height(), d.label(), d.title(), List.of(), d.bookmarks()));
+      drawings.add(d.board().marks());
+      scales.add(d.scale());
     }
+    Map<String, String> shared = fields(context, document);
+    IntFunction<List<Mark>> frame =
+        i -> {
+          Page page = blank.get(i);
+          Map<String, String> fields = new TreeMap<>(shared);
+          fields.put("sheet", context.say("frame.page-of", i + 1, blank.size()));
+          fields.put("scale", scales.get(i));
+          fields.put("piece", page.label());
+          return context.frame().place(page.width(), page.height(), fields);
+        };
     String title = join(join(info.number(), info.title()), context.say("frame.bundle-" + document));
     return new PageSet(
         context.bundle(),
@@ -46,7 +54,7 @@ public final class Binder {
         context.words().tag(),
         context.words().secondTag(),
         info.date(),
-        pages);
+        new PageRun(blank, drawings, frame));
   }
 
   // What is the same on every page.

@@ -322,7 +322,9 @@ class BearingEverywhereTest {
     String left = ends.left + (fan ? " (top line " + ends.topLeft + ")" : "");
     String right = ends.right + (fan ? " (top line " + ends.topRight + ")" : "");
     String html =
-        new String(Overview.write(work, new byte[0], List.of(), List.of()), StandardCharsets.UTF_8)
+        new String(
+                Overview.write(work, new byte[0], List.of(), List.of(), true),
+                StandardCharsets.UTF_8)
             .replace("&quot;", "\"");
     assertTrue(html.contains("<td>" + left + ", " + right + "</td>"), left + ", " + right);
   }

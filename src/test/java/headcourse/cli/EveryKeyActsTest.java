@@ -15,8 +15,10 @@ import headcourse.sheet.book.SheetBook;
 import headcourse.testing.JobText;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -135,13 +137,14 @@ class EveryKeyActsTest {
   }
 
   private static String files(ShopWork work, SheetFrame frame, Predicate<Output> wanted) {
-    try {
-      StringBuilder all = new StringBuilder();
-      new OutputWriter(work, frame, new byte[0], n -> {}, n -> {})
-          .print(wanted, "")
-          .forEach(
-              (name, bytes) -> all.append(name).append(new String(bytes, StandardCharsets.UTF_8)));
-      return all.toString();
+    try (Scratch scratch = new Scratch()) {
+      ByteArrayOutputStream all = new ByteArrayOutputStream();
+      OutputWriter writer = new OutputWriter(work, frame, new byte[0], scratch, n -> {}, n -> {});
+      for (var e : writer.print(wanted, "").entrySet()) {
+        all.writeBytes(e.getKey().getBytes(StandardCharsets.UTF_8));
+        e.getValue().to(Channels.newChannel(all));
+      }
+      return all.toString(StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

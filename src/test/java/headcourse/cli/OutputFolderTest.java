@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
 import java.util.TreeMap;
@@ -48,10 +47,10 @@ class OutputFolderTest {
     }
   }
 
-  private static Map<String, byte[]> set(Map<String, String> files) {
-    Map<String, byte[]> bytes = new TreeMap<>();
-    files.forEach((n, t) -> bytes.put(n, t.getBytes(StandardCharsets.UTF_8)));
-    return bytes;
+  private static Map<String, Content> set(Map<String, String> files) {
+    Map<String, Content> contents = new TreeMap<>();
+    files.forEach((n, t) -> contents.put(n, Scratch.of(t.getBytes(StandardCharsets.UTF_8))));
+    return contents;
   }
 
   /** All that is in the parent, by path; folders end in a stroke. */
@@ -137,12 +136,12 @@ class OutputFolderTest {
     }
 
     @Override
-    public void write(Path path, byte[] content) throws IOException {
+    public void write(Path path, Content content) throws IOException {
       if (left == 0) {
-        Files.write(path, new byte[] {content[0]});
+        Files.write(path, new byte[] {'x'});
       }
       step();
-      Files.write(path, content, StandardOpenOption.CREATE_NEW);
+      Disk.super.write(path, content);
     }
 
     @Override

@@ -60,7 +60,7 @@ class SavedFileTest {
     Disk full =
         new Disk() {
           @Override
-          public void write(Path path, byte[] content) throws IOException {
+          public void write(Path path, Content content) throws IOException {
             Files.write(path, new byte[1]);
             throw new IOException("no space left on device");
           }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -34,10 +35,20 @@ public final class PdfRenderer {
    * @throws IOException if {@code out} does
    */
   public static void render(PageSet set, String seed, OutputStream out) throws IOException {
+    render(set, seed, out, page -> {});
+  }
+
+  /**
+   * Writes a bundle, and asks for the marks of each page once, in order.
+   *
+   * @param at is told the number of the page that comes, from 1
+   */
+  public static void render(PageSet set, String seed, OutputStream out, IntConsumer at)
+      throws IOException {
     try (PDDocument file = new PDDocument()) {
       Document document = Document.of(file, set);
       PDDocumentCatalog catalogue = file.getDocumentCatalog();
-      pages(document, set);
+      pages(document, set, at);
       Metadata.write(file, set);
       PDMarkInfo marked = new PDMarkInfo();
       marked.setMarked(true);
@@ -59,16 +70,18 @@ public final class PdfRenderer {
     return h;
   }
 
-  private static void pages(Document document, PageSet set) throws IOException {
+  private static void pages(Document document, PageSet set, IntConsumer at) throws IOException {
     List<PDPage> sheets = new ArrayList<>();
-    for (Page page : set.pages()) {
+    List<Page> blank = set.blank();
+    for (Page page : blank) {
       PDPage sheet = sheet(page);
       sheet.setResources(document.resources());
       document.file().addPage(sheet);
       sheets.add(sheet);
     }
-    Navigation navigation = new Navigation(set.pages(), sheets);
+    Navigation navigation = new Navigation(blank, sheets);
     for (int i = 0; i < sheets.size(); i++) {
+      at.accept(i + 1);
       Page page = set.pages().get(i);
       try (PagePainter painter = new PagePainter(document, page, sheets.get(i), navigation::has)) {
         painter.paint(page.marks());

@@ -66,14 +66,21 @@ public final class TicketSheets implements SheetComposer {
   @Override
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
-    List<Filled> pages = new ArrayList<>();
+    List<PageDraft> drafts = new ArrayList<>();
+    List<Filled> apart = new ArrayList<>();
+    String last = "";
     int next = 0;
     while (next < tickets.size()) {
       Filled page = next(c, tickets.subList(next, tickets.size()));
-      pages.add(page);
       next += page.count();
+      drafts.add(page(c, page, last));
+      last = tickets.get(next - 1).head().layout().opening().mark();
+      if (page.apart) {
+        apart.add(page);
+      }
     }
-    return pages(c, pages);
+    drafts.addAll(soffits(c, apart));
+    return drafts;
   }
 
   private static Filled next(SheetContext c, List<Ticket> left) {
@@ -138,43 +145,43 @@ public final class TicketSheets implements SheetComposer {
     return new Filled(turn, columns, type, apart, rows);
   }
 
-  private static List<PageDraft> pages(SheetContext c, List<Filled> pages) {
-    List<PageDraft> drafts = new ArrayList<>();
-    String last = "";
-    for (Filled plan : pages) {
-      List<Row> rows = plan.rows;
-      List<Ticket> ends = rows.get(rows.size() - 1).tickets;
-      String first = rows.get(0).tickets.get(0).piece().mark();
-      String to = ends.get(ends.size() - 1).piece().mark();
-      boolean lone = rows.size() == 1 && ends.size() == 1;
-      String marks = lone ? first : first + " … " + to;
-      PageDraft page = c.page(plan.turn, marks, c.say("ticket.title"));
-      Box area = page.area();
-      double w = (area.width() - GAP * (plan.columns - 1)) / plan.columns;
-      double spare = area.height() - GAP * (rows.size() - 1);
-      for (Row row : rows) {
-        spare -= row.height;
-      }
-      double y = area.minY();
-      for (Row row : rows) {
-        double h = row.height + spare / rows.size();
-        for (int i = 0; i < row.tickets.size(); i++) {
-          Ticket t = row.tickets.get(i);
-          Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
-          String opening = t.head().layout().opening().mark();
-          if (!opening.equals(last)) {
-            page.bookmark(1, opening, "tickets-" + opening, y);
-          }
-          last = opening;
-          page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
-          row.panels.get(i).draw(page.board(), box);
-        }
-        y += h + GAP;
-      }
-      drafts.add(page);
+  /**
+   * The page, drawn.
+   *
+   * @param before the opening of the ticket before its first
+   */
+  private static PageDraft page(SheetContext c, Filled plan, String before) {
+    String last = before;
+    List<Row> rows = plan.rows;
+    List<Ticket> ends = rows.get(rows.size() - 1).tickets;
+    String first = rows.get(0).tickets.get(0).piece().mark();
+    String to = ends.get(ends.size() - 1).piece().mark();
+    boolean lone = rows.size() == 1 && ends.size() == 1;
+    String marks = lone ? first : first + " … " + to;
+    PageDraft page = c.page(plan.turn, marks, c.say("ticket.title"));
+    Box area = page.area();
+    double w = (area.width() - GAP * (plan.columns - 1)) / plan.columns;
+    double spare = area.height() - GAP * (rows.size() - 1);
+    for (Row row : rows) {
+      spare -= row.height;
     }
-    drafts.addAll(soffits(c, pages.stream().filter(Filled::apart).toList()));
-    return drafts;
+    double y = area.minY();
+    for (Row row : rows) {
+      double h = row.height + spare / rows.size();
+      for (int i = 0; i < row.tickets.size(); i++) {
+        Ticket t = row.tickets.get(i);
+        Box box = Box.of(area.minX() + i * (w + GAP), y, w, h);
+        String opening = t.head().layout().opening().mark();
+        if (!opening.equals(last)) {
+          page.bookmark(1, opening, "tickets-" + opening, y);
+        }
+        last = opening;
+        page.bookmark(2, t.piece().mark(), "ticket-" + t.piece().mark(), y);
+        row.panels.get(i).draw(page.board(), box);
+      }
+      y += h + GAP;
+    }
+    return page;
   }
 
   // Soffit pieces for which their tickets have no room, one under another.
