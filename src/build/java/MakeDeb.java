@@ -89,6 +89,7 @@ final class MakeDeb {
     System.out.println("made " + deb + ", " + (Files.size(deb) >> 20) + " MB");
   }
 
+  // Java asks fontconfig for letters when a picture is drawn, and loads it by name.
   private String control(String architecture, String depends) throws IOException {
     long kibibytes = 0;
     for (Path p : files()) {
@@ -100,7 +101,7 @@ final class MakeDeb {
     Architecture: %s
     Maintainer: %s
     Installed-Size: %d
-    Depends: %s
+    Depends: %s, libfontconfig1
     Suggests: xdg-utils
     Section: graphics
     Priority: optional

@@ -3,6 +3,7 @@ package headcourse.cli;
 import headcourse.diag.Diagnostic;
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
+import headcourse.job.yaml.Nearest;
 import headcourse.text.Languages;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,6 +119,10 @@ record Arguments(
         default -> open = true;
       }
     }
+    if (command.equals("help")) {
+      String asked = files.isEmpty() ? "" : files.get(0);
+      return new Arguments("help", List.of(asked), "", List.of(), null, "", false, "");
+    }
     if (!command.isEmpty() && !COMMANDS.contains(command)) {
       faults.add(
           fault(
@@ -125,7 +130,9 @@ record Arguments(
               "commands are " + String.join(", ", COMMANDS),
               command.endsWith(".yaml") || command.endsWith(".yml")
                   ? "to draw that file: headcourse draw " + command
-                  : "headcourse --help"));
+                  : Nearest.to(command, COMMANDS)
+                      .map(c -> "did you mean headcourse " + c + "?")
+                      .orElse("headcourse --help")));
     } else if (!command.isEmpty()) {
       given.removeAll(Option.of(command));
       String others = Option.words(Option.of(command));

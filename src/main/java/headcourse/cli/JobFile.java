@@ -64,8 +64,15 @@ record JobFile(Path folder, String name, Consumer<Path> looked, Predicate<Path> 
         return refused(name + " is a folder", "give the job file itself");
       }
       if (!Files.exists(path)) {
+        String ending = ".yaml";
+        boolean cut = !name.endsWith(ending) && Files.isRegularFile(folder.resolve(name + ending));
         return refused(
-            "there is no file " + name, "headcourse new " + name + " writes one to start from");
+            "there is no file " + name,
+            cut
+                ? "there is " + name + ending
+                : "headcourse new "
+                    + (name.contains(".") ? name : name + ending)
+                    + " writes one to start from");
       }
       bytes = some(path);
     } catch (InvalidPathException e) {

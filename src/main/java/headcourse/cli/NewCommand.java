@@ -27,7 +27,9 @@ record NewCommand(Path folder, Console console) {
             NewCommand::text,
             path -> {
               schema(path.resolveSibling(SCHEMA));
-              return console.say(name);
+              console.say(name);
+              console.note("change it to yours, then: headcourse check " + name);
+              return Main.DONE;
             });
   }
 

@@ -121,9 +121,9 @@ public final class WorkUp {
     Heads trying = null;
     BenchReport.Read report =
         failed(said) ? new BenchReport.Read(job, List.of()) : BenchReport.of(job);
-    said.addAll(report.said());
     if (!failed(said)) {
-      Job reported = report.pieces();
+      // Of a head that can't be set out without the report, the cause is told, not the report.
+      Job reported = report.said().isEmpty() ? report.pieces() : job.withReport(Report.NONE);
       Heads heads = Heads.of(reported, steps);
       chosen = heads.chosen();
       trying = heads;
@@ -136,6 +136,9 @@ public final class WorkUp {
           advised.accept(advice);
           said.addAll(advice.problems());
         }
+      }
+      if (!failed(said)) {
+        said.addAll(report.said());
       }
       if (!failed(said)) {
         for (Advice advice : overlapping(reported, heads)) {

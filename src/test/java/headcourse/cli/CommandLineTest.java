@@ -230,4 +230,36 @@ class CommandLineTest {
     assertFalse(files("barn").containsKey("elevation-D2.svg"));
     assertTrue(files("barn").containsKey("my-notes.txt"));
   }
+
+  @Test
+  void nearMissesAreUnderstood() throws IOException {
+    assertEquals(0, run("help", "draw"));
+    assertTrue(out().contains("--opening"), this::out);
+    assertEquals(2, run("drow", "barn.yaml"));
+    assertTrue(err().contains("did you mean headcourse draw?"), this::err);
+    Files.writeString(folder.resolve("mill.yaml"), "units: in\n");
+    assertEquals(2, run("draw", "mill"));
+    assertTrue(err().contains("there is mill.yaml"), this::err);
+    assertEquals(2, run("draw", "none"));
+    assertTrue(err().contains("headcourse new none.yaml writes one"), this::err);
+  }
+
+  /** With stones reported cut, the head's own fault is told, not that they have no size. */
+  @Test
+  void aReportDoesNotHideWhyAHeadCannotBe() throws IOException {
+    Files.writeString(
+        folder.resolve("narrow.yaml"),
+        """
+        units: in
+        stone: {density: 138 lb/ft3, thickness: 1 1/4}
+        openings:
+          - {mark: D1, width: 7', wall-left: 2}
+        cut: [D1-R1]
+        spoiled: [D1-R3]
+        """);
+    assertEquals(2, run("check", "narrow.yaml"));
+    assertTrue(err().contains("narrow.yaml:4:"), this::err);
+    assertTrue(err().contains("wall-left"), this::err);
+    assertFalse(err().contains("has no size"), this::err);
+  }
 }

@@ -171,11 +171,14 @@ record Item(Reading in, String path, Node node) {
         items.add(new Item(in, path + "[" + i + "]", s.getValue().get(i)));
       }
     } else {
-      boolean empty = node instanceof ScalarNode n && n.getValue().isBlank();
-      error(
-          empty
-              ? "nothing stands under this key; expected a list, or leave it out"
-              : "expected a list, as [a, b] or lines that begin with -");
+      String alone = node instanceof ScalarNode n ? n.getValue() : "{...}";
+      if (alone.isBlank()) {
+        error("nothing stands under this key; expected a list, or leave it out");
+      } else {
+        error(
+            "expected a list, as [a, b] or lines that begin with -",
+            "one alone stands in brackets, too: [" + alone.strip() + "]");
+      }
     }
     return items;
   }

@@ -4,11 +4,11 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Finds the right word behind a misspelt one. */
-final class Nearest {
+public final class Nearest {
   private Nearest() {}
 
   /** The nearest word, where one is near enough to be meant. */
-  static Optional<String> to(String word, Collection<String> words) {
+  public static Optional<String> to(String word, Collection<String> words) {
     String best = null;
     // Of a short word there is little left when three letters are others: lintel is no label.
     int least = (word.length() < 4 ? 1 : word.length() < 8 ? 2 : 3) + 1;
