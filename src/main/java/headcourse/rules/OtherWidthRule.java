@@ -28,7 +28,7 @@ final class OtherWidthRule implements JobRule {
         s.opening(),
         c.say().length(s.width()),
         c.say().length(s.instead()),
-        c.count("rule.blank-", s.blanks()),
+        c.count(c.stock().corners() ? "rule.corner-" : "rule.blank-", s.blanks()),
         c.stock().blanks().size());
   }
 }

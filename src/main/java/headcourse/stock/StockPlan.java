@@ -4,7 +4,6 @@ import headcourse.job.Stock;
 import headcourse.units.Length;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Which blank gives which stones, and what is to be bought.
@@ -76,9 +75,9 @@ public record StockPlan(
         .toList();
   }
 
-  /** The first blank that a stone is cut from. */
-  public Optional<CutBlank> blankOf(String stone) {
-    return blanksOf(stone).stream().findFirst();
+  /** Whether all blanks are corners. */
+  public boolean corners() {
+    return blanks.stream().allMatch(b -> b.kind() == Stock.Kind.CORNER);
   }
 
   /** Whether another row of stones might go on a flat, so that the plan is not all there is. */

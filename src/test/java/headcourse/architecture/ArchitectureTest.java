@@ -33,12 +33,25 @@ class ArchitectureTest {
     TABLE.put("job", Set.of("units", "diag"));
     TABLE.put("job.yaml", Set.of("units", "diag", "job", "text"));
     TABLE.put("layout", Set.of("units", "geom", "diag", "job"));
-    TABLE.put("layout.flat", Set.of("units", "geom", "diag", "job", "layout"));
+    TABLE.put("layout.side", Set.of("units", "geom", "job", "layout"));
+    TABLE.put("layout.fitted", Set.of("units", "geom", "diag", "job", "layout", "layout.side"));
+    TABLE.put(
+        "layout.flat",
+        Set.of("units", "geom", "diag", "job", "layout", "layout.side", "layout.fitted"));
     TABLE.put("layout.curved", Set.of("units", "geom", "diag", "job", "layout"));
     TABLE.put("layout.yard.rows", Set.of());
     TABLE.put(
         "layout.yard",
-        Set.of("units", "geom", "diag", "job", "layout", "layout.flat", "layout.yard.rows"));
+        Set.of(
+            "units",
+            "geom",
+            "diag",
+            "job",
+            "layout",
+            "layout.side",
+            "layout.fitted",
+            "layout.flat",
+            "layout.yard.rows"));
     TABLE.put("layout.shapes", Set.of("job", "layout", "layout.flat", "layout.curved"));
     TABLE.put("solve", Set.of());
     TABLE.put("statics", Set.of("units", "geom", "job", "layout", "solve"));

@@ -1,6 +1,7 @@
 package headcourse.layout.flat;
 
 import headcourse.layout.Solution;
+import headcourse.layout.side.FlatHead;
 
 /**
  * A flat head ready for its stones, or why there is none.

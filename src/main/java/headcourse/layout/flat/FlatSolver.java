@@ -6,6 +6,7 @@ import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
+import headcourse.layout.fitted.FittedReading;
 import java.util.List;
 
 /** Sets out one flat head by its rhythm, or says why it can't be. */

@@ -2,7 +2,14 @@ package headcourse.layout.flat;
 
 import headcourse.job.Fitted;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.flat.CutStonesComposer.Drawn;
+import headcourse.layout.fitted.CutStonesComposer.Drawn;
+import headcourse.layout.fitted.FittedReading;
+import headcourse.layout.fitted.FittedSolver;
+import headcourse.layout.side.Choice;
+import headcourse.layout.side.FlatHead;
+import headcourse.layout.side.FlatTerms;
+import headcourse.layout.side.SideSolver;
+import headcourse.layout.side.SidesSolver;
 import java.util.List;
 
 /** Solves a whole head: as drawn, and where stones are cut already, around them. */

@@ -1,5 +1,13 @@
 package headcourse.layout.flat;
 
+import headcourse.layout.side.End;
+import headcourse.layout.side.EndRange;
+import headcourse.layout.side.FlatGeometry;
+import headcourse.layout.side.FlatTerms;
+import headcourse.layout.side.KeySize;
+import headcourse.layout.side.Lines;
+import headcourse.layout.side.SideCase;
+import headcourse.layout.side.SideCheck;
 import java.util.ArrayList;
 import java.util.List;
 

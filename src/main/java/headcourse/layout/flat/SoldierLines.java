@@ -1,5 +1,6 @@
 package headcourse.layout.flat;
 
+import headcourse.layout.side.Lines;
 import java.util.Arrays;
 
 /**

@@ -4,6 +4,9 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.job.ShapeDef;
+import headcourse.layout.side.FlatHead;
+import headcourse.layout.side.FlatTerms;
+import headcourse.layout.side.KeySize;
 import java.util.List;
 
 /** Stones upright beside a tapered key, whose rake dies out over the first few. */

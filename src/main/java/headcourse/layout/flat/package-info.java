@@ -1,7 +1,2 @@
-/**
- * Setting out flat heads, with upright stones or fanned ones. Feet are whole ticks of the job's
- * grid, counted outwards from the centre line, both sides alike in sign; what may lie off the grid
- * (half an opening, a target) is held in picometres. Only {@code EdgeLine} and what builds on it
- * work in millimetres.
- */
+/** Flat heads: what the job asks of them, and which stones and lines each shape has. */
 package headcourse.layout.flat;

@@ -1,11 +1,11 @@
 package headcourse.layout.yard;
 
-import headcourse.layout.flat.Choice;
-import headcourse.layout.flat.End;
-import headcourse.layout.flat.FittedHead;
-import headcourse.layout.flat.Lines;
-import headcourse.layout.flat.SideCheck;
-import headcourse.layout.flat.StoneExtents;
+import headcourse.layout.fitted.FittedHead;
+import headcourse.layout.side.Choice;
+import headcourse.layout.side.End;
+import headcourse.layout.side.Lines;
+import headcourse.layout.side.SideCheck;
+import headcourse.layout.side.StoneExtents;
 import headcourse.layout.yard.rows.Answer;
 import headcourse.layout.yard.rows.RowSide;
 import java.util.ArrayList;

@@ -4,7 +4,6 @@ import headcourse.layout.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Heads whose stones were chosen from the yard's pieces.
@@ -22,11 +21,6 @@ public record FromStock(List<Solution> solutions, List<Taken> taken, List<Moved>
     solutions = Collections.unmodifiableList(new ArrayList<>(solutions));
     taken = List.copyOf(taken);
     changes = List.copyOf(changes);
-  }
-
-  /** Whether the job has heads of this kind. */
-  public boolean any() {
-    return solutions.stream().anyMatch(Objects::nonNull);
   }
 
   /**

@@ -1,7 +1,7 @@
 package headcourse.layout.yard;
 
 import headcourse.job.Fitted;
-import headcourse.layout.flat.FittedHead;
+import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.yard.FromStock.Moved;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,8 +3,8 @@ package headcourse.layout.yard;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Proof;
-import headcourse.layout.flat.Choice;
-import headcourse.layout.flat.FittedHead;
+import headcourse.layout.fitted.FittedHead;
+import headcourse.layout.side.Choice;
 import headcourse.layout.yard.rows.Cost;
 import java.util.List;
 

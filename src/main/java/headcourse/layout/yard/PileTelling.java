@@ -8,7 +8,7 @@ import headcourse.layout.HeadLayout;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Proof;
 import headcourse.layout.Solution;
-import headcourse.layout.flat.FittedHead;
+import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package headcourse.layout.yard;
 
-import headcourse.layout.flat.FittedHead;
-import headcourse.layout.flat.FlatHead;
-import headcourse.layout.flat.SideCase;
+import headcourse.layout.fitted.FittedHead;
+import headcourse.layout.side.FlatHead;
+import headcourse.layout.side.SideCase;
 import headcourse.units.Length;
 
 /**

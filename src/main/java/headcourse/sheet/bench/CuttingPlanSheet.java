@@ -148,7 +148,7 @@ public final class CuttingPlanSheet implements SheetComposer {
         paragraph(
             Role.NOTES,
             c.say(
-                "plan.other-width",
+                plan.corners() ? "plan.other-width-corners" : "plan.other-width",
                 s.opening(),
                 c.format().withUnit(s.width()),
                 c.format().withUnit(s.instead()),

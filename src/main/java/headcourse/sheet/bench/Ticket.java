@@ -24,9 +24,8 @@ import java.util.TreeMap;
  * @param pieces the stones, in setting order
  * @param blanks where they come from: every cut of them, in the order of the cutting plan
  * @param number from 1
- * @param of how many tickets there are
  */
-record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number, int of) {
+record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number) {
   /**
    * A blank, where on its lower edge a stone begins, from its left end, and what of the stone it
    * gives.
@@ -65,7 +64,7 @@ record Ticket(HeadWork head, List<Piece> pieces, List<Origin> blanks, int number
       List<Piece> pieces = e.getValue();
       List<Origin> from =
           pieces.stream().flatMap(p -> cuts.getOrDefault(p.mark(), List.of()).stream()).toList();
-      tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n, groups.size()));
+      tickets.add(new Ticket(heads.get(e.getKey()), pieces, from, n));
     }
     return tickets;
   }

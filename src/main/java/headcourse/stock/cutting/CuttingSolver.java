@@ -12,6 +12,11 @@ import java.util.List;
  * on from there until it is proved or the steps are used up. All of it counts steps.
  */
 public final class CuttingSolver {
+  /**
+   * The share of the budget in which most plans are proved; only the others are worth annealing.
+   */
+  private static final double SOON = 0.04;
+
   private final long limit;
 
   /**
@@ -68,7 +73,12 @@ public final class CuttingSolver {
       incumbent = new NeighbourHeuristic(problem, sequencer).better(incumbent);
     }
     if (incumbent.cost().compareTo(bound) > 0) {
-      incumbent = new Annealing(problem, sequencer).better(incumbent);
+      Result soon =
+          new Lexicographic(problem, sequencer, budget.share(SOON)).solve(incumbent, bound);
+      if (soon.proved()) {
+        return soon;
+      }
+      incumbent = new Annealing(problem, sequencer).better(soon.packing());
     }
     if (incumbent.cost().compareTo(bound) <= 0) {
       return new Result(incumbent, incumbent.cost(), true, budget.steps(), sequencer);

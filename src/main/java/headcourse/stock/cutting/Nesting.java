@@ -81,7 +81,7 @@ public final class Nesting {
       int node = firstNode[t];
       longest[t] = Math.max(extent[node] + kerf, Arrays.stream(distance[node]).max().orElse(0));
     }
-    slices = Slices.of(types, nodes, typeOf, kerf, square);
+    slices = Slices.of(types, nodes, typeOf, kerf);
     List<Double> tops = square ? List.of() : tops(shapes);
     leans = tops.stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
     skyline = Skyline.of(nodes, typeOf, types, tops, kerf);
@@ -126,9 +126,9 @@ public final class Nesting {
     if (present.length == 0) {
       return 0;
     }
-    long most = 0;
-    for (int h = 0; h < slices.heights(); h++) {
-      most = Math.max(most, slices.least(h, present, counts, kerf));
+    long most = 0 - kerf;
+    for (int t = 0; square && t < types; t++) {
+      most += counts[t] * slices.mean(t);
     }
     for (LeanBound lean : leans) {
       most = Math.max(most, lean.least(present, counts));
@@ -138,7 +138,7 @@ public final class Nesting {
 
   /** What {@link #leastLength} takes for so many different types, in operations. */
   long work(int present) {
-    return types + (long) present * (4L * slices.heights() + 10L * leans.size());
+    return types + (long) present * (4L + 10L * leans.size());
   }
 
   /** In any sequence they take no more than this. */

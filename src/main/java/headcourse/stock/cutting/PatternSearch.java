@@ -178,9 +178,6 @@ final class PatternSearch {
 
   /** No pattern with these types is worth more, and any others beside. */
   long hope(int left, int right) {
-    if (!sequencer.pairFits(left, right, bin.usable())) {
-      return 0;
-    }
     long value = lay(left, right, 1);
     long[] room = rooms(0, Nesting.present(counts));
     long most = Long.MAX_VALUE;
@@ -208,7 +205,7 @@ final class PatternSearch {
         int m = 0;
         int[] some = list(1);
         for (int t : s.order()) {
-          if (others[t] && goes(t, left, room) && goes(t, right, room)) {
+          if (others[t] && goes(t, room)) {
             some[m++] = t;
           }
         }
@@ -254,9 +251,8 @@ final class PatternSearch {
   }
 
   /** Whether one more of a type goes there, as far as is seen at once. */
-  private boolean goes(int type, int beside, long[] room) {
-    if (counts[type] == problem.demand()[type]
-        || type != beside && !sequencer.pairFits(type, beside, bin.usable())) {
+  private boolean goes(int type, long[] room) {
+    if (counts[type] == problem.demand()[type]) {
       return false;
     }
     for (int k = 0; k < room.length; k++) {
@@ -340,7 +336,7 @@ final class PatternSearch {
     int[] list = list(depth);
     int m = 0;
     for (int k = next; k < n; k++) {
-      if (goes(types[k], types[i], room)) {
+      if (goes(types[k], room)) {
         list[m++] = types[k];
       }
     }

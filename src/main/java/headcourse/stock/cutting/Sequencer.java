@@ -26,7 +26,6 @@ public final class Sequencer {
   private final int searchable;
 
   private final SequenceHeuristic heuristic;
-  private final PairLengths pairs;
   private final Map<Key, Known> known;
   private long searched;
 
@@ -41,26 +40,20 @@ public final class Sequencer {
    * @param budget what it counts on; once it is out, only quick sequences are looked at
    */
   Sequencer(Nesting nesting, StepBudget budget) {
-    this(nesting, budget, Integer.MAX_VALUE, new PairLengths(nesting), new HashMap<>());
+    this(nesting, budget, Integer.MAX_VALUE, new HashMap<>());
   }
 
-  private Sequencer(
-      Nesting nesting,
-      StepBudget budget,
-      int searchable,
-      PairLengths pairs,
-      Map<Key, Known> known) {
+  private Sequencer(Nesting nesting, StepBudget budget, int searchable, Map<Key, Known> known) {
     this.nesting = nesting;
     this.budget = budget;
     this.searchable = searchable;
     this.heuristic = new SequenceHeuristic(nesting, budget);
-    this.pairs = pairs;
     this.known = known;
   }
 
   /** With the same memory, on a share of the budget; of more than a few parts no search. */
   Sequencer quick(StepBudget share) {
-    return new Sequencer(nesting, share, FEW, pairs, known);
+    return new Sequencer(nesting, share, FEW, known);
   }
 
   /** The types of parts, one by one. */
@@ -138,11 +131,6 @@ public final class Sequencer {
   /** The same, where bounds have been looked at before. */
   boolean mayFitByOrder(int[] present, int[] counts, long usable) {
     return searched(present, counts, usable) >= 0;
-  }
-
-  /** Whether one of each, or one where they are the same, go on one blank. */
-  boolean pairFits(int s, int t, long usable) {
-    return pairs.least(s, t) <= usable;
   }
 
   /** 1 where a sequence that short is known, −1 where there is none, 0 where it is undecided. */

@@ -271,7 +271,7 @@ class FanStockTest {
   @Test
   void aSpoiledPieceIsReplacedBySameSize() {
     Worked before = work(plenty().make());
-    String id = before.plan.blankOf("D1-L2").orElseThrow().id();
+    String id = before.plan.blanksOf("D1-L2").get(0).id();
     JobMaker m = plenty();
     m.spoiled.add(id);
     Worked after = work(m.make());
@@ -292,7 +292,7 @@ class FanStockTest {
     assertEquals(headcourse.layout.Proof.Status.OPTIMAL, head.proof().status());
     assertEquals(widths(head, Side.LEFT), widths(head, Side.RIGHT));
     assertEquals(head.bearing(Side.LEFT).onWall(), head.bearing(Side.RIGHT).onWall());
-    StockPlan.CutBlank key = w.plan.blankOf("D1-K").orElseThrow();
+    StockPlan.CutBlank key = w.plan.blanksOf("D1-K").get(0);
     Length usable = key.length().minus(w.job.tools().saw().cleanCut().times(2));
     double left = usable.minus(key.cuts().get(0).extent()).mm();
     assertEquals(left, head.proof().cost(), w.job.grid().tick().mm());
@@ -321,7 +321,7 @@ class FanStockTest {
     JobMaker m = plenty();
     m.first().key = new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO);
     Worked w = work(m.make());
-    StockPlan.CutBlank key = w.plan.blankOf("D1-K").orElseThrow();
+    StockPlan.CutBlank key = w.plan.blanksOf("D1-K").get(0);
     Length usable = key.length().minus(w.job.tools().saw().cleanCut().times(2));
     Length over = usable.minus(key.cuts().get(0).extent());
     assertTrue(over.mm() >= -1e-6 && over.mm() < 2 * w.job.grid().tick().mm(), over.toString());

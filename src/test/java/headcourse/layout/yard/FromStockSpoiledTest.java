@@ -50,7 +50,7 @@ class FromStockSpoiledTest {
   void aKeyIsCutToItsSizeFromAnotherPiece() {
     FromStockTest.Worked w = spoiled(maker(10.25, 10.5), "K1#1");
     assertEquals(1, w.plan().changes().size());
-    assertEquals("K2#1", w.plan().blankOf("D1-K").orElseThrow().id());
+    assertEquals("K2#1", w.plan().blanksOf("D1-K").get(0).id());
     assertEquals(head(FromStockTest.work(maker(10.25, 10.5))).joints(), head(w).joints());
     assertEquals(List.of(), head(w).asBuilt().changes());
   }
@@ -145,11 +145,11 @@ class FromStockSpoiledTest {
       o.key = new HeadSpec.Key(null, null, Length.inches(2), Length.ZERO, Length.ZERO);
     }
     FromStockTest.Worked before = FromStockTest.work(m);
-    assertEquals("K1#1", before.plan().blankOf("D1-K").orElseThrow().id());
-    assertEquals("K2#1", before.plan().blankOf("D2-K").orElseThrow().id());
+    assertEquals("K1#1", before.plan().blanksOf("D1-K").get(0).id());
+    assertEquals("K2#1", before.plan().blanksOf("D2-K").get(0).id());
     FromStockTest.Worked now = spoiled(m, "K1#1");
-    assertEquals("K2#1", now.plan().blankOf("D1-K").orElseThrow().id());
-    assertEquals("K3#1", now.plan().blankOf("D2-K").orElseThrow().id());
+    assertEquals("K2#1", now.plan().blanksOf("D1-K").get(0).id());
+    assertEquals("K3#1", now.plan().blanksOf("D2-K").get(0).id());
     assertEquals(2, now.chosen().changes().size());
     assertEquals(Proof.Status.OPTIMAL, head(now).proof().status());
     assertTrue(
@@ -163,9 +163,9 @@ class FromStockSpoiledTest {
   void oneAfterTheOther() {
     JobMaker m = maker(10.25);
     FromStockTest.Worked before = FromStockTest.work(m);
-    String l2 = before.plan().blankOf("D1-L2").orElseThrow().id();
+    String l2 = before.plan().blanksOf("D1-L2").get(0).id();
     FromStockTest.Worked first = spoiled(m, l2);
-    String again = first.plan().blankOf("D1-L2").orElseThrow().id();
+    String again = first.plan().blanksOf("D1-L2").get(0).id();
     FromStockTest.Worked second = spoiled(m, again);
     assertEquals(
         List.of(l2, again), second.plan().changes().stream().map(StockPlan.Moved::from).toList());

@@ -96,14 +96,14 @@ class FromStockTest {
     for (StockPlan.CutBlank b : w.plan.blanks()) {
       assertEquals(b.length().minus(in(0.25)), b.cuts().get(0).extent());
     }
-    assertEquals("K1#1", w.plan.blankOf("D1-K").orElseThrow().id());
+    assertEquals("K1#1", w.plan.blanksOf("D1-K").get(0).id());
   }
 
   /** The shortest piece that holds the key has a return that the deeper window has no other of. */
   @Test
   void aKeyLeavesThePieceThatAnotherHeadNeeds() {
     Worked w = work(deepWindow());
-    assertEquals("A5#1", w.plan.blankOf("D1-K").orElseThrow().id());
+    assertEquals("A5#1", w.plan.blanksOf("D1-K").get(0).id());
     assertTrue(w.plan.unfit().isEmpty());
   }
 
@@ -180,7 +180,7 @@ class FromStockTest {
     Worked w = work(m);
     consistent(w);
     PlacedKey key = new PlacedKey(w.heads.get(0).layout());
-    assertEquals(w.plan.blankOf("D1-K").orElseThrow().cuts().get(0).extent(), key.width());
+    assertEquals(w.plan.blanksOf("D1-K").get(0).cuts().get(0).extent(), key.width());
     assertEquals(0, w.heads.get(0).layout().proof().cost());
   }
 
@@ -232,7 +232,7 @@ class FromStockTest {
       assertTrue(
           c.extent().plus(w.job.tools().saw().cleanCut().times(2)).compareTo(b.length()) <= 0);
     }
-    String lost = w.plan.blankOf("D1-L2").orElseThrow().id();
+    String lost = w.plan.blanksOf("D1-L2").get(0).id();
     JobMaker m = segmental();
     m.spoiled.add(lost);
     Worked after = work(m);
@@ -245,7 +245,7 @@ class FromStockTest {
   @Test
   void aSpoiledPieceMovesItsStoneAlone() {
     Worked before = work(maker(6, 40, 8.5));
-    String id = before.plan.blankOf("D1-L2").orElseThrow().id();
+    String id = before.plan.blanksOf("D1-L2").get(0).id();
     JobMaker m = maker(6, 40, 8.5);
     m.spoiled.add(id);
     Worked after = work(m);

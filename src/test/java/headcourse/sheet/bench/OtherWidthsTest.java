@@ -86,7 +86,7 @@ class OtherWidthsTest {
         ShopWork then = work(job(width, s.width().mm() / 25.4));
         assertEquals(s.blanks(), then.stock().blanks().size(), "width " + width);
         String said =
-            "instead of 8\" would take " + s.blanks() + " blanks in all instead of " + now;
+            "instead of 8\" would take " + s.blanks() + " corners in all instead of " + now;
         assertTrue(text(work).contains(said), text(work));
       }
     }

@@ -36,7 +36,6 @@ final class Beam {
   private int seed;
   private Node best;
   private boolean complete;
-  private boolean finished;
 
   /**
    * @param limit how many steps may be taken in all
@@ -57,39 +56,24 @@ final class Beam {
    * @param cap length sawn off that counts as none
    * @param parts how many parts of the cost must be less than what is known
    * @param most how many stones may change
-   * @param used pieces that are not to be taken, or null
    * @param draft stones that stay, or null
    * @param seed which of states that come to as little are kept; 0 where all parts count
    */
-  record Aim(
-      int width,
-      Moves.Widths widths,
-      long cap,
-      int parts,
-      int most,
-      long[] used,
-      Draft draft,
-      int seed) {
+  record Aim(int width, Moves.Widths widths, long cap, int parts, int most, Draft draft, int seed) {
     Aim(int width, Moves.Widths widths, long cap, int parts) {
-      this(width, widths, cap, parts, Integer.MAX_VALUE, null, null, 0);
+      this(width, widths, cap, parts, Integer.MAX_VALUE, null, 0);
     }
 
     Aim changing(int stones) {
-      return new Aim(width, widths, cap, parts, stones, used, draft, seed);
-    }
-
-    Aim but(long[] pieces) {
-      return new Aim(width, widths, cap, parts, most, pieces, draft, seed);
+      return new Aim(width, widths, cap, parts, stones, draft, seed);
     }
 
     Aim with(Draft known) {
-      return new Aim(width, widths, cap, parts, most, used, known, seed);
+      return new Aim(width, widths, cap, parts, most, known, seed);
     }
 
-    /** Another look; every other time at every width where neighbours may hardly differ. */
     Aim seeded(int other) {
-      Moves.Widths as = other % 2 == 0 ? widths : Moves.Widths.CLOSE;
-      return new Aim(width, as, cap, parts, most, used, draft, other);
+      return new Aim(width, widths, cap, parts, most, draft, other);
     }
   }
 
@@ -101,11 +85,6 @@ final class Beam {
   /** Whether the last run looked at all that could cost less. */
   boolean complete() {
     return complete;
-  }
-
-  /** The same of what the run was confined to. */
-  boolean finished() {
-    return finished;
   }
 
   long steps() {
@@ -135,46 +114,14 @@ final class Beam {
     seed = aim.seed();
     moves.draft(aim.draft());
     Node from = new Node(words);
-    if (aim.used() != null) {
-      from.used = aim.used();
-    } else if (aim.draft() != null) {
+    if (aim.draft() != null) {
       from.used = aim.draft().held(words);
     }
-    boolean part = aim.used() != null || aim.draft() != null;
     List<Node> pool = List.of(from);
     for (int h = 0; h < pile.heads().size() && !pool.isEmpty(); h++) {
       pool = head(h, pool, aim.cap());
     }
-    finished = complete && !over();
-    complete = finished && !part;
-  }
-
-  /** The state in which both sides of each head have stones so wide, from the shortest pieces. */
-  Node walk(List<List<Long>> widths, long cap) {
-    moves.draft(null);
-    moves.widths(Moves.Widths.ALL);
-    moves.cap(cap);
-    moves.room(Store.NEVER);
-    Node n = new Node(words);
-    for (List<Long> row : widths) {
-      List<Node> next = new ArrayList<>();
-      moves.start(n, 0, next);
-      n = next.isEmpty() ? null : next.get(0);
-      for (int i = 0; i < 2 * row.size() && n != null; i++) {
-        long w = row.get(i / 2);
-        boolean last = i / 2 == row.size() - 1;
-        int side = i % 2;
-        n =
-            moves.from(n).stream()
-                .filter(x -> x.width == w && x.ended[side] == last)
-                .findFirst()
-                .orElse(null);
-      }
-      if (n == null) {
-        return null;
-      }
-    }
-    return n;
+    complete &= !over() && aim.draft() == null;
   }
 
   /** How much may be sawn off in all by what costs less than what is known. */

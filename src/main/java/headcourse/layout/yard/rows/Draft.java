@@ -35,14 +35,6 @@ final class Draft {
     return Math.max(rows.get(h).get(0).size(), rows.get(h).get(1).size());
   }
 
-  Node key(int h) {
-    return keys.get(h);
-  }
-
-  List<Node> row(int h, int s) {
-    return rows.get(h).get(s);
-  }
-
   /** Nothing is free. */
   void keep() {
     java.util.Arrays.fill(freeHead, false);

@@ -9,14 +9,9 @@ final class Moves {
   enum Widths {
     /** As wide as a piece gives, or as the stone on the other side; the last as it must be. */
     WHOLE,
-    /** The same, but every width where neighbours may hardly differ. */
-    CLOSE,
     /** Every width. */
     ALL
   }
-
-  /** Neighbours that may differ by no more than this are tried at every width, ticks. */
-  private static final long CLOSE = 16;
 
   private final Pile pile;
   private final Store store;
@@ -235,8 +230,7 @@ final class Moves {
       if (last ? row.each() > 0 && i != row.each() : i == row.each()) {
         continue;
       }
-      boolean close = widths == Widths.CLOSE && head.jump() <= CLOSE;
-      boolean all = widths == Widths.ALL || fixed != null || close;
+      boolean all = widths == Widths.ALL || fixed != null;
       StoneWidths.Place place = new StoneWidths.Place(n, side, i, foot, last, least, most);
       long[] of = all ? null : tried.whole(place);
       if (all && fixed == null && !side.fanned()) {

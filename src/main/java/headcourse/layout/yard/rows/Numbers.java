@@ -2,10 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * How many stones the sides of upright heads may get, and beside which keys; those first that may
@@ -25,7 +22,6 @@ final class Numbers {
   private final Store store;
   private final long shortfall;
   private final List<Choice> all = new ArrayList<>();
-  private final int[] every;
   private boolean whole = true;
   private int tried;
 
@@ -40,11 +36,7 @@ final class Numbers {
    * @param root what is sawn off in any case, keys included
    */
   record Choice(
-      int[] ways, List<int[]> keys, List<SweepSide> sides, long sawn, Sweep sweep, long root) {
-    Choice over(long least) {
-      return new Choice(ways, keys, sides, sawn, sweep, Math.max(root, least));
-    }
-  }
+      int[] ways, List<int[]> keys, List<SweepSide> sides, long sawn, Sweep sweep, long root) {}
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
@@ -53,7 +45,6 @@ final class Numbers {
     this.pile = pile;
     this.store = store;
     this.shortfall = shortfall;
-    every = java.util.stream.IntStream.range(0, store.size()).filter(this::fits).toArray();
     List<List<List<SweepSide>>> heads = new ArrayList<>();
     List<List<Integer>> ways = new ArrayList<>();
     for (int h = 0; h < pile.heads().size(); h++) {
@@ -107,50 +98,6 @@ final class Numbers {
   /** Whether there are no others. */
   boolean whole() {
     return whole;
-  }
-
-  /**
-   * Looks at each head as if it had the pile to itself, for what it saws off then at least.
-   *
-   * @param until how many steps it may take
-   * @return how many it took
-   */
-  long alone(long until) {
-    Map<List<SweepSide>, Long> least = new IdentityHashMap<>();
-    Map<List<SweepSide>, List<SweepSide>> same = new LinkedHashMap<>();
-    long steps = 0;
-    for (int i = 0; i < all.size(); i++) {
-      Choice c = all.get(i);
-      long sum = c.sawn();
-      for (int h = 0; h < pile.heads().size() && sum < Store.NEVER; h++) {
-        List<SweepSide> pair = c.sides().subList(2 * h, 2 * h + 2);
-        List<SweepSide> of = same.computeIfAbsent(pair, List::copyOf);
-        if (!least.containsKey(of)) {
-          Sweep sweep = new Sweep(store, of, every);
-          least.put(of, alone(sweep, until - steps));
-          steps += sweep.steps();
-        }
-        sum += least.get(of);
-      }
-      all.set(i, c.over(Math.min(sum, Store.NEVER)));
-    }
-    all.removeIf(c -> c.root() >= Store.NEVER);
-    all.sort(Comparator.comparingLong(Choice::root));
-    return steps;
-  }
-
-  private static long alone(Sweep sweep, long until) {
-    long least = sweep.root();
-    for (int width = 40; width <= 4_000 && least < Store.NEVER; width *= 10) {
-      long stop = Math.min(until, sweep.steps() + 20_000);
-      List<SweepState> found = sweep.run(width, new Sweep.Bar(Store.NEVER), 1, stop, 0);
-      long low = found.isEmpty() ? Store.NEVER : found.get(0).low;
-      least = Math.max(least, Math.min(low, sweep.floor()));
-      if (low <= sweep.floor()) {
-        break;
-      }
-    }
-    return least;
   }
 
   private List<List<SweepSide>> pairs(int h, int w) {

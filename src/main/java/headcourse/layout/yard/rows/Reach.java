@@ -1,7 +1,5 @@
 package headcourse.layout.yard.rows;
 
-import java.util.Arrays;
-
 /**
  * What the rest of a side costs at least from a joint on: a backward dynamic programme over the
  * feet of its joints, each stone from the shortest piece there is, however often that is taken.
@@ -135,10 +133,5 @@ final class Reach {
     l.sawn[foot + BEYOND] = sawn;
     l.bearing[foot + BEYOND] = bearing;
     l.shortfall[foot + BEYOND] = shortfall;
-  }
-
-  @Override
-  public String toString() {
-    return Arrays.toString(layers);
   }
 }

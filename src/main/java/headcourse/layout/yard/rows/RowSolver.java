@@ -11,9 +11,6 @@ import java.util.List;
 public final class RowSolver {
   private static final int FIRST = 48;
 
-  /** How many sets of pieces that may come to least are looked at more closely. */
-  private static final int TRIES = 16;
-
   /** How often another choice is made among states that come to as little. */
   private static final int SEEDS = 3;
 
@@ -56,7 +53,8 @@ public final class RowSolver {
    * Solves.
    *
    * @param pile pieces and heads
-   * @param limit how many steps it may take
+   * @param limit how many steps it may take; what the bounds take beforehand counts, but is never
+   *     cut short
    */
   public static Answer solve(Pile pile, long limit) {
     return new RowSolver(pile, limit).run();
@@ -88,10 +86,9 @@ public final class RowSolver {
     long most = best == null ? NO_BEST : best.sawn + pile.give();
     sets = new SetBound(pile, store, most, best == null ? Store.NEVER : best.shortfall, limit);
     moves.spend(sets.steps());
-    List<SetBound.Want> wants = List.of();
     if (sets.applies()) {
-      wants = sets.wants(best == null ? NO_BEST : best.sawn, false, TRIES);
-      sure = wants.isEmpty() ? best == null ? 0 : best.sawn : wants.get(0).cost().sawn();
+      Cost of = sets.least(best == null ? NO_BEST : best.sawn, false);
+      sure = of != null ? of.sawn() : best == null ? 0 : best.sawn;
     }
     sure = Math.max(sure, moves.least());
     Cost good = new Cost(0, 0, moves.leastShortfall(), sure, 0, 0);
@@ -101,11 +98,6 @@ public final class RowSolver {
     }
     for (int seed = 1; seed <= SEEDS && (best == null || worse(good)); seed++) {
       look(aim.seeded(seed));
-    }
-    for (SetBound.Want w : wants) {
-      if (best == null || best.sawn > w.cost().sawn()) {
-        look(aim.but(sets.others(w)));
-      }
     }
     if (nothing) {
       return true;
@@ -183,13 +175,8 @@ public final class RowSolver {
     Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, cap, Cost.PARTS).changing(most);
     look(aim);
     if (sets != null && sets.applies()) {
-      List<SetBound.Want> wants = sets.wants(cap, true, TRIES);
-      bound = wants.isEmpty() ? Cost.NONE : wants.get(0).cost();
-      for (SetBound.Want w : wants) {
-        if (best.cost().compare(w.cost(), cap) > 0) {
-          look(aim.but(sets.others(w)));
-        }
-      }
+      Cost of = sets.least(cap, true);
+      bound = of == null ? Cost.NONE : of;
     }
     if (best.cost().compare(bound, cap) <= 0) {
       return true;

@@ -2,8 +2,6 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,7 +41,6 @@ final class SetBound {
   private int most;
   private int longest;
   private int[][] apart;
-  private final List<BitSet> taking = new ArrayList<>();
   private long steps;
 
   /**
@@ -68,13 +65,6 @@ final class SetBound {
       return new Need(stones, length, Math.min(bearing, o.bearing), Math.min(keys, o.keys));
     }
   }
-
-  /**
-   * A need and the length that pieces have for it in all.
-   *
-   * @param cost what it comes to at least
-   */
-  record Want(int stones, int length, Cost cost) {}
 
   /**
    * @param cap how much may be sawn off
@@ -220,25 +210,26 @@ final class SetBound {
           apart[m][t] = Math.min(FAR, apart[m][t] + gap);
         }
       }
-      BitSet takes = new BitSet();
       int u = (int) usable[k];
       for (int m = Math.min(k, most - 1); m >= 0; m--) {
         steps += longest;
         for (int t = longest - u; t >= 0; t--) {
           if (apart[m][t] < apart[m + 1][t + u]) {
             apart[m + 1][t + u] = apart[m][t];
-            takes.set((m + 1) * (longest + 1) + t + u);
           }
         }
       }
-      taking.add(takes);
     }
   }
 
-  /** What can be had at all, the least that it may cost first; no more sawn off than the cap. */
-  List<Want> wants(long cap, boolean alike, int few) {
-    List<Want> out = new ArrayList<>();
-    Comparator<Want> order = (a, b) -> a.cost().compare(b.cost(), alike ? cap : 0);
+  /**
+   * The least that any choice may cost that saws off no more than the cap; null where there is
+   * none.
+   *
+   * @param alike whether what is sawn off within the cap counts as none
+   */
+  Cost least(long cap, boolean alike) {
+    Cost best = null;
     for (Need n : needs) {
       long to = Math.min(longest, n.length() + Math.max(0, cap - n.keys()));
       for (long t = n.length(); t <= to; t++) {
@@ -248,63 +239,10 @@ final class SetBound {
           boolean odd = n.stones() % 2 == 1;
           long unlike = !alike || !paired ? 0 : odd ? uneven : Math.max(0, gap - sawn);
           Cost cost = new Cost(0, 0, 0, sawn + n.keys(), Math.min(unlike, uneven), n.bearing());
-          out.add(new Want(n.stones(), (int) t, cost));
-          if (out.size() > 64 * few) {
-            out.sort(order);
-            out.subList(few, out.size()).clear();
-          }
+          best = best == null || cost.compare(best, alike ? cap : 0) < 0 ? cost : best;
         }
       }
     }
-    out.sort(order);
-    return out.size() > few ? out.subList(0, few) : out;
-  }
-
-  /** The pieces of a choice that comes to a want, told by those that are used up: the others. */
-  long[] others(Want want) {
-    long[] used = new long[store.words()];
-    for (int k = 0; k < store.size(); k++) {
-      Store.set(used, k);
-    }
-    int m = want.stones();
-    int t = want.length();
-    for (int k = pieces.length - 1; k >= 0; k--) {
-      if (taking.get(k).get(m * (longest + 1) + t)) {
-        t -= (int) usable[k];
-        m--;
-        Store.clear(used, pieces[k]);
-      }
-    }
-    return freed(used);
-  }
-
-  /** The same, but that keys may still take theirs. */
-  private long[] freed(long[] used) {
-    for (int h = 0; h < pile.heads().size(); h++) {
-      for (Pile.Way way : pile.heads().get(h).ways()) {
-        int[] of = store.of(h, true);
-        for (int i = way.key() < 0 ? of.length : store.from(of, way.key()); i < of.length; i++) {
-          Store.clear(used, of[i]);
-        }
-      }
-    }
-    return used;
-  }
-
-  /** All pieces but these as used, and but for those that keys may take. */
-  long[] others(int[] of) {
-    long[] used = new long[store.words()];
-    for (int k = 0; k < store.size(); k++) {
-      Store.set(used, k);
-    }
-    for (int k : of) {
-      Store.clear(used, k);
-    }
-    return freed(used);
-  }
-
-  /** What keys saw off at least. */
-  long keys() {
-    return needs.stream().mapToLong(Need::keys).min().orElse(0);
+    return best;
   }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** How wide the next stone of a state may be tried. */
 final class StoneWidths {
-  /** How many pieces next shorter and next longer than the partner's are tried on the right. */
+  /** How many pieces next shorter than the partner's are tried on the right. */
   private static final int NEAR = 2;
 
   private final Pile pile;
@@ -86,7 +86,6 @@ final class StoneWidths {
     }
     if (paired) {
       out.add(w);
-      longer(p, w, of, out);
     }
     int from = store.from(of, p.extent(w));
     if (!paired && from < of.length) {
@@ -131,23 +130,6 @@ final class StoneWidths {
       w -= p.side.fanned() ? Math.max(1, over / 2) : over;
     }
     return w;
-  }
-
-  /** What the next longer pieces give. */
-  private void longer(Place p, long width, int[] of, List<Long> out) {
-    long extent = p.extent(width);
-    int near = 0;
-    for (int k = store.from(of, extent); k < of.length && near < NEAR; k++) {
-      if (Store.has(p.n.used, of[k])) {
-        continue;
-      }
-      long usable = store.usable(of[k]);
-      long w = down(p, Math.min(p.most, width + usable - extent), usable);
-      if (w > width && out.get(out.size() - 1) != w) {
-        out.add(w);
-        near++;
-      }
-    }
   }
 
   /** Ends nearest the target that a last stone may reach, when sawn. */

@@ -1,7 +1,6 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -158,17 +157,6 @@ final class Store {
     return byUse[2 * head + (key ? 1 : 0)];
   }
 
-  /** The shortest piece still there that gives a length, or −1. */
-  int shortest(long[] used, int head, boolean key, long extent) {
-    int[] of = of(head, key);
-    for (int i = from(of, extent); i < of.length; i++) {
-      if (!has(used, of[i])) {
-        return of[i];
-      }
-    }
-    return -1;
-  }
-
   /** Where in a list of pieces those of a length begin. */
   int from(int[] of, long extent) {
     int low = 0;
@@ -278,20 +266,5 @@ final class Store {
       }
     }
     return true;
-  }
-
-  /** Whether the ordinary stones of all heads may be of the same pieces. */
-  boolean alike() {
-    for (int h = 1; h < pile.heads().size(); h++) {
-      if (!Arrays.equals(of(h, false), of(0, false))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  @Override
-  public String toString() {
-    return Arrays.toString(usable);
   }
 }

@@ -22,7 +22,6 @@ final class Sweep {
   private final long[] usable;
   private final long[] upTo;
   private final long[][] longest;
-  private final boolean[] twin;
   private final boolean[] paired;
   private final boolean steep;
   private final long uneven;
@@ -62,11 +61,10 @@ final class Sweep {
       usable[t] = store.usable(free[t]);
       upTo[t + 1] = upTo[t] + usable[t];
     }
-    twin = new boolean[this.sides.length / 2];
-    paired = new boolean[twin.length];
+    paired = new boolean[this.sides.length / 2];
     long unlike = 0;
     boolean any = false;
-    for (int h = 0; h < twin.length; h++) {
+    for (int h = 0; h < paired.length; h++) {
       SweepSide l = this.sides[2 * h];
       SweepSide r = this.sides[2 * h + 1];
       paired[h] = l.pairs(r) && l.stones == r.stones;
@@ -85,7 +83,6 @@ final class Sweep {
         int at = free.length - r * x.copies;
         longest[u][r] = at < 0 ? -1 : longest[u][r - 1] + Math.min(x.widest, usable[at]);
       }
-      twin[u / 2] |= u % 2 == 1 && this.sides[u - 1].alike(x);
     }
     most = sum;
   }
@@ -152,7 +149,7 @@ final class Sweep {
     return done.size() > few ? done.subList(0, few) : done;
   }
 
-  /** States of a layer by what they may saw off, not too many with the same numbers of stones. */
+  /** The states of a layer that may saw off least. */
   private List<SweepState> kept(Map<SweepState.Key, SweepState> layer, int width, int seed) {
     List<Map.Entry<SweepState.Key, SweepState>> all = new ArrayList<>(layer.entrySet());
     Comparator<Map.Entry<SweepState.Key, SweepState>> order =
@@ -163,17 +160,8 @@ final class Sweep {
     order = order.thenComparingInt(e -> SweepState.Key.mix(e.getKey().hashCode() + seed));
     all.sort(order);
     List<SweepState> out = new ArrayList<>();
-    if (all.size() <= width) {
-      all.forEach(e -> out.add(e.getValue()));
-      return out;
-    }
-    Map<Integer, Integer> groups = new LinkedHashMap<>();
-    all.forEach(e -> groups.merge(java.util.Arrays.hashCode(e.getValue().count), 1, Integer::sum));
-    int share = Math.max(1, 2 * width / groups.size());
-    Map<Integer, Integer> taken = new LinkedHashMap<>();
     for (Map.Entry<SweepState.Key, SweepState> e : all) {
-      int group = java.util.Arrays.hashCode(e.getValue().count);
-      if (out.size() < width && taken.merge(group, 1, Integer::sum) <= share) {
+      if (out.size() < width) {
         out.add(e.getValue());
       } else {
         floor = Math.min(floor, e.getValue().low);
@@ -208,11 +196,6 @@ final class Sweep {
     SweepSide x = sides[u];
     if (s.count[u] == x.stones || !store.fits(pieces[t], x.h)) {
       return;
-    }
-    if (u % 2 == 1 && twin[u / 2] && s.count[u] == s.count[u - 1] && s.sum[u] == s.sum[u - 1]) {
-      if (s.last[u] == s.last[u - 1]) {
-        return;
-      }
     }
     int[] of = new int[x.copies];
     long length = 0;
@@ -374,26 +357,13 @@ final class Sweep {
   }
 
   private SweepState.Key key(SweepState s) {
-    int n = sides.length;
-    long[] of = new long[3 * n];
-    for (int h = 0; h < n / 2; h++) {
-      int l = 2 * h;
-      boolean swap = twin[h] && compare(s, l, l + 1) > 0;
-      for (int i = 0; i < 2; i++) {
-        int u = l + (swap ? 1 - i : i);
-        SweepSide x = sides[u];
-        boolean full = s.count[u] == x.stones;
-        of[3 * (l + i)] = s.count[u];
-        of[3 * (l + i) + 1] = s.sum[u];
-        of[3 * (l + i) + 2] = full ? s.last[u] : x.jump < Store.NEVER ? s.last[u] : 0;
-      }
+    long[] of = new long[3 * sides.length];
+    for (int u = 0; u < sides.length; u++) {
+      boolean counts = s.count[u] == sides[u].stones || sides[u].jump < Store.NEVER;
+      of[3 * u] = s.count[u];
+      of[3 * u + 1] = s.sum[u];
+      of[3 * u + 2] = counts ? s.last[u] : 0;
     }
     return new SweepState.Key(of);
-  }
-
-  private static int compare(SweepState s, int l, int r) {
-    int c = Integer.compare(s.count[l], s.count[r]);
-    c = c != 0 ? c : Long.compare(s.sum[l], s.sum[r]);
-    return c != 0 ? c : Long.compare(s.last[l], s.last[r]);
   }
 }

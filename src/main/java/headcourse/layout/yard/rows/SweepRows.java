@@ -85,11 +85,8 @@ final class SweepRows {
     List<Integer> right = ends(1);
     for (int l : left) {
       for (int r : right) {
-        for (Saw saw : Saw.values()) {
-          if (saw != Saw.PAST || sides[0].shortLast(l) >= 0 && sides[1].shortLast(r) >= 0) {
-            trials.add(trial(new int[] {l, r}, saw));
-          }
-        }
+        trials.add(trial(new int[] {l, r}, false));
+        trials.add(trial(new int[] {l, r}, true));
       }
     }
     long least = trials.stream().mapToLong(Trial::sawn).min().orElse(0) + give;
@@ -126,7 +123,10 @@ final class SweepRows {
     return out;
   }
 
-  private Trial trial(int[] of, Saw saw) {
+  /**
+   * @param keeps whether the longest of all stays long enough for the end
+   */
+  private Trial trial(int[] of, boolean keeps) {
     long[][] x = new long[2][];
     long[] ends = new long[2];
     long[] over = new long[2];
@@ -146,15 +146,7 @@ final class SweepRows {
       over[s] -= cut;
     }
     for (int s = 0; s < 2; s++) {
-      long left = over[s];
-      if (saw == Saw.PAST) {
-        left = stair(x[s], left, sides[s], sides[s].shortLast(of[s]));
-      }
-      if (saw == Saw.SHORTEST) {
-        left = lower(x[s], left, sides[s]);
-      }
-      long last = saw == Saw.LONGEST || saw == Saw.PAST ? 0 : sides[s].last(of[s]);
-      level(x[s], left, last, sides[s]);
+      level(x[s], over[s], keeps ? sides[s].last(of[s]) : 0, sides[s]);
     }
     long imbalance = 0;
     for (int i = 0; i < Math.max(x[0].length, x[1].length); i++) {
@@ -163,42 +155,6 @@ final class SweepRows {
     }
     steps += x[0].length;
     return new Trial(ends, x, sawn, sides[0].head.mirror() ? imbalance : 0, bearing);
-  }
-
-  /** Where what is too much is sawn off. */
-  private enum Saw {
-    /** Off the longest, a little each. */
-    LONGEST,
-    /** The same, but the longest of all stays long enough for the end. */
-    OTHERS,
-    /** Off the shortest, as far as neighbours may differ. */
-    SHORTEST,
-    /** Off the shortest, so that it can stand last past the jamb. */
-    PAST
-  }
-
-  private static long lower(long[] x, long over, SweepSide side) {
-    long left = over;
-    for (int i = 0; i + 1 < x.length && left > 0; i++) {
-      long to = side.head.jump() >= Store.NEVER ? 0 : x[i + 1] - side.head.jump();
-      long cut = Math.min(left, Math.max(0, x[i] - Math.max(side.narrowest, to)));
-      x[i] -= cut;
-      left -= cut;
-    }
-    return left;
-  }
-
-  /** Saws so much off that the shortest can stand last and the others rise from it inwards. */
-  private static long stair(long[] x, long over, SweepSide side, long last) {
-    long left = over;
-    long most = last;
-    for (int i = 0; i < x.length; i++) {
-      long cut = Math.min(left, Math.max(0, x[i] - most));
-      x[i] -= cut;
-      left -= cut;
-      most = side.head.jump() >= Store.NEVER ? Store.NEVER : x[i] + side.head.jump();
-    }
-    return left;
   }
 
   /** Saws off the longest that may yet be shorter, a little each. */

@@ -23,9 +23,8 @@ final class SweepSearch {
   private final Moves moves;
   private final long shortfall;
   private final Numbers numbers;
-  private long[] floor;
-  private long[] near;
-  private boolean alone;
+  private final long[] floor;
+  private final long[] near;
   private int from = -1;
   private Node best;
   private boolean proved;
@@ -41,10 +40,6 @@ final class SweepSearch {
     this.moves = moves;
     this.shortfall = shortfall;
     numbers = new Numbers(pile, store, shortfall);
-    roots();
-  }
-
-  private void roots() {
     floor = numbers.all().stream().mapToLong(Numbers.Choice::root).toArray();
     near = floor.clone();
   }
@@ -77,12 +72,6 @@ final class SweepSearch {
     best = known;
     cap = 0;
     for (int width : WIDTHS) {
-      boolean more = width > WIDTHS[0] || floor.length > FEW;
-      if (more && !alone && pile.heads().size() > 1) {
-        alone = true;
-        spent += numbers.alone((until - steps()) / 4);
-        roots();
-      }
       for (int i : order(STATES / width)) {
         long sawn = best == null ? Store.NEVER : best.sawn;
         if (steps() < until && floor[i] < sawn) {
