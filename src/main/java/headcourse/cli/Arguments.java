@@ -4,6 +4,7 @@ import headcourse.diag.Diagnostic;
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
 import headcourse.job.yaml.Nearest;
+import headcourse.text.Languages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
  * @param paper paper of every bundle, or null
  * @param opening the one opening to draw, or empty for all
  * @param open whether what was drawn is shown
+ * @param language of the page, or empty for the job's
  */
 record Arguments(
     String command,
@@ -27,9 +29,11 @@ record Arguments(
     List<Output> only,
     Paper paper,
     String opening,
-    boolean open) {
+    boolean open,
+    String language) {
   static final List<String> COMMANDS =
-      List.of("form", "new", "check", "choose", "explain", "draw", "watch", "rules", "schema");
+      List.of(
+          "form", "new", "check", "choose", "explain", "draw", "watch", "page", "rules", "schema");
 
   /** Something that {@code draw} writes, by the word after {@code --only}. */
   enum Output {
@@ -69,6 +73,7 @@ record Arguments(
     Paper paper = null;
     String opening = "";
     boolean open = false;
+    String language = "";
     List<Option> given = new ArrayList<>();
     for (int i = 0; i < args.size(); i++) {
       String a = args.get(i);
@@ -88,7 +93,7 @@ record Arguments(
       Option option = Option.named(a.equals("-h") ? Option.HELP.word() : a).orElse(null);
       if (option == Option.HELP || option == Option.VERSION) {
         String asked = option.word().substring(2);
-        return new Arguments(asked, List.of(command), "", List.of(), null, "", false);
+        return new Arguments(asked, List.of(command), "", List.of(), null, "", false, "");
       }
       if (option == null) {
         String known = Option.words(Option.of(COMMANDS.contains(command) ? command : "draw"));
@@ -110,12 +115,13 @@ record Arguments(
         case ONLY -> only.addAll(outputs(value, faults));
         case PAPER -> paper = paper(value, faults);
         case OPENING -> opening = value;
+        case LANG -> language = language(value, faults);
         default -> open = true;
       }
     }
     if (command.equals("help")) {
       String asked = files.isEmpty() ? "" : files.get(0);
-      return new Arguments("help", List.of(asked), "", List.of(), null, "", false);
+      return new Arguments("help", List.of(asked), "", List.of(), null, "", false, "");
     }
     if (!command.isEmpty() && !COMMANDS.contains(command)) {
       faults.add(
@@ -134,7 +140,21 @@ record Arguments(
         faults.add(fault(command + " has no option " + o.word(), "it has " + others));
       }
     }
-    return new Arguments(command, List.copyOf(files), out, List.copyOf(only), paper, opening, open);
+    return new Arguments(
+        command, List.copyOf(files), out, List.copyOf(only), paper, opening, open, language);
+  }
+
+  /** What draws the same job whole, to the same place. */
+  Arguments drawing() {
+    return new Arguments("draw", files, out, List.of(), paper, "", false, "");
+  }
+
+  private static String language(String word, List<Diagnostic> faults) {
+    if (!Languages.tags().contains(word)) {
+      String all = String.join(", ", Languages.tags());
+      faults.add(fault("--lang does not know " + word, "write one of " + all));
+    }
+    return word;
   }
 
   private static List<Output> outputs(String words, List<Diagnostic> faults) {

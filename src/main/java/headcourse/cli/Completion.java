@@ -2,6 +2,7 @@ package headcourse.cli;
 
 import headcourse.job.Paper;
 import headcourse.job.PaperSizes;
+import headcourse.text.Languages;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,6 +34,7 @@ final class Completion {
               [[ $word == *,* ]] && first=${word%,*},
               COMPREPLY=($(compgen -P "$first" -W "@KINDS@" -- "${word##*,}"))
               return ;;
+            --lang) COMPREPLY=($(compgen -W "@LANGUAGES@" -- "$word")); return ;;
             --opening) return ;;
           esac
           case $command in
@@ -76,6 +78,7 @@ final class Completion {
           --out) _files -/; return ;;
           --paper) compadd -- @PAPERS@; return ;;
           --only) _values -s , kind @KINDS@; return ;;
+          --lang) compadd -- @LANGUAGES@; return ;;
           --opening) return ;;
         esac
         if [[ $words[CURRENT] == -* ]]; then
@@ -106,6 +109,7 @@ final class Completion {
   private static String filled(String text, String between) {
     return text.replace(
             "@COMMANDS@", String.join(between, Arguments.COMMANDS) + between + options(""))
+        .replace("@LANGUAGES@", String.join(between, Languages.tags()))
         .replace(
             "@PAPERS@",
             PaperSizes.all().stream().map(Paper::name).collect(Collectors.joining(between)))

@@ -44,6 +44,26 @@ final class Help {
           Draws, and draws again whenever the job, or a file that it names, is saved.
           Where the job then has an error, the last good sheets stay, and it says so.
           Ctrl-C ends it.""";
+      case "page" ->
+          """
+          headcourse page JOB.yaml [--open] [--lang TAG] [--out FOLDER] [--paper SIZE]
+
+          Serves a page to fill the job in with a browser, and prints its address: the
+          measuring sheet's fields in its order, the head drawn beside them while you
+          type, what the rules say beside the value it is about, cures to touch, what
+          there is to choose from, every sheet as a picture, and all of it drawn to
+          out/JOB/ as draw does.
+
+          What you type is written into JOB.yaml itself: its comments and its order stay,
+          and what is saved there from elsewhere shows on the page. A job that is not
+          there yet is begun as new does. Of other files only those in the job's folder
+          and in the working folder are read.
+
+            --open          show it in the browser
+            --lang TAG      the page in another language than the job's: en, es
+
+          Only this machine can open the page, and only by the whole address: it bears a
+          token. Needs no network. Ctrl-C ends it.""";
       case "check" ->
           """
           headcourse check JOB.yaml [more jobs]
@@ -109,6 +129,7 @@ final class Help {
           headcourse explain JOB.yaml  why this number of stones, and not one more?
           headcourse draw JOB.yaml     draw the sheets for bench, wall and contractor
           headcourse watch JOB.yaml    draw again whenever the job is saved
+          headcourse page JOB.yaml     fill it in on a page, with the head drawn beside it
           headcourse rules             the rules and where they come from
           headcourse schema            the job file's JSON Schema, for editors
 

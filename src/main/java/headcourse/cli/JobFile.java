@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * A job file on disk.
@@ -28,10 +29,15 @@ import java.util.function.Consumer;
  * @param folder the working folder
  * @param name the file's name as the user gave it
  * @param looked is told where a file that the job names was looked for
+ * @param may which of them may be read
  */
-record JobFile(Path folder, String name, Consumer<Path> looked) {
+record JobFile(Path folder, String name, Consumer<Path> looked, Predicate<Path> may) {
   JobFile(Path folder, String name) {
     this(folder, name, p -> {});
+  }
+
+  JobFile(Path folder, String name, Consumer<Path> looked) {
+    this(folder, name, looked, p -> true);
   }
 
   /** Larger files than this are no job. */
@@ -99,7 +105,7 @@ record JobFile(Path folder, String name, Consumer<Path> looked) {
       for (Path base : parent == null ? List.of(folder) : List.of(parent, folder)) {
         Path path = base.resolve(relative);
         looked.accept(path);
-        if (Files.isRegularFile(path)) {
+        if (Files.isRegularFile(path) && may.test(path)) {
           return Optional.of(path);
         }
       }

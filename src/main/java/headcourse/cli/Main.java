@@ -58,6 +58,7 @@ public final class Main {
         case "draw" -> new DrawCommand(folder, console).run(arguments);
         case "form" -> new FormCommand(folder, console).run(arguments);
         case "watch" -> new WatchCommand(folder, console).run(arguments);
+        case "page" -> new PageCommand(folder, console).run(arguments);
         case "check" -> new CheckCommand(folder, console).run(arguments);
         case "choose" -> new ChooseCommand(folder, console).run(arguments);
         case "new" -> new NewCommand(folder, console).run(arguments);

@@ -16,7 +16,11 @@ record NewCommand(Path folder, Console console) {
       console.complain("give the name of one file to write: headcourse new JOB.yaml");
       return Main.WRONG;
     }
-    String name = arguments.files().get(0);
+    return begin(arguments.files().get(0));
+  }
+
+  /** Writes a job under a name that no file has yet. */
+  int begin(String name) {
     return new NewFile(folder, console)
         .write(
             name,

@@ -13,6 +13,7 @@ enum Option {
   PAPER("--paper", "SIZE"),
   OPENING("--opening", "D1"),
   OPEN("--open", ""),
+  LANG("--lang", "TAG"),
   HELP("--help", ""),
   VERSION("--version", "");
 
@@ -46,6 +47,7 @@ enum Option {
             switch (command) {
               case "" -> List.of(VERSION);
               case "draw", "watch" -> List.of(OUT, ONLY, OPENING, OPEN, PAPER);
+              case "page" -> List.of(OUT, OPEN, LANG, PAPER);
               case "choose" -> List.of(OUT, PAPER);
               case "form" -> List.of(PAPER, OPEN);
               default -> List.<Option>of();

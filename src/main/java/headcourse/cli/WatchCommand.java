@@ -1,12 +1,8 @@
 package headcourse.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Draws jobs, and draws each again whenever it or a file that it names is saved. */
 record WatchCommand(Path folder, Console console) {
@@ -39,7 +35,7 @@ record WatchCommand(Path folder, Console console) {
   /** One job with the files that it was read from. */
   private final class Watched {
     private final String name;
-    private final Set<Path> files = new LinkedHashSet<>();
+    private final WatchedFiles files = new WatchedFiles();
     private String drawn = "";
     private String before = "";
 
@@ -49,7 +45,7 @@ record WatchCommand(Path folder, Console console) {
 
     /** Draws it if a file has another content than when it was drawn last, and has come to rest. */
     void look(Arguments arguments) {
-      String now = state();
+      String now = files.state();
       if (!now.equals(drawn) && now.equals(before)) {
         console.note(name + " was saved");
         draw(arguments);
@@ -59,25 +55,12 @@ record WatchCommand(Path folder, Console console) {
 
     void draw(Arguments arguments) {
       files.add(folder.resolve(name));
-      drawn = state();
+      drawn = files.state();
       before = drawn;
       // Another job of the same name would write over this one, told by draw; here each stands
       // alone.
       new DrawCommand(folder, console)
           .one(arguments, new JobFile(folder, name, files::add), new java.util.TreeMap<>());
-    }
-
-    /** What tells one content of the files from another. */
-    private String state() {
-      StringBuilder s = new StringBuilder();
-      for (Path p : files) {
-        try {
-          s.append(p).append(' ').append(OutputWriter.hash(Files.readAllBytes(p))).append('\n');
-        } catch (IOException e) {
-          s.append(p).append(" none\n");
-        }
-      }
-      return s.toString();
     }
   }
 }

@@ -131,7 +131,7 @@ public final class Adviser {
         found.stream()
             .filter(c -> seen.add(c.stream().map(this::words).toList().toString()))
             .limit(OFFERED)
-            .map(Cure::new)
+            .map(c -> new Cure(c, words(c)))
             .toList();
     return new Advice(said(cures), cures, trials.effort());
   }
@@ -247,7 +247,7 @@ public final class Adviser {
     if (cures.stream().noneMatch(c -> c.changes().size() == 1)) {
       hints.add("no single value makes it possible by itself; more than one has to give way");
     }
-    cures.forEach(c -> hints.add(words(c)));
+    cures.forEach(c -> hints.add(c.words()));
     if (cures.isEmpty() && trials.tired()) {
       hints.add("trying values was cut short, because so many widths are allowed");
     }
@@ -257,12 +257,12 @@ public final class Adviser {
     return all;
   }
 
-  private String words(Cure cure) {
-    if (cure.changes().size() == 1) {
-      Change c = cure.changes().get(0);
+  private String words(List<Change> changes) {
+    if (changes.size() == 1) {
+      Change c = changes.get(0);
       return words(c) + " (" + c.reason() + ")";
     }
-    return "together: " + String.join(", and ", cure.changes().stream().map(this::words).toList());
+    return "together: " + String.join(", and ", changes.stream().map(this::words).toList());
   }
 
   /** The path without the opening, which the message names. */

@@ -4,26 +4,26 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Writes JSON (RFC 8259) in the order it is told, indented by two, numbers with four decimals. */
-final class JsonWriter {
+public final class JsonWriter {
   private final StringBuilder out = new StringBuilder();
   private int depth;
   private boolean first = true;
   private boolean afterKey;
   private boolean flat;
 
-  JsonWriter object() {
+  public JsonWriter object() {
     return open('{');
   }
 
-  JsonWriter end() {
+  public JsonWriter end() {
     return close('}');
   }
 
-  JsonWriter array() {
+  public JsonWriter array() {
     return open('[');
   }
 
-  JsonWriter endArray() {
+  public JsonWriter endArray() {
     return close(']');
   }
 
@@ -43,14 +43,14 @@ final class JsonWriter {
   }
 
   /** A key; they are all the program's own words, so that nothing is to be escaped. */
-  JsonWriter key(String name) {
+  public JsonWriter key(String name) {
     separate();
     out.append('"').append(name).append("\": ");
     afterKey = true;
     return this;
   }
 
-  JsonWriter value(String text) {
+  public JsonWriter value(String text) {
     separate();
     if (text == null) {
       out.append("null");
@@ -60,27 +60,27 @@ final class JsonWriter {
     return this;
   }
 
-  JsonWriter value(long number) {
+  public JsonWriter value(long number) {
     separate();
     out.append(number);
     return this;
   }
 
-  JsonWriter value(boolean b) {
+  public JsonWriter value(boolean b) {
     separate();
     out.append(b);
     return this;
   }
 
   /** A number rounded to four decimals, without trailing zeros, never −0. */
-  JsonWriter value(double number) {
+  public JsonWriter value(double number) {
     separate();
     decimal(out, number);
     return this;
   }
 
   /** A number with the decimals that it has, without trailing zeros. */
-  JsonWriter value(BigDecimal number) {
+  public JsonWriter value(BigDecimal number) {
     separate();
     decimal(out, number);
     return this;

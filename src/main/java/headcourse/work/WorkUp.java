@@ -2,6 +2,7 @@ package headcourse.work;
 
 import headcourse.bench.HeadBench;
 import headcourse.bench.HeadWork;
+import headcourse.cure.Advice;
 import headcourse.cure.Adviser;
 import headcourse.cure.Steadier;
 import headcourse.diag.Diagnostic;
@@ -9,6 +10,7 @@ import headcourse.diag.Outcome;
 import headcourse.diag.Severity;
 import headcourse.diag.Span;
 import headcourse.job.Change;
+import headcourse.job.HeadSpec.Rhythm;
 import headcourse.job.Job;
 import headcourse.job.Report;
 import headcourse.layout.HeadLayout;
@@ -53,7 +55,7 @@ public final class WorkUp {
    * The same for a job that is only compared with others: cures of heads that hang are left out.
    */
   public static Outcome<ShopWork> compared(Job job) {
-    return of(job, name -> Optional.empty(), step -> {}, false);
+    return of(job, name -> Optional.empty(), step -> {}, false, advice -> {});
   }
 
   /**
@@ -63,11 +65,54 @@ public final class WorkUp {
    */
   public static Outcome<ShopWork> of(
       Job job, Function<String, Optional<byte[]>> files, Consumer<String> steps) {
-    return of(job, files, steps, true);
+    return of(job, files, steps, true, advice -> {});
+  }
+
+  /**
+   * The same for whoever can write cures into the file.
+   *
+   * @param advised is told what is said of each head that can't be set out, with its cures
+   */
+  public static Outcome<ShopWork> advised(
+      Job job, Function<String, Optional<byte[]>> files, Consumer<Advice> advised) {
+    return of(job, files, step -> {}, true, advised);
+  }
+
+  /**
+   * One head as it is drawn, before builds, plan and rules: soon enough to be drawn while its
+   * values are typed. Where it can't be set out, without what would cure it.
+   *
+   * @param job the job
+   * @param opening the opening's number in it
+   */
+  public static Outcome<HeadWork> head(Job job, int opening) {
+    // Stones from the pile are chosen for all openings together; a report names any of them.
+    boolean together =
+        job.openings().stream().anyMatch(o -> o.head().stones().rhythm() == Rhythm.FROM_STOCK)
+            || !job.report().equals(Report.NONE);
+    Job own = together ? job : job.alone(opening);
+    List<Diagnostic> said = new ArrayList<>(Contradictions.in(own));
+    BenchReport.Read report =
+        failed(said) ? new BenchReport.Read(own, List.of()) : BenchReport.of(own);
+    said.addAll(report.said());
+    if (failed(said)) {
+      return Outcome.failed(said);
+    }
+    Solution solution = Heads.of(report.pieces()).solutions().get(together ? opening : 0);
+    if (solution instanceof Solution.Refused no) {
+      said.addAll(no.problems());
+      return Outcome.failed(said);
+    }
+    HeadLayout layout = ((Solution.Solved) solution).head();
+    return Outcome.of(HeadBench.workUp(job, layout), said);
   }
 
   private static Outcome<ShopWork> of(
-      Job job, Function<String, Optional<byte[]>> files, Consumer<String> steps, boolean cured) {
+      Job job,
+      Function<String, Optional<byte[]>> files,
+      Consumer<String> steps,
+      boolean cured,
+      Consumer<Advice> advised) {
     List<Diagnostic> said = new ArrayList<>(Contradictions.in(job));
     Optional<Edition> before = before(job, files, said);
     said.addAll(RuleBook.unknownAcceptances(job));
@@ -87,14 +132,19 @@ public final class WorkUp {
           layouts.add(solved.head());
         } else if (heads.solutions().get(i) instanceof Solution.Refused refused) {
           steps.accept("looking for what would make " + job.openings().get(i).mark() + " possible");
-          said.addAll(Adviser.on(reported, i, refused, heads.trying()).problems());
+          Advice advice = Adviser.on(reported, i, refused, heads.trying());
+          advised.accept(advice);
+          said.addAll(advice.problems());
         }
       }
       if (!failed(said)) {
         said.addAll(report.said());
       }
       if (!failed(said)) {
-        said.addAll(overlapping(reported, heads));
+        for (Advice advice : overlapping(reported, heads)) {
+          advised.accept(advice);
+          said.addAll(advice.problems());
+        }
       }
     }
     if (failed(said)) {
@@ -135,12 +185,10 @@ public final class WorkUp {
     return read;
   }
 
-  private static List<Diagnostic> overlapping(Job job, Heads heads) {
-    List<Diagnostic> said = new ArrayList<>();
+  private static List<Advice> overlapping(Job job, Heads heads) {
+    List<Advice> said = new ArrayList<>();
     for (Piers.Clash c : new Piers(job).clashes(heads.layouts())) {
-      said.addAll(
-          Adviser.between(job, c.one(), c.other(), c.refused(), heads.trying(c.other()))
-              .problems());
+      said.add(Adviser.between(job, c.one(), c.other(), c.refused(), heads.trying(c.other())));
     }
     return said;
   }

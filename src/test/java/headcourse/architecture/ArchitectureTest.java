@@ -148,6 +148,21 @@ class ArchitectureTest {
         "audit",
         Set.of("units", "geom", "job", "layout", "bench", "stock", "work", "text", "drawing"));
     TABLE.put("export", with(forSheets, "job.yaml", "render.svg"));
+    TABLE.put(
+        "page",
+        with(
+            forSheets,
+            "job.yaml",
+            "layout.shapes",
+            "cure",
+            "choose",
+            "sheet",
+            "sheet.elevation",
+            "sheet.form",
+            "sheet.book",
+            "sheet.choose",
+            "render.svg",
+            "export"));
   }
 
   private static Set<String> with(Set<String> some, String... more) {

@@ -37,8 +37,9 @@ class ReadmeTest {
       }
       ByteArrayOutputStream err = new ByteArrayOutputStream();
       PrintStream to = new PrintStream(err, true, StandardCharsets.UTF_8);
-      if (m.group(1).equals("watch")) {
-        // It goes on until it is told to end, here at once.
+      boolean goesOn = List.of("watch", "page").contains(m.group(1));
+      if (goesOn) {
+        // Until it is told to end, here at once.
         Thread.currentThread().interrupt();
       }
       int status =
@@ -48,7 +49,7 @@ class ReadmeTest {
               new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8),
               to);
       boolean ended = Thread.interrupted();
-      assertEquals(m.group(1).equals("watch"), ended, args::toString);
+      assertEquals(goesOn, ended, args::toString);
       assertEquals(0, status, () -> args + "\n" + err.toString(StandardCharsets.UTF_8));
     }
     for (String command : Arguments.COMMANDS) {

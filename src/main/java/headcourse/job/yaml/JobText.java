@@ -111,6 +111,11 @@ final class JobText {
     return new Span(source, line + 1, column + 1, Math.max(1, Math.min(length, left)));
   }
 
+  /** The code point at a line and a column, both from 1. */
+  int index(int line, int column) {
+    return lineStarts[Math.min(line, lineStarts.length) - 1] + column - 1;
+  }
+
   Span of(Mark mark) {
     return mark == null
         ? start()

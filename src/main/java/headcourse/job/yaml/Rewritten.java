@@ -22,17 +22,12 @@ final class Rewritten {
   private Rewritten() {}
 
   static Node with(Node root, Change change) {
-    List<String> keys = new ArrayList<>();
-    for (String part : change.path().split("\\.")) {
-      int bracket = part.indexOf('[');
-      keys.add(bracket < 0 ? part : part.substring(0, bracket));
-      while (bracket >= 0) {
-        int end = part.indexOf(']', bracket);
-        keys.add(part.substring(bracket, end));
-        bracket = part.indexOf('[', end);
-      }
-    }
-    return put(root, keys, change.value());
+    return with(root, JobOutline.steps(change.path()), change.value());
+  }
+
+  /** With a value at the end of some steps; without the last where it is null. */
+  static Node with(Node root, List<String> steps, String value) {
+    return put(root, steps, value);
   }
 
   private static Node put(Node node, List<String> keys, String value) {

@@ -36,7 +36,11 @@ public final class ElevationSvg {
 
   /** The page; its size follows from the drawing. */
   public static Page page(ShopWork work, HeadWork head) {
-    Job job = work.job();
+    return page(work.job(), head);
+  }
+
+  /** The same before the job is worked out. */
+  public static Page page(Job job, HeadWork head) {
     Words words = Words.of(job.language().word()).ofArch(head.layout().curved());
     HeadFigures figures = new HeadFigures(head, new LengthFormat(job.units(), job.grid()));
     ElevationFigure figure = figure(figures, job.units(), words);

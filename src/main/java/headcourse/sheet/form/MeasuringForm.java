@@ -27,6 +27,9 @@ public final class MeasuringForm {
   private static final double ROW = 22.5;
   private static final int COLUMNS = 12;
 
+  /** Width of the picture alone, mm. */
+  private static final double PICTURE = 190;
+
   private final Board board = new Board();
   private final Paper paper;
   private final List<Words> tongues;
@@ -55,6 +58,13 @@ public final class MeasuringForm {
             form.board.marks(),
             List.of(new Page.Bookmark(1, title, "form", MARGIN)));
     return new PageSet(Bundle.WALL, title, "", words.tag(), words.secondTag(), "", List.of(page));
+  }
+
+  /** Where to measure, alone: the numbers of the boxes on an opening. */
+  public static Page picture() {
+    Board board = new Board();
+    new FormPicture(board, 1, 1).draw(PICTURE);
+    return new Page(PICTURE + 2, FormPicture.HEIGHT + 2, "form", "form", board.marks(), List.of());
   }
 
   private void draw() {
