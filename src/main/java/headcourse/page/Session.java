@@ -5,7 +5,6 @@ import headcourse.choose.Letters;
 import headcourse.cure.Advice;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
-import headcourse.diag.Severity;
 import headcourse.job.Change;
 import headcourse.job.Job;
 import headcourse.job.yaml.JobEdit;
@@ -176,9 +175,5 @@ final class Session {
   /** The job worked out as the file has it, or none where it can't be. */
   Optional<ShopWork> worked() throws IOException {
     return job(desk.read()).value().flatMap(j -> WorkUp.of(j, desk::beside).value());
-  }
-
-  static boolean failed(List<Diagnostic> said) {
-    return said.stream().anyMatch(d -> d.severity() == Severity.ERROR);
   }
 }

@@ -66,6 +66,17 @@ public final class ColumnShares {
     return out;
   }
 
+  /** Whether no word of a table is broken. */
+  public static boolean whole(Table table) {
+    for (int i = 0; i < table.columns().size(); i++) {
+      Column c = table.columns().get(i);
+      if (least(c, i, table.rows(), table.lettering()) > c.width() + 1e-6) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   // Those with more than their longest word lend to those with less, if there is enough.
   private static void lend(double[] share, double[] least) {
     double missing = 0;

@@ -33,6 +33,7 @@ class UnusedMembersTest {
           "sheet.frame.Frame.plain",
           "sheet.frame.Frame.fits",
           // Held against handbooks and simulations.
+          "page.RulePlaces.knows",
           "layout.yard.rows.Pile$Row.bare",
           "stock.cutting.Sequencer.length",
           "geom.CircleSegment.arc",

@@ -3,8 +3,8 @@ package headcourse.guards;
 import headcourse.export.LayoutJson;
 import headcourse.job.Bundle;
 import headcourse.job.Job;
+import headcourse.job.Report;
 import headcourse.testing.FinishedPdf.Part;
-import headcourse.testing.Records;
 import headcourse.testing.Tape;
 import headcourse.work.WorkUp;
 import java.util.EnumMap;
@@ -25,7 +25,7 @@ final class AsBuiltGuard {
     if (p.job.report().fitted().isEmpty()) {
       return;
     }
-    Job drawn = Records.with(Records.with(p.job, "fitted", List.of()), "spoiled", List.of());
+    Job drawn = p.job.withReport(new Report(List.of(), p.job.report().cut(), List.of()));
     String layout = LayoutJson.write(WorkUp.of(drawn).value().orElseThrow());
     Printed before = new Printed(drawn, layout, new EnumMap<>(Bundle.class));
     for (Part sheet : p.sheets(Bundle.WALL)) {

@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 
 /** Tickets: every size by where it stands about the stone, every setting by its edge. */
 final class TicketGuard {
+  /** From the stone inwards. */
+  private static final List<String> LAYERS = List.of("bed", "scratch", "sheathing");
+
   private static final String EDGE =
       "(both edges|key edge|crown edge|centre edge|outer edge|left edge|right edge|top|soffit)";
   private static final Pattern RAKE =
@@ -242,8 +245,10 @@ final class TicketGuard {
       double from = bodies.stream().mapToDouble(x -> Shape.box(x).getMinX()).min().orElseThrow();
       double to = bodies.stream().mapToDouble(x -> Shape.box(x).getMaxX()).max().orElseThrow();
       double low = bodies.stream().mapToDouble(x -> Shape.box(x).getMinY()).min().orElseThrow();
-      for (Run r : figure.runs()) {
-        if (!Tape.isLength(r.text(), p.inch)) {
+      for (int i = 0; i < figure.runs().size(); i++) {
+        Run r = figure.runs().get(i);
+        if (!Tape.isLength(r.text(), p.inch)
+            || i > 0 && LAYERS.contains(figure.runs().get(i - 1).text())) {
           continue;
         }
         boolean left = r.middleX() < (from + to) / 2;
@@ -276,17 +281,22 @@ final class TicketGuard {
     wanted.put("scratch", p.job.wall().scratch().mm());
     wanted.put("sheathing", p.job.wall().sheathing().thickness().mm());
     Map<String, Double> heights = new TreeMap<>();
-    for (Run r : figure.runs()) {
+    for (int i = 0; i < figure.runs().size(); i++) {
+      Run r = figure.runs().get(i);
       String word = r.text().split(" ")[0];
       if (wanted.containsKey(word)) {
-        p.length(name(word), r.text().substring(word.length() + 1), wanted.get(word));
+        // Where there is no room beside the word its thickness stands under it.
+        String thick =
+            r.text().equals(word)
+                ? figure.runs().get(i + 1).text()
+                : r.text().substring(word.length() + 1);
+        p.length(name(word), thick, wanted.get(word));
         heights.put(word, r.y());
       }
     }
     List<String> outwards =
         heights.keySet().stream().sorted(Comparator.comparingDouble(heights::get)).toList();
-    List<String> order = List.of("bed", "scratch", "sheathing");
-    p.same(name("layers"), outwards, order.stream().filter(heights::containsKey).toList());
+    p.same(name("layers"), outwards, LAYERS.stream().filter(heights::containsKey).toList());
   }
 
   private List<String> edges(String said) {

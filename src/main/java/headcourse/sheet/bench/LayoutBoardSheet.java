@@ -64,6 +64,9 @@ public final class LayoutBoardSheet implements SheetComposer {
   // Large where it costs no page, for it is read from a trestle away.
   private static List<PageDraft> board(SheetContext c, HeadWork head) {
     List<PageDraft> board = board(c, head, CELL);
+    if (!ColumnShares.whole(table(c, head, LARGE))) {
+      return board;
+    }
     try {
       List<PageDraft> large = board(c, head, LARGE);
       return large.size() > board.size() ? board : large;
