@@ -20,6 +20,9 @@ final class StripLabels {
 
   private static final double STEP = 1;
 
+  /** What of a leader's end may lie on a line, mm: at the springing stones stand on the jamb's. */
+  private static final double COVERED = 0.9;
+
   private StripLabels() {}
 
   /** Under its tick, or beside it, or smaller; at the end of a part on the side that is left. */
@@ -59,7 +62,10 @@ final class StripLabels {
   static void mark(
       Board b, StripSheets.Stone s, double x0, double x1, double y, double left, double right) {
     if (!b.firstFree(on(s.mark(), x0, x1, y), 0.3)) {
-      led(b, s.mark(), (x0 + x1) / 2, y, left, right);
+      double x = (x0 + x1) / 2;
+      if (!led(b, s.mark(), x, y, left, right, 0)) {
+        led(b, s.mark(), x, y, left, right, COVERED);
+      }
     }
   }
 
@@ -86,7 +92,8 @@ final class StripLabels {
   }
 
   // The leader ends in a dot on the stone, the nearest place that is free for both.
-  private static void led(Board b, String mark, double x, double y, double left, double right) {
+  private static boolean led(
+      Board b, String mark, double x, double y, double left, double right, double covered) {
     Lettering l = StripSheets.SMALL;
     double half = LabelShape.width(mark, l) / 2;
     double low = y + StripSheets.BAND - StripSheets.TICK;
@@ -99,16 +106,17 @@ final class StripLabels {
           Mark.Label label = new Mark.Label(new Point(at, base), mark, l, Align.MIDDLE, 0);
           for (double to = low + 1.5; to > y + 1; to -= STEP) {
             Point dot = new Point(x, to);
-            if (Math.abs(to - base) > 1 && led(b, label, dot)) {
-              return;
+            if (Math.abs(to - base) > 1 && led(b, label, dot, covered)) {
+              return true;
             }
           }
         }
       }
     }
+    return false;
   }
 
-  private static boolean led(Board b, Mark.Label label, Point dot) {
+  private static boolean led(Board b, Mark.Label label, Point dot, double covered) {
     Box box = LabelShape.bounds(label).grown(0.5);
     double x = Math.max(box.minX(), Math.min(box.maxX(), dot.x()));
     double y = Math.max(box.minY(), Math.min(box.maxY(), dot.y()));
@@ -119,8 +127,7 @@ final class StripLabels {
     }
     double ax = (dot.y() - y) / length * 0.1;
     double ay = (x - dot.x()) / length * 0.1;
-    // The dot may cover a line: at the springing stones stand on the jamb's.
-    Point end = dot.towards(from, Math.min(1, 0.9 / length));
+    Point end = dot.towards(from, Math.min(1, covered / length));
     List<Point> thin =
         List.of(
             new Point(x - ax, y - ay),
