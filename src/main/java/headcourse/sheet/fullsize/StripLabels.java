@@ -134,12 +134,21 @@ final class StripLabels {
             new Point(x + ax, y + ay),
             new Point(end.x() + ax, end.y() + ay),
             new Point(end.x() - ax, end.y() - ay));
-    if (!b.ink().free(thin, 0.3) || !b.ink().free(LabelShape.corners(label), 0.3)) {
+    if (!b.ink().free(thin, 0.3)
+        || !b.ink().free(LabelShape.corners(label), 0.3)
+        || covered > 0 && onText(b, end, dot)) {
       return false;
     }
     b.add(label);
     b.line(from, dot, Pen.FINE);
     b.fill(Path.circle(dot, 0.5), Shade.BLACK);
     return true;
+  }
+
+  /** The dot's end of a leader may lie on a line, on no text. */
+  private static boolean onText(Board b, Point end, Point dot) {
+    Box tip = Box.around(List.of(end, dot)).grown(0.8);
+    return b.marks().stream()
+        .anyMatch(m -> m instanceof Mark.Label l && LabelShape.bounds(l).overlaps(tip));
   }
 }
