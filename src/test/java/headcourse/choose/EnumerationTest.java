@@ -71,6 +71,9 @@ class EnumerationTest {
           || compared % 3 == 0 && maker.stock.items().isEmpty()) {
         continue;
       }
+      // The reader gives a soldier's key both widths.
+      Job read = maker.make();
+      maker.first().key = maker.first().key.upright(read.units(), read.grid());
       Job job = maker.make();
       Opening o = job.openings().get(0);
       Length tick = job.grid().tick();
@@ -138,19 +141,13 @@ class EnumerationTest {
     Opening o = job.openings().get(0);
     HeadSpec head = o.head();
     HeadSpec.Key key = head.key();
-    // A key whose upper width is left open has it from its lower one.
-    Length taper = key.top() == null ? null : key.top().minus(key.bottom());
+    Length taper = key.top().minus(key.bottom());
     List<Tried> all = new ArrayList<>();
     TreeSet<String> seen = new TreeSet<>();
     for (Length bottom : bottoms) {
       HeadSpec keyed =
           head.with(
-              new HeadSpec.Key(
-                  bottom,
-                  taper == null ? null : bottom.plus(taper),
-                  key.rise(),
-                  key.drop(),
-                  key.proud()));
+              new HeadSpec.Key(bottom, bottom.plus(taper), key.rise(), key.drop(), key.proud()));
       long most = job.grid().floor(head.stones().max());
       for (long w = job.grid().ceil(head.stones().min()); w <= most; w++) {
         long reach = job.grid().ceil(o.width().half().plus(head.bearing().max()));
