@@ -37,7 +37,7 @@ class CuresCureTest {
   @Test
   void flatHeads() {
     CureCheck check = new CureCheck();
-    for (long seed = 0; check.refused < Seeds.of(100); seed++) {
+    for (long seed = 0; check.refused < Seeds.of(55); seed++) {
       check.of(RandomJobs.flat(seed), "seed " + seed);
     }
     cures(check, 90);
@@ -46,7 +46,7 @@ class CuresCureTest {
   @Test
   void curvedHeads() {
     CureCheck check = new CureCheck();
-    for (long seed = 0; check.refused < Seeds.of(80); seed++) {
+    for (long seed = 0; check.refused < Seeds.of(45); seed++) {
       check.of(tight(seed), "seed " + seed);
     }
     cures(check, 90);
@@ -76,7 +76,7 @@ class CuresCureTest {
   @Test
   void asMeasured() {
     CureCheck check = new CureCheck();
-    for (long seed = 0; check.refused < Seeds.of(30); seed++) {
+    for (long seed = 0; check.refused < Seeds.of(18); seed++) {
       JobMaker m = RandomJobs.flat(seed + 5_000);
       Random r = new Random(seed);
       Length width = m.first().width;
@@ -102,7 +102,7 @@ class CuresCureTest {
   @Test
   void whatARuleSaysWouldDo() {
     int said = 0;
-    for (long seed = 0; said < Seeds.of(25); seed++) {
+    for (long seed = 0; said < Seeds.of(15); seed++) {
       JobMaker m = RandomArches.job(seed);
       m.first().clear = new Grid(m.tick).snap(Length.inches(1 + seed % 4));
       String text = JobYaml.of(m);
