@@ -59,8 +59,11 @@ record Enumeration(int all, List<Kept> kept, List<String> refused) {
     Map<List<Object>, Candidate> all = new LinkedHashMap<>();
     List<String> refused = new ArrayList<>(combinations.refused());
     Map<List<Object>, Boolean> some = new LinkedHashMap<>();
-    for (Combination c : combinations.read()) {
-      List<Arrangement> arrangements = c.arrangements();
+    List<Combination> read = combinations.read();
+    List<List<Arrangement>> each = read.parallelStream().map(Combination::arrangements).toList();
+    for (int i = 0; i < read.size(); i++) {
+      Combination c = read.get(i);
+      List<Arrangement> arrangements = each.get(i);
       some.merge(c.look().seen(), !arrangements.isEmpty(), Boolean::logicalOr);
       for (Arrangement a : arrangements) {
         Candidate candidate = new Candidate(c, a);
@@ -73,7 +76,7 @@ record Enumeration(int all, List<Kept> kept, List<String> refused) {
     }
     List<Kept> kept = new ArrayList<>();
     looks.values().forEach(l -> kept.addAll(best(l)));
-    for (Combination c : combinations.read()) {
+    for (Combination c : read) {
       if (Boolean.FALSE.equals(some.put(c.look().seen(), true))) {
         c.refusal().ifPresent(refused::add);
       }
