@@ -10,6 +10,7 @@ import headcourse.geom.Box;
 import headcourse.job.Bundle;
 import headcourse.job.Stock;
 import headcourse.sheet.Amounts;
+import headcourse.sheet.ColumnShares;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -188,14 +189,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     private void table(
         String title, String text, List<Table.Column> weighted, List<List<String>> rows) {
       Box a = page.area();
-      double sum = weighted.stream().mapToDouble(Table.Column::width).sum();
-      List<Table.Column> columns =
-          weighted.stream()
-              .map(
-                  t ->
-                      new Table.Column(
-                          t.heading(), t.width() * a.width() / sum, t.align(), t.bold()))
-              .toList();
+      List<Table.Column> columns = ColumnShares.of(weighted, rows, CELL, a.width());
       Table table = new Table(columns, rows, CELL).cut(a.height() / 2);
       double first = new Table(columns, table.rows().subList(0, 1), CELL).height();
       y += 4;
