@@ -15,6 +15,9 @@ import java.util.stream.IntStream;
 public final class LinearProgram {
   private static final double EPS = 1e-9;
 
+  /** Pivots after which the inverse is worked out afresh. */
+  private static final int AFRESH = 50;
+
   private final int rows;
   private final double[] right;
 
@@ -29,6 +32,8 @@ public final class LinearProgram {
   private final double[] value;
   private long entries;
   private boolean unbounded;
+  private double small;
+  private int since;
 
   /**
    * @param right right-hand sides, not negative
@@ -55,6 +60,16 @@ public final class LinearProgram {
         add(surplus, 0);
       }
     }
+  }
+
+  /**
+   * Minds rounding, for rows that nearly depend on each other: a divisor much smaller than another
+   * that would do is none, and the inverse is worked out afresh now and then.
+   *
+   * @param share of the greatest divisor that a smaller one has to have
+   */
+  public void careful(double share) {
+    small = share;
   }
 
   /** Makes it so much dearer to leave rows unmet. */
@@ -149,17 +164,7 @@ public final class LinearProgram {
         d[i] += inverse[i][at[j]] * col[j];
       }
     }
-    int leave = -1;
-    double ratio = Double.MAX_VALUE;
-    for (int i = 0; i < rows; i++) {
-      if (d[i] > EPS) {
-        double r = value[i] / d[i];
-        if (r < ratio - EPS || (r < ratio + EPS && basis[i] < basis[leave])) {
-          ratio = r;
-          leave = i;
-        }
-      }
-    }
+    int leave = leaving(d);
     if (leave < 0) {
       unbounded = true;
       return false;
@@ -175,6 +180,9 @@ public final class LinearProgram {
       }
     }
     basis[leave] = enter;
+    if (small > 0 && ++since == AFRESH) {
+      invert();
+    }
     for (int i = 0; i < rows; i++) {
       value[i] = 0;
       for (int j = 0; j < rows; j++) {
@@ -183,6 +191,76 @@ public final class LinearProgram {
       value[i] = Math.max(0, value[i]);
     }
     return true;
+  }
+
+  // The row that binds first. Among those that bind alike, within what rounding leaves (the ratio
+  // test of Harris, 1973), the first column goes whose divisor is not small beside the others':
+  // by dividing by next to nothing an inverse becomes rounding errors.
+  private int leaving(double[] d) {
+    double most = Double.MAX_VALUE;
+    for (int i = 0; i < rows; i++) {
+      if (d[i] > EPS) {
+        most = Math.min(most, (value[i] + EPS) / d[i]);
+      }
+    }
+    double greatest = 0;
+    for (int i = 0; i < rows; i++) {
+      if (d[i] > EPS && value[i] <= most * d[i]) {
+        greatest = Math.max(greatest, d[i]);
+      }
+    }
+    int leave = -1;
+    for (int i = 0; i < rows; i++) {
+      if (d[i] > EPS
+          && value[i] <= most * d[i]
+          && d[i] >= small * greatest
+          && (leave < 0 || basis[i] < basis[leave])) {
+        leave = i;
+      }
+    }
+    return leave;
+  }
+
+  // The inverse of the basis anew, by Gauss and Jordan with partial pivoting.
+  private void invert() {
+    since = 0;
+    double[][] b = new double[rows][2 * rows];
+    for (int j = 0; j < rows; j++) {
+      double[] col = columns.get(basis[j]);
+      int[] at = places.get(basis[j]);
+      for (int k = 0; k < at.length; k++) {
+        b[at[k]][j] = col[k];
+      }
+      b[j][rows + j] = 1;
+    }
+    for (int j = 0; j < rows; j++) {
+      int best = j;
+      for (int i = j + 1; i < rows; i++) {
+        best = Math.abs(b[i][j]) > Math.abs(b[best][j]) ? i : best;
+      }
+      double[] row = b[best];
+      b[best] = b[j];
+      b[j] = row;
+      double by = row[j];
+      if (Math.abs(by) < 1e-12) {
+        // Singular by rounding: the inverse that was carried on is the better one.
+        return;
+      }
+      for (int k = j; k < 2 * rows; k++) {
+        row[k] /= by;
+      }
+      for (int i = 0; i < rows; i++) {
+        double f = b[i][j];
+        if (i != j && f != 0) {
+          for (int k = j; k < 2 * rows; k++) {
+            b[i][k] -= f * row[k];
+          }
+        }
+      }
+    }
+    for (int i = 0; i < rows; i++) {
+      System.arraycopy(b[i], rows, inverse[i], 0, rows);
+    }
   }
 
   /** Whether the last solving found that the cost falls without end. */

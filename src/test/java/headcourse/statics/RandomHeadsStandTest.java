@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.geom.Point;
 import headcourse.job.Above;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.layout.HeadLayout;
 import headcourse.layout.Solution;
@@ -81,6 +82,31 @@ class RandomHeadsStandTest {
     assertTrue(
         all > JOBS / 2 && stood > all / 2 && seats > all / 5 && several > 3,
         all + " " + stood + " " + seats + " " + several);
+  }
+
+  /** Bearings given in millimetres and read as inches: scores of stones on each jamb. */
+  @Test
+  void scoresOfStonesOnAJamb() {
+    int most = 0;
+    for (long seed : new long[] {8, 13, 15, 24, 36}) {
+      JobMaker maker = RandomJobs.flat(seed, 24, 240);
+      maker.first().bearing =
+          new HeadSpec.Bearing(Length.inches(40), Length.inches(160), Length.inches(90));
+      Optional<HeadLayout> head = head(maker.make());
+      if (head.isEmpty()) {
+        continue;
+      }
+      HeadBlocks blocks = new HeadBlocks(head.get(), 0.65, Above.NOTHING);
+      Standing s = StandingFinder.of(blocks::at, 1, 2.5);
+      most = Math.max(most, blocks.at(1).left().size());
+      mirrored(s, StandingFinder.of(share -> blocks.at(share).mirrored(), 1, 2.5), "seed " + seed);
+      assertEquals(
+          new WholeForces(blocks.at(1)).leastThrust().orElse(-1.0),
+          s.thrust() == null ? -1.0 : s.thrust(),
+          2e-5,
+          "seed " + seed);
+    }
+    assertTrue(most > 10, "at most " + most + " stones on a jamb");
   }
 
   private static void checkVerdict(Standing s, String name) {
