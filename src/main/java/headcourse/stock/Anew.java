@@ -20,20 +20,20 @@ final class Anew {
   /**
    * The plan of what is wanted.
    *
-   * @param yard the yard of the parts as they were ticketed, each a lot by itself
-   * @param was their plan
+   * @param was the plan of the parts as they were ticketed, each a crosscut by itself
    * @param wanted parts that are still to be cut
    */
-  Tickets.Carried planned(Yard yard, Spoilage.Outcome was, List<Part> wanted) {
+  Tickets.Carried planned(Tickets.Carried was, List<Part> wanted) {
+    Yard yard = was.yard();
     Assignment plan = was.plan();
     List<Integer> as = new ArrayList<>();
     List<Part> other = new ArrayList<>();
     for (Part p : wanted) {
-      int lot = same(yard, plan, p, as);
-      if (lot < 0) {
+      int crosscut = same(yard, plan, p, as);
+      if (crosscut < 0) {
         other.add(p);
       } else {
-        as.add(lot);
+        as.add(crosscut);
       }
     }
     Cuts cuts = new Cuts(yard, plan);
@@ -45,18 +45,18 @@ final class Anew {
         cuts.open(i);
       }
     }
-    List<Lot> lots = new ArrayList<>(as.stream().map(yard::lot).toList());
+    List<Crosscut> crosscuts = new ArrayList<>(as.stream().map(yard::crosscut).toList());
     Strips strips = new Strips(job, other);
-    lots.addAll(strips.lots(strips.most()));
+    crosscuts.addAll(strips.crosscuts(strips.most()));
     List<String> home = new ArrayList<>(as.stream().map(plan.home()::get).toList());
-    while (home.size() < lots.size()) {
+    while (home.size() < crosscuts.size()) {
       home.add("");
     }
     Assignment kept = cuts.on(plan);
     kept = kept.with(kept.blanks(), home, kept.used());
-    Yard now = new Yard(job, lots, taken);
+    Yard now = new Yard(job, crosscuts, taken);
     Assignment best = best(now, kept, was.gone(), touched);
-    return new Tickets.Carried(now, new Spoilage.Outcome(best, was.changes(), was.gone()));
+    return new Tickets.Carried(now, best, was.changes(), was.gone());
   }
 
   private Assignment best(Yard yard, Assignment kept, Set<String> gone, Set<String> touched) {
@@ -77,18 +77,18 @@ final class Anew {
     return fewer ? b : a;
   }
 
-  /** The lot that is the same part with a place, and not taken yet; −1 where there is none. */
+  /** The crosscut that is the same part with a place, and not taken yet; −1 where there is none. */
   private static int same(Yard yard, Assignment plan, Part part, List<Integer> taken) {
-    List<Object> key = Yard.sameness(Lot.of(part));
+    List<Object> key = Yard.sameness(Crosscut.of(part));
     for (int i = 0; i < plan.home().size(); i++) {
-      Part p = yard.lot(i).first();
+      Part p = yard.crosscut(i).first();
       String home = plan.home().get(i);
       if (p.stone().equals(part.stone())
           && p.of() == part.of()
           && !home.isEmpty()
           && !home.equals(Assignment.DONE)
           && !taken.contains(i)
-          && Yard.sameness(Lot.of(p)).equals(key)) {
+          && Yard.sameness(Crosscut.of(p)).equals(key)) {
         return i;
       }
     }

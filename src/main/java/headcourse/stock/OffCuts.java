@@ -31,34 +31,31 @@ final class OffCuts {
    * @param id its number after that of its blank
    * @param of the blank's id
    * @param from where it begins, from the blank's left end
-   * @param length how long it is, rounded down to the grid
+   * @param length how long it is, rounded down to the grid, but to no less than is planned on it
    * @param cuts what is planned on it, from the blank's left end
    */
   record Left(String id, String of, Length from, Length length, List<Cut> cuts) {}
 
   /** All that is left in the yard, blank by blank; nothing of blanks that are gone. */
   List<Left> of(Assignment plan, java.util.Set<String> gone) {
-    List<Left> all = new ArrayList<>();
-    List<String> ids = new ArrayList<>(plan.used().spans().keySet());
-    ids.sort(order());
-    for (String id : ids) {
-      if (!gone.contains(id)) {
-        all.addAll(of(plan, id));
-      }
-    }
-    return all;
+    return plan.used().spans().keySet().stream()
+        .filter(id -> !gone.contains(id))
+        .sorted(order())
+        .flatMap(id -> of(plan, id).stream())
+        .toList();
   }
 
   /** By the stock's order, then by number. */
   private Comparator<String> order() {
     List<String> marks = job.stock().items().stream().map(Stock.Item::mark).toList();
     return Comparator.comparingInt((String id) -> marks.indexOf(id.substring(0, id.indexOf('#'))))
-        .thenComparingInt(id -> number(id.substring(id.indexOf('#') + 1).replaceAll("/.*", "")))
-        .thenComparingInt(id -> number(id.contains("/") ? id.replaceAll(".*/", "") : "0"));
+        .thenComparingInt(id -> number(id, 1))
+        .thenComparingInt(id -> number(id, 2));
   }
 
-  private static int number(String digits) {
-    return Integer.parseInt(digits);
+  private static int number(String id, int i) {
+    String[] parts = id.split("[#/]");
+    return i < parts.length ? Integer.parseInt(parts[i]) : 0;
   }
 
   private List<Left> of(Assignment plan, String id) {
@@ -103,14 +100,16 @@ final class OffCuts {
     }
     planned.removeAll(on);
     Length start = from;
-    Length end = to;
+    Length reach = from;
     for (Cut c : on) {
       // Neighbours of a fan reach under each other; the long point counts.
       start = start.min(c.at());
-      end = end.max(c.at().plus(c.extent()));
+      reach = reach.max(c.at().plus(c.extent()));
     }
+    Length end = to.max(reach);
     Length micron = Length.mm(1e-3);
-    Length length = job.grid().ticks(job.grid().floor(end.minus(start).plus(micron)));
+    Length whole = job.grid().ticks(job.grid().floor(end.minus(start).plus(micron)));
+    Length length = whole.max(reach.minus(start));
     Length least = job.units() == Units.INCH ? Length.inches(1) : Length.mm(25);
     if (!on.isEmpty() || length.compareTo(least) >= 0) {
       pieces.add(new Left("", id, start, length, on));
@@ -153,7 +152,7 @@ final class OffCuts {
     // Of strips side by side the lowest counts for all.
     return cut.up().isPositive()
         ? 0
-        : yard.lots().stream()
+        : yard.crosscuts().stream()
             .filter(l -> l.first().stone().equals(cut.stone()) && l.first().of() == cut.part())
             .mapToDouble(l -> l.profile().meanWidth())
             .findFirst()

@@ -127,14 +127,16 @@ final class Pricing {
   }
 
   private boolean furtherLeft(int[] all, int i, int than) {
-    long a = widths.low(all[i]);
-    long b = widths.low(all[than]);
+    LeanBound lean = problem.nesting().leans.get(0);
+    long a = lean.low(all[i]);
+    long b = lean.low(all[than]);
     return a < b || a == b && i < than;
   }
 
   private boolean furtherRight(int[] all, int i, int than) {
-    long a = widths.high(all[i]);
-    long b = widths.high(all[than]);
+    LeanBound lean = problem.nesting().leans.get(0);
+    long a = lean.high(all[i]);
+    long b = lean.high(all[than]);
     return a > b || a == b && i < than;
   }
 }
