@@ -3,6 +3,8 @@ package headcourse.stock;
 import headcourse.job.Job;
 import headcourse.layout.yard.FromStock.Taken;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,12 +47,12 @@ final class Anew {
         cuts.open(i);
       }
     }
-    List<Crosscut> crosscuts = new ArrayList<>(as.stream().map(yard::crosscut).toList());
+    List<Crosscut> crosscuts = new ArrayList<>(as.stream().map(yard.crosscuts()::get).toList());
     Strips strips = new Strips(job, other);
     crosscuts.addAll(strips.crosscuts(strips.most()));
-    List<String> home = new ArrayList<>(as.stream().map(plan.home()::get).toList());
-    while (home.size() < crosscuts.size()) {
-      home.add("");
+    List<String> home = new ArrayList<>(Collections.nCopies(crosscuts.size(), ""));
+    for (int i = 0; i < as.size(); i++) {
+      home.set(i, plan.home().get(as.get(i)));
     }
     Assignment kept = cuts.on(plan);
     kept = kept.with(kept.blanks(), home, kept.used());
@@ -61,27 +63,21 @@ final class Anew {
 
   private Assignment best(Yard yard, Assignment kept, Set<String> gone, Set<String> touched) {
     Assignment fresh = yard.fresh(kept, gone);
-    Assignment best = yard.filled(kept, gone);
+    List<Assignment> plans = new ArrayList<>(List.of(yard.filled(kept, gone)));
     taken.forEach(t -> touched.remove(t.piece()));
     if (!touched.isEmpty()) {
-      best = less(best, yard.repaired(kept, gone, touched));
+      plans.add(yard.repaired(kept, gone, touched));
     }
-    best = fresh.cost().missing() < best.cost().missing() ? fresh : best;
-    return best.boundBy(fresh);
-  }
-
-  private static Assignment less(Assignment a, Assignment b) {
-    boolean fewer =
-        b.cost().missing() < a.cost().missing()
-            || b.cost().missing() == a.cost().missing() && b.cost().lead() < a.cost().lead();
-    return fewer ? b : a;
+    Comparator<Assignment> least = Comparator.comparingLong(a -> a.cost().missing());
+    Assignment best = Collections.min(plans, least.thenComparingLong(a -> a.cost().lead()));
+    return Collections.min(List.of(best, fresh), least).boundBy(fresh);
   }
 
   /** The crosscut that is the same part with a place, and not taken yet; −1 where there is none. */
   private static int same(Yard yard, Assignment plan, Part part, List<Integer> taken) {
     List<Object> key = Yard.sameness(Crosscut.of(part));
     for (int i = 0; i < plan.home().size(); i++) {
-      Part p = yard.crosscut(i).first();
+      Part p = yard.crosscuts().get(i).first();
       String home = plan.home().get(i);
       if (p.stone().equals(part.stone())
           && p.of() == part.of()

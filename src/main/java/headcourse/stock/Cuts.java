@@ -43,7 +43,7 @@ final class Cuts {
    */
   void done(int crosscut, Length extent, String from) {
     String planned = home.get(crosscut);
-    Part part = yard.crosscut(crosscut).first();
+    Part part = yard.crosscuts().get(crosscut).first();
     Length length = extent == null ? part.extent() : extent;
     boolean there = from.isEmpty() || from.equals(planned);
     Cut was = planned.isEmpty() ? null : take(planned, part);
@@ -83,7 +83,7 @@ final class Cuts {
   void broke(int crosscut) {
     String planned = home.get(crosscut);
     if (!planned.isEmpty()) {
-      Cut was = take(planned, yard.crosscut(crosscut).first());
+      Cut was = take(planned, yard.crosscuts().get(crosscut).first());
       used = used.and(planned, was.at(), was.extent());
       home.set(crosscut, "");
     }
@@ -98,14 +98,14 @@ final class Cuts {
   /** A part is to be planned again. */
   void open(int crosscut) {
     if (!home.get(crosscut).isEmpty()) {
-      take(home.get(crosscut), yard.crosscut(crosscut).first());
+      take(home.get(crosscut), yard.crosscuts().get(crosscut).first());
       home.set(crosscut, "");
     }
   }
 
   private int crosscutOf(String blank, Cut cut) {
     for (int i = 0; i < home.size(); i++) {
-      Part p = yard.crosscut(i).first();
+      Part p = yard.crosscuts().get(i).first();
       if (home.get(i).equals(blank) && p.stone().equals(cut.stone()) && p.of() == cut.part()) {
         return i;
       }
@@ -139,7 +139,7 @@ final class Cuts {
     List<Cut> off = new ArrayList<>();
     for (Cut c : b.cuts()) {
       Cut to = c.at().compareTo(at) > 0 ? c.from(more.negated()) : c;
-      boolean fits = to.at().plus(to.extent()).compareTo(end.plus(Length.mm(1e-3))) <= 0;
+      boolean fits = to.end().compareTo(end.plus(Length.mm(1e-3))) <= 0;
       moved.add(to);
       if (!fits) {
         off.add(to);

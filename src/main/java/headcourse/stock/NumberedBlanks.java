@@ -71,24 +71,22 @@ final class NumberedBlanks {
     int[] numbers = new int[job.stock().items().size()];
     for (Packing.Pattern pattern : sorted) {
       int index = problem.bins().get(pattern.bin()).index();
+      CutBlank on;
+      Length from = job.tools().saw().cleanCut();
       if (index >= numbers.length) {
         Room room = rooms.get(index - numbers.length);
-        String id = room.blank().id();
-        CutBlank on = blanks.getOrDefault(id, room.blank());
-        List<Cut> cuts = new ArrayList<>(on.cuts());
-        double used = cut(id, pattern, sequencer, room.at(), cuts);
-        cuts.sort(Comparator.comparing(Cut::at));
-        blanks.put(id, on.with(cuts, on.waste().minus(Length.mm(used))));
-        continue;
+        on = blanks.getOrDefault(room.blank().id(), room.blank());
+        from = room.at();
+      } else {
+        Stock.Item item = job.stock().items().get(index);
+        do {
+          on = yard.blank(item, item.mark() + "#" + ++numbers[index]);
+        } while (unavailable.contains(on.id()));
       }
-      Stock.Item item = job.stock().items().get(index);
-      String id;
-      do {
-        id = item.mark() + "#" + ++numbers[index];
-      } while (unavailable.contains(id));
-      List<Cut> cuts = new ArrayList<>();
-      double used = cut(id, pattern, sequencer, job.tools().saw().cleanCut(), cuts);
-      blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
+      List<Cut> cuts = new ArrayList<>(on.cuts());
+      double used = cut(on.id(), pattern, sequencer, from, cuts);
+      cuts.sort(Comparator.comparing(Cut::at));
+      blanks.put(on.id(), on.with(cuts, on.waste().minus(Length.mm(used))));
     }
   }
 
@@ -102,7 +100,7 @@ final class NumberedBlanks {
       int node = order[i];
       int n = waiting.get(problem.nesting().typeOf[node]).remove();
       home.set(n, id);
-      Crosscut crosscut = yard.crosscut(n);
+      Crosscut crosscut = yard.crosscuts().get(n);
       Length at = from.plus(new Length(starts[i] * 1000));
       boolean turned = problem.nesting().turned[node];
       for (int k = 0; k < crosscut.parts().size(); k++) {

@@ -60,12 +60,8 @@ final class OffCuts {
 
   private List<Left> of(Assignment plan, String id) {
     Stock.Item item = yard.item(id);
-    List<Cut> planned =
-        new ArrayList<>(
-            plan.blanks().stream()
-                .filter(b -> b.id().equals(id))
-                .flatMap(b -> b.cuts().stream())
-                .toList());
+    List<Cut> planned = new ArrayList<>();
+    plan.blanks().stream().filter(b -> b.id().equals(id)).forEach(b -> planned.addAll(b.cuts()));
     List<Left> pieces = new ArrayList<>();
     Length kerf = job.tools().saw().kerf();
     List<Span> spans = plan.used().of(id).stream().sorted(Comparator.comparing(Span::at)).toList();
@@ -78,7 +74,7 @@ final class OffCuts {
     // Strips beside one that is cut already: ripped from the same length.
     while (!planned.isEmpty()) {
       Cut c = planned.get(0);
-      piece(pieces, id, c.at(), c.at().plus(c.extent()), planned);
+      piece(pieces, id, c.at(), c.end(), planned);
     }
     pieces.sort(Comparator.comparing(Left::from));
     List<Left> numbered = new ArrayList<>();
@@ -91,20 +87,15 @@ final class OffCuts {
 
   /** Adds a piece with what is planned on it, unless it is too short to be kept. */
   private void piece(List<Left> pieces, String id, Length from, Length to, List<Cut> planned) {
-    List<Cut> on = new ArrayList<>();
-    for (Cut c : planned) {
-      Length middle = c.at().plus(c.extent().half());
-      if (middle.compareTo(from) > 0 && middle.compareTo(to) < 0) {
-        on.add(c);
-      }
-    }
+    List<Cut> on = new ArrayList<>(planned);
+    on.removeIf(c -> c.middle().compareTo(from) <= 0 || c.middle().compareTo(to) >= 0);
     planned.removeAll(on);
     Length start = from;
     Length reach = from;
     for (Cut c : on) {
       // Neighbours of a fan reach under each other; the long point counts.
       start = start.min(c.at());
-      reach = reach.max(c.at().plus(c.extent()));
+      reach = reach.max(c.end());
     }
     Length end = to.max(reach);
     Length micron = Length.mm(1e-3);
@@ -118,13 +109,13 @@ final class OffCuts {
 
   /** The pieces as they lie in the yard. */
   List<OffCut> listed(List<Left> left) {
-    List<OffCut> out = new ArrayList<>();
-    for (Left l : left) {
-      Stock.Item i = yard.item(l.of());
-      List<String> planned = l.cuts().stream().map(Cut::stone).distinct().toList();
-      out.add(new OffCut(l.id(), l.of(), i.kind(), l.length(), i.face(), i.returnLeg(), planned));
-    }
-    return out;
+    return left.stream().map(this::listed).toList();
+  }
+
+  private OffCut listed(Left l) {
+    Stock.Item i = yard.item(l.of());
+    List<String> planned = l.cuts().stream().map(Cut::stone).distinct().toList();
+    return new OffCut(l.id(), l.of(), i.kind(), l.length(), i.face(), i.returnLeg(), planned);
   }
 
   /** The blanks that are to be cut; of those that are cut already, the pieces that are left. */

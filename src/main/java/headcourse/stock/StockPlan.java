@@ -172,6 +172,16 @@ public record StockPlan(
       this(stone, Part.WHOLE, at, Length.ZERO, Length.ZERO, Length.ZERO, turned);
     }
 
+    /** Where its outline ends. */
+    Length end() {
+      return at.plus(extent);
+    }
+
+    /** The middle of its outline. */
+    Length middle() {
+      return at.plus(extent.half());
+    }
+
     /** The same, measured from another place on the blank. */
     Cut from(Length start) {
       return new Cut(stone, part, at.minus(start), up, high, extent, turned);

@@ -21,23 +21,12 @@ public final class StockPlanner {
    * @param heads its heads, in the job's order
    */
   public static StockPlan plan(Job job, List<HeadWork> heads) {
-    return plan(job, heads, FromStock.NONE);
+    return plan(job, heads, FromStock.NONE, heads);
   }
 
   /**
-   * Plans round the stones that were chosen from the yard's pieces: each of these pieces gives its
-   * own stone and no other.
-   *
-   * @param job the job
-   * @param heads its heads, in the job's order
-   * @param chosen which piece is which stone
-   */
-  public static StockPlan plan(Job job, List<HeadWork> heads, FromStock chosen) {
-    return plan(job, heads, chosen, heads);
-  }
-
-  /**
-   * Plans on from the tickets that were cut by.
+   * Plans on from the tickets that were cut by, round the stones that were chosen from the yard's
+   * pieces: each of these pieces gives its own stone and no other.
    *
    * @param job the job, with what the bench reports
    * @param heads its heads, in the job's order
@@ -69,7 +58,7 @@ public final class StockPlanner {
     }
     carried.changes().forEach(m -> changes.add(m.onto(blanks)));
     List<Part> missing =
-        plan.missing().stream().flatMap(i -> yard.crosscut(i).parts().stream()).toList();
+        plan.missing().stream().flatMap(i -> yard.crosscuts().get(i).parts().stream()).toList();
     return new StockPlan(
         blanks,
         orders.of(Yard.fresh(plan), missing),

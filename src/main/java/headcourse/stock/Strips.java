@@ -47,7 +47,8 @@ final class Strips {
   /** What its best plan costs, every part without a blank counted. */
   private static Cost cost(Yard yard, Set<String> gone) {
     Assignment plan = yard.solve(gone);
-    long missing = plan.missing().stream().mapToLong(i -> yard.crosscut(i).parts().size()).sum();
+    long missing =
+        plan.missing().stream().mapToLong(i -> yard.crosscuts().get(i).parts().size()).sum();
     return new Cost(missing, plan.cost().lead(), plan.cost().second());
   }
 

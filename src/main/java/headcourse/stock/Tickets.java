@@ -12,6 +12,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Carries the plan that was ticketed on through what the bench reports. Stones that are cut stay on
@@ -72,21 +73,14 @@ final class Tickets {
     Assignment first = ripped.solve(gone);
     Yard yard = new Yard(job, parts.stream().map(Crosscut::of).toList(), taken);
     Spoilage spoilage = new Spoilage(job, yard, apart(ripped, yard, first), before);
-    for (Report r : reports()) {
-      if (!job.report().spoiled().contains(r.stone())) {
-        spoilage.follow(done(yard, spoilage.plan(), r));
-      }
-    }
-    for (int i = 0; i < job.report().spoiled().size(); i++) {
-      String name = job.report().spoiled().get(i);
+    List<String> spoiled = job.report().spoiled();
+    done(spoilage, yard, stone -> !spoiled.contains(stone));
+    for (int i = 0; i < spoiled.size(); i++) {
+      String name = spoiled.get(i);
       spoilage.lose(name);
-      if (job.report().spoiled().lastIndexOf(name) == i) {
+      if (spoiled.lastIndexOf(name) == i) {
         // What broke and is reported as good was cut a second time.
-        for (Report r : reports()) {
-          if (r.stone().equals(name)) {
-            spoilage.follow(done(yard, spoilage.plan(), r));
-          }
-        }
+        done(spoilage, yard, name::equals);
       }
     }
     return new Anew(job, taken).planned(spoilage.carried(), wanted());
@@ -106,11 +100,18 @@ final class Tickets {
     return all;
   }
 
+  /** Some of the stones are cut as reported. */
+  private void done(Spoilage spoilage, Yard yard, Predicate<String> which) {
+    reports().stream()
+        .filter(r -> which.test(r.stone()))
+        .forEach(r -> spoilage.follow(done(yard, spoilage.plan(), r)));
+  }
+
   private Assignment done(Yard yard, Assignment plan, Report r) {
     Cuts cuts = new Cuts(yard, plan);
     List<Integer> crosscuts = cuts.stone(r.stone());
     for (int crosscut : crosscuts) {
-      cuts.done(crosscut, measured(yard.crosscut(crosscut).first()), r.piece());
+      cuts.done(crosscut, measured(yard.crosscuts().get(crosscut).first()), r.piece());
     }
     if (crosscuts.isEmpty() && !r.piece().isEmpty()) {
       // It was never drawn so; what it measures is all there is to know.
@@ -133,7 +134,7 @@ final class Tickets {
   private static Assignment apart(Yard ripped, Yard yard, Assignment plan) {
     Map<Part, String> homes = new IdentityHashMap<>();
     for (int i = 0; i < ripped.crosscuts().size(); i++) {
-      for (Part p : ripped.crosscut(i).parts()) {
+      for (Part p : ripped.crosscuts().get(i).parts()) {
         homes.put(p, plan.home().get(i));
       }
     }

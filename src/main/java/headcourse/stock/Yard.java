@@ -21,6 +21,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The numbered blanks of a job, and the crosscuts that they are to give. */
 final class Yard {
@@ -218,13 +219,18 @@ final class Yard {
     List<Stock.Item> items = job.stock().items();
     for (int i = 0; i < items.size(); i++) {
       Stock.Item item = items.get(i);
-      int lost = 0;
-      for (int n = 1; n <= item.count(); n++) {
-        lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
-      }
       boolean needed = item.toOrder() && item.count() == 0;
-      int count = needed ? crosscuts.size() : item.count() - lost;
-      bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
+      long count =
+          IntStream.rangeClosed(1, item.count())
+              .filter(n -> !unavailable.contains(item.mark() + "#" + n))
+              .count();
+      bins.add(
+          new Bin(
+              i,
+              usable(item.length()),
+              needed ? crosscuts.size() : (int) count,
+              cost(item),
+              takes(item)));
     }
     return bins;
   }
@@ -252,11 +258,6 @@ final class Yard {
   /** The saw that cuts them. */
   Tools.Saw saw() {
     return job.tools().saw();
-  }
-
-  /** The crosscut with a number. */
-  Crosscut crosscut(int i) {
-    return crosscuts.get(i);
   }
 
   /** All crosscuts. */

@@ -2,7 +2,6 @@ package headcourse.stock.cutting;
 
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.Comparator;
-import java.util.List;
 import java.util.TreeSet;
 
 /**
@@ -28,17 +27,24 @@ final class AttainableTotals {
     }
   }
 
+  /** Of any blanks of a problem. */
+  AttainableTotals(CuttingProblem problem, Objective objective, StepBudget budget) {
+    this(problem, objective, new int[problem.bins().size()], problem.counts(), budget);
+  }
+
   /**
    * @param low by kind: so many blanks at least
    * @param high by kind: so many at most
    * @param budget what it counts on
    */
-  AttainableTotals(List<Bin> kinds, Objective objective, int[] low, int[] high, StepBudget budget) {
+  AttainableTotals(
+      CuttingProblem problem, Objective objective, int[] low, int[] high, StepBudget budget) {
     this.objective = objective;
     TreeSet<Sum> sums = new TreeSet<>(Sum.ORDER);
     sums.add(new Sum(0, 0));
     for (int b = 0; b < low.length; b++) {
-      Sum each = new Sum(objective.cost(kinds.get(b)), objective.toCap(kinds.get(b)));
+      Bin bin = problem.bins().get(b);
+      Sum each = new Sum(objective.cost(bin), objective.toCap(bin));
       TreeSet<Sum> more = new TreeSet<>(Sum.ORDER);
       for (Sum s : sums) {
         boolean free = each.total == 0 && each.capped == 0;

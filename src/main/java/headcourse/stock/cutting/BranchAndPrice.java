@@ -151,7 +151,7 @@ final class BranchAndPrice {
   /** What plans of a node may come to. */
   private AttainableTotals totals(Node node) {
     return new AttainableTotals(
-        problem.bins(), incumbent.objective(), blanks(node, true), blanks(node, false), budget);
+        problem, incumbent.objective(), blanks(node, true), blanks(node, false), budget);
   }
 
   /** By kind: so many blanks at least, or at most, are in plans of a node. */

@@ -86,8 +86,7 @@ final class Dive {
       return;
     }
     if (!budget.out()) {
-      int[] none = new int[open.bins().size()];
-      AttainableTotals totals = new AttainableTotals(open.bins(), now, none, open.counts(), budget);
+      AttainableTotals totals = new AttainableTotals(open, now, budget);
       RestrictedMaster master =
           new RestrictedMaster(open, sequencer, now, totals, List.of(), seeds, now.under(), budget);
       if (master.solveRoughly(totals.last())) {

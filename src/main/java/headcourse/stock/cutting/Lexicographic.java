@@ -32,10 +32,7 @@ final class Lexicographic {
     for (Cost.Component what : Cost.Component.values()) {
       CuttingProblem open = problem.withPlaces((int) best.cost().missing());
       Objective objective = Objective.below(what, best.cost());
-      int[] none = new int[open.bins().size()];
-      long least =
-          new AttainableTotals(open.bins(), objective, none, open.counts(), budget)
-              .next(bound.of(what));
+      long least = new AttainableTotals(open, objective, budget).next(bound.of(what));
       if (least < objective.under()) {
         Incumbent incumbent = new Incumbent(what, best, least);
         StepBudget some = budget.share(SHARES[what.ordinal()]);

@@ -4,6 +4,7 @@ import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Bound on what parts must cost, by material alone: in every measure the widths of the parts, each
@@ -70,20 +71,15 @@ final class LowerBound {
 
   /** Least number of parts whose widths make up an excess. */
   private long missing(long[] widths, long excess) {
-    long n = 0;
-    long over = excess;
-    int[] widest =
+    long[] parts =
         IntStream.range(0, widths.length)
-            .boxed()
-            .sorted(Comparator.comparingLong(t -> 0 - widths[t]))
-            .mapToInt(t -> t)
+            .mapToObj(t -> LongStream.generate(() -> widths[t]).limit(problem.demand()[t]))
+            .flatMapToLong(s -> s)
+            .sorted()
             .toArray();
-    for (int i = 0; i < widest.length && over > 0; i++) {
-      int t = widest[i];
-      for (int k = 0; k < problem.demand()[t] && over > 0; k++) {
-        over -= widths[t];
-        n++;
-      }
+    int n = 0;
+    for (long over = excess; over > 0 && n < parts.length; n++) {
+      over -= parts[parts.length - 1 - n];
     }
     return n;
   }

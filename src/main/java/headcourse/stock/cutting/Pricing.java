@@ -128,15 +128,15 @@ final class Pricing {
 
   private boolean furtherLeft(int[] all, int i, int than) {
     LeanBound lean = problem.nesting().leans.get(0);
-    long a = lean.low(all[i]);
-    long b = lean.low(all[than]);
-    return a < b || a == b && i < than;
+    return first(lean.low(all[i]), i, lean.low(all[than]), than);
   }
 
   private boolean furtherRight(int[] all, int i, int than) {
     LeanBound lean = problem.nesting().leans.get(0);
-    long a = lean.high(all[i]);
-    long b = lean.high(all[than]);
-    return a > b || a == b && i < than;
+    return first(0 - lean.high(all[i]), i, 0 - lean.high(all[than]), than);
+  }
+
+  private static boolean first(long a, int i, long b, int than) {
+    return a < b || a == b && i < than;
   }
 }

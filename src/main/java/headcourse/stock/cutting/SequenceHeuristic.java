@@ -1,6 +1,8 @@
 package headcourse.stock.cutting;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /** Quick sequences of parts on one blank: what leans alike side by side, then moved one by one. */
 final class SequenceHeuristic {
@@ -14,8 +16,6 @@ final class SequenceHeuristic {
     this.nesting = nesting;
     this.budget = budget;
     int n = nesting.typeOf.length;
-    Integer[] by = new Integer[n];
-    Arrays.setAll(by, i -> i);
     // Twice the lean is what two of a kind save on their extents.
     long[] lean = new long[n];
     for (int i = 0; i < n; i++) {
@@ -23,8 +23,12 @@ final class SequenceHeuristic {
         lean[i] += nesting.distance[i][j] - nesting.distance[j][i] - nesting.extent[i];
       }
     }
-    Arrays.sort(by, (a, b) -> lean[a] != lean[b] ? Long.compare(lean[a], lean[b]) : a - b);
-    leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
+    leaning =
+        IntStream.range(0, n)
+            .boxed()
+            .sorted(Comparator.comparingLong(i -> lean[i]))
+            .mapToInt(i -> i)
+            .toArray();
     budget.spend((long) n * n);
   }
 
