@@ -55,6 +55,7 @@ public final class MutationCampaign {
   private final Map<String, Integer> kinds = new TreeMap<>();
   private final Map<String, Integer> ends = new TreeMap<>();
   private final Map<String, Integer> faults = new TreeMap<>();
+  private final Map<String, Integer> millis = new TreeMap<>();
   private final int step;
   private long tried;
   private long slowest;
@@ -136,6 +137,7 @@ public final class MutationCampaign {
     slowest = Math.max(slowest, o.slowest);
     o.kinds.forEach((k, n) -> kinds.merge(k, n, Integer::sum));
     o.ends.forEach((k, n) -> ends.merge(k, n, Integer::sum));
+    o.millis.forEach((k, n) -> millis.merge(k, n, Integer::sum));
     o.faults.forEach((k, n) -> faults.merge(k, n, Integer::sum));
   }
 
@@ -209,6 +211,7 @@ public final class MutationCampaign {
       tried++;
       kinds.merge(m.kind(), 1, Integer::sum);
       ends.merge(end, 1, Integer::sum);
+      millis.merge(end, (int) (took / 1_000_000), Integer::sum);
       if (tried % 5000 == 0) {
         report(System.nanoTime() - start);
       }
@@ -309,6 +312,8 @@ public final class MutationCampaign {
             + kinds
             + "; by end "
             + ends
+            + "; milliseconds by end "
+            + millis
             + "; faults "
             + faults);
   }

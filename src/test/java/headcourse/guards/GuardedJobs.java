@@ -8,6 +8,7 @@ import headcourse.job.Job;
 import headcourse.job.Measured;
 import headcourse.job.Sheathing;
 import headcourse.testing.JobMaker;
+import headcourse.testing.JobYaml;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Records;
 import headcourse.testing.Seeds;
@@ -21,12 +22,29 @@ import org.junit.jupiter.params.provider.Arguments;
 
 /** Jobs whose sheets are read back: made so that left, right, up and down differ, and by chance. */
 final class GuardedJobs {
+  /** One line to order, whose corner is drawn with its sizes; each leg another. */
+  private static final String ORDERED =
+      """
+      stone: {thickness: 1 1/4, density: 130 lb/ft3}
+      openings:
+        - mark: D1
+          width: 9'
+          head:
+            key: {bottom: 8, top: 11, rise: 2, proud: 1/2}
+            stones: {min: 5, max: 8 1/2, target: 7 7/16}
+            bearing: {min: 4, max: 8, target: 6}
+      stock:
+        order:
+          - {mark: X1, arris: 22, face: 18, return: 6}
+      """;
+
   private GuardedJobs() {}
 
   static Stream<Arguments> made() {
     List<Arguments> all = new ArrayList<>();
     all.add(Arguments.of("lopsided", lopsided()));
     all.add(Arguments.of("mitred", mitred()));
+    all.add(Arguments.of("one corner ordered", JobYaml.job(ORDERED)));
     int found = 0;
     for (long seed = 900; found < Seeds.of(5) && seed < 900 + Seeds.of(60); seed++) {
       JobMaker maker = RandomJobs.flat(seed, 24, 90);

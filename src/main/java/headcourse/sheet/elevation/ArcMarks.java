@@ -7,6 +7,7 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
+import headcourse.geom.Overlap;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
@@ -16,7 +17,9 @@ import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -56,6 +59,10 @@ final class ArcMarks {
 
   private final List<Item> items = new ArrayList<>();
   private final List<Path> faces = new ArrayList<>();
+
+  /** What was found for each height; the same one is asked for again and again. */
+  private final Map<Double, Optional<Plan>> plans = new HashMap<>();
+
   private final Item crown;
   private final double room;
   private final double middle;
@@ -95,13 +102,23 @@ final class ArcMarks {
   /** The marks as large as they go, at most so large; none where not even the least have room. */
   Optional<Plan> best(double most) {
     for (double cap : StoneLabels.HEIGHTS) {
-      for (int rows = 1; rows <= MOST_ROWS && cap <= most + 1e-9; rows++) {
-        // Both sides alike; else one after the other.
-        for (boolean alike : new boolean[] {true, false}) {
-          Optional<Plan> plan = plan(cap, rows, alike);
-          if (plan.isPresent()) {
-            return plan;
-          }
+      if (cap <= most + 1e-9) {
+        Optional<Plan> plan = plans.computeIfAbsent(cap, this::plan);
+        if (plan.isPresent()) {
+          return plan;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Plan> plan(double cap) {
+    for (int rows = 1; rows <= MOST_ROWS; rows++) {
+      // Both sides alike; else one after the other.
+      for (boolean alike : new boolean[] {true, false}) {
+        Optional<Plan> plan = plan(cap, rows, alike);
+        if (plan.isPresent()) {
+          return plan;
         }
       }
     }
@@ -132,22 +149,23 @@ final class ArcMarks {
   private Optional<Plan> plan(double cap, int rows, boolean alike) {
     Lettering lettering = new Lettering(cap, true);
     double[] offs = offs(lettering, rows, alike);
-    Board board = new Board();
-    faces.forEach(f -> board.stroke(f, Pen.CUT));
     List<Mark.Label> labels = new ArrayList<>();
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
-      Item given = items.get(i);
       double off = offs[row(i, rows, alike)];
-      Item item = ownSide(given, off, lettering);
-      Mark.Label label = label(item, off, lettering);
-      labels.add(label);
+      Item item = ownSide(items.get(i), off, lettering);
+      labels.add(label(item, off, lettering));
+      // Most tries fail here, and the ink of all faces is a long way round to the same answer.
+      if (i >= rows && meet(labels.get(i - rows), labels.get(i))) {
+        return Optional.empty();
+      }
       Point from = item.foot.plus(item.inward.times(0.8));
       Point to = item.foot.plus(item.inward.times(off - 0.7));
-      Mark leader = new Mark.Stroke(Path.through(from, to), Pen.FINE);
-      board.add(leader);
-      marks.add(leader);
+      marks.add(new Mark.Stroke(Path.through(from, to), Pen.FINE));
     }
+    Board board = new Board();
+    faces.forEach(f -> board.stroke(f, Pen.CUT));
+    marks.forEach(board::add);
     Box box = null;
     for (Mark.Label label : labels) {
       Box b = LabelShape.bounds(label);
@@ -171,6 +189,10 @@ final class ArcMarks {
       }
     }
     return Optional.of(new Plan(cap, marks, box == null ? new Box(0, 0, 0, 0) : box));
+  }
+
+  private static boolean meet(Mark.Label one, Mark.Label other) {
+    return Overlap.depth(LabelShape.corners(one), LabelShape.corners(other)) > 0;
   }
 
   // Where the joint's line would take a number over the centre line it is turned down, as far as

@@ -8,6 +8,7 @@ import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
+import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
@@ -18,6 +19,7 @@ import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -113,6 +115,35 @@ public final class RibSheets implements SheetComposer {
       }
       return n;
     }
+
+    /**
+     * How many tiles hold one of the curve's places, which is quick to count.
+     *
+     * @param places of the curve as it lies
+     * @param room of a tile's window
+     */
+    int holding(List<Point> places, Tiling.Room room) {
+      double wide = room.width() - Tiling.OVERLAP;
+      double high = room.height() - Tiling.OVERLAP;
+      BitSet held = new BitSet(tiling.tiles());
+      for (Point p : places) {
+        double x = p.x() - box.minX() + right;
+        double y = box.maxY() - p.y() + down;
+        // A place may lie on two tiles, where they overlap.
+        for (int row = first(y, high); row * high <= y && row < tiling.rows(); row++) {
+          for (int column = first(x, wide);
+              column * wide <= x && column < tiling.columns();
+              column++) {
+            held.set(row * tiling.columns() + column);
+          }
+        }
+      }
+      return held.cardinality();
+    }
+
+    private static int first(double at, double step) {
+      return Math.max(0, (int) Math.ceil((at - Tiling.OVERLAP) / step - 1));
+    }
   }
 
   /** Level where that takes no more tiles than along its chord; the tiles' grid is moved. */
@@ -125,6 +156,7 @@ public final class RibSheets implements SheetComposer {
     for (double angle : roll ? new double[] {0} : new double[] {0, -to.minus(from).angle()}) {
       Similarity lie = angle == 0 ? Similarity.IDENTITY : Similarity.turn(angle);
       Box box = rib.box(lie);
+      List<Point> places = places(rib.curve().transformed(lie));
       for (Turn turn : Turn.values()) {
         Tiling.Room room = TilePage.room(c, turn);
         double high = roll ? ENDLESS : room.height();
@@ -135,15 +167,25 @@ public final class RibSheets implements SheetComposer {
           int columns = Tiling.count(box.width() + right, room.width());
           int rows = Tiling.count(box.height() + down, high);
           Grid grid = new Grid(lie, box, new Tiling(turn, false, columns, rows), right, down);
-          int crossed = grid.crossed(c, rib);
-          if (crossed < least) {
-            least = crossed;
+          int held = roll ? grid.tiling.tiles() : grid.holding(places, room);
+          if (held < least) {
+            least = held;
             best = grid;
           }
         }
       }
     }
     return best;
+  }
+
+  private static List<Point> places(Path curve) {
+    List<Point> places = new ArrayList<>();
+    for (Edge e : curve.edges()) {
+      for (int i = 0; i <= TileClip.STEPS; i++) {
+        places.add(e.at((double) i / TileClip.STEPS));
+      }
+    }
+    return places;
   }
 
   private static void ticks(SheetContext c, Board board, Rib rib, Similarity view, Box w) {

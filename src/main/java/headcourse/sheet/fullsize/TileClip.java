@@ -13,7 +13,7 @@ import java.util.List;
 /** What of an outline lies on a tile; arcs stay arcs, so that a tile's curve is the true one. */
 final class TileClip {
   /** Steps in which a curve is searched for the tile's sides; no arc of a stone dips in between. */
-  private static final int STEPS = 256;
+  static final int STEPS = 256;
 
   private static final int HALVINGS = 60;
 
