@@ -79,12 +79,12 @@ public final class PileChooser {
     Replacement.Outcome start = replacement(openings).first();
     PilePlan first = start.plan();
     Replacement.Outcome out = replacement(openings).run(first);
-    PileTelling telling = new PileTelling(job, openings, this::read);
+    PileReport report = new PileReport(job, openings, this::read);
     for (int k = 0; k < open.size(); k++) {
       solutions[open.get(k)] =
           out.plan() == null
-              ? telling.none(openings.get(k), first, out.told(start))
-              : telling.built(first, out, k);
+              ? report.none(openings.get(k), first, out.told(start))
+              : report.built(first, out, k);
     }
     if (out.plan() != null) {
       taken.addAll(out.plan().taken());

@@ -8,7 +8,6 @@ import headcourse.layout.side.Choice;
 import headcourse.layout.side.FlatTerms;
 import headcourse.layout.yard.YardPieces.Lying;
 import headcourse.layout.yard.rows.Answer;
-import headcourse.layout.yard.rows.Cost;
 import headcourse.layout.yard.rows.Pile;
 import headcourse.layout.yard.rows.RowSolver;
 import headcourse.units.Length;
@@ -22,7 +21,7 @@ import java.util.Set;
 
 /** Puts the heads of a job as rows to be set from a pile, and the answer back as heads. */
 final class YardModel {
-  private static final Answer NONE = new Answer(List.of(), null, 0, Cost.NONE, true, 0, 0);
+  private static final Answer NONE = new Answer(List.of(), null, 0, true, 0, 0);
 
   private final Job job;
   private final PilePlan before;

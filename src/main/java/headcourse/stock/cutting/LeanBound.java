@@ -103,6 +103,11 @@ final class LeanBound {
     return (long) Math.floor(least * NM - 1);
   }
 
+  /** By type: its width in the middle of the heights, and a kerf. */
+  long[] means() {
+    return Arrays.stream(middle).map(m -> m + kerf).toArray();
+  }
+
   /** How far a type leans to the left at most, no more than upright. */
   long low(int t) {
     return leans[Math.min(upright, Math.min(leftAt[t], rightAt[t]))];

@@ -16,20 +16,20 @@ final class PartialPlan {
    * @param counts so many blanks of each kind at most
    */
   PartialPlan(CuttingProblem problem, int[] counts) {
-    this(problem, problem.demand().clone(), counts.clone(), new ArrayList<>(), Cost.NONE);
+    this(problem, problem.demand(), counts, List.of(), Cost.NONE);
   }
 
   private PartialPlan(
       CuttingProblem problem, int[] rest, int[] left, List<Packing.Pattern> patterns, Cost spent) {
     this.problem = problem;
-    this.rest = rest;
-    this.left = left;
-    this.patterns = patterns;
+    this.rest = rest.clone();
+    this.left = left.clone();
+    this.patterns = new ArrayList<>(patterns);
     this.spent = spent;
   }
 
   PartialPlan copy() {
-    return new PartialPlan(problem, rest.clone(), left.clone(), new ArrayList<>(patterns), spent);
+    return new PartialPlan(problem, rest, left, patterns, spent);
   }
 
   /** Takes a pattern, as far as its parts are left; false if none is, or no such blank. */
@@ -69,11 +69,6 @@ final class PartialPlan {
       bins.add(problem.bins().get(b).withCount(left[b]));
     }
     return new CuttingProblem(rest, problem.nesting(), bins);
-  }
-
-  /** So many blanks of each kind are left. */
-  int[] left() {
-    return left;
   }
 
   /** What it costs so far. */

@@ -78,12 +78,13 @@ final class RestrictedMaster {
     this.problem = problem;
     this.objective = objective;
     this.totals = totals;
-    this.patternRows = patternRows;
+    this.patternRows = PatternRow.limits(problem);
+    this.patternRows.addAll(patternRows);
     this.goal = goal;
     this.budget = budget;
     this.sequencer = sequencer;
-    this.pricing = new Pricing(problem, sequencer, patternRows);
-    this.columns = new Columns(problem, objective, patternRows);
+    this.pricing = new Pricing(problem, sequencer, this.patternRows);
+    this.columns = new Columns(problem, objective, this.patternRows);
     this.lp = columns.lp();
     this.scale = (long) Math.max(1, WHOLE / columns.unit());
     before.forEach(columns::add);
@@ -181,7 +182,7 @@ final class RestrictedMaster {
       if (hasty && some == AT_ONCE) {
         continue;
       }
-      long threshold = (long) Math.ceil(charge(b, duals, y, grain)) + (long) (grain * ROUNDED);
+      long threshold = charge(b, duals) + (long) (grain * ROUNDED);
       Pricing.Priced p = pricing.price(b, duals.worth(), duals.rows(), threshold, hasty, budget);
       if (!p.found().isEmpty() && ++some == AT_ONCE) {
         // The others have their turn next time.
@@ -189,7 +190,7 @@ final class RestrictedMaster {
       }
       for (int[] counts : p.found()) {
         more |= columns.add(new Packing.Pattern(b, counts));
-        int other = cheapest(counts, b, duals, y, grain);
+        int other = cheapest(counts, b, duals);
         if (other != b) {
           more |= columns.add(new Packing.Pattern(other, counts));
         }
@@ -203,15 +204,14 @@ final class RestrictedMaster {
     return more;
   }
 
-  /** What a blank of a kind costs, with what it is charged for what is scarce. */
-  private double charge(int b, DualPrices duals, double[] y, double grain) {
+  /** What a blank of a kind costs, with what it is charged for what is capped. */
+  private long charge(int b, DualPrices duals) {
     Bin bin = problem.bins().get(b);
-    long own = objective.cost(bin) * scale + duals.perCap() * objective.toCap(bin);
-    return own + columns.scarcity(b, y) * grain;
+    return objective.cost(bin) * scale + duals.perCap() * objective.toCap(bin);
   }
 
   /** The kind of blank that a pattern found for another is cheapest on. */
-  private int cheapest(int[] counts, int on, DualPrices duals, double[] y, double grain) {
+  private int cheapest(int[] counts, int on, DualPrices duals) {
     int best = on;
     int[] present = Nesting.present(counts);
     budget.spend(4L * problem.bins().size());
@@ -219,7 +219,7 @@ final class RestrictedMaster {
       Bin bin = problem.bins().get(b);
       if (bin.count() > 0
           && !bin.single()
-          && charge(b, duals, y, grain) < charge(best, duals, y, grain)
+          && charge(b, duals) < charge(best, duals)
           && Arrays.stream(present).allMatch(t -> bin.takes()[t])
           && sequencer.fits(counts, bin.usable())) {
         best = b;

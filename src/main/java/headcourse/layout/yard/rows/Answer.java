@@ -8,19 +8,12 @@ import java.util.List;
  * @param heads the stones of each head, or empty where nothing was found
  * @param cost what they cost, or null
  * @param least no choice with so few changes saws off less than this
- * @param bound where lengths that count as equal are weighed, no choice costs less
  * @param proved whether the choice is proved best; with no choice, whether there is none
  * @param changes no choice changes fewer of the stones ticketed
  * @param steps how many steps it took
  */
 public record Answer(
-    List<Chosen> heads,
-    Cost cost,
-    long least,
-    Cost bound,
-    boolean proved,
-    int changes,
-    long steps) {
+    List<Chosen> heads, Cost cost, long least, boolean proved, int changes, long steps) {
   /** Copies the list. */
   public Answer {
     heads = List.copyOf(heads);

@@ -42,7 +42,7 @@ final class Betterment {
     int turn = 0;
     while (idle < heads + 6 * all
         && beam.steps() < until
-        && best.cost().compare(good, aim.cap()) > 0) {
+        && best.cost().compare(good, aim.cap(), aim.parts()) > 0) {
       draft.keep();
       choose(draft, turn++, heads, all);
       beam.run(aim.with(draft), best.cost());

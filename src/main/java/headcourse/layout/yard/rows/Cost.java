@@ -1,5 +1,7 @@
 package headcourse.layout.yard.rows;
 
+import java.util.Arrays;
+
 /**
  * What a choice costs, in the order in which it counts, but that length sawn off counts in two
  * places: first what is beyond the least by more than is given, last all of it.
@@ -46,6 +48,11 @@ public record Cost(
    * @param cap length sawn off that counts as none
    */
   public int compare(Cost other, long cap) {
-    return java.util.Arrays.compare(parts(cap), other.parts(cap));
+    return compare(other, cap, PARTS);
+  }
+
+  /** Compares as many parts as are given. */
+  int compare(Cost other, long cap, int first) {
+    return Arrays.compare(parts(cap), 0, first, other.parts(cap), 0, first);
   }
 }

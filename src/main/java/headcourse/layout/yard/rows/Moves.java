@@ -5,23 +5,13 @@ import java.util.List;
 
 /** The steps from one state of the search to the next. */
 final class Moves {
-  /** How wide stones are looked at. */
-  enum Widths {
-    /** As wide as a piece gives, or as the stone on the other side; the last as it must be. */
-    WHOLE,
-    /** Every width. */
-    ALL
-  }
-
   private final Pile pile;
   private final Store store;
   private final Reaches reaches;
   private final StoneWidths tried;
   private final long[][] ahead;
   private final int[] forced;
-  private Widths widths = Widths.ALL;
-  private long cap;
-  private Draft draft;
+  private Beam.Aim aim;
   private long steps;
 
   Moves(Pile pile, Store store, Reaches reaches) {
@@ -56,23 +46,9 @@ final class Moves {
     return n;
   }
 
-  void widths(Widths as) {
-    widths = as;
-  }
-
-  /** Stones that stay, or null. */
-  void draft(Draft known) {
-    draft = known;
-  }
-
-  /** No more than this may be sawn off in all, so that no choice beyond it is looked at. */
-  void room(long most) {
-    tried.room(most);
-  }
-
-  /** Length sawn off that counts as none. */
-  void cap(long most) {
-    cap = most;
+  /** Sets what the next steps are to find. */
+  void aim(Beam.Aim as) {
+    aim = as;
   }
 
   long steps() {
@@ -89,27 +65,9 @@ final class Moves {
     return forced[0];
   }
 
-  /** What is sawn off in any case. */
-  long least() {
-    return ahead[0][0];
-  }
-
-  /** What is wanting of spare in any case, pm. */
-  long leastShortfall() {
-    return ahead[0][2];
-  }
-
-  /** All states one step on. */
-  List<Node> from(Node n) {
-    List<Node> out = new ArrayList<>();
-    if (n.whole) {
-      for (int way = 0; way < pile.heads().get(n.head + 1).ways().size(); way++) {
-        start(n, way, out);
-      }
-    } else {
-      stones(n, out);
-    }
-    return out;
+  /** Sawn off, off the bearings, and wanting of spare in any case. */
+  long[] least() {
+    return ahead[0];
   }
 
   /** The states in which a way of the next head is taken, and its key's pieces. */
@@ -121,7 +79,7 @@ final class Moves {
     if (reaches.dead(h, way)) {
       return;
     }
-    Node fixed = draft == null ? null : draft.fixedKey(h);
+    Node fixed = aim.draft() == null ? null : aim.draft().fixedKey(h);
     if (fixed != null && fixed.way != way) {
       return;
     }
@@ -204,7 +162,9 @@ final class Moves {
     return out.isEmpty() ? null : out.get(0);
   }
 
-  private void stones(Node n, List<Node> out) {
+  /** The states with one stone more. */
+  List<Node> from(Node n) {
+    List<Node> out = new ArrayList<>();
     Pile.Head head = pile.heads().get(n.head);
     Pile.Row row = head.ways().get(n.way).row(n.turn);
     RowSide side = row.side();
@@ -220,7 +180,7 @@ final class Moves {
       least = Math.max(least, ticket.width());
       most = Math.min(most, ticket.width());
     }
-    Node fixed = draft == null ? null : draft.fixed(n.head, n.turn, i);
+    Node fixed = aim.draft() == null ? null : aim.draft().fixed(n.head, n.turn, i);
     if (fixed != null) {
       least = Math.max(least, fixed.width);
       most = Math.min(most, fixed.width);
@@ -230,15 +190,8 @@ final class Moves {
       if (last ? row.each() > 0 && i != row.each() : i == row.each()) {
         continue;
       }
-      boolean all = widths == Widths.ALL || fixed != null;
       StoneWidths.Place place = new StoneWidths.Place(n, side, i, foot, last, least, most);
-      long[] of = all ? null : tried.whole(place);
-      if (all && fixed == null && !side.fanned()) {
-        of = tried.every(place);
-      }
-      int count = of == null ? (int) (most - least + 1) : of.length;
-      for (int t = 0; t < count; t++) {
-        long w = of == null ? most - t : of[t];
+      for (long w : aim.whole() && fixed == null ? tried.whole(place) : place.every()) {
         long outer = foot + side.joint() + w;
         steps++;
         if (w >= least && w <= most && stands(n, row, side, i, foot, outer, last)) {
@@ -246,6 +199,7 @@ final class Moves {
         }
       }
     }
+    return out;
   }
 
   private boolean stands(
@@ -354,13 +308,13 @@ final class Moves {
     int changes = n.changes + forced[n.head + 1];
     for (int s = 0; s < 2; s++) {
       if (!n.ended[s]) {
-        Reach r = reaches.of(n.head, n.way, s);
-        sawn += r.sawn(n.set[s] + 1, n.foot[s]);
-        bearing += r.bearing(n.set[s] + 1, n.foot[s]);
-        shortfall = Math.max(shortfall, r.shortfall(n.set[s] + 1, n.foot[s]));
+        long[] least = reaches.of(n.head, n.way, s).least(n.set[s] + 1, n.foot[s]);
+        sawn += least[0];
+        bearing += least[1];
+        shortfall = Math.max(shortfall, least[2]);
         changes += pile.ticketed() ? gone(way.row(s), n.set[s]) : 0;
       }
     }
-    return Cost.parts(cap, changes, n.moved, shortfall, sawn, n.imbalance, bearing);
+    return Cost.parts(aim.cap(), changes, n.moved, shortfall, sawn, n.imbalance, bearing);
   }
 }

@@ -6,7 +6,10 @@ import java.util.Arrays;
  * A state of the search: so many stones of the heads set so far, place by place outwards, the left
  * stone of a place before the right one. What it costs, and the least that it can come to.
  */
-final class Node {
+final class Node extends LayeredSearch.State {
+  /** Bits for the number of a head's stones. */
+  private static final int PLACES = 12;
+
   final Node before;
   final int head;
   int way = -1;
@@ -84,36 +87,35 @@ final class Node {
     return new Cost(changes, moved, shortfall, sawn, imbalance, bearing);
   }
 
-  /** Whether another state goes on in just the same ways. */
-  private boolean goesOnAs(Node o) {
-    return head == o.head
-        && way == o.way
-        && turn == o.turn
-        && at == o.at
-        && whole == o.whole
-        && partner == o.partner
-        && sawn == o.sawn
-        && shortfall == o.shortfall
-        && Arrays.equals(foot, o.foot)
-        && Arrays.equals(last, o.last)
-        && Arrays.equals(set, o.set)
-        && Arrays.equals(ended, o.ended)
-        && Arrays.equals(used, o.used);
+  @Override
+  int layer() {
+    return whole ? head + 1 << PLACES : (head << PLACES) + 1 + set[0] + set[1];
   }
 
-  /** States that go on in just the same ways are equal. */
-  @Override
-  public boolean equals(Object o) {
-    return o instanceof Node n && goesOnAs(n);
+  /** Head of the states of a layer, or of those to come where one is whole. */
+  static int head(int layer) {
+    return layer >> PLACES;
+  }
+
+  /** How many stones of it a layer has set. */
+  static int placed(int layer) {
+    return Math.max(0, (layer & (1 << PLACES) - 1) - 1);
   }
 
   @Override
-  public int hashCode() {
-    long x = Arrays.hashCode(used) * 31L + foot[0] * 1_000_003 + foot[1] * 7_919;
-    x = x * 31 + last[0] * 131 + last[1] * 17 + sawn + partner * 5 + way;
-    x ^= x >>> 29;
-    x *= 0x9E3779B97F4A7C15L;
-    return (int) (x >>> 32);
+  long[] key() {
+    int n = used.length;
+    long[] of = Arrays.copyOf(used, n + 10);
+    of[n] = at << 3 | turn << 2 | (ended[0] ? 2 : 0) | (ended[1] ? 1 : 0);
+    for (int s = 0; s < 2; s++) {
+      of[n + 1 + s] = foot[s];
+      of[n + 3 + s] = last[s];
+      of[n + 5 + s] = set[s];
+    }
+    of[n + 7] = way + partner * 65_536;
+    of[n + 8] = sawn;
+    of[n + 9] = shortfall;
+    return of;
   }
 
   /** Whether this costs no more than another that goes on in the same ways. */

@@ -107,10 +107,7 @@ final class Numbers {
     List<List<SweepSide>> out = new ArrayList<>();
     for (SweepSide l : left) {
       for (SweepSide r : right) {
-        boolean mirrored = l.stones < r.stones && left.stream().anyMatch(x -> x.alike(r));
-        if (!mirrored || right.stream().noneMatch(x -> x.alike(l))) {
-          out.add(List.of(l, r));
-        }
+        out.add(List.of(l, r));
       }
     }
     return out;

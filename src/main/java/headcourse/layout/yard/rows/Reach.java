@@ -1,5 +1,7 @@
 package headcourse.layout.yard.rows;
 
+import java.util.function.IntFunction;
+
 /**
  * What the rest of a side costs at least from a joint on: a backward dynamic programme over the
  * feet of its joints, each stone from the shortest piece there is, however often that is taken.
@@ -8,53 +10,43 @@ final class Reach {
   /** Without a key the first joint stands on the centre line, its near edge a little beyond. */
   private static final int BEYOND = 256;
 
+  private static final long[] DEAD = {Store.NEVER, Store.NEVER, Store.NEVER};
+
   private final RowSide side;
   private final Pile.Head head;
   private final int each;
   private final long widest;
-  private final Layer[] layers;
-  private final Store store;
+  private final Reaches all;
   private final int h;
-  private long steps;
 
-  /** By foot, for stones that follow one rule; computed from the last foot inwards. */
+  /** By stone; the last for all that follow one rule. */
+  private final Layer[] layers;
+
+  /** The least by foot, computed from the last foot inwards. */
   static final class Layer {
-    private final long[] sawn;
-    private final long[] bearing;
-    private final long[] shortfall;
+    private final long[][] least;
     private int done;
 
     Layer(long last) {
-      int n = (int) Math.max(0, last + BEYOND + 1);
-      sawn = new long[n];
-      bearing = new long[n];
-      shortfall = new long[n];
-      done = n;
+      done = (int) Math.max(0, last + BEYOND + 1);
+      least = new long[done][];
     }
   }
 
   /**
-   * @param shared the layer of the stones that follow one rule, where another side has it; or null
+   * @param layer the layer of a stone, or for number 0 that of all which follow one rule
    */
-  Reach(Pile pile, int h, Pile.Row row, Store store, Layer shared) {
-    this.side = row.side();
-    this.head = pile.heads().get(h);
-    this.each = row.each();
-    this.store = store;
+  Reach(Reaches all, int h, Pile.Head head, Pile.Row row, IntFunction<Layer> layer) {
+    this.all = all;
     this.h = h;
-    int[] of = store.of(h, false);
-    this.widest = of.length == 0 ? -1 : Math.min(head.max(), store.usable(of[of.length - 1]));
+    this.head = head;
+    this.side = row.side();
+    this.each = row.each();
+    this.widest = Math.min(head.max(), all.store().longest(h));
     layers = new Layer[each > 0 ? each : Math.max(1, side.regularFrom())];
     for (int i = 0; i < layers.length; i++) {
-      layers[i] =
-          each == 0 && i == layers.length - 1 && shared != null
-              ? shared
-              : new Layer(side.lastEnd());
+      layers[i] = layer.apply(each == 0 && i == layers.length - 1 ? 0 : i + 1);
     }
-  }
-
-  Layer shared() {
-    return each > 0 ? null : layers[layers.length - 1];
   }
 
   /** The greatest width that some piece could give. */
@@ -62,76 +54,55 @@ final class Reach {
     return widest;
   }
 
-  long steps() {
-    return steps;
-  }
-
   /** Whether the rest can't come out with stone {@code index} next. */
   boolean dead(int index, long foot) {
-    return sawn(index, foot) >= Store.NEVER;
+    return least(index, foot)[0] >= Store.NEVER;
   }
 
-  /** The least that is sawn off, all copies. */
-  long sawn(int index, long foot) {
-    Layer l = at(index, foot);
-    return l == null ? Store.NEVER : l.sawn[(int) foot + BEYOND];
-  }
-
-  /** The least that the bearing is off, all copies, pm. */
-  long bearing(int index, long foot) {
-    Layer l = at(index, foot);
-    return l == null ? Store.NEVER : l.bearing[(int) foot + BEYOND];
-  }
-
-  /** The least shortfall of spare, pm. */
-  long shortfall(int index, long foot) {
-    Layer l = at(index, foot);
-    return l == null ? Store.NEVER : l.shortfall[(int) foot + BEYOND];
-  }
-
-  private Layer at(int index, long foot) {
+  /**
+   * With stone {@code index} next the least that is sawn off, all copies; that the bearing is off,
+   * all copies, pm; and the least shortfall of spare, pm.
+   */
+  long[] least(int index, long foot) {
     if (each > 0 && index > each || foot < -BEYOND || foot > side.lastEnd()) {
-      return null;
+      return DEAD;
     }
     int i = Math.min(index, layers.length) - 1;
     Layer l = layers[i];
     while (l.done > foot + BEYOND) {
-      fill(l, i + 1, --l.done - BEYOND);
+      l.done--;
+      l.least[l.done] = from(i + 1, l.done - BEYOND);
     }
-    return l;
+    return l.least[(int) foot + BEYOND];
   }
 
-  private void fill(Layer l, int index, int foot) {
-    long sawn = Store.NEVER;
-    long bearing = Store.NEVER;
-    long shortfall = Store.NEVER;
+  private long[] from(int index, int foot) {
+    long[] least = DEAD.clone();
     long most = Math.min(widest, side.lastEnd() - foot - side.joint());
     for (long w = head.min(); w <= most; w++) {
       long outer = foot + side.joint() + w;
-      steps++;
-      if (each == 0 || index == each) {
-        long off = side.bearingOff(outer);
-        if (off >= 0 && side.stands(index, foot, outer, true)) {
-          long waste = store.waste(h, false, side.extent(index, foot, outer, true));
-          if (waste < Store.NEVER) {
-            sawn = Math.min(sawn, waste);
-            bearing = Math.min(bearing, head.copies() * off);
-            shortfall = Math.min(shortfall, side.shortfall(index, outer, true));
-          }
-        }
+      all.count();
+      long off = each == 0 || index == each ? side.bearingOff(outer) : -1;
+      if (off >= 0) {
+        stone(index, foot, outer, true, new long[] {0, head.copies() * off, 0}, least);
       }
-      if (index != each && !dead(index + 1, outer) && side.stands(index, foot, outer, false)) {
-        long waste = store.waste(h, false, side.extent(index, foot, outer, false));
-        if (waste < Store.NEVER) {
-          sawn = Math.min(sawn, waste + sawn(index + 1, outer));
-          bearing = Math.min(bearing, bearing(index + 1, outer));
-          long s = side.shortfall(index, outer, false);
-          shortfall = Math.min(shortfall, Math.max(s, shortfall(index + 1, outer)));
-        }
+      if (index != each && !dead(index + 1, outer)) {
+        stone(index, foot, outer, false, least(index + 1, outer), least);
       }
     }
-    l.sawn[foot + BEYOND] = sawn;
-    l.bearing[foot + BEYOND] = bearing;
-    l.shortfall[foot + BEYOND] = shortfall;
+    return least;
+  }
+
+  /** Weighs a stone with what the rest costs from its outer joint on. */
+  private void stone(int index, long inner, long outer, boolean last, long[] rest, long[] least) {
+    if (!side.stands(index, inner, outer, last)) {
+      return;
+    }
+    long waste = all.store().waste(h, false, side.extent(index, inner, outer, last));
+    if (waste < Store.NEVER) {
+      least[0] = Math.min(least[0], waste + rest[0]);
+      least[1] = Math.min(least[1], rest[1]);
+      least[2] = Math.min(least[2], Math.max(rest[2], side.shortfall(index, outer, last)));
+    }
   }
 }

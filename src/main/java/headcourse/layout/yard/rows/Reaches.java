@@ -2,7 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -15,7 +15,8 @@ final class Reaches {
   private final Store store;
   private final List<List<Integer>> order = new ArrayList<>();
   private final Reach[][][] all;
-  private final List<Map<Object, Reach.Layer>> shared = new ArrayList<>();
+  private final Map<List<Object>, Reach.Layer> layers = new HashMap<>();
+  private long cells;
 
   Reaches(Pile pile, Store store) {
     this.pile = pile;
@@ -23,39 +24,47 @@ final class Reaches {
     all = new Reach[pile.heads().size()][][];
     for (int h = 0; h < all.length; h++) {
       all[h] = new Reach[pile.heads().get(h).ways().size()][2];
-      shared.add(new LinkedHashMap<>());
       order.add(new ArrayList<>());
     }
   }
 
   Reach of(int h, int way, int s) {
     if (all[h][way][s] == null) {
-      Pile.Row row = pile.heads().get(h).ways().get(way).row(s);
-      Object rule = row.side().rule();
-      Reach r = new Reach(pile, h, row, store, shared.get(h).get(rule));
-      if (r.shared() != null) {
-        shared.get(h).putIfAbsent(rule, r.shared());
-      }
-      all[h][way][s] = r;
+      Pile.Head head = pile.heads().get(h);
+      Pile.Row row = head.ways().get(way).row(s);
+      // Beside one key, where nothing is there yet, the two sides differ in their rule alone.
+      int own = row.there().isEmpty() ? 0 : 1 + s;
+      all[h][way][s] =
+          new Reach(
+              this,
+              h,
+              head,
+              row,
+              i ->
+                  layers.computeIfAbsent(
+                      i == 0
+                          ? List.of(h, row.side().rule())
+                          : List.of(h, row.side().rule(), row.each(), i, way, own),
+                      k -> new Reach.Layer(row.side().lastEnd())));
     }
     return all[h][way][s];
+  }
+
+  Store store() {
+    return store;
   }
 
   long widest(int h, int way, int s) {
     return of(h, way, s).widest();
   }
 
+  /** Counts a cell of the programme, a little of a step of the search. */
+  void count() {
+    cells++;
+  }
+
   long steps() {
-    long n = 0;
-    for (Reach[][] of : all) {
-      for (Reach[] pair : of) {
-        for (Reach r : pair) {
-          n += r == null ? 0 : r.steps();
-        }
-      }
-    }
-    // A step of this programme is a little of one of the search.
-    return n / 16;
+    return cells / 16;
   }
 
   private boolean dead(Pile.Row row, int h, int way, int s) {
@@ -76,10 +85,10 @@ final class Reaches {
     for (int s = 0; s < 2; s++) {
       Pile.Row row = w.row(s);
       if (!row.mayEnd()) {
-        Reach r = of(h, way, s);
-        out[0] += r.sawn(1, row.side().start());
-        out[1] += r.bearing(1, row.side().start());
-        out[2] = Math.max(out[2], r.shortfall(1, row.side().start()));
+        long[] least = of(h, way, s).least(1, row.side().start());
+        out[0] += least[0];
+        out[1] += least[1];
+        out[2] = Math.max(out[2], least[2]);
       }
     }
     return out;

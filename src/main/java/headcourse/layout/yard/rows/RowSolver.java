@@ -2,6 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongFunction;
 
 /**
  * Sets heads from a pile of measured pieces: fewest changes of what was ticketed, then what lands,
@@ -13,9 +14,6 @@ public final class RowSolver {
 
   /** How often another choice is made among states that come to as little. */
   private static final int SEEDS = 3;
-
-  /** How much may be sawn off where nothing was found yet, ticks. */
-  private static final long NO_BEST = 400;
 
   private static final int WIDEST = 1 << 20;
 
@@ -30,22 +28,19 @@ public final class RowSolver {
   private final int first;
   private Node best;
   private int changes;
-  private long least;
-  private boolean proved;
-  private SetBound sets;
   private long sure;
   private SweepSearch sweeps;
   private boolean nothing;
   private int most = Integer.MAX_VALUE;
-  private Cost bound;
 
   private RowSolver(Pile pile, long limit) {
     this.pile = pile;
-    this.limit = limit;
     store = new Store(pile);
     Reaches reaches = new Reaches(pile, store);
     moves = new Moves(pile, store, reaches);
-    beam = new Beam(pile, store, moves, reaches, limit);
+    // Whatever the bound took beforehand, the rows get their chance.
+    this.limit = Math.max(limit, moves.steps() + limit / 4);
+    beam = new Beam(pile, store, moves, reaches, this.limit);
     first = (int) Math.max(4, Math.min(FIRST, limit / SHARE));
   }
 
@@ -64,15 +59,11 @@ public final class RowSolver {
     changes = moves.forced();
     boolean all = pile.ticketed() ? fewest() : leastSawn();
     if (best == null) {
-      return new Answer(List.of(), null, 0, Cost.NONE, all, changes, steps());
+      return new Answer(List.of(), null, 0, all, changes, steps());
     }
-    proved = all;
-    least = best.sawn;
-    sure = all ? least : sure;
-    bound = Cost.NONE;
-    proved &= mostAlike();
-    Cost cost = best.cost();
-    return new Answer(chosen(), cost, sure, proved ? cost : bound, proved, changes, steps());
+    sure = all ? best.sawn : sure;
+    boolean proved = mostAlike(best.sawn + pile.give()) && all;
+    return new Answer(chosen(), best.cost(), sure, proved, changes, steps());
   }
 
   private long steps() {
@@ -81,41 +72,32 @@ public final class RowSolver {
 
   /** Finds the least that is sawn off; whether that is sure. */
   private boolean leastSawn() {
-    Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, 0, Cost.LEADING);
+    Beam.Aim aim = new Beam.Aim(first, true, 0, Cost.LEADING, most, null, 0);
     look(aim);
-    long most = best == null ? NO_BEST : best.sawn + pile.give();
-    sets = new SetBound(pile, store, most, best == null ? Store.NEVER : best.shortfall, limit);
-    moves.spend(sets.steps());
-    if (sets.applies()) {
-      Cost of = sets.least(best == null ? NO_BEST : best.sawn, false);
-      sure = of != null ? of.sawn() : best == null ? 0 : best.sawn;
-    }
-    sure = Math.max(sure, moves.least());
-    Cost good = new Cost(0, 0, moves.leastShortfall(), sure, 0, 0);
-    if (Numbers.apply(pile) && (best == null || worse(good))) {
+    sure = moves.least()[0];
+    if (Numbers.apply(pile) && worse(0, Cost.LEADING)) {
       sweep();
-      good = new Cost(0, 0, moves.leastShortfall(), sure, 0, 0);
     }
-    for (int seed = 1; seed <= SEEDS && (best == null || worse(good)); seed++) {
+    for (int seed = 1; seed <= SEEDS && worse(0, Cost.LEADING); seed++) {
       look(aim.seeded(seed));
     }
     if (nothing) {
       return true;
     }
-    better(aim, good);
-    return best != null && !worse(good) || wider(0, Cost.LEADING);
+    better(aim);
+    return !worse(0, Cost.LEADING) || wider(0, Cost.LEADING);
   }
 
   /** Sweeps over the pieces, first for rows that want as little spare as any could. */
   private void sweep() {
-    long least = moves.leastShortfall();
+    long least = moves.least()[2];
     Node lands = best != null && best.shortfall <= least ? best : null;
     sweeps = new SweepSearch(pile, store, moves, least);
-    Node found = less(lands);
+    Node found = swept(until -> sweeps.less(lands, until));
     boolean none = found == null;
     if (none) {
       sweeps = new SweepSearch(pile, store, moves, best == null ? Store.NEVER : best.shortfall);
-      found = less(best);
+      found = swept(until -> sweeps.less(best, until));
     }
     best = found == null ? best : found;
     long floor = sweeps.floor();
@@ -125,33 +107,30 @@ public final class RowSolver {
     nothing = best == null && floor >= Store.NEVER;
   }
 
-  private Node less(Node known) {
+  /** Sweeps in half of the steps that are left. */
+  private Node swept(LongFunction<Node> until) {
     long before = sweeps.steps();
-    Node found = sweeps.less(known, before + (limit - steps()) / 2);
+    Node found = until.apply(before + (limit - steps()) / 2);
     moves.spend(sweeps.steps() - before);
     return found;
   }
 
-  /** Sweeps for sides more alike; whether the best is the best then for sure. */
-  private boolean alike(long cap) {
-    long before = sweeps.steps();
-    best = sweeps.alike(best, cap, before + (limit - steps()) / 2);
-    moves.spend(sweeps.steps() - before);
-    return sweeps.proved() && best.shortfall <= moves.leastShortfall();
+  /** Whether some choice may cost less in the first parts that count. */
+  private boolean worse(long cap, int parts) {
+    return best == null || best.cost().compare(good(), cap, parts) > 0;
   }
 
-  /** Whether the best saws off more than this, or lands less well. */
-  private boolean worse(Cost good) {
-    return java.util.Arrays.compare(
-            best.cost().parts(0), 0, Cost.LEADING, good.parts(0), 0, Cost.LEADING)
-        > 0;
+  /** No choice costs less. */
+  private Cost good() {
+    long[] least = moves.least();
+    return pile.ticketed() ? Cost.NONE : new Cost(0, 0, least[2], sure, 0, least[1]);
   }
 
   /** Betters what is known in a share of the steps that are left. */
-  private void better(Beam.Aim aim, Cost good) {
+  private void better(Beam.Aim aim) {
     if (best != null) {
-      long until = beam.steps() + (limit - beam.steps()) * 2 / 5;
-      best = new Betterment(pile, store, beam).run(best, aim, until, good);
+      long until = steps() + (limit - steps()) * 2 / 5;
+      best = new Betterment(pile, store, beam).run(best, aim, until, good());
     }
   }
 
@@ -160,7 +139,7 @@ public final class RowSolver {
     // What changes few tickets has few ways to go.
     int from = pile.ticketed() ? WIDEST : 8 * first;
     for (int width = from; width <= WIDEST && !beam.over(); width *= 16) {
-      look(new Beam.Aim(width, Moves.Widths.ALL, cap, parts).changing(most));
+      look(new Beam.Aim(width, false, cap, parts, most, null, 0));
       if (beam.complete()) {
         return true;
       }
@@ -168,37 +147,33 @@ public final class RowSolver {
     return false;
   }
 
-  /** Of those that saw off as good as least, the best; whether that is sure. */
-  private boolean mostAlike() {
-    long cap = least + pile.give();
+  /** Of those that saw off no more than a cap, the best; whether that is sure. */
+  private boolean mostAlike(long cap) {
     most = pile.ticketed() ? best.changes : most;
-    Beam.Aim aim = new Beam.Aim(first, Moves.Widths.WHOLE, cap, Cost.PARTS).changing(most);
+    Beam.Aim aim = new Beam.Aim(first, true, cap, Cost.PARTS, most, null, 0);
     look(aim);
-    if (sets != null && sets.applies()) {
-      Cost of = sets.least(cap, true);
-      bound = of == null ? Cost.NONE : of;
-    }
-    if (best.cost().compare(bound, cap) <= 0) {
+    if (!worse(cap, Cost.PARTS)) {
       return true;
     }
     if (Numbers.apply(pile)) {
       if (sweeps == null || best.shortfall < sweeps.shortfall()) {
         sweeps = new SweepSearch(pile, store, moves, best.shortfall);
       }
-      if (alike(cap)) {
+      best = swept(until -> sweeps.alike(best, cap, until));
+      if (sweeps.proved() && best.shortfall <= moves.least()[2]) {
         return true;
       }
     }
     if (!pile.ticketed()) {
-      better(aim, bound);
+      better(aim);
     }
-    return best.cost().compare(bound, cap) <= 0 || wider(cap, Cost.PARTS);
+    return !worse(cap, Cost.PARTS) || wider(cap, Cost.PARTS);
   }
 
   private boolean fewest() {
     boolean all = true;
     for (most = changes; !beam.over(); most++) {
-      look(new Beam.Aim(WIDEST, Moves.Widths.ALL, 0, Cost.LEADING).changing(most));
+      look(new Beam.Aim(WIDEST, false, 0, Cost.LEADING, most, null, 0));
       all &= beam.complete();
       if (best != null) {
         return all;

@@ -1,8 +1,8 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.LongStream;
 
 /** How wide the next stone of a state may be tried. */
 final class StoneWidths {
@@ -11,7 +11,6 @@ final class StoneWidths {
 
   private final Pile pile;
   private final Store store;
-  private long room = Store.NEVER;
   private long steps;
 
   StoneWidths(Pile pile, Store store) {
@@ -30,48 +29,18 @@ final class StoneWidths {
    * @param most the greatest
    */
   record Place(Node n, RowSide side, int i, long foot, boolean last, long least, long most) {
+    /** Every width, greatest first. */
+    long[] every() {
+      return LongStream.rangeClosed(least, most).map(w -> least + most - w).toArray();
+    }
+
     private long extent(long width) {
       return side.extent(i, foot, foot + side.joint() + width, last);
     }
   }
 
-  /** No more than this may be sawn off in all, so that no choice beyond it is looked at. */
-  void room(long most) {
-    room = most;
-  }
-
   long steps() {
     return steps;
-  }
-
-  /** Every width of an upright stone for which some piece leaves room enough, greatest first. */
-  long[] every(Place p) {
-    if (p.most < p.least) {
-      return new long[0];
-    }
-    int[] of = store.of(p.n.head, false);
-    long extra = p.extent(p.least) - p.least;
-    long left = (room - p.n.sawn) / pile.heads().get(p.n.head).copies();
-    long[] out = new long[(int) (p.most - p.least + 1)];
-    int count = 0;
-    long from = p.most + 1;
-    for (int k = of.length - 1; k >= 0 && from > p.least; k--) {
-      if (Store.has(p.n.used, of[k])) {
-        continue;
-      }
-      long usable = store.usable(of[k]);
-      int lower = k - 1;
-      while (lower >= 0 && Store.has(p.n.used, of[lower])) {
-        lower--;
-      }
-      long to = Math.max(p.least, usable - extra - Math.max(-1, left));
-      to = lower < 0 ? to : Math.max(to, store.usable(of[lower]) - extra + 1);
-      for (long w = Math.min(from - 1, usable - extra); w >= to; w--) {
-        out[count++] = w;
-        from = w;
-      }
-    }
-    return Arrays.copyOf(out, count);
   }
 
   /** The widths that pieces give, greatest first; the partner's; and where the row is to end. */

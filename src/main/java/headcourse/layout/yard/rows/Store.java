@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The pieces of a pile, the shortest first, and which of them a stone may take. Of pieces that are
@@ -29,7 +30,7 @@ final class Store {
     int n = pile.pieces().size();
     ticketed = ticketed(pile);
     place =
-        java.util.stream.IntStream.range(0, n)
+        IntStream.range(0, n)
             .boxed()
             .sorted(
                 Comparator.comparingLong((Integer p) -> pile.pieces().get(p).usable())
@@ -54,7 +55,7 @@ final class Store {
     for (int u = 0; u < byUse.length; u++) {
       int h = u / 2;
       boolean key = u % 2 == 1;
-      byUse[u] = java.util.stream.IntStream.range(0, n).filter(k -> fits(k, h, key)).toArray();
+      byUse[u] = IntStream.range(0, n).filter(k -> fits(k, h, key)).toArray();
       waste[u] = waste(byUse[u], pile.heads().get(h).copies());
     }
   }
@@ -155,6 +156,20 @@ final class Store {
   /** The pieces that ordinary stones of a head, or its key, may be. */
   int[] of(int head, boolean key) {
     return byUse[2 * head + (key ? 1 : 0)];
+  }
+
+  /** Lengths of all that ordinary stones of some head may be. */
+  long[] ordinary() {
+    return IntStream.range(0, usable.length)
+        .filter(k -> pile.pieces().get(place[k]).fits().contains(true))
+        .mapToLong(this::usable)
+        .toArray();
+  }
+
+  /** Length of the longest that ordinary stones of a head may be, or −1. */
+  long longest(int head) {
+    int[] of = of(head, false);
+    return of.length == 0 ? -1 : usable[of[of.length - 1]];
   }
 
   /** Where in a list of pieces those of a length begin. */

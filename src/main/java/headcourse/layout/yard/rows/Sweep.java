@@ -2,9 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Gives pieces to the sides of upright heads whose numbers of stones are known: piece by piece, the
@@ -12,10 +10,9 @@ import java.util.Map;
  * only beside the jamb and for neighbours, which differ least in the order of their lengths, so
  * each stone is as long as its piece and the one before it allow.
  *
- * <p>A layered graph: a state is, by side, how many stones have their pieces, what they come to,
- * and the longest. Of each layer those are kept that may saw off least.
+ * <p>A state is, by side, how many stones have their pieces, what they come to, and the longest.
  */
-final class Sweep {
+final class Sweep extends LayeredSearch<SweepState> {
   private final Store store;
   private final SweepSide[] sides;
   private final int[] pieces;
@@ -23,9 +20,14 @@ final class Sweep {
   private final long[] upTo;
   private final long[][] longest;
   private final boolean[] paired;
+  private final boolean allPaired;
   private final boolean steep;
   private final long uneven;
-  private final long most;
+  private final long[] least;
+  private final long[] most;
+  private long mostInAll;
+  private final List<SweepState> done = new ArrayList<>();
+  private Aim aim;
   private long floor;
   private long steps;
 
@@ -48,6 +50,17 @@ final class Sweep {
   }
 
   /**
+   * How it is looked for.
+   *
+   * @param width how many states of a layer are kept
+   * @param bar what is found must cost less, or saw off no more and differ by less
+   * @param few how many it may find
+   * @param until how many steps it may take
+   * @param seed which of states that come to as little are kept
+   */
+  record Aim(int width, Bar bar, int few, long until, int seed) {}
+
+  /**
    * @param sides left and right of each head in turn
    * @param free pieces that may be taken, the shortest first
    */
@@ -64,27 +77,45 @@ final class Sweep {
     paired = new boolean[this.sides.length / 2];
     long unlike = 0;
     boolean any = false;
+    boolean all = true;
     for (int h = 0; h < paired.length; h++) {
       SweepSide l = this.sides[2 * h];
       SweepSide r = this.sides[2 * h + 1];
       paired[h] = l.pairs(r) && l.stones == r.stones;
+      all &= paired[h];
       unlike += l.pairs(r) ? l.copies * Math.abs(l.stones - r.stones) * l.head.min() : 0;
       any |= l.jump < Store.NEVER || r.jump < Store.NEVER;
     }
     uneven = unlike;
     steep = any;
+    allPaired = all;
     longest = new long[this.sides.length][];
-    long sum = 0;
+    least = new long[this.sides.length];
+    most = new long[this.sides.length];
     for (int u = 0; u < this.sides.length; u++) {
       SweepSide x = this.sides[u];
-      sum += x.copies * x.most;
       longest[u] = new long[x.stones + 1];
       for (int r = 1; r <= x.stones; r++) {
         int at = free.length - r * x.copies;
         longest[u][r] = at < 0 ? -1 : longest[u][r - 1] + Math.min(x.widest, usable[at]);
       }
     }
-    most = sum;
+    bear(Store.NEVER);
+  }
+
+  /** How much the sides differ at least, where pairs of their pieces differ by so much. */
+  long unlike(long pairs) {
+    return allPaired ? Math.max(0, pairs) : uneven;
+  }
+
+  /** Takes of every side the ends whose bearings are off by less. */
+  private void bear(long off) {
+    mostInAll = 0;
+    for (int u = 0; u < sides.length; u++) {
+      least[u] = sides[u].need(off, true);
+      most[u] = sides[u].need(off, false);
+      mostInAll += sides[u].copies * most[u];
+    }
   }
 
   /** No less is sawn off by what the last run did not look at; {@link Store#NEVER} for nothing. */
@@ -98,74 +129,92 @@ final class Sweep {
 
   /** What is sawn off in any case; {@link Store#NEVER} where the pieces do not suffice. */
   long root() {
-    SweepState s = new SweepState(sides.length);
-    return low(s, 0);
+    return low(new SweepState(sides));
   }
 
-  /**
-   * Runs once.
-   *
-   * @param width how many states of a layer are kept
-   * @param bar what is found must cost less, or saw off no more and differ by less
-   * @param few how many it may find
-   * @param until how many steps it may take
-   * @param seed which of states that come to as little are kept
-   * @return what it found, the best first
-   */
-  List<SweepState> run(int width, Bar bar, int few, long until, int seed) {
+  /** Runs once; what it found, the best first. */
+  List<SweepState> run(Aim as) {
+    aim = as;
     floor = Store.NEVER;
-    List<SweepState> done = new ArrayList<>();
-    List<Map<SweepState.Key, SweepState>> layers = new ArrayList<>();
-    for (int t = 0; t <= pieces.length; t++) {
-      layers.add(null);
+    done.clear();
+    bear(aim.bar().bearing());
+    SweepState first = new SweepState(sides);
+    first.low = low(first);
+    if (!search(first)) {
+      floor = 0;
     }
-    SweepState first = new SweepState(sides.length);
-    first.low = low(first, 0);
-    layers.set(0, new LinkedHashMap<>(Map.of(key(first), first)));
-    for (int t = 0; t < pieces.length; t++) {
-      Map<SweepState.Key, SweepState> layer = layers.get(t);
-      layers.set(t, null);
-      if (layer == null) {
-        continue;
-      }
-      for (SweepState s : kept(layer, width, seed)) {
-        if (steps > until) {
-          floor = 0;
-          return sorted(done, few);
-        }
-        for (int u = 0; u < sides.length; u++) {
-          take(s, u, t, bar, layers, done, few);
-        }
-        on(s, t, t + 1);
-        steps++;
-        add(s, t + 1, bar, layers);
-      }
-    }
-    return sorted(done, few);
+    cut();
+    return List.copyOf(done);
   }
 
-  private static List<SweepState> sorted(List<SweepState> done, int few) {
+  /** Leaves of what was found the best few. */
+  private void cut() {
     done.sort(Comparator.comparingLong((SweepState s) -> s.low).thenComparingLong(s -> s.gap));
-    return done.size() > few ? done.subList(0, few) : done;
+    if (done.size() > aim.few()) {
+      floor = Math.min(floor, done.get(aim.few()).low);
+      done.subList(aim.few(), done.size()).clear();
+    }
   }
 
-  /** The states of a layer that may saw off least. */
-  private List<SweepState> kept(Map<SweepState.Key, SweepState> layer, int width, int seed) {
-    List<Map.Entry<SweepState.Key, SweepState>> all = new ArrayList<>(layer.entrySet());
-    Comparator<Map.Entry<SweepState.Key, SweepState>> order =
-        Comparator.comparingLong(e -> e.getValue().low);
-    if (seed % 2 == 0) {
-      order = order.thenComparingLong(e -> e.getValue().gap);
+  @Override
+  boolean over() {
+    return steps > aim.until();
+  }
+
+  @Override
+  int width(int layer) {
+    return aim.width();
+  }
+
+  @Override
+  Comparator<SweepState> order() {
+    Comparator<SweepState> order = Comparator.comparingLong(s -> s.low);
+    if (aim.seed() % 2 == 0) {
+      order = order.thenComparingLong(s -> s.gap);
     }
-    order = order.thenComparingInt(e -> SweepState.Key.mix(e.getKey().hashCode() + seed));
-    all.sort(order);
-    List<SweepState> out = new ArrayList<>();
-    for (Map.Entry<SweepState.Key, SweepState> e : all) {
-      if (out.size() < width) {
-        out.add(e.getValue());
-      } else {
-        floor = Math.min(floor, e.getValue().low);
+    return order.thenComparingInt(s -> LayeredSearch.State.mix(s.hashCode() + aim.seed()));
+  }
+
+  @Override
+  void dropped(SweepState s) {
+    floor = Math.min(floor, s.low);
+  }
+
+  @Override
+  SweepState better(SweepState a, SweepState b) {
+    boolean alike = aim.bar().alike();
+    long one = alike ? a.gap + a.waste : a.waste;
+    long two = alike ? b.gap + b.waste : b.waste;
+    return two < one || two == one && b.gap < a.gap ? b : a;
+  }
+
+  @Override
+  boolean found(SweepState s) {
+    if (!s.whole()) {
+      return false;
+    }
+    if (aim.bar().bearing() == Store.NEVER || near(s)) {
+      done.add(s);
+      if (done.size() > 8 * aim.few()) {
+        cut();
       }
+    }
+    return true;
+  }
+
+  /** The next piece is given to one of the sides, or left lying. */
+  @Override
+  List<SweepState> next(SweepState s, int among) {
+    List<SweepState> out = new ArrayList<>();
+    if (s.at < pieces.length) {
+      for (int u = 0; u < sides.length; u++) {
+        take(s, u, out);
+      }
+      on(s, s.at, s.at + 1);
+      steps++;
+      s.at++;
+      s.low = low(s);
+      out.add(s);
     }
     return out;
   }
@@ -185,21 +234,14 @@ final class Sweep {
     }
   }
 
-  private void take(
-      SweepState s,
-      int u,
-      int t,
-      Bar bar,
-      List<Map<SweepState.Key, SweepState>> layers,
-      List<SweepState> done,
-      int few) {
+  private void take(SweepState s, int u, List<SweepState> out) {
     SweepSide x = sides[u];
-    if (s.count[u] == x.stones || !store.fits(pieces[t], x.h)) {
+    if (s.count[u] == x.stones || !store.fits(pieces[s.at], x.h)) {
       return;
     }
     int[] of = new int[x.copies];
     long length = 0;
-    int at = t;
+    int at = s.at;
     for (int c = 0; c < x.copies; c++) {
       while (at < pieces.length && !store.fits(pieces[at], x.h)) {
         floor = 0;
@@ -211,55 +253,23 @@ final class Sweep {
       of[c] = pieces[at];
       length += usable[at++];
     }
-    long cover = Math.min(usable[t], x.widest);
+    long cover = Math.min(usable[s.at], x.widest);
     cover = Math.min(cover, s.count[u] == 0 ? x.first : s.last[u] + x.jump);
     if (cover < x.narrowest) {
       return;
     }
     steps++;
-    SweepState next = new SweepState(s, u, of, cover, length - x.copies * cover);
-    boolean whole = true;
-    for (int v = 0; v < sides.length; v++) {
-      whole &= next.count[v] == sides[v].stones;
+    SweepState next = new SweepState(s, u, of, cover, length - x.copies * cover, at);
+    if (!next.whole()) {
+      on(next, s.at, at);
     }
-    if (!whole) {
-      on(next, t, at);
-      add(next, at, bar, layers);
-      return;
-    }
-    next.low = whole(next);
-    if (open(next, bar) && (bar.bearing() == Store.NEVER || near(next, bar))) {
-      done.add(next);
-      if (done.size() > 8 * few) {
-        sorted(done, few);
-        floor = Math.min(floor, done.get(few).low);
-        done.subList(few, done.size()).clear();
-      }
-    }
+    next.low = next.whole() ? whole(next) : low(next);
+    out.add(next);
   }
 
-  private void add(SweepState s, int t, Bar bar, List<Map<SweepState.Key, SweepState>> layers) {
-    s.low = low(s, t);
-    if (!open(s, bar)) {
-      return;
-    }
-    if (layers.get(t) == null) {
-      layers.set(t, new LinkedHashMap<>());
-    }
-    boolean alike = bar.alike();
-    layers
-        .get(t)
-        .merge(
-            key(s),
-            s,
-            (a, b) -> {
-              long one = alike ? a.gap + a.waste : a.waste;
-              long two = alike ? b.gap + b.waste : b.waste;
-              return two < one || two == one && b.gap < a.gap ? b : a;
-            });
-  }
-
-  private boolean open(SweepState s, Bar bar) {
+  @Override
+  boolean open(SweepState s) {
+    Bar bar = aim.bar();
     if (!bar.alike()) {
       return s.low < bar.sawn();
     }
@@ -269,12 +279,12 @@ final class Sweep {
   }
 
   /** Whether bearings may be so near where all sides have their stones. */
-  private boolean near(SweepState s, Bar bar) {
+  private boolean near(SweepState s) {
     long off = 0;
     for (int u = 0; u < sides.length; u++) {
-      off += sides[u].bearing(s.sum[u], s.last[u], bar.sawn());
+      off += sides[u].bearing(s.sum[u], s.last[u], aim.bar().sawn());
     }
-    return off < bar.bearing();
+    return off < aim.bar().bearing();
   }
 
   /** What is sawn off at least where all sides have their stones. */
@@ -290,10 +300,10 @@ final class Sweep {
     return low;
   }
 
-  /** No less is sawn off with the pieces from {@code t} on. */
-  private long low(SweepState s, int t) {
+  /** No less is sawn off with the pieces that are still to come. */
+  private long low(SweepState s) {
+    int t = s.at;
     int open = 0;
-    long short1 = 0;
     long need = 0;
     long taken = s.waste;
     long over = 0;
@@ -307,7 +317,7 @@ final class Sweep {
       open += n;
       taken += x.copies * s.sum[u];
       long reach = reach(s, u, r);
-      if (reach < 0 || s.sum[u] + reach < x.least) {
+      if (reach < 0 || s.sum[u] + reach < least[u]) {
         return Store.NEVER;
       }
       long widest = r == 0 ? s.last[u] : Math.min(x.widest, usable[usable.length - 1]);
@@ -317,15 +327,15 @@ final class Sweep {
       if (widest < x.last) {
         return Store.NEVER;
       }
-      need += x.copies * Math.max(0, x.least - s.sum[u]);
+      need += x.copies * Math.max(0, least[u] - s.sum[u]);
       long extra = shortest(s, u, r, t);
-      over += x.copies * Math.max(0, s.sum[u] + extra - x.most);
+      over += x.copies * Math.max(0, s.sum[u] + extra - most[u]);
     }
     if (t + open > usable.length) {
       return Store.NEVER;
     }
-    long q = upTo[t + open] - upTo[t];
-    return Math.max(s.waste + over, Math.max(taken + Math.max(q, need) - most, s.waste));
+    long q = Math.max(need, upTo[t + open] - upTo[t]);
+    return Math.max(s.waste + over, Math.max(taken + q - mostInAll, s.waste));
   }
 
   /** What so many more stones of a side come to at least. */
@@ -354,16 +364,5 @@ final class Sweep {
       sum += Math.min(at, s.last[u] + k * x.jump);
     }
     return Math.min(all, sum);
-  }
-
-  private SweepState.Key key(SweepState s) {
-    long[] of = new long[3 * sides.length];
-    for (int u = 0; u < sides.length; u++) {
-      boolean counts = s.count[u] == sides[u].stones || sides[u].jump < Store.NEVER;
-      of[3 * u] = s.count[u];
-      of[3 * u + 1] = s.sum[u];
-      of[3 * u + 2] = counts ? s.last[u] : 0;
-    }
-    return new SweepState.Key(of);
   }
 }

@@ -27,6 +27,7 @@ final class SweepSearch {
   private final long[] near;
   private int from = -1;
   private Node best;
+  private PairBound bound;
   private boolean proved;
   private long cap;
   private long spent;
@@ -50,7 +51,9 @@ final class SweepSearch {
   }
 
   long steps() {
-    return spent + numbers.all().stream().mapToLong(c -> c.sweep().steps()).sum();
+    return spent
+        + (bound == null ? 0 : bound.steps())
+        + numbers.all().stream().mapToLong(c -> c.sweep().steps()).sum();
   }
 
   /** No choice with so little wanting of spare saws off less, unless it is the one known. */
@@ -71,6 +74,10 @@ final class SweepSearch {
   Node less(Node known, long until) {
     best = known;
     cap = 0;
+    bound(best == null ? Store.NEVER : best.sawn + pile.give(), until);
+    for (int i = 0; i < floor.length; i++) {
+      floor[i] = Math.max(floor[i], bound.sawn(numbers.all().get(i)));
+    }
     for (int width : WIDTHS) {
       for (int i : order(STATES / width)) {
         long sawn = best == null ? Store.NEVER : best.sawn;
@@ -96,10 +103,18 @@ final class SweepSearch {
   Node alike(Node known, long cap, long until) {
     best = known;
     this.cap = cap;
+    bound(cap, until);
     proved = best.imbalance == 0 || all(() -> new Sweep.Bar(cap, best.imbalance, NONE), until);
     proved &= all(() -> new Sweep.Bar(best.sawn - 1, best.imbalance + 1, NONE), until);
     proved &= all(() -> new Sweep.Bar(best.sawn, best.imbalance + 1, best.bearing), until);
     return best;
+  }
+
+  private void bound(long sawn, long until) {
+    if (bound == null) {
+      long limit = (until - steps()) / 2;
+      bound = new PairBound(store, numbers.all(), moves.least()[2], sawn, limit);
+    }
   }
 
   /** Whether the last look for sides more alike left nothing out. */
@@ -115,21 +130,13 @@ final class SweepSearch {
       all = true;
       for (int i = 0; i < floor.length; i++) {
         Numbers.Choice c = numbers.all().get(i);
+        done[i] |= bound.beats(best.cost(), c, cap);
         Node before = null;
         while (!done[i] && before != best && steps() < until) {
           Sweep.Bar bar = aim.get();
           before = best;
-          long sawn = bar.sawn() - c.sawn();
-          long give = bar.sawn();
-          done[i] =
-              c.root() > bar.sawn()
-                  || sweep(
-                          i,
-                          width,
-                          new Sweep.Bar(sawn, bar.imbalance(), bar.bearing()),
-                          until,
-                          give)
-                      == Store.NEVER;
+          Sweep.Bar own = new Sweep.Bar(bar.sawn() - c.sawn(), bar.imbalance(), bar.bearing());
+          done[i] = c.root() > bar.sawn() || sweep(i, width, own, until, bar.sawn()) == Store.NEVER;
         }
         all &= done[i];
       }
@@ -147,7 +154,8 @@ final class SweepSearch {
     Numbers.Choice c = numbers.all().get(i);
     Sweep sweep = c.sweep();
     long share = Math.min(until - steps(), Math.max(20_000, (until - steps()) / 3));
-    List<SweepState> found = sweep.run(width, bar, FEW, sweep.steps() + share, width % 7);
+    List<SweepState> found =
+        sweep.run(new Sweep.Aim(width, bar, FEW, sweep.steps() + share, width % 7));
     near[i] = found.isEmpty() ? Store.NEVER : found.get(0).low + c.sawn();
     long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
     for (SweepState s : found) {
@@ -193,7 +201,6 @@ final class SweepSearch {
 
   private Node start(Node n, Numbers.Choice c, int h) {
     List<Node> next = new ArrayList<>();
-    moves.draft(null);
     moves.start(n, c.ways()[h], next);
     return next.stream()
         .filter(x -> java.util.Arrays.equals(x.pieces, c.keys().get(h)))

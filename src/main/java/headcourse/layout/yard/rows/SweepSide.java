@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.LongStream;
 
 /**
  * A side of an upright head that gets so many stones. How long a stone is along its blank is its
@@ -27,11 +28,6 @@ final class SweepSide {
 
   /** By how much two neighbours may differ along their blanks. */
   final long jump;
-
-  /** What all stones come to along their blanks with the nearest end, and with the farthest. */
-  final long least;
-
-  final long most;
 
   /** The widest stone must be at least so long, or none can be the last. */
   final long last;
@@ -85,8 +81,6 @@ final class SweepSide {
     last = lastLeast;
     boolean past = lasts.stream().allMatch(w -> w == Store.NEVER);
     first = past ? shorts.stream().mapToLong(w -> w).max().orElse(-1) : Store.NEVER;
-    least = ends.isEmpty() ? Store.NEVER : need(ends.get(0));
-    most = ends.isEmpty() ? -1 : need(ends.get(ends.size() - 1));
   }
 
   /** Takes note of an end, and gives the least length that the longest stone must have for it. */
@@ -207,6 +201,16 @@ final class SweepSide {
     return end - side.start() - stones * side.joint() + extras;
   }
 
+  /**
+   * What all stones come to along their blanks with the nearest or the farthest of the ends whose
+   * bearings are off by less than so much, all copies.
+   */
+  long need(long off, boolean nearest) {
+    LongStream of =
+        ends.stream().filter(e -> copies * side.bearingOff(e) < off).mapToLong(this::need);
+    return nearest ? of.min().orElse(Store.NEVER) : of.max().orElse(-1);
+  }
+
   /** Whether its stones and those of the other side are set against each other, from the first. */
   boolean pairs(SweepSide o) {
     for (int i = 1; i <= Math.min(stones, o.stones); i++) {
@@ -215,13 +219,5 @@ final class SweepSide {
       }
     }
     return head.mirror() && there == o.there;
-  }
-
-  /** Whether another side gets as many stones under just the same rules. */
-  boolean alike(SweepSide o) {
-    return stones == o.stones
-        && side.start() == o.side.start()
-        && side.rule().equals(o.side.rule())
-        && ends.equals(o.ends);
   }
 }

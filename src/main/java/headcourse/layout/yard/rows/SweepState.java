@@ -1,9 +1,8 @@
 package headcourse.layout.yard.rows;
 
-import java.util.Arrays;
-
 /** So many stones of each side given their pieces, the shortest first. */
-final class SweepState {
+final class SweepState extends LayeredSearch.State {
+  private final SweepSide[] sides;
   final SweepState before;
 
   /** Which side took which piece, with the next ones for its copies. */
@@ -19,29 +18,35 @@ final class SweepState {
   /** What pieces taken are longer than their stones may be. */
   final long waste;
 
+  /** The piece that is next to be taken or left. */
+  int at;
+
   /** What pairs of the sides differ by so far. */
   long gap;
 
   /** No less is sawn off in all. */
   long low;
 
-  SweepState(int sides) {
+  SweepState(SweepSide[] sides) {
+    this.sides = sides;
     before = null;
     taker = -1;
     pieces = null;
     cover = 0;
-    count = new int[sides];
-    sum = new long[sides];
-    last = new long[sides];
+    count = new int[sides.length];
+    sum = new long[sides.length];
+    last = new long[sides.length];
     waste = 0;
   }
 
-  SweepState(SweepState from, int taker, int[] pieces, long cover, long waste) {
+  SweepState(SweepState from, int taker, int[] pieces, long cover, long waste, int at) {
+    sides = from.sides;
     before = from;
     this.taker = taker;
     this.pieces = pieces;
     this.cover = cover;
     this.waste = from.waste + waste;
+    this.at = at;
     gap = from.gap;
     count = from.count.clone();
     sum = from.sum.clone();
@@ -51,21 +56,30 @@ final class SweepState {
     last[taker] = cover;
   }
 
-  /** What matters of it for the pieces still to come. */
-  record Key(long[] of) {
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof Key k && Arrays.equals(of, k.of);
+  /** Whether all sides have their stones. */
+  boolean whole() {
+    for (int u = 0; u < count.length; u++) {
+      if (count[u] < sides[u].stones) {
+        return false;
+      }
     }
+    return true;
+  }
 
-    @Override
-    public int hashCode() {
-      return mix(Arrays.hashCode(of));
-    }
+  @Override
+  int layer() {
+    return at;
+  }
 
-    static int mix(int x) {
-      int y = x * 0x9E3779B9;
-      return y ^ y >>> 15;
+  @Override
+  long[] key() {
+    long[] of = new long[3 * sides.length];
+    for (int u = 0; u < sides.length; u++) {
+      boolean counts = count[u] == sides[u].stones || sides[u].jump < Store.NEVER;
+      of[3 * u] = count[u];
+      of[3 * u + 1] = sum[u];
+      of[3 * u + 2] = counts ? last[u] : 0;
     }
+    return of;
   }
 }

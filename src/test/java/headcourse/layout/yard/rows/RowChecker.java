@@ -54,7 +54,6 @@ final class RowChecker {
     }
     assertEquals(cost(pile, a.heads()), a.cost(), at);
     assertTrue(a.least() <= a.cost().sawn(), at);
-    assertTrue(a.bound().compare(a.cost(), a.least() + pile.give()) <= 0, at);
   }
 
   /** What a choice costs. */

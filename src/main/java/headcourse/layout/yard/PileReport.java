@@ -18,13 +18,13 @@ import java.util.Set;
 import java.util.function.Function;
 
 /** Says what came of a choice from the pile: the head, or why there is none. */
-final class PileTelling {
+final class PileReport {
   private final Job job;
   private final List<Opening> openings;
   private final Function<Opening, FlatReading> read;
   private final LengthFormat format;
 
-  PileTelling(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
+  PileReport(Job job, List<Opening> openings, Function<Opening, FlatReading> read) {
     this.job = job;
     this.openings = openings;
     this.read = read;
