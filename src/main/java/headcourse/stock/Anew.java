@@ -78,13 +78,9 @@ final class Anew {
     List<Object> key = Yard.sameness(Crosscut.of(part));
     for (int i = 0; i < plan.home().size(); i++) {
       Part p = yard.crosscuts().get(i).first();
-      String home = plan.home().get(i);
-      if (p.stone().equals(part.stone())
-          && p.of() == part.of()
-          && !home.isEmpty()
-          && !home.equals(Assignment.DONE)
-          && !taken.contains(i)
-          && Yard.sameness(Crosscut.of(p)).equals(key)) {
+      boolean open = !plan.home().get(i).isEmpty() && !plan.home().get(i).equals(Assignment.DONE);
+      boolean alike = p.stone().equals(part.stone()) && p.of() == part.of();
+      if (open && alike && !taken.contains(i) && Yard.sameness(Crosscut.of(p)).equals(key)) {
         return i;
       }
     }

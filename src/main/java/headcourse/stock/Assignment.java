@@ -5,6 +5,7 @@ import headcourse.stock.StockPlan.Moved;
 import headcourse.stock.cutting.Cost;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Crosscuts on numbered blanks.
@@ -29,13 +30,7 @@ record Assignment(
 
   /** Numbers of the crosscuts without a blank. */
   List<Integer> missing() {
-    List<Integer> out = new ArrayList<>();
-    for (int i = 0; i < home.size(); i++) {
-      if (home.get(i).isEmpty()) {
-        out.add(i);
-      }
-    }
-    return out;
+    return IntStream.range(0, home.size()).filter(i -> home.get(i).isEmpty()).boxed().toList();
   }
 
   /** The same parts, otherwise placed; cost and bound stay until it is filled again. */

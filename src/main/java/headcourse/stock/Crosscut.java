@@ -44,10 +44,6 @@ record Crosscut(List<Part> parts, Length gap, Profile profile) {
     return parts.get(0);
   }
 
-  Stock.Kind kind() {
-    return first().kind();
-  }
-
   /** Height that the blank must have. */
   Length face() {
     return face(parts.size(), first().face(), gap);
@@ -55,7 +51,7 @@ record Crosscut(List<Part> parts, Length gap, Profile profile) {
 
   /** Whether an item of the yard has all of its measures but maybe the length. */
   boolean goesOn(Stock.Item item) {
-    return item.kind() == kind()
+    return item.kind() == first().kind()
         && item.face().compareTo(face().plus(item.trim())) >= 0
         && (item.kind() == Stock.Kind.FLAT
             || item.returnLeg().compareTo(first().returnLeg().plus(item.trim())) >= 0)

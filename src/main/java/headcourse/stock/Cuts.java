@@ -5,6 +5,7 @@ import headcourse.stock.StockPlan.CutBlank;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A plan in which single stones are taken off their blanks: cut and good, broken, or no longer
@@ -104,23 +105,16 @@ final class Cuts {
   }
 
   private int crosscutOf(String blank, Cut cut) {
-    for (int i = 0; i < home.size(); i++) {
-      Part p = yard.crosscuts().get(i).first();
-      if (home.get(i).equals(blank) && p.stone().equals(cut.stone()) && p.of() == cut.part()) {
-        return i;
-      }
-    }
-    throw new IllegalStateException(cut + " on " + blank);
+    return IntStream.range(0, home.size())
+        .filter(i -> home.get(i).equals(blank) && cut.isOf(yard.crosscuts().get(i).first()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private Cut take(String blank, Part part) {
     CutBlank b = blank(blank);
     List<Cut> cuts = new ArrayList<>(b.cuts());
-    Cut was =
-        cuts.stream()
-            .filter(c -> c.stone().equals(part.stone()) && c.part() == part.of())
-            .findFirst()
-            .orElseThrow();
+    Cut was = cuts.stream().filter(c -> c.isOf(part)).findFirst().orElseThrow();
     cuts.remove(was);
     double width = was.up().isPositive() ? 0 : was.extent().mm();
     blanks.set(blanks.indexOf(b), b.with(cuts, b.waste().plus(Length.mm(width))));

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,7 +27,7 @@ final class NumberedBlanks {
   private final List<String> home;
   private final Map<String, CutBlank> blanks;
   private final Set<String> unavailable;
-  private final List<Deque<Integer>> waiting = new ArrayList<>();
+  private final Map<Integer, Deque<Integer>> waiting = new HashMap<>();
 
   /**
    * @param home by crosscut: its blank; those without one get theirs here
@@ -46,12 +47,9 @@ final class NumberedBlanks {
     this.home = home;
     this.blanks = blanks;
     this.unavailable = unavailable;
-    for (int t = 0; t < problem.demand().length; t++) {
-      waiting.add(new ArrayDeque<>());
-    }
     for (int i = 0; i < home.size(); i++) {
       if (home.get(i).isEmpty()) {
-        waiting.get(yard.type(i)).add(i);
+        waiting.computeIfAbsent(yard.type(i), t -> new ArrayDeque<>()).add(i);
       }
     }
   }
@@ -94,7 +92,7 @@ final class NumberedBlanks {
   private double cut(
       String id, Packing.Pattern pattern, Sequencer sequencer, Length from, List<Cut> cuts) {
     int[] order = sequencer.best(pattern.counts());
-    long[] starts = sequencer.starts(order);
+    long[] starts = problem.nesting().starts(order);
     double used = 0;
     for (int i = 0; i < starts.length; i++) {
       int node = order[i];

@@ -144,7 +144,7 @@ final class OffCuts {
     return cut.up().isPositive()
         ? 0
         : yard.crosscuts().stream()
-            .filter(l -> l.first().stone().equals(cut.stone()) && l.first().of() == cut.part())
+            .filter(l -> cut.isOf(l.first()))
             .mapToDouble(l -> l.profile().meanWidth())
             .findFirst()
             .orElse(cut.extent().mm());

@@ -172,6 +172,11 @@ public record StockPlan(
       this(stone, Part.WHOLE, at, Length.ZERO, Length.ZERO, Length.ZERO, turned);
     }
 
+    /** Whether it is this part of the stone. */
+    boolean isOf(headcourse.stock.Part cut) {
+      return stone.equals(cut.stone()) && part == cut.of();
+    }
+
     /** Where its outline ends. */
     Length end() {
       return at.plus(extent);

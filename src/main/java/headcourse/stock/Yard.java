@@ -1,5 +1,6 @@
 package headcourse.stock;
 
+import headcourse.geom.Point;
 import headcourse.job.Job;
 import headcourse.job.Stock;
 import headcourse.job.Tools;
@@ -67,17 +68,11 @@ final class Yard {
   /** What parts that may stand in for each other have in common. */
   static List<Object> sameness(Crosscut p) {
     List<Object> key = new ArrayList<>();
-    key.add(p.kind());
-    key.add(p.face());
-    key.add(p.first().returnLeg());
-    key.add(p.first().thickness());
-    p.profile()
-        .vertices()
-        .forEach(
-            v -> {
-              key.add(Math.round(v.x() * 1e6));
-              key.add(Math.round(v.y() * 1e6));
-            });
+    Collections.addAll(
+        key, p.first().kind(), p.face(), p.first().returnLeg(), p.first().thickness());
+    for (Point v : p.profile().vertices()) {
+      Collections.addAll(key, Math.round(v.x() * 1e6), Math.round(v.y() * 1e6));
+    }
     return key;
   }
 
@@ -127,14 +122,12 @@ final class Yard {
   }
 
   private int crosscut(FromStock.Taken t) {
-    int copy = 0;
-    for (int i = 0; i < crosscuts.size(); i++) {
-      Part p = crosscuts.get(i).first();
-      if (p.stone().equals(t.stone()) && !p.strip() && ++copy == t.copy()) {
-        return i;
-      }
-    }
-    return -1;
+    return IntStream.range(0, crosscuts.size())
+        .filter(i -> crosscuts.get(i).first().stone().equals(t.stone()))
+        .filter(i -> !crosscuts.get(i).first().strip())
+        .skip(t.copy() - 1)
+        .findFirst()
+        .orElse(-1);
   }
 
   /** The kind of a numbered blank. */
@@ -277,7 +270,7 @@ final class Yard {
 
   /** A part without a return comes from a flat, or from a corner where no flat does for it. */
   private boolean takes(Stock.Item item, Crosscut part) {
-    if (item.kind() == part.kind()) {
+    if (item.kind() == part.first().kind()) {
       return part.goesOn(item);
     }
     return item.kind() == Stock.Kind.CORNER

@@ -276,9 +276,11 @@ class BenchReportTest {
   @Test
   void anOffCutIsAsLongAsWhatIsPlannedOnIt() {
     String fan =
-        DOOR.replace("shape: soldier", "shape: jack")
-            .replace("key: {bottom: 8, top: 10, rise: 1 1/2, proud: 1/2}", "key: {bottom: 8}")
-            .replace("            clear: 1 1/2\n", "");
+        DOOR.replace("width: 8'", "width: 4'\n    measured: {width: 4' 0 1/4\", centre-off: 1/8}")
+            .replace("shape: soldier", "shape: jack")
+            .replace("key: {bottom: 8, top: 10, rise: 1 1/2, proud: 1/2}", "key: {bottom: 5}")
+            .replace("stones: {min: 5, max: 9, target: 7}", "stones: {min: 4, max: 8, target: 5}")
+            .replace("        clear: 1 1/2\n", "");
     int held = 0;
     for (StockPlan.CutBlank ticketed : worked(fan).value().orElseThrow().stock().blanks()) {
       for (StockPlan.Cut good : ticketed.cuts()) {

@@ -22,12 +22,9 @@ final class Components {
   /** All that have parts; the largest last, so that it has what others leave of the budget. */
   static List<Component> of(CuttingProblem problem) {
     List<BitSet> groups = new ArrayList<>();
-    for (int t = 0; t < problem.demand().length; t++) {
-      if (problem.demand()[t] > 0) {
-        BitSet alone = new BitSet();
-        alone.set(t);
-        groups.add(alone);
-      }
+    for (int t : Nesting.present(problem.demand())) {
+      groups.add(new BitSet());
+      groups.get(groups.size() - 1).set(t);
     }
     for (Bin bin : problem.bins()) {
       BitSet together = new BitSet();

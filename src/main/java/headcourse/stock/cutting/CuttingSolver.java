@@ -70,17 +70,11 @@ public final class CuttingSolver {
   private static Result solve(CuttingProblem problem, Sequencer sequencer, StepBudget budget) {
     Packing incumbent = new FirstFit(problem, sequencer).solve();
     Cost bound = LowerBound.of(problem);
-    if (incumbent.cost().compareTo(bound) > 0) {
-      Result soon =
-          new Lexicographic(problem, sequencer, budget.share(SOON)).solve(incumbent, bound);
-      if (soon.proved()) {
-        return soon;
-      }
-      incumbent = new Annealing(problem, sequencer).better(soon.packing());
+    Result soon = new Lexicographic(problem, sequencer, budget.share(SOON)).solve(incumbent, bound);
+    if (soon.proved()) {
+      return soon;
     }
-    if (incumbent.cost().compareTo(bound) <= 0) {
-      return new Result(incumbent, incumbent.cost(), true, budget.steps(), sequencer);
-    }
-    return new Lexicographic(problem, sequencer, budget).solve(incumbent, bound);
+    Packing annealed = new Annealing(problem, sequencer).better(soon.packing());
+    return new Lexicographic(problem, sequencer, budget).solve(annealed, bound);
   }
 }

@@ -1,5 +1,6 @@
 package headcourse.stock.cutting;
 
+import java.math.BigInteger;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -82,16 +83,10 @@ final class KnapsackBound {
 
   /** The greatest common divisor of all widths. */
   private long grid() {
-    long grid = 0;
-    for (int t : order) {
-      long rest = width[t];
-      while (rest != 0) {
-        long more = grid % rest;
-        grid = rest;
-        rest = more;
-      }
-    }
-    return grid;
+    return IntStream.of(order)
+        .mapToObj(t -> BigInteger.valueOf(width[t]))
+        .reduce(BigInteger.ZERO, BigInteger::gcd)
+        .longValueExact();
   }
 
   /**

@@ -134,9 +134,6 @@ public final class Nesting {
   /** No blank shorter than this holds so many of each type. */
   long leastLength(int[] counts) {
     int[] present = present(counts);
-    if (present.length == 0) {
-      return 0;
-    }
     long most = 0 - kerf;
     for (int t = 0; square && t < types; t++) {
       most += counts[t] * widths[0][t];
@@ -162,7 +159,7 @@ public final class Nesting {
   }
 
   /** Where each node of a sequence begins, packed to the left. */
-  long[] starts(int[] order) {
+  public long[] starts(int[] order) {
     long[] at = new long[order.length];
     for (int j = 1; j < at.length; j++) {
       for (int i = 0; i < j; i++) {

@@ -3,6 +3,7 @@ package headcourse.stock.cutting;
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A plan under construction: patterns taken so far, the parts and the blanks still left. */
 final class PartialPlan {
@@ -54,12 +55,7 @@ final class PartialPlan {
 
   /** Whether all parts of a pattern are left. */
   boolean holdsAll(Packing.Pattern pattern) {
-    for (int t = 0; t < rest.length; t++) {
-      if (pattern.counts()[t] > rest[t]) {
-        return false;
-      }
-    }
-    return true;
+    return IntStream.range(0, rest.length).allMatch(t -> pattern.counts()[t] <= rest[t]);
   }
 
   /** The problem that is left. */

@@ -3,6 +3,7 @@ package headcourse.stock.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A row of the master problem beside those that ask for the parts: how many patterns of a certain
@@ -66,11 +67,7 @@ record PatternRow(int bin, int[] types, int[] least, boolean atLeast, int bound)
 
   /** How many of them lie there. */
   int present(int[] counts) {
-    int sum = 0;
-    for (int k = 0; k < types.length; k++) {
-      sum += Math.min(counts[types[k]], least[k]);
-    }
-    return sum;
+    return IntStream.range(0, types.length).map(k -> Math.min(counts[types[k]], least[k])).sum();
   }
 
   /** How often it counts a blank; never less when more lies on the blank. */

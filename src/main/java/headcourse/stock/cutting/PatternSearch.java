@@ -147,10 +147,6 @@ final class PatternSearch {
     return nodes > limit || budget.out();
   }
 
-  void count(long more) {
-    nodes += more;
-  }
-
   /** One part alone. */
   void singles() {
     for (int t = 0; t < counts.length; t++) {

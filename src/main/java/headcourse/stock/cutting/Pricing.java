@@ -102,7 +102,6 @@ final class Pricing {
         }
       }
     }
-    search.count(all.length * all.length / 8L);
     budget.spend(6L * all.length * all.length);
     starts.sort(
         Comparator.comparingLong((Start s) -> 0 - s.most)

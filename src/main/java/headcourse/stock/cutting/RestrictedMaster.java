@@ -53,7 +53,6 @@ final class RestrictedMaster {
   private final long scale;
   private StepBudget budget;
   private long bound = Long.MIN_VALUE;
-  private long raised = Long.MIN_VALUE;
   private boolean met;
   private double cheapEnough = Double.NEGATIVE_INFINITY;
   private double[] smooth;
@@ -96,7 +95,7 @@ final class RestrictedMaster {
    */
   boolean solveRoughly(long most) {
     cheapEnough = most + Columns.NOTHING * columns.unit();
-    return solve() && bound < goal && met && columns.cost() <= cheapEnough;
+    return solve() && bound < goal && met && cheapEnough();
   }
 
   /** Goes on with another budget. */
@@ -129,7 +128,7 @@ final class RestrictedMaster {
         return false;
       }
       if (!more) {
-        met = lp.unmet() < Columns.NOTHING;
+        met = cost() < Double.POSITIVE_INFINITY;
         if (met || raises++ == RAISES) {
           return true;
         }
@@ -148,18 +147,16 @@ final class RestrictedMaster {
 
   /** Whether the fractions cost no more than any plan must. */
   private boolean reached() {
-    if (bound > raised) {
-      raised = totals.next(bound);
-    }
-    return allParts() && columns.cost() <= raised + Columns.NOTHING * columns.unit();
+    return cost() <= totals.next(bound) + Columns.NOTHING * columns.unit();
   }
 
   private boolean cheapEnough() {
-    return allParts() && columns.cost() <= cheapEnough;
+    return cost() <= cheapEnough;
   }
 
-  private boolean allParts() {
-    return lp.unmet() < Columns.NOTHING;
+  /** What the fractions cost; endless where they don't give all parts. */
+  private double cost() {
+    return lp.unmet() < Columns.NOTHING ? columns.cost() : Double.POSITIVE_INFINITY;
   }
 
   private boolean price(double[] y, boolean hasty) {

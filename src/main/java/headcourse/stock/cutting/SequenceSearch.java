@@ -181,7 +181,8 @@ final class SequenceSearch {
   private boolean isLong(int node, int type, long start) {
     Skyline skyline = nesting.skyline;
     for (int h = 0; h < open.length; h++) {
-      long to = skyline.with(node, start, h, front[size][h]);
+      long right = skyline.right()[h][node];
+      long to = right < 0 ? front[size][h] : start + right;
       front[size + 1][h] = to;
       if (to + open[h] - skyline.width()[h][type] - nesting.kerf - Nesting.SLACK >= bound) {
         return true;

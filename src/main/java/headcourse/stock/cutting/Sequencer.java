@@ -204,14 +204,4 @@ public final class Sequencer {
     }
     return best;
   }
-
-  /** Where each node begins, packed to the left. */
-  public long[] starts(int[] order) {
-    return nesting.starts(order);
-  }
-
-  /** Length that a sequence takes. */
-  long length(int[] order) {
-    return nesting.length(order);
-  }
 }

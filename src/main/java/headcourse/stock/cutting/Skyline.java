@@ -51,10 +51,4 @@ record Skyline(long[][] right, long[][] width) {
   private static long floor(double mm) {
     return Math.max(0, (long) Math.floor(mm * NM - 1));
   }
-
-  /** How far all reach at a height once a node begins at a place. */
-  long with(int node, long start, int height, long before) {
-    long to = right[height][node];
-    return to < 0 ? before : start + to;
-  }
 }

@@ -13,7 +13,7 @@ final class Checker {
     for (Packing.Pattern pattern : r.packing().patterns()) {
       used[pattern.bin()]++;
       int[] order = r.sequencer().best(pattern.counts());
-      long[] at = r.sequencer().starts(order);
+      long[] at = p.nesting().starts(order);
       for (int i = 0; i < at.length; i++) {
         int node = order[i];
         got[p.nesting().typeOf[node]]++;
