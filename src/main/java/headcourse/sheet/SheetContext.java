@@ -32,6 +32,7 @@ public record SheetContext(
     SheetFrame frame,
     SheetIndex index,
     double begins) {
+  private static final double NARROW = 140;
   private static final double ROLL_PAGE = 1.5;
 
   /** What composers need before any sheet is composed. */
@@ -46,7 +47,7 @@ public record SheetContext(
   }
 
   /** The same for a sheet whose first page begins so far down, mm from the paper's top. */
-  SheetContext beginning(double down) {
+  public SheetContext beginning(double down) {
     return new SheetContext(work, bundle, words, format, frame, index, down);
   }
 
@@ -129,6 +130,12 @@ public record SheetContext(
   /** The room for drawing on a page turned so. */
   public Box area(Turn turn) {
     return page(turn, "", "").area();
+  }
+
+  /** Upright, but where a frame of the user's own makes that narrow and the other way is wider. */
+  public Turn upright() {
+    double width = area(Turn.PORTRAIT).width();
+    return width < NARROW && area(Turn.LANDSCAPE).width() > width ? Turn.LANDSCAPE : Turn.PORTRAIT;
   }
 
   /** How a page is turned. */

@@ -3,6 +3,8 @@ package headcourse.stock;
 import headcourse.job.Job;
 import headcourse.layout.yard.FromStock.Taken;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -20,20 +22,20 @@ final class Anew {
   /**
    * The plan of what is wanted.
    *
-   * @param yard the yard of the parts as they were ticketed, each a lot by itself
-   * @param was their plan
+   * @param was the plan of the parts as they were ticketed, each a crosscut by itself
    * @param wanted parts that are still to be cut
    */
-  Tickets.Carried planned(Yard yard, Spoilage.Outcome was, List<Part> wanted) {
+  Tickets.Carried planned(Tickets.Carried was, List<Part> wanted) {
+    Yard yard = was.yard();
     Assignment plan = was.plan();
     List<Integer> as = new ArrayList<>();
     List<Part> other = new ArrayList<>();
     for (Part p : wanted) {
-      int lot = same(yard, plan, p, as);
-      if (lot < 0) {
+      int crosscut = same(yard, plan, p, as);
+      if (crosscut < 0) {
         other.add(p);
       } else {
-        as.add(lot);
+        as.add(crosscut);
       }
     }
     Cuts cuts = new Cuts(yard, plan);
@@ -45,50 +47,40 @@ final class Anew {
         cuts.open(i);
       }
     }
-    List<Lot> lots = new ArrayList<>(as.stream().map(yard::lot).toList());
+    List<Crosscut> crosscuts = new ArrayList<>(as.stream().map(yard.crosscuts()::get).toList());
     Strips strips = new Strips(job, other);
-    lots.addAll(strips.lots(strips.most()));
-    List<String> home = new ArrayList<>(as.stream().map(plan.home()::get).toList());
-    while (home.size() < lots.size()) {
-      home.add("");
+    crosscuts.addAll(strips.crosscuts(strips.most()));
+    List<String> home = new ArrayList<>(Collections.nCopies(crosscuts.size(), ""));
+    for (int i = 0; i < as.size(); i++) {
+      home.set(i, plan.home().get(as.get(i)));
     }
     Assignment kept = cuts.on(plan);
     kept = kept.with(kept.blanks(), home, kept.used());
-    Yard now = new Yard(job, lots, taken);
+    Yard now = new Yard(job, crosscuts, taken);
     Assignment best = best(now, kept, was.gone(), touched);
-    return new Tickets.Carried(now, new Spoilage.Outcome(best, was.changes(), was.gone()));
+    return new Tickets.Carried(now, best, was.changes(), was.gone());
   }
 
   private Assignment best(Yard yard, Assignment kept, Set<String> gone, Set<String> touched) {
     Assignment fresh = yard.fresh(kept, gone);
-    Assignment best = yard.filled(kept, gone);
+    List<Assignment> plans = new ArrayList<>(List.of(yard.filled(kept, gone)));
     taken.forEach(t -> touched.remove(t.piece()));
     if (!touched.isEmpty()) {
-      best = less(best, yard.repaired(kept, gone, touched));
+      plans.add(yard.repaired(kept, gone, touched));
     }
-    best = fresh.cost().missing() < best.cost().missing() ? fresh : best;
-    return best.boundBy(fresh);
+    Comparator<Assignment> least = Comparator.comparingLong(a -> a.cost().missing());
+    Assignment best = Collections.min(plans, least.thenComparingLong(a -> a.cost().lead()));
+    return Collections.min(List.of(best, fresh), least).boundBy(fresh);
   }
 
-  private static Assignment less(Assignment a, Assignment b) {
-    boolean fewer =
-        b.cost().missing() < a.cost().missing()
-            || b.cost().missing() == a.cost().missing() && b.cost().lead() < a.cost().lead();
-    return fewer ? b : a;
-  }
-
-  /** The lot that is the same part with a place, and not taken yet; −1 where there is none. */
+  /** The crosscut that is the same part with a place, and not taken yet; −1 where there is none. */
   private static int same(Yard yard, Assignment plan, Part part, List<Integer> taken) {
-    List<Object> key = Yard.sameness(Lot.of(part));
+    List<Object> key = Yard.sameness(Crosscut.of(part));
     for (int i = 0; i < plan.home().size(); i++) {
-      Part p = yard.lot(i).first();
-      String home = plan.home().get(i);
-      if (p.stone().equals(part.stone())
-          && p.of() == part.of()
-          && !home.isEmpty()
-          && !home.equals(Assignment.DONE)
-          && !taken.contains(i)
-          && Yard.sameness(Lot.of(p)).equals(key)) {
+      Part p = yard.crosscuts().get(i).first();
+      boolean open = !plan.home().get(i).isEmpty() && !plan.home().get(i).equals(Assignment.DONE);
+      boolean alike = p.stone().equals(part.stone()) && p.of() == part.of();
+      if (open && alike && !taken.contains(i) && Yard.sameness(Crosscut.of(p)).equals(key)) {
         return i;
       }
     }

@@ -5,12 +5,13 @@ import headcourse.stock.StockPlan.Moved;
 import headcourse.stock.cutting.Cost;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Lots on numbered blanks.
+ * Crosscuts on numbered blanks.
  *
  * @param blanks the blanks used
- * @param home by lot: id of its blank, empty where it has none, {@link #DONE} where it is cut
+ * @param home by crosscut: id of its blank, empty where it has none, {@link #DONE} where it is cut
  * @param used what is cut or broken
  * @param cost what it costs
  * @param bound no assignment costs less
@@ -27,15 +28,9 @@ record Assignment(
     home = List.copyOf(home);
   }
 
-  /** Numbers of the lots without a blank. */
+  /** Numbers of the crosscuts without a blank. */
   List<Integer> missing() {
-    List<Integer> out = new ArrayList<>();
-    for (int i = 0; i < home.size(); i++) {
-      if (home.get(i).isEmpty()) {
-        out.add(i);
-      }
-    }
-    return out;
+    return IntStream.range(0, home.size()).filter(i -> home.get(i).isEmpty()).boxed().toList();
   }
 
   /** The same parts, otherwise placed; cost and bound stay until it is filled again. */
@@ -52,14 +47,14 @@ record Assignment(
   /**
    * Parts that lie on another blank than before.
    *
-   * @param again lots that are cut once more, wherever they lie
+   * @param again crosscuts that are cut once more, wherever they lie
    */
   static List<Moved> changes(
-      List<Lot> lots, Assignment before, Assignment after, List<Integer> again) {
+      List<Crosscut> crosscuts, Assignment before, Assignment after, List<Integer> again) {
     List<Moved> out = new ArrayList<>();
-    for (int i = 0; i < lots.size(); i++) {
+    for (int i = 0; i < crosscuts.size(); i++) {
       if (!before.home.get(i).equals(after.home.get(i)) || again.contains(i)) {
-        for (Part p : lots.get(i).parts()) {
+        for (Part p : crosscuts.get(i).parts()) {
           out.add(new Moved(p.stone(), p.of(), before.home.get(i), after.home.get(i)));
         }
       }

@@ -5,10 +5,11 @@ import headcourse.stock.StockPlan.CutBlank;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A plan in which single stones are taken off their blanks: cut and good, broken, or no longer
- * wanted. Its lots are parts by themselves, those of a stone one after another.
+ * wanted. Its crosscuts are parts by themselves, those of a stone one after another.
  */
 final class Cuts {
   private final Yard yard;
@@ -29,23 +30,10 @@ final class Cuts {
     return plan.with(busy, home, used);
   }
 
-  /** The lots of the first stone with a mark that is not cut yet; none where all are. */
+  /** The crosscuts of the first stone with a mark that is not cut yet; none where all are. */
   List<Integer> stone(String mark) {
-    List<Integer> first = new ArrayList<>();
-    boolean in = false;
-    for (int i = 0; i < yard.lots().size(); i++) {
-      Part p = yard.lot(i).first();
-      boolean begins = p.of() != StockPlan.Part.SOFFIT;
-      if (!p.stone().equals(mark) || begins && !first.isEmpty()) {
-        in = false;
-        continue;
-      }
-      in = begins ? !home.get(i).equals(Assignment.DONE) : in;
-      if (in) {
-        first.add(i);
-      }
-    }
-    return first;
+    List<Part> parts = yard.crosscuts().stream().map(Crosscut::first).toList();
+    return Part.stone(parts, mark, i -> !home.get(i).equals(Assignment.DONE));
   }
 
   /**
@@ -54,27 +42,22 @@ final class Cuts {
    * @param extent how long it came out, or null where it is as planned
    * @param from the blank that it was cut from, or empty for the one it was planned on
    */
-  void done(int lot, Length extent, String from) {
-    String planned = home.get(lot);
-    Part part = yard.lot(lot).first();
+  void done(int crosscut, Length extent, String from) {
+    String planned = home.get(crosscut);
+    Part part = yard.crosscuts().get(crosscut).first();
     Length length = extent == null ? part.extent() : extent;
     boolean there = from.isEmpty() || from.equals(planned);
-    if (there && !planned.isEmpty()) {
-      Cut was = take(planned, part);
+    Cut was = planned.isEmpty() ? null : take(planned, part);
+    if (!there) {
+      elsewhere(from, length);
+    } else if (was != null) {
       Length more = length.minus(was.extent());
       if (more.compareTo(Length.mm(1e-3)) > 0) {
         shift(planned, was.at(), more);
       }
       used = used.and(planned, was.at(), length);
-    } else {
-      if (!planned.isEmpty()) {
-        take(planned, part);
-      }
-      if (!there) {
-        elsewhere(from, length);
-      }
     }
-    home.set(lot, Assignment.DONE);
+    home.set(crosscut, Assignment.DONE);
   }
 
   /** A part that was planned otherwise, or on no blank, and was cut from this one. */
@@ -91,54 +74,47 @@ final class Cuts {
     for (CutBlank b : List.copyOf(blanks)) {
       for (Cut c : b.id().equals(blank) ? b.cuts() : List.<Cut>of()) {
         if (c.at().compareTo(at.plus(length).plus(kerf)) < 0) {
-          open(lotOf(blank, c));
+          open(crosscutOf(blank, c));
         }
       }
     }
   }
 
   /** A part broke as it was cut: its length of the blank is lost. */
-  void broke(int lot) {
-    String planned = home.get(lot);
+  void broke(int crosscut) {
+    String planned = home.get(crosscut);
     if (!planned.isEmpty()) {
-      Cut was = take(planned, yard.lot(lot).first());
+      Cut was = take(planned, yard.crosscuts().get(crosscut).first());
       used = used.and(planned, was.at(), was.extent());
-      home.set(lot, "");
+      home.set(crosscut, "");
     }
   }
 
   /** A length of a blank is lost, with all that was planned on it. */
   void lost(OffCuts.Left piece) {
     used = used.and(piece.of(), piece.from(), piece.length());
-    piece.cuts().forEach(c -> open(lotOf(piece.of(), c)));
+    piece.cuts().forEach(c -> open(crosscutOf(piece.of(), c)));
   }
 
   /** A part is to be planned again. */
-  void open(int lot) {
-    if (!home.get(lot).isEmpty()) {
-      take(home.get(lot), yard.lot(lot).first());
-      home.set(lot, "");
+  void open(int crosscut) {
+    if (!home.get(crosscut).isEmpty()) {
+      take(home.get(crosscut), yard.crosscuts().get(crosscut).first());
+      home.set(crosscut, "");
     }
   }
 
-  private int lotOf(String blank, Cut cut) {
-    for (int i = 0; i < home.size(); i++) {
-      Part p = yard.lot(i).first();
-      if (home.get(i).equals(blank) && p.stone().equals(cut.stone()) && p.of() == cut.part()) {
-        return i;
-      }
-    }
-    throw new IllegalStateException(cut + " on " + blank);
+  private int crosscutOf(String blank, Cut cut) {
+    return IntStream.range(0, home.size())
+        .filter(i -> home.get(i).equals(blank) && cut.isOf(yard.crosscuts().get(i).first()))
+        .findFirst()
+        .orElseThrow();
   }
 
   private Cut take(String blank, Part part) {
     CutBlank b = blank(blank);
     List<Cut> cuts = new ArrayList<>(b.cuts());
-    Cut was =
-        cuts.stream()
-            .filter(c -> c.stone().equals(part.stone()) && c.part() == part.of())
-            .findFirst()
-            .orElseThrow();
+    Cut was = cuts.stream().filter(c -> c.isOf(part)).findFirst().orElseThrow();
     cuts.remove(was);
     double width = was.up().isPositive() ? 0 : was.extent().mm();
     blanks.set(blanks.indexOf(b), b.with(cuts, b.waste().plus(Length.mm(width))));
@@ -157,13 +133,13 @@ final class Cuts {
     List<Cut> off = new ArrayList<>();
     for (Cut c : b.cuts()) {
       Cut to = c.at().compareTo(at) > 0 ? c.from(more.negated()) : c;
-      boolean fits = to.at().plus(to.extent()).compareTo(end.plus(Length.mm(1e-3))) <= 0;
+      boolean fits = to.end().compareTo(end.plus(Length.mm(1e-3))) <= 0;
       moved.add(to);
       if (!fits) {
         off.add(to);
       }
     }
     blanks.set(blanks.indexOf(b), b.with(moved, b.waste()));
-    off.forEach(c -> open(lotOf(id, c)));
+    off.forEach(c -> open(crosscutOf(id, c)));
   }
 }

@@ -31,44 +31,37 @@ final class OffCuts {
    * @param id its number after that of its blank
    * @param of the blank's id
    * @param from where it begins, from the blank's left end
-   * @param length how long it is, rounded down to the grid
+   * @param length how long it is, rounded down to the grid, but to no less than is planned on it
    * @param cuts what is planned on it, from the blank's left end
    */
   record Left(String id, String of, Length from, Length length, List<Cut> cuts) {}
 
   /** All that is left in the yard, blank by blank; nothing of blanks that are gone. */
   List<Left> of(Assignment plan, java.util.Set<String> gone) {
-    List<Left> all = new ArrayList<>();
-    List<String> ids = new ArrayList<>(plan.used().spans().keySet());
-    ids.sort(order());
-    for (String id : ids) {
-      if (!gone.contains(id)) {
-        all.addAll(of(plan, id));
-      }
-    }
-    return all;
+    return plan.used().spans().keySet().stream()
+        .filter(id -> !gone.contains(id))
+        .sorted(order())
+        .flatMap(id -> of(plan, id).stream())
+        .toList();
   }
 
   /** By the stock's order, then by number. */
   private Comparator<String> order() {
     List<String> marks = job.stock().items().stream().map(Stock.Item::mark).toList();
     return Comparator.comparingInt((String id) -> marks.indexOf(id.substring(0, id.indexOf('#'))))
-        .thenComparingInt(id -> number(id.substring(id.indexOf('#') + 1).replaceAll("/.*", "")))
-        .thenComparingInt(id -> number(id.contains("/") ? id.replaceAll(".*/", "") : "0"));
+        .thenComparingInt(id -> number(id, 1))
+        .thenComparingInt(id -> number(id, 2));
   }
 
-  private static int number(String digits) {
-    return Integer.parseInt(digits);
+  private static int number(String id, int i) {
+    String[] parts = id.split("[#/]");
+    return i < parts.length ? Integer.parseInt(parts[i]) : 0;
   }
 
   private List<Left> of(Assignment plan, String id) {
     Stock.Item item = yard.item(id);
-    List<Cut> planned =
-        new ArrayList<>(
-            plan.blanks().stream()
-                .filter(b -> b.id().equals(id))
-                .flatMap(b -> b.cuts().stream())
-                .toList());
+    List<Cut> planned = new ArrayList<>();
+    plan.blanks().stream().filter(b -> b.id().equals(id)).forEach(b -> planned.addAll(b.cuts()));
     List<Left> pieces = new ArrayList<>();
     Length kerf = job.tools().saw().kerf();
     List<Span> spans = plan.used().of(id).stream().sorted(Comparator.comparing(Span::at)).toList();
@@ -81,7 +74,7 @@ final class OffCuts {
     // Strips beside one that is cut already: ripped from the same length.
     while (!planned.isEmpty()) {
       Cut c = planned.get(0);
-      piece(pieces, id, c.at(), c.at().plus(c.extent()), planned);
+      piece(pieces, id, c.at(), c.end(), planned);
     }
     pieces.sort(Comparator.comparing(Left::from));
     List<Left> numbered = new ArrayList<>();
@@ -94,23 +87,20 @@ final class OffCuts {
 
   /** Adds a piece with what is planned on it, unless it is too short to be kept. */
   private void piece(List<Left> pieces, String id, Length from, Length to, List<Cut> planned) {
-    List<Cut> on = new ArrayList<>();
-    for (Cut c : planned) {
-      Length middle = c.at().plus(c.extent().half());
-      if (middle.compareTo(from) > 0 && middle.compareTo(to) < 0) {
-        on.add(c);
-      }
-    }
+    List<Cut> on = new ArrayList<>(planned);
+    on.removeIf(c -> c.middle().compareTo(from) <= 0 || c.middle().compareTo(to) >= 0);
     planned.removeAll(on);
     Length start = from;
-    Length end = to;
+    Length reach = from;
     for (Cut c : on) {
       // Neighbours of a fan reach under each other; the long point counts.
       start = start.min(c.at());
-      end = end.max(c.at().plus(c.extent()));
+      reach = reach.max(c.end());
     }
+    Length end = to.max(reach);
     Length micron = Length.mm(1e-3);
-    Length length = job.grid().ticks(job.grid().floor(end.minus(start).plus(micron)));
+    Length whole = job.grid().ticks(job.grid().floor(end.minus(start).plus(micron)));
+    Length length = whole.max(reach.minus(start));
     Length least = job.units() == Units.INCH ? Length.inches(1) : Length.mm(25);
     if (!on.isEmpty() || length.compareTo(least) >= 0) {
       pieces.add(new Left("", id, start, length, on));
@@ -119,13 +109,13 @@ final class OffCuts {
 
   /** The pieces as they lie in the yard. */
   List<OffCut> listed(List<Left> left) {
-    List<OffCut> out = new ArrayList<>();
-    for (Left l : left) {
-      Stock.Item i = yard.item(l.of());
-      List<String> planned = l.cuts().stream().map(Cut::stone).distinct().toList();
-      out.add(new OffCut(l.id(), l.of(), i.kind(), l.length(), i.face(), i.returnLeg(), planned));
-    }
-    return out;
+    return left.stream().map(this::listed).toList();
+  }
+
+  private OffCut listed(Left l) {
+    Stock.Item i = yard.item(l.of());
+    List<String> planned = l.cuts().stream().map(Cut::stone).distinct().toList();
+    return new OffCut(l.id(), l.of(), i.kind(), l.length(), i.face(), i.returnLeg(), planned);
   }
 
   /** The blanks that are to be cut; of those that are cut already, the pieces that are left. */
@@ -153,8 +143,8 @@ final class OffCuts {
     // Of strips side by side the lowest counts for all.
     return cut.up().isPositive()
         ? 0
-        : yard.lots().stream()
-            .filter(l -> l.first().stone().equals(cut.stone()) && l.first().of() == cut.part())
+        : yard.crosscuts().stream()
+            .filter(l -> cut.isOf(l.first()))
             .mapToDouble(l -> l.profile().meanWidth())
             .findFirst()
             .orElse(cut.extent().mm());

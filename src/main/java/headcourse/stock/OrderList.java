@@ -2,6 +2,7 @@ package headcourse.stock;
 
 import headcourse.job.Job;
 import headcourse.job.Stock;
+import headcourse.stock.StockPlan.CutBlank;
 import headcourse.stock.StockPlan.OrderLine;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -19,34 +20,33 @@ final class OrderList {
     this.job = job;
   }
 
-  /** So many of an item that is made to order. */
-  record Ordered(Stock.Item item, int count) {}
-
   /**
    * The lines: what is made to order, then the sizes that the parts need, highest first.
    *
-   * @param ordered made to order
+   * @param fresh the blanks of the plan from which nothing was cut yet
    * @param parts parts that need a blank each of their own
    */
-  List<OrderLine> of(List<Ordered> ordered, List<Part> parts) {
+  List<OrderLine> of(List<CutBlank> fresh, List<Part> parts) {
     List<OrderLine> lines = new ArrayList<>();
-    for (Ordered o : ordered) {
-      int spares = spares(o.count);
-      int count = o.count + spares;
-      Stock.Item i = o.item;
-      lines.add(
-          new OrderLine(
-              i.mark(),
-              i.kind(),
-              i.length(),
-              i.face(),
-              i.returnLeg(),
-              i.thickness(),
-              count,
-              spares,
-              i.price() * count,
-              i.lead(),
-              orderBy(i.lead())));
+    for (Stock.Item i : job.stock().items()) {
+      int used = (int) fresh.stream().filter(b -> b.stock().equals(i.mark())).count();
+      if (i.toOrder() && used > 0) {
+        int spares = spares(used);
+        int count = used + spares;
+        lines.add(
+            new OrderLine(
+                i.mark(),
+                i.kind(),
+                i.length(),
+                i.face(),
+                i.returnLeg(),
+                i.thickness(),
+                count,
+                spares,
+                i.price() * count,
+                i.lead(),
+                orderBy(i.lead())));
+      }
     }
     // Alike in face, return and thickness: a longer piece stands in for any shorter one, so the
     // spares of such a family are of its longest length.
@@ -85,7 +85,9 @@ final class OrderList {
               f.thickness,
               e.getValue() + spares,
               spares,
-              0));
+              0,
+              null,
+              ""));
       spares = 0;
     }
     return lines;

@@ -10,10 +10,10 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.layout.FaceEdge;
 import headcourse.stock.cutting.Profile;
-import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * Something that is cut from one blank: a whole stone, or one of the two flats of a stone whose
@@ -41,6 +41,11 @@ record Part(
     return returnLeg.isPositive() ? Stock.Kind.CORNER : Stock.Kind.FLAT;
   }
 
+  /** Whether an item of the yard has all of its measures but maybe the length. */
+  boolean goesOn(Stock.Item item) {
+    return Crosscut.of(this).goesOn(item);
+  }
+
   /** Whether it may lie end for end. */
   boolean turnable() {
     return kind() == Stock.Kind.FLAT;
@@ -57,36 +62,50 @@ record Part(
   }
 
   /** The parts of all heads in the job's order, identical openings one after another. */
-  static List<Part> of(List<HeadWork> heads, Grid grid) {
+  static List<Part> of(List<HeadWork> heads) {
     List<Part> parts = new ArrayList<>();
     for (HeadWork head : heads) {
       for (int i = 0; i < head.layout().opening().count(); i++) {
-        for (Piece piece : head.pieces()) {
-          // What was cut and fitted already takes nothing from the yard any more.
-          if (piece.stone().fitted()) {
-            continue;
-          }
-          parts.addAll(of(piece, head.layout().opening().head().soffit(), grid));
-        }
+        // What was cut and fitted already takes nothing from the yard any more.
+        parts.addAll(of(head, false));
       }
     }
     return parts;
   }
 
   /** The parts of stones that are cut and fitted. */
-  static List<Part> fitted(List<HeadWork> heads, Grid grid) {
-    List<Part> parts = new ArrayList<>();
-    for (HeadWork head : heads) {
-      for (Piece piece : head.pieces()) {
-        if (piece.stone().fitted()) {
-          parts.addAll(of(piece, head.layout().opening().head().soffit(), grid));
-        }
-      }
-    }
-    return parts;
+  static List<Part> fitted(List<HeadWork> heads) {
+    return heads.stream().flatMap(h -> of(h, true).stream()).toList();
   }
 
-  private static List<Part> of(Piece piece, HeadSpec.Soffit soffit, Grid grid) {
+  /**
+   * The places of the first stone with a mark that begins with an open part; its others follow.
+   *
+   * @param parts of stones one after another
+   * @param open by place: whether it counts
+   */
+  static List<Integer> stone(List<Part> parts, String mark, IntPredicate open) {
+    List<Integer> first = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      Part p = parts.get(i);
+      boolean next =
+          first.isEmpty() ? !p.strip() && open.test(i) : p.strip() && first.contains(i - 1);
+      if (p.stone().equals(mark) && next) {
+        first.add(i);
+      }
+    }
+    return first;
+  }
+
+  private static List<Part> of(HeadWork head, boolean fitted) {
+    HeadSpec.Soffit soffit = head.layout().opening().head().soffit();
+    return head.pieces().stream()
+        .filter(p -> p.stone().fitted() == fitted)
+        .flatMap(p -> of(p, soffit).stream())
+        .toList();
+  }
+
+  private static List<Part> of(Piece piece, HeadSpec.Soffit soffit) {
     Profile face = Profile.of(piece.stone().outline(), soffit(piece));
     // The geometry's last digits never ask for a higher blank.
     Length height = new Length(Math.round(face.height() * 1e6) * 1000);

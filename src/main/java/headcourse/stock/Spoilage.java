@@ -21,7 +21,7 @@ final class Spoilage {
 
   private final Job job;
   private final Yard yard;
-  private final List<Lot> lots;
+  private final List<Crosscut> crosscuts;
   private final Set<String> gone;
   private final List<Moved> changes = new ArrayList<>();
   private Assignment plan;
@@ -34,19 +34,12 @@ final class Spoilage {
     this.job = job;
     this.yard = yard;
     this.plan = plan;
-    this.lots = yard.lots();
+    this.crosscuts = yard.crosscuts();
     this.gone = new LinkedHashSet<>(before);
   }
 
-  /**
-   * The plan that is left, and what moved on the way.
-   *
-   * @param gone blanks that are not there any more
-   */
-  record Outcome(Assignment plan, List<Moved> changes, Set<String> gone) {}
-
-  Outcome outcome() {
-    return new Outcome(plan, List.copyOf(changes), gone);
+  Tickets.Carried carried() {
+    return new Tickets.Carried(yard, plan, List.copyOf(changes), gone);
   }
 
   /** The plan as it is by now. */
@@ -98,7 +91,7 @@ final class Spoilage {
   /** Finds other places for what has none, and notes what moved; stones cut again always do. */
   private void replace(Assignment loose, List<Integer> again) {
     Assignment next = replaced(loose);
-    changes.addAll(Assignment.changes(lots, plan, next, again));
+    changes.addAll(Assignment.changes(crosscuts, plan, next, again));
     plan = next;
   }
 
@@ -133,6 +126,6 @@ final class Spoilage {
   }
 
   private int changed(Assignment next) {
-    return Assignment.changes(lots, plan, next, List.of()).size();
+    return Assignment.changes(crosscuts, plan, next, List.of()).size();
   }
 }

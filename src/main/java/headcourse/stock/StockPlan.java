@@ -172,6 +172,21 @@ public record StockPlan(
       this(stone, Part.WHOLE, at, Length.ZERO, Length.ZERO, Length.ZERO, turned);
     }
 
+    /** Whether it is this part of the stone. */
+    boolean isOf(headcourse.stock.Part cut) {
+      return stone.equals(cut.stone()) && part == cut.of();
+    }
+
+    /** Where its outline ends. */
+    Length end() {
+      return at.plus(extent);
+    }
+
+    /** The middle of its outline. */
+    Length middle() {
+      return at.plus(extent.half());
+    }
+
     /** The same, measured from another place on the blank. */
     Cut from(Length start) {
       return new Cut(stone, part, at.minus(start), up, high, extent, turned);
@@ -184,7 +199,7 @@ public record StockPlan(
    * @param id number of the blank and its own, from the blank's left end, as in C2#3/1
    * @param blank id of the blank
    * @param kind corner or flat
-   * @param length how long it is, rounded down to the grid
+   * @param length how long it is, rounded down to the grid, but to no less than is planned on it
    * @param face face leg, or height of a flat
    * @param returnLeg return leg; zero for a flat
    * @param stones full marks of the stones that are planned on it
@@ -230,20 +245,6 @@ public record StockPlan(
       double price,
       Integer lead,
       String orderBy) {
-    /** Something of which the delivery is not known. */
-    public OrderLine(
-        String stock,
-        Stock.Kind what,
-        Length length,
-        Length face,
-        Length returnLeg,
-        Length thickness,
-        int count,
-        int spares,
-        double price) {
-      this(stock, what, length, face, returnLeg, thickness, count, spares, price, null, "");
-    }
-
     /** Running length of arris, or of flats, spares included. */
     public Length running() {
       return length.times(count);

@@ -2,7 +2,6 @@ package headcourse.stock;
 
 import headcourse.bench.HeadWork;
 import headcourse.job.Job;
-import headcourse.job.Stock;
 import headcourse.layout.yard.FromStock;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,23 +21,12 @@ public final class StockPlanner {
    * @param heads its heads, in the job's order
    */
   public static StockPlan plan(Job job, List<HeadWork> heads) {
-    return plan(job, heads, FromStock.NONE);
+    return plan(job, heads, FromStock.NONE, heads);
   }
 
   /**
-   * Plans round the stones that were chosen from the yard's pieces: each of these pieces gives its
-   * own stone and no other.
-   *
-   * @param job the job
-   * @param heads its heads, in the job's order
-   * @param chosen which piece is which stone
-   */
-  public static StockPlan plan(Job job, List<HeadWork> heads, FromStock chosen) {
-    return plan(job, heads, chosen, heads);
-  }
-
-  /**
-   * Plans on from the tickets that were cut by.
+   * Plans on from the tickets that were cut by, round the stones that were chosen from the yard's
+   * pieces: each of these pieces gives its own stone and no other.
    *
    * @param job the job, with what the bench reports
    * @param heads its heads, in the job's order
@@ -49,7 +37,7 @@ public final class StockPlanner {
       Job job, List<HeadWork> heads, FromStock chosen, List<HeadWork> drawn) {
     OrderList orders = new OrderList(job);
     if (job.stock().items().isEmpty()) {
-      List<Part> parts = Part.of(heads, job.grid());
+      List<Part> parts = Part.of(heads);
       return new StockPlan(List.of(), orders.of(List.of(), parts), List.of(), 0, true);
     }
     List<String> before =
@@ -60,21 +48,21 @@ public final class StockPlanner {
             .toList();
     Tickets.Carried carried = new Tickets(job, heads, chosen.taken(), before).carried(drawn);
     Yard yard = carried.yard();
-    Assignment plan = carried.outcome().plan();
+    Assignment plan = carried.plan();
     OffCuts offCuts = new OffCuts(job, yard);
-    List<OffCuts.Left> left = offCuts.of(plan, carried.outcome().gone());
+    List<OffCuts.Left> left = offCuts.of(plan, carried.gone());
     List<StockPlan.CutBlank> blanks = offCuts.blanks(plan, left);
     List<StockPlan.Moved> changes = new ArrayList<>();
     for (FromStock.Moved m : chosen.changes()) {
       changes.add(new StockPlan.Moved(m.stone(), StockPlan.Part.WHOLE, m.from(), m.to()));
     }
-    carried.outcome().changes().forEach(m -> changes.add(m.onto(blanks)));
+    carried.changes().forEach(m -> changes.add(m.onto(blanks)));
     List<Part> missing =
-        plan.missing().stream().flatMap(i -> yard.lot(i).parts().stream()).toList();
+        plan.missing().stream().flatMap(i -> yard.crosscuts().get(i).parts().stream()).toList();
     return new StockPlan(
         blanks,
-        orders.of(yard.toOrder(plan), missing),
-        missing.stream().map(yard::unfit).toList(),
+        orders.of(Yard.fresh(plan), missing),
+        missing.stream().map(new UnfitReason(job)::of).toList(),
         changes,
         offCuts.listed(left),
         yard.leastBlanks(plan),
@@ -82,19 +70,5 @@ public final class StockPlanner {
         yard.priced() ? plan.bound().lead() / 100.0 : 0,
         plan.proved(),
         List.of());
-  }
-
-  /** Whether an item of the yard is wide enough for nothing but its length. */
-  static boolean takes(Stock.Item item, Part part) {
-    return takes(item, Lot.of(part));
-  }
-
-  /** The same for strips side by side. */
-  static boolean takes(Stock.Item item, Lot part) {
-    return item.kind() == part.kind()
-        && item.face().compareTo(part.face().plus(item.trim())) >= 0
-        && (item.kind() == Stock.Kind.FLAT
-            || item.returnLeg().compareTo(part.returnLeg().plus(item.trim())) >= 0)
-        && item.thickness().equals(part.thickness());
   }
 }

@@ -7,10 +7,12 @@ import headcourse.job.Job;
 import headcourse.layout.yard.FromStock.Taken;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Carries the plan that was ticketed on through what the bench reports. Stones that are cut stay on
@@ -34,11 +36,16 @@ final class Tickets {
     this.heads = heads;
     this.taken = taken;
     this.before = before;
-    this.fitted = Part.fitted(heads, job.grid());
+    this.fitted = Part.fitted(heads);
   }
 
-  /** The plan as it is now, with the yard whose lots it places. */
-  record Carried(Yard yard, Spoilage.Outcome outcome) {}
+  /**
+   * The plan as it is now, and what moved on the way.
+   *
+   * @param yard the yard whose crosscuts it places
+   * @param gone blanks that are not there any more
+   */
+  record Carried(Yard yard, Assignment plan, List<StockPlan.Moved> changes, Set<String> gone) {}
 
   /**
    * Carries the plan on.
@@ -53,38 +60,30 @@ final class Tickets {
   /** The plan where only whole blanks broke. */
   private Carried whole() {
     Set<String> gone = Set.copyOf(before);
-    Yard yard = new Ripping(job, Part.of(heads, job.grid()), taken).yard(gone);
+    Yard yard = new Strips(job, Part.of(heads)).yard(taken, gone);
     Spoilage spoilage = new Spoilage(job, yard, yard.solve(gone), before);
     job.report().spoiled().forEach(spoilage::lose);
-    return new Carried(yard, spoilage.outcome());
+    return spoilage.carried();
   }
 
   private Carried carry(List<HeadWork> drawn) {
-    List<Part> parts = Part.of(drawn, job.grid());
+    List<Part> parts = Part.of(drawn);
     Set<String> gone = Set.copyOf(before);
-    Yard ripped = new Ripping(job, parts, taken).yard(gone);
+    Yard ripped = new Strips(job, parts).yard(taken, gone);
     Assignment first = ripped.solve(gone);
-    Yard yard = new Yard(job, parts.stream().map(Lot::of).toList(), taken);
+    Yard yard = new Yard(job, parts.stream().map(Crosscut::of).toList(), taken);
     Spoilage spoilage = new Spoilage(job, yard, apart(ripped, yard, first), before);
-    for (Report r : reports()) {
-      if (!job.report().spoiled().contains(r.stone())) {
-        spoilage.follow(done(yard, spoilage.plan(), r));
-      }
-    }
-    for (int i = 0; i < job.report().spoiled().size(); i++) {
-      String name = job.report().spoiled().get(i);
+    List<String> spoiled = job.report().spoiled();
+    done(spoilage, yard, stone -> !spoiled.contains(stone));
+    for (int i = 0; i < spoiled.size(); i++) {
+      String name = spoiled.get(i);
       spoilage.lose(name);
-      if (job.report().spoiled().lastIndexOf(name) == i) {
+      if (spoiled.lastIndexOf(name) == i) {
         // What broke and is reported as good was cut a second time.
-        for (Report r : reports()) {
-          if (r.stone().equals(name)) {
-            spoilage.follow(done(yard, spoilage.plan(), r));
-          }
-        }
+        done(spoilage, yard, name::equals);
       }
     }
-    Spoilage.Outcome out = spoilage.outcome();
-    return new Anew(job, taken).planned(yard, out, wanted());
+    return new Anew(job, taken).planned(spoilage.carried(), wanted());
   }
 
   /** A stone that is cut, and the blank that it is said to come from. */
@@ -101,13 +100,20 @@ final class Tickets {
     return all;
   }
 
+  /** Some of the stones are cut as reported. */
+  private void done(Spoilage spoilage, Yard yard, Predicate<String> which) {
+    reports().stream()
+        .filter(r -> which.test(r.stone()))
+        .forEach(r -> spoilage.follow(done(yard, spoilage.plan(), r)));
+  }
+
   private Assignment done(Yard yard, Assignment plan, Report r) {
     Cuts cuts = new Cuts(yard, plan);
-    List<Integer> lots = cuts.stone(r.stone());
-    for (int lot : lots) {
-      cuts.done(lot, measured(yard.lot(lot).first()), r.piece());
+    List<Integer> crosscuts = cuts.stone(r.stone());
+    for (int crosscut : crosscuts) {
+      cuts.done(crosscut, measured(yard.crosscuts().get(crosscut).first()), r.piece());
     }
-    if (lots.isEmpty() && !r.piece().isEmpty()) {
+    if (crosscuts.isEmpty() && !r.piece().isEmpty()) {
       // It was never drawn so; what it measures is all there is to know.
       fitted.stream()
           .filter(p -> p.stone().equals(r.stone()))
@@ -127,30 +133,21 @@ final class Tickets {
   /** The same plan with every strip by itself. */
   private static Assignment apart(Yard ripped, Yard yard, Assignment plan) {
     Map<Part, String> homes = new IdentityHashMap<>();
-    for (int i = 0; i < ripped.lots().size(); i++) {
-      for (Part p : ripped.lot(i).parts()) {
+    for (int i = 0; i < ripped.crosscuts().size(); i++) {
+      for (Part p : ripped.crosscuts().get(i).parts()) {
         homes.put(p, plan.home().get(i));
       }
     }
-    List<String> home = yard.lots().stream().map(l -> homes.get(l.first())).toList();
+    List<String> home = yard.crosscuts().stream().map(l -> homes.get(l.first())).toList();
     return plan.with(plan.blanks(), home, plan.used());
   }
 
   /** The parts that are still to be cut. */
   private List<Part> wanted() {
-    List<Part> parts = new ArrayList<>(Part.of(heads, job.grid()));
+    List<Part> parts = new ArrayList<>(Part.of(heads));
     for (CutStone c : job.report().cut()) {
-      boolean in = false;
-      boolean found = false;
-      for (int i = 0; i < parts.size(); i++) {
-        Part p = parts.get(i);
-        boolean begins = p.of() != StockPlan.Part.SOFFIT;
-        in = p.stone().equals(c.mark()) && (begins ? !found : in);
-        if (in) {
-          found = true;
-          parts.remove(i--);
-        }
-      }
+      List<Integer> cut = Part.stone(parts, c.mark(), i -> true);
+      cut.stream().sorted(Comparator.reverseOrder()).forEach(i -> parts.remove((int) i));
     }
     return parts;
   }

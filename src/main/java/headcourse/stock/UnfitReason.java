@@ -53,9 +53,7 @@ final class UnfitReason {
     if (!shorts.isEmpty()) {
       return because(Why.SHORT, part, shorts);
     }
-    boolean one =
-        thick.stream()
-            .anyMatch(i -> StockPlanner.takes(i, part) && i.length().compareTo(length) >= 0);
+    boolean one = thick.stream().anyMatch(i -> part.goesOn(i) && i.length().compareTo(length) >= 0);
     return because(one ? Why.TAKEN : Why.NOT_AT_ONCE, part, List.of());
   }
 

@@ -1,13 +1,12 @@
 package headcourse.stock;
 
+import headcourse.geom.Point;
 import headcourse.job.Job;
 import headcourse.job.Stock;
 import headcourse.job.Tools;
 import headcourse.layout.yard.FromStock;
-import headcourse.stock.OrderList.Ordered;
 import headcourse.stock.StockPlan.Cut;
 import headcourse.stock.StockPlan.CutBlank;
-import headcourse.stock.StockPlan.Unfit;
 import headcourse.stock.cutting.Cost;
 import headcourse.stock.cutting.CuttingProblem;
 import headcourse.stock.cutting.CuttingProblem.Bin;
@@ -23,26 +22,27 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
-/** The numbered blanks of a job, and the lots that they are to give. */
+/** The numbered blanks of a job, and the crosscuts that they are to give. */
 final class Yard {
   private final Job job;
-  private final List<Lot> lots;
+  private final List<Crosscut> crosscuts;
   private final List<FromStock.Taken> taken;
   private final Used start;
   private final List<Integer> typeOf = new ArrayList<>();
-  private final List<Lot> types = new ArrayList<>();
+  private final List<Crosscut> types = new ArrayList<>();
   private final Nesting nesting;
 
   /** By the pieces that are gone: the plan, so that none is solved twice. */
   private final Map<Set<String>, Assignment> solved = new HashMap<>();
 
-  Yard(Job job, List<Lot> lots, List<FromStock.Taken> taken) {
+  Yard(Job job, List<Crosscut> crosscuts, List<FromStock.Taken> taken) {
     this.taken = List.copyOf(taken);
     this.job = job;
-    this.lots = List.copyOf(lots);
+    this.crosscuts = List.copyOf(crosscuts);
     Map<List<Object>, Integer> alike = new LinkedHashMap<>();
-    for (Lot p : lots) {
+    for (Crosscut p : crosscuts) {
       int t = alike.computeIfAbsent(sameness(p), k -> alike.size());
       if (t == types.size()) {
         types.add(p);
@@ -52,33 +52,27 @@ final class Yard {
     Used cut = Used.NOTHING;
     for (FromStock.Taken t : taken) {
       // A stone that is cut already is no part any more; what is left of its piece lies there.
-      if (lot(t) < 0) {
+      if (crosscut(t) < 0) {
         Length clean = job.tools().saw().cleanCut();
         cut = cut.and(t.piece(), clean, job.grid().ticks(t.extent()));
       }
     }
     start = cut;
     nesting =
-        Nesting.of(
-            types.stream().map(Lot::profile).toList(),
-            types.stream().map(Lot::turnable).toList(),
+        new Nesting(
+            types.stream().map(Crosscut::profile).toList(),
+            types.stream().map(c -> c.first().turnable()).toList(),
             job.tools().saw().kerf().mm());
   }
 
   /** What parts that may stand in for each other have in common. */
-  static List<Object> sameness(Lot p) {
+  static List<Object> sameness(Crosscut p) {
     List<Object> key = new ArrayList<>();
-    key.add(p.kind());
-    key.add(p.face());
-    key.add(p.returnLeg());
-    key.add(p.thickness());
-    p.profile()
-        .vertices()
-        .forEach(
-            v -> {
-              key.add(Math.round(v.x() * 1e6));
-              key.add(Math.round(v.y() * 1e6));
-            });
+    Collections.addAll(
+        key, p.first().kind(), p.face(), p.first().returnLeg(), p.first().thickness());
+    for (Point v : p.profile().vertices()) {
+      Collections.addAll(key, Math.round(v.x() * 1e6), Math.round(v.y() * 1e6));
+    }
     return key;
   }
 
@@ -88,13 +82,13 @@ final class Yard {
   }
 
   private Assignment solveAnew(Set<String> gone) {
-    List<String> home = new ArrayList<>(Collections.nCopies(lots.size(), ""));
+    List<String> home = new ArrayList<>(Collections.nCopies(crosscuts.size(), ""));
     Map<String, CutBlank> kept = new LinkedHashMap<>();
     for (FromStock.Taken t : taken) {
-      int part = lot(t);
+      int part = crosscut(t);
       if (part >= 0 && !gone.contains(t.piece())) {
         home.set(part, t.piece());
-        kept.put(t.piece(), single(t.piece(), lots.get(part).first()));
+        kept.put(t.piece(), single(t.piece(), crosscuts.get(part).first()));
       }
     }
     return fill(home, kept, start, gone, false);
@@ -102,11 +96,10 @@ final class Yard {
 
   /** The best plan for what is not cut yet, wherever it was planned before. */
   Assignment fresh(Assignment plan, Set<String> gone) {
-    Set<String> held = new HashSet<>();
-    taken.forEach(t -> held.add(t.piece()));
     Set<String> open = new HashSet<>();
-    plan.blanks().stream().map(CutBlank::id).filter(b -> !held.contains(b)).forEach(open::add);
-    return fill(homes(plan, open), kept(plan, open), plan.used(), gone, false);
+    plan.blanks().forEach(b -> open.add(b.id()));
+    taken.forEach(t -> open.remove(t.piece()));
+    return fill(plan, gone, open, false);
   }
 
   /** A plan whose parts without a blank get one; all others stay where they are. */
@@ -116,34 +109,25 @@ final class Yard {
 
   /** The plan with some of its blanks opened again; all others stay as they are. */
   Assignment repaired(Assignment plan, Set<String> gone, Set<String> opened) {
-    return fill(homes(plan, opened), kept(plan, opened), plan.used(), gone, true);
+    return fill(plan, gone, opened, true);
   }
 
-  private static List<String> homes(Assignment plan, Set<String> opened) {
-    List<String> home = new ArrayList<>();
-    plan.home().forEach(h -> home.add(opened.contains(h) ? "" : h));
-    return home;
-  }
-
-  private static Map<String, CutBlank> kept(Assignment plan, Set<String> opened) {
+  private Assignment fill(
+      Assignment plan, Set<String> gone, Set<String> opened, boolean leftovers) {
+    List<String> home =
+        new ArrayList<>(plan.home().stream().map(h -> opened.contains(h) ? "" : h).toList());
     Map<String, CutBlank> kept = new LinkedHashMap<>();
-    for (CutBlank b : plan.blanks()) {
-      if (!opened.contains(b.id())) {
-        kept.put(b.id(), b);
-      }
-    }
-    return kept;
+    plan.blanks().stream().filter(b -> !opened.contains(b.id())).forEach(b -> kept.put(b.id(), b));
+    return fill(home, kept, plan.used(), gone, leftovers);
   }
 
-  private int lot(FromStock.Taken t) {
-    int copy = 0;
-    for (int i = 0; i < lots.size(); i++) {
-      Part p = lots.get(i).first();
-      if (p.stone().equals(t.stone()) && !p.strip() && ++copy == t.copy()) {
-        return i;
-      }
-    }
-    return -1;
+  private int crosscut(FromStock.Taken t) {
+    return IntStream.range(0, crosscuts.size())
+        .filter(i -> crosscuts.get(i).first().stone().equals(t.stone()))
+        .filter(i -> !crosscuts.get(i).first().strip())
+        .skip(t.copy() - 1)
+        .findFirst()
+        .orElse(-1);
   }
 
   /** The kind of a numbered blank. */
@@ -169,7 +153,7 @@ final class Yard {
         id, item.mark(), item.kind(), item.length(), item.face(), List.of(), item.length());
   }
 
-  /** Finds blanks for the lots without one. */
+  /** Finds blanks for the crosscuts without one. */
   private Assignment fill(
       List<String> home,
       Map<String, CutBlank> kept,
@@ -197,7 +181,7 @@ final class Yard {
       // An off-cut is paid for.
       before = used.opened(id) ? before : before.plus(cost(item(id)));
     }
-    new Filling(job, this, problem, home, kept, unavailable).add(r, rooms);
+    new NumberedBlanks(job, this, problem, home, kept, unavailable).add(r, rooms);
     return new Assignment(
         List.copyOf(kept.values()),
         home,
@@ -228,13 +212,18 @@ final class Yard {
     List<Stock.Item> items = job.stock().items();
     for (int i = 0; i < items.size(); i++) {
       Stock.Item item = items.get(i);
-      int lost = 0;
-      for (int n = 1; n <= item.count(); n++) {
-        lost += unavailable.contains(item.mark() + "#" + n) ? 1 : 0;
-      }
       boolean needed = item.toOrder() && item.count() == 0;
-      int count = needed ? lots.size() : item.count() - lost;
-      bins.add(new Bin(i, usable(item.length()), count, cost(item), takes(item)));
+      long count =
+          IntStream.rangeClosed(1, item.count())
+              .filter(n -> !unavailable.contains(item.mark() + "#" + n))
+              .count();
+      bins.add(
+          new Bin(
+              i,
+              usable(item.length()),
+              needed ? crosscuts.size() : (int) count,
+              cost(item),
+              takes(item)));
     }
     return bins;
   }
@@ -264,17 +253,12 @@ final class Yard {
     return job.tools().saw();
   }
 
-  /** The lot with a number. */
-  Lot lot(int i) {
-    return lots.get(i);
+  /** All crosscuts. */
+  List<Crosscut> crosscuts() {
+    return crosscuts;
   }
 
-  /** All lots. */
-  List<Lot> lots() {
-    return lots;
-  }
-
-  /** Type of the lot with a number. */
+  /** Type of the crosscut with a number. */
   int type(int i) {
     return typeOf.get(i);
   }
@@ -285,47 +269,27 @@ final class Yard {
   }
 
   /** A part without a return comes from a flat, or from a corner where no flat does for it. */
-  private boolean takes(Stock.Item item, Lot part) {
-    if (item.kind() == part.kind()) {
-      return StockPlanner.takes(item, part);
+  private boolean takes(Stock.Item item, Crosscut part) {
+    if (item.kind() == part.first().kind()) {
+      return part.goesOn(item);
     }
     return item.kind() == Stock.Kind.CORNER
         && item.face().compareTo(part.face().plus(item.trim())) >= 0
-        && item.thickness().equals(part.thickness())
+        && item.thickness().equals(part.first().thickness())
         && job.stock().items().stream()
-            .noneMatch(
-                i -> StockPlanner.takes(i, part) && i.length().compareTo(part.extent()) >= 0);
+            .noneMatch(i -> part.goesOn(i) && i.length().compareTo(part.first().extent()) >= 0);
+  }
+
+  /** Those of a plan's blanks from which nothing was cut yet. */
+  static List<CutBlank> fresh(Assignment plan) {
+    return plan.blanks().stream().filter(b -> !plan.used().opened(b.id())).toList();
   }
 
   /**
    * No plan that places as many parts at the same price uses fewer blanks, as far as that is known.
    */
   int leastBlanks(Assignment plan) {
-    if (plan.proved()) {
-      return (int) plan.blanks().stream().filter(b -> !plan.used().opened(b.id())).count();
-    }
-    Cost least = plan.bound();
-    return (int) (priced() ? least.second() / CuttingProblem.BLANK : least.lead());
-  }
-
-  /** What the plan takes of items made to order. */
-  List<Ordered> toOrder(Assignment plan) {
-    List<Ordered> out = new ArrayList<>();
-    for (Stock.Item item : job.stock().items()) {
-      int n =
-          (int)
-              plan.blanks().stream()
-                  .filter(b -> b.stock().equals(item.mark()) && !plan.used().opened(b.id()))
-                  .count();
-      if (item.toOrder() && n > 0) {
-        out.add(new Ordered(item, n));
-      }
-    }
-    return out;
-  }
-
-  /** Why a part has no blank, and what would do. */
-  Unfit unfit(Part part) {
-    return new UnfitReason(job).of(part);
+    long least = priced() ? plan.bound().second() / CuttingProblem.BLANK : plan.bound().lead();
+    return plan.proved() ? fresh(plan).size() : (int) least;
   }
 }

@@ -35,7 +35,6 @@ class UnusedMembersTest {
           // Held against handbooks and simulations.
           "page.RulePlaces.knows",
           "layout.yard.rows.Pile$Row.bare",
-          "stock.cutting.Sequencer.length",
           "geom.CircleSegment.arc",
           "geom.CircleSegment.area",
           "geom.CircleSegment.chord",

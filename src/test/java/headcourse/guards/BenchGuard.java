@@ -55,7 +55,12 @@ final class BenchGuard {
     if (!Double.isNaN(length)) {
       p.length(name + ", length", size.text(), length);
     }
-    double scale = bar.getWidth() / Tape.mm(size.text());
+    // An off-cut is as long as what was cut from it left, on whatever side of a tick that is.
+    boolean offCut = blank.has("lengthMm");
+    double scale = bar.getWidth() / (offCut ? blank.number("lengthMm") : Tape.mm(size.text()));
+    if (offCut) {
+      p.length(name + ", length", size.text(), blank.number("lengthMm"));
+    }
     Map<Long, List<Json>> places = new TreeMap<>();
     for (Json s : blank.list("stones")) {
       double at = low(p.stone(s.text("mark")), s);

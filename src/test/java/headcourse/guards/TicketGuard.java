@@ -30,9 +30,7 @@ final class TicketGuard {
               + " long edge at the (top|foot))");
   private static final Pattern PASS =
       Pattern.compile(
-          "(\\d) "
-              + EDGE
-              + " (to the template|square|fence ([0-9.]+)°(?:, tilt ([0-9.]+)°)?|tilt ([0-9.]+)°)");
+          "(\\d) " + EDGE + " (to the template|square|fence ([0-9.]+)°|tilt ([0-9.]+)°)");
   private static final Pattern CUT =
       Pattern.compile(
           "([0-9.]+)° to the wall, plunge (\\S+(?: \\S+)?), cover (\\S+(?: [⁰¹²³⁴⁵⁶⁷⁸⁹]\\S*)?)");
@@ -389,8 +387,7 @@ final class TicketGuard {
       p.same(name("number of a pass"), Integer.parseInt(m.group(1)), pass.whole("pass"));
       p.same(name("edge of a pass"), edges(m.group(2)).contains(pass.text("edge")), true);
       double fence = m.group(4) == null ? 0 : Double.parseDouble(m.group(4));
-      String tilted = m.group(5) == null ? m.group(6) : m.group(5);
-      double tilt = tilted == null ? 0 : Double.parseDouble(tilted);
+      double tilt = m.group(5) == null ? 0 : Double.parseDouble(m.group(5));
       p.near(name("fence, pass " + next), fence, Math.abs(pass.number("mitreDeg")), 0.051);
       p.near(name("tilt, pass " + next), tilt, Math.abs(pass.number("tiltDeg")), 0.051);
       p.same(

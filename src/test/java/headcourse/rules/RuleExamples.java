@@ -352,7 +352,8 @@ final class RuleExamples {
                     "D1-R2", StockPlan.Part.WHOLE, shortFace(), in(8.25), in(12), in(4))),
         s -> {});
     StockPlan.OrderLine line =
-        new StockPlan.OrderLine("X1", Stock.Kind.CORNER, in(24), in(14), in(5), in(1.25), 4, 0, 0);
+        new StockPlan.OrderLine(
+            "X1", Stock.Kind.CORNER, in(24), in(14), in(5), in(1.25), 4, 0, 0, null, "");
     add(
         "spare",
         s -> {

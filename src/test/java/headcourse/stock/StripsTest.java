@@ -150,7 +150,7 @@ class StripsTest {
   }
 
   private static void noBetterOneByOne(Job job, HeadWork head, StockPlan plan, String at) {
-    List<Lot> single = new Strips(job, Part.of(List.of(head), job.grid())).lots(1);
+    List<Crosscut> single = new Strips(job, Part.of(List.of(head))).crosscuts(1);
     Assignment one = new Yard(job, single, List.of()).solve(Set.of());
     assertTrue(plan.unfit().size() <= one.missing().size(), at);
     if (plan.unfit().size() == one.missing().size()) {

@@ -272,6 +272,31 @@ class BenchReportTest {
     assertEquals("", last.changes().get(last.changes().size() - 1).to());
   }
 
+  /** Stones of a fan reach under each other: the long point of what is planned counts. */
+  @Test
+  void anOffCutIsAsLongAsWhatIsPlannedOnIt() {
+    String fan =
+        DOOR.replace("width: 8'", "width: 4'\n    measured: {width: 4' 0 1/4\", centre-off: 1/8}")
+            .replace("shape: soldier", "shape: jack")
+            .replace("key: {bottom: 8, top: 10, rise: 1 1/2, proud: 1/2}", "key: {bottom: 5}")
+            .replace("stones: {min: 5, max: 9, target: 7}", "stones: {min: 4, max: 8, target: 5}")
+            .replace("        clear: 1 1/2\n", "");
+    int held = 0;
+    for (StockPlan.CutBlank ticketed : worked(fan).value().orElseThrow().stock().blanks()) {
+      for (StockPlan.Cut good : ticketed.cuts()) {
+        String report = "cut: [" + good.stone() + "]\n";
+        StockPlan plan = worked(fan + report).value().orElseThrow().stock();
+        for (StockPlan.CutBlank b : plan.blanks()) {
+          for (StockPlan.Cut c : b.offCut() ? b.cuts() : List.<StockPlan.Cut>of()) {
+            assertTrue(c.at().plus(c.extent()).compareTo(b.length()) <= 0, report + b);
+            held++;
+          }
+        }
+      }
+    }
+    assertTrue(held > 5, held + " held");
+  }
+
   /** Identical openings: one of two stones with a mark is cut. */
   @Test
   void oneOfTwoIdenticalStonesIsCut() {

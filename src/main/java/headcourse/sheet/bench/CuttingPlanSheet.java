@@ -14,7 +14,6 @@ import headcourse.sheet.ColumnShares;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
 import headcourse.stock.StockPlan;
 import headcourse.units.Decimals;
@@ -109,9 +108,7 @@ public final class CuttingPlanSheet implements SheetComposer {
       String label = c.label("plan.label") + (pages.isEmpty() ? "" : "-" + (pages.size() + 1));
       String title = c.say("plan.title");
       page =
-          pages.isEmpty()
-              ? c.first(Turn.PORTRAIT, label, title)
-              : c.page(Turn.PORTRAIT, label, title);
+          pages.isEmpty() ? c.first(c.upright(), label, title) : c.page(c.upright(), label, title);
       if (pages.isEmpty()) {
         page.bookmark(1, c.say("plan.title"), "plan", page.area().minY());
       }
@@ -139,7 +136,11 @@ public final class CuttingPlanSheet implements SheetComposer {
     private void summary() {
       paragraph(Role.TITLE, c.say("plan.title"), new Lettering(7, true));
       if (plan.blanks().isEmpty()) {
-        paragraph(Role.NOTES, c.say("plan.no-stock"), Lettering.BODY);
+        // What it comes to stands with it, where no page can part the two.
+        paragraph(
+            Role.NOTES,
+            (c.say("plan.no-stock") + " " + String.join(" ", totals())).strip(),
+            Lettering.BODY);
       } else {
         boolean off = plan.whole() < plan.blanks().size();
         String key =
@@ -175,7 +176,7 @@ public final class CuttingPlanSheet implements SheetComposer {
             c.say("plan.price", money(plan.price()), money(plan.leastPrice())),
             Lettering.BODY);
       }
-      y += 3;
+      y += 3 - closer;
     }
 
     private static String money(double amount) {
@@ -192,7 +193,7 @@ public final class CuttingPlanSheet implements SheetComposer {
       List<Table.Column> columns = ColumnShares.of(weighted, rows, CELL, a.width());
       Table table = new Table(columns, rows, CELL).cut(a.height() / 2);
       double first = new Table(columns, table.rows().subList(0, 1), CELL).height();
-      y += 4;
+      y += 4 - closer;
       double words = text.isEmpty() ? 0 : TextFlow.height(text, a.width(), Lettering.BODY);
       need(TextFlow.height(title, a.width(), new Lettering(5, true)) + words + first + 2);
       paragraph(Role.HEADING, title, new Lettering(5, true));
@@ -273,8 +274,16 @@ public final class CuttingPlanSheet implements SheetComposer {
               column(c.say("plan.thickness"), 1, Align.END, false)),
           rows);
       deliveries();
-      total(Stock.Kind.CORNER, "plan.sum-corners");
-      total(Stock.Kind.FLAT, "plan.sum-flats");
+      if (!plan.blanks().isEmpty()) {
+        totals().forEach(t -> paragraph(Role.NOTES, t, Lettering.BODY));
+      }
+    }
+
+    private List<String> totals() {
+      List<String> all = new ArrayList<>();
+      total(all, Stock.Kind.CORNER, "plan.sum-corners");
+      total(all, Stock.Kind.FLAT, "plan.sum-flats");
+      return all;
     }
 
     /** Prices, and the last day to order. */
@@ -299,7 +308,7 @@ public final class CuttingPlanSheet implements SheetComposer {
     }
 
     // In the units that suppliers sell: pieces, running length of arris, area of flats.
-    private void total(Stock.Kind kind, String key) {
+    private void total(List<String> all, Stock.Kind kind, String key) {
       List<StockPlan.OrderLine> of = plan.order().stream().filter(o -> o.what() == kind).toList();
       int count = of.stream().mapToInt(StockPlan.OrderLine::count).sum();
       if (count > 0) {
@@ -308,7 +317,7 @@ public final class CuttingPlanSheet implements SheetComposer {
             kind == Stock.Kind.CORNER
                 ? amounts.run(of.stream().mapToDouble(o -> o.running().mm() / 1000).sum())
                 : amounts.area(of.stream().mapToDouble(StockPlan.OrderLine::areaM2).sum());
-        paragraph(Role.NOTES, c.say(key, count, much), Lettering.BODY);
+        all.add(c.say(key, count, much));
       }
     }
 

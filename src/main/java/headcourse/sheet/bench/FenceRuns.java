@@ -26,7 +26,9 @@ final class FenceRuns {
   }
 
   /** Whether they stand on the cutting plan: where the index would take a page more for them. */
-  static boolean onPlan(SheetContext c) {
+  static boolean onPlan(SheetContext context) {
+    // Index and plan must answer alike, whichever of them begins on a page with something on it.
+    SheetContext c = context.beginning(0);
     if (new FenceRuns(c).rows().isEmpty()
         || IndexSheet.pages(c, true).size() == IndexSheet.pages(c, false).size()) {
       return false;

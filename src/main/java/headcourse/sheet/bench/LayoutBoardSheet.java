@@ -24,7 +24,6 @@ import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
-import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.Table;
 import headcourse.units.Length;
 import java.util.ArrayList;
@@ -85,7 +84,7 @@ public final class LayoutBoardSheet implements SheetComposer {
       part++;
       PageDraft page =
           c.page(
-              Turn.PORTRAIT,
+              c.upright(),
               mark + "-" + c.label("board.label") + (part == 1 ? "" : "-" + part),
               c.say("board.title", mark));
       Box a = page.area();
@@ -297,7 +296,7 @@ public final class LayoutBoardSheet implements SheetComposer {
   }
 
   private static Table table(SheetContext c, HeadWork head, Lettering cell) {
-    double room = c.area(Turn.PORTRAIT).width();
+    double room = c.area(c.upright()).width();
     List<PlacedStone> left = side(head, Side.LEFT);
     List<PlacedStone> right = side(head, Side.RIGHT);
     List<List<String>> rows = new ArrayList<>();

@@ -22,7 +22,6 @@ import headcourse.geom.Vec;
 import headcourse.layout.FaceEdge.Where;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
-import headcourse.sheet.NoRoom;
 import headcourse.sheet.OwnFrame;
 import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext;
@@ -32,7 +31,7 @@ import java.util.List;
 
 /** The ticket's face: the outline to scale with every size that the saw and the rule need. */
 final class TicketFace {
-  /** The face is not drawn narrower or lower, mm. */
+  /** The face is not drawn narrower, mm. */
   private static final double LEAST_FIGURE = 10;
 
   private static final double SIDE = 12.5;
@@ -60,6 +59,11 @@ final class TicketFace {
     this.titleHeight = titleHeight(width);
   }
 
+  /** Whether the stone and the sizes beside it have room in a width, mm. */
+  boolean fits(double width) {
+    return width >= 2 * SIDE * type.factor() + LEAST_FIGURE;
+  }
+
   double height() {
     return titleHeight + (ABOVE + figureHeight() + BELOW) * type.factor();
   }
@@ -82,11 +86,6 @@ final class TicketFace {
     double f = type.factor();
     double bottom = box.maxY();
     double title = titleHeight;
-    if (box.width() < 2 * SIDE * f + LEAST_FIGURE
-        || box.height() < title + (ABOVE + BELOW) * f + LEAST_FIGURE) {
-      // A frame of the user's own may leave little of a page.
-      throw new NoRoom("a ticket");
-    }
     Box room =
         new Box(
             box.minX() + SIDE * f,

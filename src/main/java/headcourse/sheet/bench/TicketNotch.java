@@ -130,6 +130,11 @@ final class TicketNotch {
     return figure + most + 0.4;
   }
 
+  /** Whether the slot of an edge with its sizes has room in a width, mm. */
+  boolean fits(double width) {
+    return ticket.piece().notches().stream().allMatch(n -> aside(n) + wide(n) + 3 <= width);
+  }
+
   double height() {
     if (strips == null) {
       return top;

@@ -13,10 +13,14 @@ import java.util.List;
  * stone it is; then face and section over their words, and the notch over its own; below these the
  * passes of the saw, and at the foot the soffit piece.
  */
-final class TicketPanels {
+final class TicketPanels implements TicketPlan {
   /** What the face takes of the width beside the section. */
   private static final double FACE = 0.6;
 
+  /** In less, words would be broken within, mm. */
+  private static final double LEAST = 148;
+
+  private final boolean fits;
   private final double sideWidth;
   private final double notchWidth;
   private final double faceWidth;
@@ -41,7 +45,7 @@ final class TicketPanels {
    * @param apart whether its soffit piece is drawn on another page
    */
   TicketPanels(SheetContext c, Ticket ticket, TicketType type, double width, boolean apart) {
-    sideWidth = Math.min(42 * type.factor(), width * 0.19);
+    sideWidth = Math.min(42 * type.factor(), Math.max(width * 0.19, TicketSide.LEAST));
     // The notch is at 1:1 and takes what it needs.
     notchWidth = Math.min(60 * type.factor(), width * 0.31);
     double middle = width - sideWidth - notchWidth;
@@ -53,6 +57,11 @@ final class TicketPanels {
     notch = new TicketNotch(c, ticket, type, notchWidth);
     saw = new TicketSaw(c, ticket, type);
     soffit = new TicketSoffit(c, ticket, type);
+    fits =
+        width >= LEAST
+            && face.fits(faceWidth)
+            && section.fits(middle - faceWidth)
+            && notch.fits(notchWidth);
     soffitHeight = apart ? 0 : soffit.height(width);
     sawHeight = saw.height(width - sideWidth);
     double figures = Math.max(face.height(), section.height());
@@ -72,12 +81,18 @@ final class TicketPanels {
     height = Math.max(side.height(sideWidth) + boxes.height(), upper + sawHeight) + soffitHeight;
   }
 
-  /** The least height, mm. */
-  double height() {
+  @Override
+  public boolean fits() {
+    return fits;
+  }
+
+  @Override
+  public double height() {
     return height;
   }
 
-  void draw(Board board, Box whole) {
+  @Override
+  public void draw(Board board, Box whole) {
     double foot = whole.maxY() - soffitHeight;
     Box box = new Box(whole.minX(), whole.minY(), whole.maxX(), foot);
     if (soffitHeight > 0) {

@@ -202,15 +202,12 @@ final class TicketSaw {
     if (pass.template()) {
       return words.say("ticket.template");
     }
-    boolean fence = pass.mitre().radians() != 0;
-    boolean tilt = pass.tilt().radians() != 0;
-    String mitre = LengthFormat.degrees(pass.mitre());
-    String blade = LengthFormat.degrees(pass.tilt());
-    if (fence && tilt) {
-      return words.say("ticket.both", mitre, blade);
+    // Never both: the planes of joints and tops hold the wall's normal, those of mitres the soffit.
+    if (pass.tilt().radians() != 0) {
+      return words.say("ticket.tilt", LengthFormat.degrees(pass.tilt()));
     }
-    return fence
-        ? words.say("ticket.fence", mitre)
-        : tilt ? words.say("ticket.tilt", blade) : words.say("ticket.square");
+    return pass.mitre().radians() == 0
+        ? words.say("ticket.square")
+        : words.say("ticket.fence", LengthFormat.degrees(pass.mitre()));
   }
 }

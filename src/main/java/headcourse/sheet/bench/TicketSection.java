@@ -30,6 +30,7 @@ final class TicketSection {
   private static final double PAD = 2;
   private static final double FIGURE = 20;
   private static final double PLAN = 9;
+  private static final double LEAST_WIDTH = 26;
 
   /** What the L takes of the width beside a plan. */
   private static final double SECTION = 0.52;
@@ -99,6 +100,11 @@ final class TicketSection {
 
   private double fixed() {
     return 2.4 + titleHeight + above() + below() + reliefHeight + 0.5;
+  }
+
+  /** Whether section and plan with their sizes have room in a width, mm. */
+  boolean fits(double width) {
+    return width >= LEAST_WIDTH * type.factor();
   }
 
   double height() {

@@ -7,6 +7,7 @@ import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
 import headcourse.sheet.SheetContext.Turn;
+import headcourse.sheet.bench.TicketPlan.Way;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,9 +27,11 @@ public final class TicketSheets implements SheetComposer {
    * @param turn how the page lies
    * @param columns tickets side by side
    * @param type lettering
+   * @param way how panels stand
    * @param apart whether soffit pieces follow on pages of their own
    */
-  private record Filled(Turn turn, int columns, TicketType type, boolean apart, List<Row> rows) {
+  private record Filled(
+      Turn turn, int columns, TicketType type, Way way, boolean apart, List<Row> rows) {
     int count() {
       return rows.stream().mapToInt(r -> r.tickets.size()).sum();
     }
@@ -49,17 +52,26 @@ public final class TicketSheets implements SheetComposer {
    *
    * @param height the least, mm
    */
-  private record Row(List<Ticket> tickets, List<TicketPanels> panels, double height) {
+  private record Row(List<Ticket> tickets, List<TicketPlan> panels, double height) {
     static Row of(
-        SheetContext c, List<Ticket> tickets, TicketType type, double width, boolean apart) {
-      List<TicketPanels> panels = new ArrayList<>();
+        SheetContext c,
+        List<Ticket> tickets,
+        TicketType type,
+        double width,
+        Way way,
+        boolean apart) {
+      List<TicketPlan> panels = new ArrayList<>();
       double height = 0;
       for (Ticket t : tickets) {
-        TicketPanels p = new TicketPanels(c.of(t.head()), t, type, width, apart);
+        TicketPlan p = way.of(c.of(t.head()), t, type, width, apart);
         panels.add(p);
         height = Math.max(height, p.height());
       }
       return new Row(tickets, panels, height);
+    }
+
+    boolean fits(double room) {
+      return height <= room && panels.stream().allMatch(TicketPlan::fits);
     }
   }
 
@@ -86,13 +98,21 @@ public final class TicketSheets implements SheetComposer {
   private static Filled next(SheetContext c, List<Ticket> left) {
     Filled best = null;
     for (TicketType type : List.of(TicketType.LARGE, TicketType.SMALL)) {
-      best = better(c, left, type, false, best);
+      best = better(c, left, type, Way.ABREAST, false, best);
     }
     if (best == null || best.count() < 2 && left.size() > 1) {
-      best = better(c, left, TicketType.TIGHT, false, best);
+      best = better(c, left, TicketType.TIGHT, Way.ABREAST, false, best);
     }
-    if (best == null) {
-      best = better(c, left, TicketType.TIGHT, true, null);
+    // A frame of the user's own may leave little of a page: the shop's paper comes before large
+    // figures.
+    for (boolean apart : new boolean[] {false, true}) {
+      for (Way way : Way.values()) {
+        for (TicketType type : TicketType.ALL) {
+          if (best == null) {
+            best = better(c, left, type, way, apart, null);
+          }
+        }
+      }
     }
     if (best == null) {
       throw new NoRoom("a ticket");
@@ -101,7 +121,7 @@ public final class TicketSheets implements SheetComposer {
   }
 
   private static Filled better(
-      SheetContext c, List<Ticket> left, TicketType type, boolean apart, Filled so) {
+      SheetContext c, List<Ticket> left, TicketType type, Way way, boolean apart, Filled so) {
     Filled best = so;
     for (Turn turn : Turn.values()) {
       double width = c.area(turn).width();
@@ -112,7 +132,7 @@ public final class TicketSheets implements SheetComposer {
         if (type == TicketType.LARGE && columns > 1 && w < LEAST_WIDTH * type.factor()) {
           continue;
         }
-        Filled page = fill(c, left, turn, columns, w, type, apart);
+        Filled page = fill(c, left, turn, columns, w, type, way, apart);
         if (page.count() > 0 && (best == null || page.better(best))) {
           best = page;
         }
@@ -128,21 +148,22 @@ public final class TicketSheets implements SheetComposer {
       int columns,
       double w,
       TicketType type,
+      Way way,
       boolean apart) {
     double room = c.area(turn).height();
     List<Row> rows = new ArrayList<>();
     double used = 0;
     for (int i = 0; i < left.size(); i += columns) {
       List<Ticket> abreast = left.subList(i, Math.min(left.size(), i + columns));
-      Row row = Row.of(c, abreast, type, w, apart);
-      double with = used + (rows.isEmpty() ? 0 : GAP) + row.height;
-      if (with > room) {
+      Row row = Row.of(c, abreast, type, w, way, apart);
+      double gap = rows.isEmpty() ? 0 : GAP;
+      if (!row.fits(room - used - gap)) {
         break;
       }
-      used = with;
+      used += gap + row.height;
       rows.add(row);
     }
-    return new Filled(turn, columns, type, apart, rows);
+    return new Filled(turn, columns, type, way, apart, rows);
   }
 
   /**

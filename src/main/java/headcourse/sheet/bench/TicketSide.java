@@ -18,6 +18,9 @@ import java.util.List;
 
 /** The ticket's left column: which stone it is, how many, where it comes from, what it weighs. */
 final class TicketSide {
+  /** The least width, for the words over opening and number side by side, mm. */
+  static final double LEAST = 32;
+
   private static final double PAD = 2.2;
 
   /** A smaller view does not tell left from right, mm. */

@@ -3,6 +3,7 @@ package headcourse.sheet.bench;
 import headcourse.drawing.Board;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.TextFlow;
+import java.util.List;
 
 /**
  * The sizes of a ticket's lettering.
@@ -33,6 +34,9 @@ record TicketType(
    * Where two tickets of many words would not stand on a sheet otherwise: small words alone, close.
    */
   static final TicketType TIGHT = of(2.5, 2.5, 3.5, 5, 10, 5.5, 1.5);
+
+  /** The largest first. */
+  static final List<TicketType> ALL = List.of(LARGE, SMALL, TIGHT);
 
   private static TicketType of(
       double note,

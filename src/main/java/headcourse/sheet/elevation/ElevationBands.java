@@ -3,6 +3,7 @@ package headcourse.sheet.elevation;
 import headcourse.geom.Box;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.Scale;
 import headcourse.text.Words;
@@ -34,6 +35,15 @@ record ElevationBands(
     OpeningChain chain) {
   /** Paper beside a head, at the least, mm. */
   static final double SIDE = 3;
+
+  /** How far a leader steps aside near a springing, mm. */
+  private static final double ASIDE = 1.6;
+
+  /** Nearer than this a leader runs along a stone, mm. */
+  private static final double NEAR = 0.9;
+
+  /** What is lower over a joint's foot counts as the foot, mm. */
+  private static final double ABOVE = 1.2;
 
   /** A part of a head at a scale; none where it is wider than the paper. */
   static Optional<ElevationBands> of(
@@ -79,10 +89,25 @@ record ElevationBands(
         Point foot = flat.apply(new Point(m.x(), m.y()));
         // Beside a key that leans outwards the leader leaves clear of the key's corner.
         double exit = m.besideKey() ? clearOfKey(figures, flat, m.x()) : foot.x();
-        items.add(new MarkBand.Item(foot, exit, m.text()));
+        boolean aside = figures.curved() && hugs(part, flat, foot, Math.signum(m.x()));
+        exit = aside ? foot.x() + Math.signum(m.x()) * ASIDE : exit;
+        items.add(new MarkBand.Item(foot, exit, m.text(), aside));
       }
     }
     return items;
+  }
+
+  // Near a springing the back rises so steeply that a leader would run along it.
+  private static boolean hugs(HeadPart part, Similarity flat, Point foot, double side) {
+    double nearest = Double.NEGATIVE_INFINITY;
+    for (PlacedStone s : part.stones()) {
+      for (Point p : s.outline().transformed(flat).vertices(0.05)) {
+        if (p.y() < foot.y() - ABOVE) {
+          nearest = Math.max(nearest, side * (p.x() - foot.x()));
+        }
+      }
+    }
+    return Math.abs(nearest) < NEAR;
   }
 
   private static double clearOfKey(HeadFigures figures, Similarity flat, double x) {

@@ -20,6 +20,10 @@ final class MarkBand {
   private static final double AIR = 0.8;
 
   private static final double GAP = 1.2;
+
+  /** Where a leader that steps aside begins on its way from the foot, of that way. */
+  private static final double HOOK = 0.3;
+
   private static final String ZERO = "0";
 
   // Ink of a number with a fraction, above and below its base line, over its height of capitals.
@@ -31,8 +35,13 @@ final class MarkBand {
    * @param foot the place it belongs to, on paper
    * @param exit x at which its leader leaves the head
    * @param text what it says
+   * @param aside whether its leader gets there at once, clear of a back that rises steeply
    */
-  record Item(Point foot, double exit, String text) {}
+  record Item(Point foot, double exit, String text, boolean aside) {
+    Item(Point foot, double exit, String text) {
+      this(foot, exit, text, false);
+    }
+  }
 
   /**
    * A line that no number may cross.
@@ -90,7 +99,9 @@ final class MarkBand {
   MarkBand moved(Similarity shift) {
     double dx = shift.dx();
     List<Item> there =
-        items.stream().map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text)).toList();
+        items.stream()
+            .map(i -> new Item(shift.apply(i.foot), i.exit + dx, i.text, i.aside))
+            .toList();
     List<Wall> lines = walls.stream().map(w -> new Wall(w.x + dx, w.left, w.nought)).toList();
     return new MarkBand(there, lines, low + dx, high + dx);
   }
@@ -195,6 +206,12 @@ final class MarkBand {
       Point foot = item.foot;
       Point start = new Point(foot.x(), foot.y() + way * GAP);
       Point exit = new Point(item.exit, edge);
+      if (item.aside) {
+        double out = item.exit - foot.x();
+        Point turn = new Point(item.exit, foot.y() + way * Math.abs(out));
+        board.line(foot.towards(turn, HOOK), turn, Pen.FINE);
+        start = turn;
+      }
       board.line(start, exit, Pen.FINE);
       board.line(exit, new Point(slot, bend), Pen.FINE);
       board.line(new Point(slot, bend), new Point(slot, text - way * AIR), Pen.FINE);

@@ -68,7 +68,17 @@ record Fitting(Lettering lettering, List<String> lines) {
 
   /** From one base line to the next, mm. */
   double pitch() {
-    return lettering.height() * 1.6;
+    return pitch(lettering.height());
+  }
+
+  /** The same of a height of capitals, mm. */
+  static double pitch(double height) {
+    return height * 1.6;
+  }
+
+  /** Whether there was no room for all of it. */
+  boolean cut() {
+    return lines.get(lines.size() - 1).endsWith("…");
   }
 
   /** The same where lines stand close. */

@@ -55,7 +55,7 @@ public final class Frame implements SheetFrame {
   }
 
   private static Set<String> ours() {
-    Set<String> ours = new HashSet<>(List.of("sheet", "bundle"));
+    Set<String> ours = new HashSet<>(List.of("sheet", "bundle", "notes", "caution"));
     for (String field : FieldNames.ALL) {
       ours.add("caption-" + field);
     }
@@ -126,6 +126,12 @@ public final class Frame implements SheetFrame {
     Stretch stretch = stretch(pageWidth, pageHeight);
     List<Mark> marks = new ArrayList<>();
     Set<String> covered = covered(fields);
+    Floors floors = new Floors();
+    for (Item item : items) {
+      if (item instanceof Item.Line l) {
+        floors.add(placed(l.path(), l.anchor(), stretch));
+      }
+    }
     for (Item item : items) {
       if (item instanceof Item.Line l) {
         marks.add(
@@ -143,7 +149,7 @@ public final class Frame implements SheetFrame {
             Box.of(b.minX() + to.x() - c.x(), b.minY() + to.y() - c.y(), b.width(), b.height());
         marks.add(new Mark.Picture(box, i.type(), i.data()));
       } else if (item instanceof Item.Text t && !covered.contains(t.field())) {
-        text(t, stretch, fields, marks);
+        text(t, stretch, floors, fields, marks);
       }
     }
     if (border != null) {
@@ -161,7 +167,7 @@ public final class Frame implements SheetFrame {
     for (Item item : items) {
       if (item instanceof Item.Text t && t.field() != null && !Double.isNaN(t.last())) {
         String text = fields.getOrDefault(t.field(), "").strip();
-        if (fitting(t, text).lines().size() > 2) {
+        if (fitting(t, text, t.lines()).lines().size() > 2) {
           covered.add("caption-" + t.field());
         }
       }
@@ -169,10 +175,10 @@ public final class Frame implements SheetFrame {
     return covered;
   }
 
-  private static Fitting fitting(Item.Text t, String text) {
+  private static Fitting fitting(Item.Text t, String text, int most) {
     return Double.isNaN(t.last())
-        ? Fitting.of(text, t.lettering(), t.width(), t.lines())
-        : Fitting.growing(text, t.lettering(), t.width(), t.lines());
+        ? Fitting.of(text, t.lettering(), t.width(), most)
+        : Fitting.growing(text, t.lettering(), t.width(), most);
   }
 
   private static Path placed(Path path, Point anchor, Stretch stretch) {
@@ -188,7 +194,7 @@ public final class Frame implements SheetFrame {
   }
 
   private static void text(
-      Item.Text t, Stretch stretch, Map<String, String> fields, List<Mark> marks) {
+      Item.Text t, Stretch stretch, Floors floors, Map<String, String> fields, List<Mark> marks) {
     String text = t.text();
     if (t.field() != null) {
       text = fields.getOrDefault(t.field(), t.field().startsWith("caption-") ? t.text() : "");
@@ -197,17 +203,28 @@ public final class Frame implements SheetFrame {
       return;
     }
     int both = text.indexOf(" / ");
-    if (both > 0 && t.lines() == 1 && OURS.contains(t.field() == null ? "" : t.field())) {
+    Point at = stretch.apply(t.anchor());
+    int most = t.lines();
+    if (most > 1 && Double.isNaN(t.last()) && t.degrees() == 0) {
+      // A small page leaves less room below than the frame's own.
+      most = Math.min(most, floors.lines(at, t.width(), Fitting.pitch(t.lettering().height())));
+    }
+    if (both > 0 && OURS.contains(t.field() == null ? "" : t.field())) {
       // Our own words in two languages: the first alone where there is no room for both.
       Face face = Face.of(t.lettering().bold());
-      text = face.width(text, t.lettering().height()) > t.width() ? text.substring(0, both) : text;
+      boolean fits =
+          t.lines() == 1
+              ? face.width(text, t.lettering().height()) <= t.width()
+              : !fitting(t, text.strip(), most).cut();
+      text = fits ? text : text.substring(0, both);
     }
     Fitting fit =
-        t.field() == null ? new Fitting(t.lettering(), List.of(text)) : fitting(t, text.strip());
+        t.field() == null
+            ? new Fitting(t.lettering(), List.of(text))
+            : fitting(t, text.strip(), most);
     int n = fit.lines().size();
     boolean upwards = n > 1 && !Double.isNaN(t.last());
     double pitch = upwards ? fit.closePitch() : fit.pitch();
-    Point at = stretch.apply(t.anchor());
     if (upwards) {
       at = new Point(at.x(), at.y() + t.last() - t.anchor().y() - (n - 1) * pitch);
     }

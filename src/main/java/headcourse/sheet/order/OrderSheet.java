@@ -3,6 +3,7 @@ package headcourse.sheet.order;
 import headcourse.drawing.Lettering;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.job.Bundle;
 import headcourse.job.Contract;
 import headcourse.job.Job;
@@ -25,23 +26,31 @@ import java.util.List;
 public final class OrderSheet implements SheetComposer {
   private static final Lettering CELL = Lettering.NOTE;
 
+  /** Where cautions beside the drawing begin, of the width. */
+  private static final double ASIDE = 0.58;
+
   /** How it is set, from the most generous on. */
   private enum Setting {
-    FULL(new Lettering(3.5, false), BlankDrawing.Size.FULL),
-    SMALL(Lettering.NOTE, BlankDrawing.Size.FULL),
-    SMALLEST(Lettering.NOTE, BlankDrawing.Size.SMALL);
+    FULL(new Lettering(3.5, false), BlankDrawing.Size.FULL, false),
+    SMALL(Lettering.NOTE, BlankDrawing.Size.FULL, false),
+    SMALLEST(Lettering.NOTE, BlankDrawing.Size.SMALL, false),
+    /** Cautions beside the drawing, in many words or two languages. */
+    BESIDE(Lettering.NOTE, BlankDrawing.Size.SMALL, true);
 
     private final Lettering text;
     private final BlankDrawing.Size drawing;
+    private final boolean beside;
 
-    Setting(Lettering text, BlankDrawing.Size drawing) {
+    Setting(Lettering text, BlankDrawing.Size drawing, boolean beside) {
       this.text = text;
       this.drawing = drawing;
+      this.beside = beside;
     }
   }
 
   private final Lettering text;
   private final BlankDrawing.Size size;
+  private final boolean beside;
 
   /** The order. */
   public OrderSheet() {
@@ -51,6 +60,7 @@ public final class OrderSheet implements SheetComposer {
   private OrderSheet(Setting setting) {
     this.text = setting.text;
     this.size = setting.drawing;
+    this.beside = setting.beside;
   }
 
   @Override
@@ -92,9 +102,11 @@ public final class OrderSheet implements SheetComposer {
             return;
           }
           sizes(flow, c, lines);
-          drawing(flow, c, lines);
+          boolean said = drawing(flow, c, lines);
           notes(flow, c, lines);
-          flow.say("order.caution", text);
+          if (!said) {
+            flow.say("order.caution", text);
+          }
         });
   }
 
@@ -212,7 +224,8 @@ public final class OrderSheet implements SheetComposer {
     }
   }
 
-  private void drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
+  // Whether the cautions stand beside the drawing.
+  private boolean drawing(SheetFlow flow, SheetContext c, List<OrderLine> lines) {
     List<List<OrderLine>> kinds = new ArrayList<>();
     for (Stock.Kind kind : Stock.Kind.values()) {
       List<OrderLine> of = lines.stream().filter(o -> o.what() == kind).toList();
@@ -222,11 +235,17 @@ public final class OrderSheet implements SheetComposer {
     }
     // Small ones stand in a row, where there is room for letters only.
     int row = size == BlankDrawing.Size.SMALL ? kinds.size() : 1;
+    boolean room = beside && kinds.size() == 1;
+    String caution = String.join("\n", c.words().each("order.caution"));
+    double aside = flow.width() * ASIDE;
+    double wide = flow.width() - aside;
+    double told = room ? TextFlow.height(caution, wide, text) : 0;
     for (int i = 0; i < kinds.size(); i += row) {
       List<List<OrderLine>> of = kinds.subList(i, i + row);
       String names = String.join(" · ", of.stream().map(k -> name(c, k.get(0))).toList());
       List<BlankDrawing> drawn = of.stream().map(k -> drawn(c, k, row > 1)).toList();
       double height = drawn.stream().mapToDouble(BlankDrawing::height).max().orElse(0);
+      height = Math.max(height, told);
       flow.heading(names, height);
       flow.figure(
           height,
@@ -236,8 +255,16 @@ public final class OrderSheet implements SheetComposer {
               double left = x + k * flow.width() / row;
               b.group(Role.FIGURE, "", name(c, of.get(k).get(0)), g -> d.draw(g, left, y));
             }
+            if (room) {
+              b.group(
+                  Role.NOTES,
+                  "",
+                  "",
+                  g -> TextFlow.paragraph(g, x + aside, y, wide, caution, text));
+            }
           });
     }
+    return room;
   }
 
   private static String name(SheetContext c, OrderLine o) {

@@ -68,24 +68,16 @@ final class Annealing {
   private Packing cooled(Packing from, StepBudget time) {
     Packing best = from;
     left = problem.counts();
-    now = copy(from.patterns());
+    now = new ArrayList<>(from.patterns());
     now.forEach(p -> left[p.bin()]--);
     while (!time.out()) {
       double warmth = WARMTH * Math.pow(1 - Math.min(1, time.spentShare()), 2);
       if (change(0 - warmth * Math.log(1 - random.nextDouble()))) {
         Packing plan = Packing.of(problem, now, from.missing());
-        if (plan.cost().compareTo(best.cost()) < 0) {
-          best = new Packing(copy(now), plan.missing(), plan.cost());
-        }
+        best = plan.cost().compareTo(best.cost()) < 0 ? plan : best;
       }
     }
     return best;
-  }
-
-  private static List<Packing.Pattern> copy(List<Packing.Pattern> of) {
-    List<Packing.Pattern> out = new ArrayList<>();
-    of.forEach(p -> out.add(new Packing.Pattern(p.bin(), p.counts().clone())));
-    return out;
   }
 
   /** Makes a change at random where that costs no more than so much; whether it did. */

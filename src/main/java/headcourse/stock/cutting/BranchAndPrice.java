@@ -40,28 +40,20 @@ final class BranchAndPrice {
   private final CuttingProblem problem;
   private final Sequencer sequencer;
   private final StepBudget budget;
-  private Objective objective;
-  private Packing best;
-  private long bound;
+  private final Incumbent incumbent;
+  private final PriorityQueue<Node> open =
+      new PriorityQueue<>(
+          Comparator.comparingLong(Node::bound)
+              .thenComparing(n -> 0 - n.rows.size())
+              .thenComparing(Node::id));
   private long id;
   private int dives;
 
-  /**
-   * @param best the best known
-   * @param bound no plan has less of the objective
-   */
   BranchAndPrice(
-      CuttingProblem problem,
-      Sequencer sequencer,
-      Objective objective,
-      Packing best,
-      long bound,
-      StepBudget budget) {
+      CuttingProblem problem, Sequencer sequencer, Incumbent incumbent, StepBudget budget) {
     this.problem = problem;
     this.sequencer = sequencer;
-    this.objective = objective;
-    this.best = best;
-    this.bound = bound;
+    this.incumbent = incumbent;
     this.budget = budget;
   }
 
@@ -69,166 +61,114 @@ final class BranchAndPrice {
    * Some of the plans.
    *
    * @param rows that they keep
-   * @param low by kind: so many blanks at least
-   * @param high by kind: so many at most
    * @param bound none has less of the objective
    * @param seeds patterns to begin with
    */
-  private record Node(
-      long id,
-      int depth,
-      List<PatternRow> rows,
-      int[] low,
-      int[] high,
-      long bound,
-      List<Packing.Pattern> seeds) {}
+  private record Node(long id, List<PatternRow> rows, long bound, List<Packing.Pattern> seeds) {}
 
-  Packing best() {
-    return best;
-  }
-
-  /** No plan has less of the objective. */
-  long bound() {
-    return bound;
-  }
-
-  /** Searches until the best is proved or the budget is out. */
+  /** Searches until the incumbent is proved or the budget is out. */
   void run() {
-    int[] high = problem.counts();
-    PriorityQueue<Node> open =
-        new PriorityQueue<>(
-            Comparator.comparingLong(Node::bound)
-                .thenComparing(n -> 0 - n.depth)
-                .thenComparing(Node::id));
-    open.add(new Node(id++, 0, List.of(), new int[kinds()], high, bound, best.patterns()));
+    open.add(new Node(id++, List.of(), incumbent.bound(), incumbent.best().patterns()));
     while (!open.isEmpty()) {
       Node node = open.peek();
-      bound = Math.max(bound, Math.min(node.bound, objective.of(best.cost())));
-      if (proved() || budget.out() || open.size() > WAITING) {
+      incumbent.raise(node.bound);
+      if (incumbent.proved() || budget.out() || open.size() > WAITING) {
         return;
       }
       open.poll();
-      if (!look(node, open)) {
+      if (!look(node)) {
         // What could not be finished keeps its bound open.
         return;
       }
     }
-    bound = objective.of(best.cost());
+    incumbent.raise(Long.MAX_VALUE);
   }
 
-  private int kinds() {
-    return problem.bins().size();
-  }
-
-  private boolean proved() {
-    return objective.of(best.cost()) <= bound;
-  }
-
-  private boolean look(Node node, PriorityQueue<Node> open) {
-    AttainableTotals totals = new AttainableTotals(problem, objective, node.low, node.high);
+  /** Whether nothing of a node is left to look at, but what its children are. */
+  private boolean look(Node node) {
+    AttainableTotals totals = totals(node);
     long last = totals.last();
-    if (last == Long.MIN_VALUE || node.bound > last) {
+    if (node.bound > last) {
       return true;
     }
-    StepBudget some = node.depth == 0 ? budget.share(ROOT) : budget;
-    RestrictedMaster master = master(node, totals, node.seeds, last + 1, some);
+    boolean root = node.rows.isEmpty();
+    RestrictedMaster master =
+        new RestrictedMaster(
+            problem,
+            sequencer,
+            incumbent.objective(),
+            totals,
+            node.rows,
+            node.seeds,
+            last + 1,
+            root ? budget.share(ROOT) : budget);
     boolean solved = master.solve();
-    if (node.depth == 0) {
-      bound = Math.max(bound, totals.next(Math.max(bound, master.bound())));
+    if (root) {
+      incumbent.raise(totals.next(master.bound()));
       dive(node, master, 0, solved ? DIVE_SOLVED : DIVE_UNSOLVED);
-      if (!solved && !proved()) {
+      if (!solved && !incumbent.proved()) {
         solved = master.solve(budget.share(ROOT_AGAIN));
         dive(node, master, DISCREPANCIES, DIVE_AGAIN);
         solved = solved || master.solve(budget);
         if (!solved) {
           master.closeBound();
         }
-        bound = Math.max(bound, totals.next(Math.max(bound, master.bound())));
+        incumbent.raise(totals.next(master.bound()));
       }
     }
     if (!solved) {
-      return proved();
+      return incumbent.proved();
     }
-    boolean counted = BranchingRule.counted(master.columns().fractions(), kinds());
-    if (counted && master.bound() <= last) {
-      if (dives++ < DIVES || node.id % SELDOM == 0) {
-        dive(node, master, dives <= WIDE ? DISCREPANCIES : 0, DIVE_NODE);
-      }
+    List<Columns.Fraction> by = master.columns().fractions();
+    boolean counted = BranchingRule.counted(by, problem.bins().size());
+    if (counted && master.bound() <= last && (dives++ < DIVES || node.id % SELDOM == 0)) {
+      dive(node, master, dives <= WIDE ? DISCREPANCIES : 0, DIVE_NODE);
     }
-    if (proved()) {
-      return true;
-    }
-    totals = new AttainableTotals(problem, objective, node.low, node.high);
-    long least = totals.next(Math.max(node.bound, master.bound()));
-    if (least >= objective.under()) {
+    long least = totals(node).next(Math.max(node.bound, master.bound()));
+    if (least >= incumbent.objective().under()) {
       return true;
     }
     if (!master.met()) {
       return false;
     }
-    List<Columns.Fraction> by = master.columns().fractions();
-    BranchingRule.Branch branch = new BranchingRule(by, problem.demand(), kinds(), budget).choose();
-    if (branch == null) {
-      // Where the bound is not sharp, a better plan may be left.
-      return whole(by) && least >= objective.of(best.cost());
+    BranchingRule rule = new BranchingRule(by, problem.demand(), problem.bins().size(), budget);
+    List<PatternRow> branches = rule.choose();
+    if (branches.isEmpty()) {
+      // The dive takes whole numbers of patterns. Where the bound is not sharp, a better plan may
+      // be left.
+      dive(node, master, 0, DIVE_NODE);
+      return least >= incumbent.objective().under();
     }
     List<Packing.Pattern> seeds = master.columns().nearest(SEEDS);
-    open.add(child(node, branch, false, least, seeds));
-    open.add(child(node, branch, true, least, seeds));
+    for (PatternRow row : branches) {
+      List<PatternRow> rows = new ArrayList<>(node.rows);
+      rows.add(row);
+      open.add(new Node(id++, rows, least, seeds));
+    }
     return true;
   }
 
-  private Node child(
-      Node of, BranchingRule.Branch branch, boolean more, long least, List<Packing.Pattern> seeds) {
-    PatternRow row = branch.row(more);
-    List<PatternRow> rows = new ArrayList<>(of.rows);
-    rows.add(row);
-    int[] low = of.low.clone();
-    int[] high = of.high.clone();
-    if (row.counts(branch.bin())) {
-      if (more) {
-        low[branch.bin()] = Math.max(low[branch.bin()], row.bound());
-      } else {
-        high[branch.bin()] = Math.min(high[branch.bin()], row.bound());
-      }
-    }
-    return new Node(id++, of.depth + 1, rows, low, high, least, seeds);
+  /** What plans of a node may come to. */
+  private AttainableTotals totals(Node node) {
+    return new AttainableTotals(
+        problem, incumbent.objective(), blanks(node, true), blanks(node, false), budget);
   }
 
-  private RestrictedMaster master(
-      Node node, AttainableTotals totals, List<Packing.Pattern> seeds, long goal, StepBudget some) {
-    return new RestrictedMaster(
-        problem, sequencer, objective, totals, node.rows, seeds, goal, some);
+  /** By kind: so many blanks at least, or at most, are in plans of a node. */
+  private int[] blanks(Node node, boolean atLeast) {
+    int[] blanks = atLeast ? new int[problem.bins().size()] : problem.counts();
+    for (PatternRow row : node.rows) {
+      for (int b = 0; b < blanks.length; b++) {
+        if (row.counts(b) && row.atLeast() == atLeast) {
+          blanks[b] = atLeast ? Math.max(blanks[b], row.bound()) : Math.min(blanks[b], row.bound());
+        }
+      }
+    }
+    return blanks;
   }
 
   private void dive(Node node, RestrictedMaster master, int discrepancies, double share) {
-    if (proved()) {
-      return;
-    }
-    StepBudget some = budget.share(share);
-    DiscrepancyDive dive = new DiscrepancyDive(problem, sequencer, objective, best, bound, some);
-    take(dive.run(node.high, master, discrepancies));
-  }
-
-  /** Takes the plan that whole numbers of patterns make; false if they don't give all parts. */
-  private boolean whole(List<Columns.Fraction> by) {
-    PartialPlan plan = new PartialPlan(problem, problem.counts());
-    for (Columns.Fraction f : by) {
-      for (int k = 0; k < Math.rint(f.amount()); k++) {
-        plan.take(f.pattern());
-      }
-    }
-    if (plan.open().parts() > 0) {
-      return false;
-    }
-    take(plan.packing());
-    return true;
-  }
-
-  private void take(Packing plan) {
-    if (plan.cost().compareTo(best.cost()) < 0) {
-      best = plan;
-      objective = objective.rest(Cost.NONE, best.cost());
-    }
+    PartialPlan plan = new PartialPlan(problem, blanks(node, false));
+    new Dive(problem, sequencer, incumbent, budget.share(share)).run(plan, master, discrepancies);
   }
 }

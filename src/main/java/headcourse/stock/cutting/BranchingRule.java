@@ -12,9 +12,6 @@ final class BranchingRule {
   /** Nearer to a whole number than this is one. */
   private static final double NEAR = 1e-5;
 
-  /** How much less it is worth to know of a part whether it lies on a kind of blank. */
-  private static final double SINGLE = 0.7;
-
   /** What is nearer to one is preferred by this: what fractions would have is tried together. */
   private static final double BELOW = 0.8;
 
@@ -22,19 +19,8 @@ final class BranchingRule {
   private final int[] demand;
   private final int kinds;
   private final StepBudget budget;
-  private Branch best;
-  private double score;
-
-  /**
-   * Blanks of a kind, or of any (−1), that hold no fewer of each type; there is a fraction of them.
-   */
-  record Branch(int bin, int[] load, double amount) {
-    /** So many of them or fewer, or more. */
-    PatternRow row(boolean more) {
-      int floor = (int) Math.floor(amount);
-      return PatternRow.holding(bin, load, more, more ? floor + 1 : floor);
-    }
-  }
+  private List<PatternRow> best = List.of();
+  private double score = NEAR;
 
   BranchingRule(List<Columns.Fraction> fractions, int[] demand, int kinds, StepBudget budget) {
     this.budget = budget;
@@ -43,36 +29,34 @@ final class BranchingRule {
     this.kinds = kinds;
   }
 
-  /** The choice; null where there is no fraction of anything. */
-  Branch choose() {
-    score = NEAR;
+  /** So many of them or fewer, or more; nothing where there is no fraction of anything. */
+  List<PatternRow> choose() {
+    int[] load = new int[demand.length];
     for (int b = 0; b < kinds; b++) {
-      consider(b, new int[demand.length], 1);
+      consider(b, load);
     }
-    if (best != null) {
-      return best;
+    if (best.isEmpty()) {
+      pairs(load);
     }
-    for (int s = 0; s < demand.length; s++) {
-      int[] load = new int[demand.length];
-      load[s] = 1;
-      for (int b = 0; b < kinds; b++) {
-        consider(kinds > 1 ? b : -1, load, SINGLE);
-      }
-      for (int t = s; t < demand.length; t++) {
-        load[t]++;
-        consider(-1, load, 1);
-        load[t]--;
-      }
-    }
-    if (best != null) {
-      return best;
-    }
-    for (Columns.Fraction f : fractions) {
-      for (int b = -1; b < kinds; b++) {
-        consider(b, f.pattern().counts(), 1);
-      }
+    if (best.isEmpty()) {
+      fractions.forEach(f -> consider(PatternRow.ANY, f.pattern().counts()));
     }
     return best;
+  }
+
+  private void pairs(int[] load) {
+    for (int s = 0; s < load.length; s++) {
+      load[s]++;
+      for (int b = 0; b < kinds; b++) {
+        consider(b, load);
+      }
+      for (int t = s; t < load.length; t++) {
+        load[t]++;
+        consider(PatternRow.ANY, load);
+        load[t]--;
+      }
+      load[s]--;
+    }
   }
 
   /** Whether there is a whole number of blanks of each kind. */
@@ -82,28 +66,22 @@ final class BranchingRule {
     return Arrays.stream(sum).allMatch(s -> Math.abs(s - Math.rint(s)) <= NEAR);
   }
 
-  private void consider(int bin, int[] load, double weight) {
+  private void consider(int bin, int[] load) {
     budget.spend(4L * fractions.size() + load.length);
     double amount = 0;
+    PatternRow one = PatternRow.holding(bin, load, true, 1);
     for (Columns.Fraction f : fractions) {
-      if ((bin < 0 || bin == f.pattern().bin()) && covers(f.pattern().counts(), load)) {
-        amount += f.amount();
-      }
+      amount += one.of(f.pattern().bin(), f.pattern().counts()) * f.amount();
     }
     double part = amount - Math.floor(amount);
-    double now = weight * Math.min(part * BELOW, 1 - part);
+    double now = Math.min(part * BELOW, 1 - part);
     if (part > NEAR && 1 - part > NEAR && now > score) {
       score = now;
-      best = new Branch(bin, Arrays.copyOf(load, load.length), amount);
+      int floor = (int) Math.floor(amount);
+      best =
+          List.of(
+              PatternRow.holding(bin, load, false, floor),
+              PatternRow.holding(bin, load, true, floor + 1));
     }
-  }
-
-  private static boolean covers(int[] counts, int[] load) {
-    for (int t = 0; t < load.length; t++) {
-      if (counts[t] < load[t]) {
-        return false;
-      }
-    }
-    return true;
   }
 }

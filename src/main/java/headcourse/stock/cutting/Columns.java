@@ -10,7 +10,7 @@ import java.util.TreeSet;
 
 /**
  * The patterns of a {@link RestrictedMaster} as columns of its linear programme. Its rows are those
- * of the parts, of the kinds of blank that may run out, of what is capped, and the pattern rows.
+ * of the parts, of what is capped, and the pattern rows.
  */
 final class Columns {
   /** What is less is nothing, in the linear programme's rounding. */
@@ -26,9 +26,6 @@ final class Columns {
   private final Objective objective;
   private final List<PatternRow> patternRows;
 
-  /** By kind of blank: its row, or −1 where it never runs out. */
-  private final int[] countRow;
-
   private final int rows;
   private final long unit;
   private final LinearProgram lp;
@@ -42,25 +39,15 @@ final class Columns {
     this.objective = objective;
     this.patternRows = patternRows;
     int types = problem.demand().length;
-    countRow = new int[problem.bins().size()];
-    int row = types;
-    for (int b = 0; b < countRow.length; b++) {
-      countRow[b] = problem.bins().get(b).count() < problem.parts() ? row++ : -1;
-    }
-    rows = row + (objective.capped() ? 1 : 0) + patternRows.size();
+    rows = types + (objective.capped() ? 1 : 0) + patternRows.size();
     double[] right = new double[rows];
     boolean[] atLeast = new boolean[rows];
     for (int t = 0; t < types; t++) {
       right[t] = problem.demand()[t];
       atLeast[t] = true;
     }
-    for (int b = 0; b < countRow.length; b++) {
-      if (countRow[b] >= 0) {
-        right[countRow[b]] = problem.bins().get(b).count();
-      }
-    }
     if (objective.capped()) {
-      right[row] = objective.cap() / (double) objective.capUnit();
+      right[types] = objective.cap() / (double) objective.capUnit();
     }
     for (int i = 0; i < patternRows.size(); i++) {
       right[firstPatternRow() + i] = patternRows.get(i).bound();
@@ -84,11 +71,6 @@ final class Columns {
     return lp;
   }
 
-  /** What a blank of a kind is charged for there being so few of it. */
-  double scarcity(int kind, double[] y) {
-    return countRow[kind] < 0 ? 0 : Math.max(0, 0 - y[countRow[kind]]);
-  }
-
   /** Adds a pattern, no more of a type than is asked for; false if it is known or of no use. */
   boolean add(Packing.Pattern pattern) {
     int types = problem.demand().length;
@@ -107,9 +89,6 @@ final class Columns {
     double[] column = new double[rows];
     for (int t = 0; t < types; t++) {
       column[t] = counts[t];
-    }
-    if (countRow[pattern.bin()] >= 0) {
-      column[countRow[pattern.bin()]] = 1;
     }
     if (objective.capped()) {
       column[firstPatternRow() - 1] = objective.toCap(bin) / (double) objective.capUnit();

@@ -2,9 +2,10 @@ package headcourse.stock.cutting;
 
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Parts that share no kind of blank, directly or through others, as problems of their own. */
 final class Components {
@@ -18,66 +19,43 @@ final class Components {
    */
   record Component(CuttingProblem problem, int[] kinds) {}
 
-  /** All that have parts. */
+  /** All that have parts; the largest last, so that it has what others leave of the budget. */
   static List<Component> of(CuttingProblem problem) {
-    int[] group = groups(problem);
-    List<Component> out = new ArrayList<>();
-    for (int g = 0; g < group.length; g++) {
-      int[] demand = problem.demand().clone();
-      for (int t = 0; t < demand.length; t++) {
-        demand[t] = group[t] == g ? demand[t] : 0;
-      }
-      if (Arrays.stream(demand).allMatch(d -> d == 0)) {
-        continue;
-      }
-      List<Bin> bins = new ArrayList<>();
-      List<Integer> kinds = new ArrayList<>();
-      for (int b = 0; b < problem.bins().size(); b++) {
-        if (takesAny(problem, problem.bins().get(b), group, g)) {
-          bins.add(problem.bins().get(b));
-          kinds.add(b);
-        }
-      }
-      out.add(
-          new Component(
-              new CuttingProblem(demand, problem.nesting(), bins),
-              kinds.stream().mapToInt(b -> b).toArray()));
+    List<BitSet> groups = new ArrayList<>();
+    for (int t : Nesting.present(problem.demand())) {
+      groups.add(new BitSet());
+      groups.get(groups.size() - 1).set(t);
     }
-    // The largest last: it has what others leave of the budget.
-    out.sort(Comparator.comparingInt(c -> c.problem.parts()));
-    return out;
-  }
-
-  private static boolean takesAny(CuttingProblem problem, Bin bin, int[] group, int g) {
-    for (int t = 0; t < group.length; t++) {
-      if (group[t] == g && problem.holds(bin, t)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** By type: the least type that it is tied to by a blank that takes both. */
-  private static int[] groups(CuttingProblem problem) {
-    int[] group = new int[problem.demand().length];
-    Arrays.setAll(group, t -> t);
     for (Bin bin : problem.bins()) {
-      int first = -1;
-      for (int t = 0; t < group.length; t++) {
-        if (!problem.holds(bin, t)) {
-          continue;
-        }
-        if (first < 0) {
-          first = t;
-        } else if (group[t] != group[first]) {
-          int low = Math.min(group[t], group[first]);
-          int high = Math.max(group[t], group[first]);
-          for (int u = 0; u < group.length; u++) {
-            group[u] = group[u] == high ? low : group[u];
-          }
+      BitSet together = new BitSet();
+      for (BitSet g : List.copyOf(groups)) {
+        if (takesAny(problem, bin, g)) {
+          together.or(g);
+          groups.remove(g);
         }
       }
+      if (!together.isEmpty()) {
+        groups.add(together);
+      }
     }
-    return group;
+    return groups.stream()
+        .map(g -> component(problem, g))
+        .sorted(Comparator.comparingInt(c -> c.problem.parts()))
+        .toList();
+  }
+
+  private static Component component(CuttingProblem problem, BitSet group) {
+    int[] demand = problem.demand().clone();
+    IntStream.range(0, demand.length).filter(t -> !group.get(t)).forEach(t -> demand[t] = 0);
+    int[] kinds =
+        IntStream.range(0, problem.bins().size())
+            .filter(b -> takesAny(problem, problem.bins().get(b), group))
+            .toArray();
+    List<Bin> bins = IntStream.of(kinds).mapToObj(problem.bins()::get).toList();
+    return new Component(new CuttingProblem(demand, problem.nesting(), bins), kinds);
+  }
+
+  private static boolean takesAny(CuttingProblem problem, Bin bin, BitSet group) {
+    return group.stream().anyMatch(t -> problem.holds(bin, t));
   }
 }

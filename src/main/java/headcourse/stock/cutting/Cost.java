@@ -11,15 +11,34 @@ public record Cost(long missing, long lead, long second) implements Comparable<C
   /** Nothing. */
   public static final Cost NONE = new Cost(0, 0, 0);
 
+  /** One of its three, in the order in which they are made least. */
+  enum Component {
+    MISSING,
+    LEAD,
+    SECOND
+  }
+
+  /** A component of it. */
+  long of(Component which) {
+    return switch (which) {
+      case MISSING -> missing;
+      case LEAD -> lead;
+      case SECOND -> second;
+    };
+  }
+
   /** Both together. */
   public Cost plus(Cost o) {
     return new Cost(missing + o.missing, lead + o.lead, second + o.second);
   }
 
-  /** The greater of each: a bound where both are bounds. */
-  Cost raised(Cost o) {
-    return new Cost(
-        Math.max(missing, o.missing), Math.max(lead, o.lead), Math.max(second, o.second));
+  /** With a component raised to a bound, where that is greater. */
+  Cost raised(Component which, long to) {
+    return switch (which) {
+      case MISSING -> new Cost(Math.max(missing, to), lead, second);
+      case LEAD -> new Cost(missing, Math.max(lead, to), second);
+      case SECOND -> new Cost(missing, lead, Math.max(second, to));
+    };
   }
 
   @Override

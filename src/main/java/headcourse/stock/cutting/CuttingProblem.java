@@ -1,7 +1,9 @@
 package headcourse.stock.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Parts to be cut from blanks.
@@ -40,13 +42,6 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
       return new Bin(index, usable, n, cost, takes);
     }
 
-    /** In place of a blank for a part that none is left for: it takes one of any type. */
-    static Bin missing(int types, int count) {
-      boolean[] all = new boolean[types];
-      Arrays.fill(all, true);
-      return new Bin(MISSING, Long.MAX_VALUE / 4, count, new Cost(1, 0, 0), all);
-    }
-
     /** Whether it takes one part and no more, because it is no blank. */
     boolean single() {
       return index == MISSING;
@@ -55,11 +50,20 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
 
   /** Parts in all. */
   int parts() {
-    int n = 0;
-    for (int d : demand) {
-      n += d;
-    }
-    return n;
+    return Arrays.stream(demand).sum();
+  }
+
+  /**
+   * With a last kind of bin in place of blanks for parts that none is left for: each takes one of
+   * any type.
+   */
+  CuttingProblem withPlaces(int count) {
+    boolean[] all = new boolean[demand.length];
+    Arrays.fill(all, true);
+    List<Bin> more = new ArrayList<>(bins);
+    more.removeIf(Bin::single);
+    more.add(new Bin(MISSING, Long.MAX_VALUE / 4, count, new Cost(1, 0, 0), all));
+    return new CuttingProblem(demand, nesting, more);
   }
 
   /** Whether there are so many types that more patterns are looked for at once. */
@@ -74,10 +78,8 @@ public record CuttingProblem(int[] demand, Nesting nesting, List<Bin> bins) {
 
   /** Whether a single part of a type goes on a kind of blank. */
   boolean holds(Bin bin, int type) {
-    long least = Long.MAX_VALUE;
-    for (int i = nesting.firstNode[type]; i < nesting.firstNode[type + 1]; i++) {
-      least = Math.min(least, nesting.extent[i]);
-    }
-    return bin.takes[type] && least <= bin.usable;
+    return bin.takes[type]
+        && IntStream.range(nesting.firstNode[type], nesting.firstNode[type + 1])
+            .anyMatch(i -> nesting.extent[i] <= bin.usable);
   }
 }

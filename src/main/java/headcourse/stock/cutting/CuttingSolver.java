@@ -50,13 +50,15 @@ public final class CuttingSolver {
     int open = components.stream().mapToInt(c -> c.problem().parts()).sum();
     for (Component c : components) {
       int parts = c.problem().parts();
-      Result r = solve(c.problem(), sequencer, budget.share((double) parts / open));
+      CuttingProblem all = c.problem().withPlaces(parts);
+      Result r = solve(all, sequencer, budget.share((double) parts / open));
       open -= parts;
       for (Packing.Pattern p : r.packing.patterns()) {
-        patterns.add(new Packing.Pattern(c.kinds()[p.bin()], p.counts()));
-      }
-      for (int t = 0; t < missing.length; t++) {
-        missing[t] += r.packing.missing()[t];
+        if (all.bins().get(p.bin()).single()) {
+          missing[Nesting.present(p.counts())[0]]++;
+        } else {
+          patterns.add(new Packing.Pattern(c.kinds()[p.bin()], p.counts()));
+        }
       }
       bound = bound.plus(r.bound);
       proved &= r.proved;
@@ -67,22 +69,12 @@ public final class CuttingSolver {
 
   private static Result solve(CuttingProblem problem, Sequencer sequencer, StepBudget budget) {
     Packing incumbent = new FirstFit(problem, sequencer).solve();
-    Cost bound = new LowerBound(problem).of(problem.demand(), problem.counts());
-    bound = bound.missing() > 0 ? new Cost(bound.missing(), 0, 0) : bound;
-    if (incumbent.cost().compareTo(bound) > 0) {
-      incumbent = new NeighbourHeuristic(problem, sequencer).better(incumbent);
+    Cost bound = LowerBound.of(problem);
+    Result soon = new Lexicographic(problem, sequencer, budget.share(SOON)).solve(incumbent, bound);
+    if (soon.proved()) {
+      return soon;
     }
-    if (incumbent.cost().compareTo(bound) > 0) {
-      Result soon =
-          new Lexicographic(problem, sequencer, budget.share(SOON)).solve(incumbent, bound);
-      if (soon.proved()) {
-        return soon;
-      }
-      incumbent = new Annealing(problem, sequencer).better(soon.packing());
-    }
-    if (incumbent.cost().compareTo(bound) <= 0) {
-      return new Result(incumbent, incumbent.cost(), true, budget.steps(), sequencer);
-    }
-    return new Lexicographic(problem, sequencer, budget).solve(incumbent, bound);
+    Packing annealed = new Annealing(problem, sequencer).better(soon.packing());
+    return new Lexicographic(problem, sequencer, budget).solve(annealed, bound);
   }
 }

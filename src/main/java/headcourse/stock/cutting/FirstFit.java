@@ -2,8 +2,9 @@ package headcourse.stock.cutting;
 
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * First fit and best fit, decreasing: the longest part first, each on the first blank that it fits,
@@ -13,7 +14,15 @@ final class FirstFit {
   /** The share of the budget; with it used up, only the first way is looked at. */
   private static final double SHARE = 0.1;
 
+  /** Which kind of blank to begin: the cheapest for its length, the longest, or the shortest. */
+  private static final List<Comparator<Bin>> OPENINGS =
+      List.of(
+          Comparator.comparingDouble(b -> (double) b.cost().lead() / b.usable()),
+          Comparator.comparingLong(Bin::usable).reversed(),
+          Comparator.comparingLong(Bin::usable));
+
   private final CuttingProblem problem;
+  private final Nesting nesting;
   private final Sequencer sequencer;
   private final StepBudget budget;
 
@@ -22,56 +31,43 @@ final class FirstFit {
    */
   FirstFit(CuttingProblem problem, Sequencer sequencer) {
     this.problem = problem;
+    this.nesting = problem.nesting();
     this.budget = sequencer.budget().share(SHARE);
     this.sequencer = sequencer.quick(budget);
-  }
-
-  /** Which kind of blank to begin. */
-  private enum Opening {
-    CHEAPEST_FOR_ITS_LENGTH,
-    LONGEST,
-    SHORTEST;
-
-    boolean better(Bin a, Bin b) {
-      if (a.single() || b.single()) {
-        // What is no blank comes last.
-        return b.single() && !a.single();
-      }
-      return switch (this) {
-        case CHEAPEST_FOR_ITS_LENGTH ->
-            (double) a.cost().lead() / a.usable() < (double) b.cost().lead() / b.usable();
-        case LONGEST -> a.usable() > b.usable();
-        case SHORTEST -> a.usable() < b.usable();
-      };
-    }
   }
 
   /** The best of first and best fit with every opening; the first of them whatever it takes. */
   Packing solve() {
     Packing best = null;
-    for (Opening opening : Opening.values()) {
+    for (Comparator<Bin> opening : OPENINGS) {
       for (boolean first : List.of(true, false)) {
         if (best != null && budget.out()) {
           return best;
         }
-        Packing p = pack(first, opening);
+        // What is no blank comes last.
+        Packing p = pack(first, Comparator.comparing(Bin::single).thenComparing(opening));
         best = best == null || p.cost().compareTo(best.cost()) < 0 ? p : best;
       }
     }
     return best;
   }
 
-  private Packing pack(boolean first, Opening opening) {
+  private Packing pack(boolean first, Comparator<Bin> opening) {
     int[] left = problem.counts();
     List<Packing.Pattern> patterns = new ArrayList<>();
-    int[] missing = new int[problem.demand().length];
+    int[] missing = problem.demand().clone();
     for (int t : longestFirst()) {
-      for (int k = 0; k < problem.demand()[t]; k++) {
+      while (missing[t] > 0) {
         Packing.Pattern at = place(t, patterns, first);
         if (at == null) {
-          int b = open(t, left, opening);
+          budget.spend((long) left.length * nesting.typeOf.length);
+          int b =
+              IntStream.range(0, left.length)
+                  .filter(k -> left[k] > 0 && problem.holds(problem.bins().get(k), t))
+                  .boxed()
+                  .min(Comparator.comparing(problem.bins()::get, opening))
+                  .orElse(-1);
           if (b < 0) {
-            missing[t] += problem.demand()[t] - k;
             break;
           }
           left[b]--;
@@ -79,6 +75,7 @@ final class FirstFit {
           patterns.add(at);
         }
         at.counts()[t]++;
+        missing[t]--;
       }
     }
     return Packing.of(problem, patterns, missing);
@@ -94,8 +91,8 @@ final class FirstFit {
         continue;
       }
       p.counts()[type]++;
-      budget.spend(problem.nesting().work(Nesting.present(p.counts()).length));
-      long room = bin.usable() - problem.nesting().leastLength(p.counts());
+      budget.spend(nesting.work(Nesting.present(p.counts()).length));
+      long room = bin.usable() - nesting.leastLength(p.counts());
       if (room >= 0 && room < tightest && sequencer.fits(p.counts(), bin.usable())) {
         at = p;
         tightest = first ? -1 : room;
@@ -108,28 +105,12 @@ final class FirstFit {
     return at;
   }
 
-  private int open(int type, int[] left, Opening opening) {
-    int best = -1;
-    budget.spend((long) left.length * problem.nesting().typeOf.length);
-    for (int b = 0; b < left.length; b++) {
-      Bin bin = problem.bins().get(b);
-      if (left[b] > 0 && problem.holds(bin, type)) {
-        if (best < 0 || opening.better(bin, problem.bins().get(best))) {
-          best = b;
-        }
-      }
-    }
-    return best;
-  }
-
   /** Types in the order of their length, longest first. */
   private int[] longestFirst() {
-    Nesting n = problem.nesting();
-    long[] size = new long[n.types];
-    Arrays.setAll(size, t -> Arrays.stream(n.slices.width()[t]).max().orElse(0));
-    Integer[] order = new Integer[n.types];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(order, (a, b) -> size[a] != size[b] ? Long.compare(size[b], size[a]) : a - b);
-    return Arrays.stream(order).mapToInt(i -> i).toArray();
+    return IntStream.range(0, nesting.types)
+        .boxed()
+        .sorted(Comparator.comparingLong(t -> 0 - nesting.extent[nesting.firstNode[t]]))
+        .mapToInt(t -> t)
+        .toArray();
   }
 }

@@ -1,6 +1,7 @@
 package headcourse.stock.cutting;
 
 import headcourse.stock.cutting.CuttingProblem.Bin;
+import java.util.Arrays;
 
 /**
  * What parts take of a blank at least, in each of a few measures (between the arris and a height;
@@ -18,7 +19,7 @@ final class InnerWidths {
       for (int t = 0; t < nesting.types; t++) {
         inner[k][t] =
             nesting.leans.isEmpty()
-                ? nesting.slices.mean(t)
+                ? nesting.widths[0][t]
                 : Math.max(1, nesting.leans.get(k).inner(t) - 1);
       }
     }
@@ -33,21 +34,6 @@ final class InnerWidths {
     return inner[measure][t];
   }
 
-  /** How far a type leans to the left at most, in the first measure; no more than upright. */
-  long low(int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).low(t);
-  }
-
-  /** How far a type leans to the right at most, in the first measure; no less than upright. */
-  long high(int t) {
-    return nesting.leans.isEmpty() ? 0 : nesting.leans.get(0).high(t);
-  }
-
-  /** What a blank has for inner widths and the difference of leans. */
-  long room(Bin bin) {
-    return bin.usable() + Nesting.SLACK + nesting.kerf;
-  }
-
   /**
    * What is left in each measure for the inner widths of more beside these parts.
    *
@@ -55,10 +41,8 @@ final class InnerWidths {
    */
   void rooms(Bin bin, int[] present, int[] counts, long[] rooms) {
     long usable = bin.usable() + Nesting.SLACK;
-    if (present.length == 0) {
-      java.util.Arrays.fill(rooms, room(bin));
-    } else if (nesting.leans.isEmpty()) {
-      rooms[0] = room(bin);
+    if (present.length == 0 || nesting.leans.isEmpty()) {
+      Arrays.fill(rooms, usable + nesting.kerf);
       for (int t : present) {
         rooms[0] -= counts[t] * inner[0][t];
       }

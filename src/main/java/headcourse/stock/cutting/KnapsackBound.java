@@ -1,21 +1,28 @@
 package headcourse.stock.cutting;
 
-import java.util.Arrays;
+import java.math.BigInteger;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * A knapsack that bounds what patterns are worth, in one measure of widths: fractional at first,
- * with the types in the order of what they are worth by it, the densest first.
+ * A knapsack that bounds what patterns are worth, in one measure of widths: fractional, with the
+ * types in the order of what they are worth by it, the densest first; or exact.
  */
 final class KnapsackBound {
+  /** The exact one has no more cells than this for a type. */
+  private static final int CELLS = 4_000;
+
   private final int measure;
   private final int[] demand;
   private final long[] worth;
   private final long[] width;
   private final int[] order;
   private final int[] place;
-  private KnapsackTable exact;
+
+  /** By place in the order and room in cells: what the types from there on are worth, or null. */
+  private long[][] exact;
+
+  private long cell;
 
   /**
    * @param measure the measure
@@ -40,7 +47,6 @@ final class KnapsackBound {
             .mapToInt(t -> t)
             .toArray();
     place = new int[worth.length];
-    Arrays.fill(place, -1);
     for (int i = 0; i < order.length; i++) {
       place[order[i]] = i;
     }
@@ -50,18 +56,37 @@ final class KnapsackBound {
     return order;
   }
 
-  /** Place of each type in the order; −1 where it is of no use. */
-  int[] place() {
-    return place;
+  /**
+   * Makes it exact where widths are ticks of a grid that is not too fine, else nearly so: rounded
+   * down, they go into the room all the more.
+   *
+   * @return how many cells that took
+   */
+  long refine(long[] rooms) {
+    long room = Math.max(0, rooms[measure]);
+    cell = Math.max(grid(), room / CELLS + 1);
+    int cells = (int) (room / cell);
+    exact = new long[order.length + 1][cells + 1];
+    for (int i = order.length - 1; i >= 0; i--) {
+      int t = order[i];
+      for (int r = 0; r <= cells; r++) {
+        long best = exact[i + 1][r];
+        for (int n = 1; n <= demand[t] && n * (width[t] / cell) <= r; n++) {
+          int rest = (int) (r - n * (width[t] / cell));
+          best = Math.max(best, n * worth[t] + exact[i + 1][rest]);
+        }
+        exact[i][r] = best;
+      }
+    }
+    return (long) cells * order.length;
   }
 
-  /** Sets up an exact knapsack beside the fractional one; says how much that took. */
-  long refine(long[] rooms) {
-    if (exact != null) {
-      return 0;
-    }
-    exact = new KnapsackTable(order, width, worth, demand, rooms[measure]);
-    return exact.work();
+  /** The greatest common divisor of all widths. */
+  private long grid() {
+    return IntStream.of(order)
+        .mapToObj(t -> BigInteger.valueOf(width[t]))
+        .reduce(BigInteger.ZERO, BigInteger::gcd)
+        .longValueExact();
   }
 
   /**
@@ -70,9 +95,8 @@ final class KnapsackBound {
    * @param rooms by measure
    */
   long most(int[] list, int from, int to, int[] counts, long[] rooms) {
-    long room = rooms[measure];
     double sum = 0;
-    long left = room;
+    long left = rooms[measure];
     for (int i = from; i < to; i++) {
       int t = list[i];
       long n = demand[t] - counts[t];
@@ -84,6 +108,7 @@ final class KnapsackBound {
       left -= n * width[t];
     }
     long most = (long) Math.ceil(sum) + 1;
-    return exact == null || from >= to ? most : Math.min(most, exact.of(place[list[from]], room));
+    boolean known = exact != null && from < to && rooms[measure] >= 0;
+    return known ? Math.min(most, exact[place[list[from]]][(int) (rooms[measure] / cell)]) : most;
   }
 }

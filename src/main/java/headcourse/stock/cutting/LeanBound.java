@@ -3,6 +3,7 @@ package headcourse.stock.cutting;
 import headcourse.geom.Point;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * Least length of parts on one blank by how their edges lean.
@@ -94,13 +95,18 @@ final class LeanBound {
 
   /** The width is least at a corner, or at an end of the height. */
   private static long narrowest(Profile p, double top) {
-    double least = Math.min(p.right(0) - p.left(0), p.right(top) - p.left(top));
-    for (Point v : p.vertices()) {
-      if (v.y() <= top) {
-        least = Math.min(least, p.right(v.y()) - p.left(v.y()));
-      }
-    }
+    DoubleStream corners = p.vertices().stream().mapToDouble(Point::y).filter(y -> y <= top);
+    double least =
+        DoubleStream.concat(DoubleStream.of(0, top), corners)
+            .map(y -> p.right(y) - p.left(y))
+            .min()
+            .getAsDouble();
     return (long) Math.floor(least * NM - 1);
+  }
+
+  /** By type: its width in the middle of the heights, and a kerf. */
+  long[] means() {
+    return Arrays.stream(middle).map(m -> m + kerf).toArray();
   }
 
   /** How far a type leans to the left at most, no more than upright. */

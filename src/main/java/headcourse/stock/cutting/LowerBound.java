@@ -1,137 +1,85 @@
 package headcourse.stock.cutting;
 
 import headcourse.stock.cutting.CuttingProblem.Bin;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
- * Bounds on what a rest of parts must cost, by material alone: at every height the widths of the
- * parts, each with a kerf, lie in the usable lengths of the blanks, each with a kerf more.
+ * Bound on what parts must cost, by material alone: in every measure the widths of the parts, each
+ * with a kerf, lie in the usable lengths of the blanks, each with a kerf more.
  */
 final class LowerBound {
   private final CuttingProblem problem;
-  private final Nesting nesting;
-  private final int[] byCapacity;
 
-  LowerBound(CuttingProblem problem) {
+  /** The kinds of blank that there are any of, the longest first. */
+  private final List<Bin> longest;
+
+  private LowerBound(CuttingProblem problem) {
     this.problem = problem;
-    this.nesting = problem.nesting();
-    List<Bin> bins = problem.bins();
-    Integer[] order = new Integer[bins.size()];
-    java.util.Arrays.setAll(order, i -> i);
-    java.util.Arrays.sort(
-        order,
-        (a, b) -> {
-          int c = Long.compare(bins.get(b).usable(), bins.get(a).usable());
-          return c != 0 ? c : a - b;
-        });
-    byCapacity = java.util.Arrays.stream(order).mapToInt(i -> i).toArray();
+    this.longest =
+        problem.bins().stream()
+            .filter(b -> b.count() > 0 && !b.single())
+            .sorted(Comparator.comparingLong(Bin::usable).reversed())
+            .toList();
   }
 
   /**
-   * A bound, each of its components by itself. Where it says that parts must be missing, it says no
-   * more than that; otherwise it holds for packings that leave none out.
-   *
-   * @param rest parts of each type
-   * @param left blanks of each kind
+   * A bound. Where it says that parts must be missing, it says no more than that; otherwise it
+   * holds, each component by itself, for packings that leave none out.
    */
-  Cost of(int[] rest, int[] left) {
-    long capacity = 0;
-    double lead = Double.MAX_VALUE;
-    double second = Double.MAX_VALUE;
-    for (int b : byCapacity) {
-      if (left[b] > 0) {
-        Bin bin = problem.bins().get(b);
-        long full = bin.usable() + nesting.kerf + Nesting.SLACK;
-        capacity = add(capacity, left[b], full);
-        lead = Math.min(lead, (double) bin.cost().lead() / full);
-        second = Math.min(second, (double) bin.cost().second() / full);
+  static Cost of(CuttingProblem problem) {
+    LowerBound bound = new LowerBound(problem);
+    Cost most = Cost.NONE;
+    for (long[] widths : problem.nesting().widths) {
+      Cost by = bound.by(widths);
+      for (Cost.Component c : Cost.Component.values()) {
+        most = most.raised(c, by.of(c));
       }
     }
-    long total = 0;
-    long missing = 0;
-    for (int h = 0; h < nesting.slices.heights(); h++) {
-      long need = need(rest, h);
-      total = Math.max(total, need);
-      if (need > capacity) {
-        missing = Math.max(missing, missing(rest, h, need - capacity));
-      }
+    return most.missing() > 0 ? new Cost(most.missing(), 0, 0) : most;
+  }
+
+  private Cost by(long[] widths) {
+    long need = 0;
+    for (int t = 0; t < widths.length; t++) {
+      need += problem.demand()[t] * widths[t];
     }
-    if (missing > 0 || total == 0) {
-      return new Cost(missing, 0, 0);
+    long rest = need;
+    long blanks = 0;
+    double leadDensity = Double.MAX_VALUE;
+    double secondDensity = Double.MAX_VALUE;
+    for (Bin bin : longest) {
+      long full = bin.usable() + Nesting.SLACK + problem.nesting().kerf;
+      long n = Math.min(bin.count(), Math.max(0, Math.floorDiv(rest + full - 1, full)));
+      blanks += n;
+      rest -= n * full;
+      leadDensity = Math.min(leadDensity, (double) bin.cost().lead() / full);
+      secondDensity = Math.min(secondDensity, (double) bin.cost().second() / full);
     }
-    long blanks = blanks(rest, left);
-    long byLead = (long) Math.ceil(total * lead - 1e-6);
-    long bySecond = (long) Math.floor(total * second);
+    if (rest > 0) {
+      return new Cost(missing(widths, rest), 0, 0);
+    }
+    long lead = longest.stream().mapToLong(b -> b.cost().lead()).min().orElse(0);
+    long second = longest.stream().mapToLong(b -> b.cost().second()).min().orElse(0);
     return new Cost(
         0,
-        Math.max(byLead, blanks * cheapest(left, true)),
-        Math.max(bySecond, blanks * cheapest(left, false)));
+        Math.max(blanks * lead, (long) Math.ceil(need * leadDensity - 1e-6)),
+        Math.max(blanks * second, (long) Math.floor(need * secondDensity)));
   }
 
-  /** No fewer blanks hold the parts. */
-  long blanks(int[] rest, int[] left) {
-    long blanks = 0;
-    for (int h = 0; h < nesting.slices.heights(); h++) {
-      blanks = Math.max(blanks, blanks(need(rest, h), left));
-    }
-    return blanks;
-  }
-
-  private long need(int[] rest, int h) {
-    long need = 0;
-    for (int t = 0; t < rest.length; t++) {
-      need += rest[t] * nesting.slices.width()[t][h];
-    }
-    return need;
-  }
-
-  private long cheapest(int[] left, boolean lead) {
-    long least = Long.MAX_VALUE;
-    for (int b = 0; b < left.length; b++) {
-      if (left[b] > 0) {
-        Cost c = problem.bins().get(b).cost();
-        least = Math.min(least, lead ? c.lead() : c.second());
-      }
-    }
-    return least == Long.MAX_VALUE ? 0 : least;
-  }
-
-  /** Least number of parts whose widths at a height make up an excess. */
-  private long missing(int[] rest, int h, long excess) {
-    long n = 0;
-    long over = excess;
-    int[] open = rest.clone();
-    while (over > 0) {
-      int widest = -1;
-      for (int t = 0; t < open.length; t++) {
-        if (open[t] > 0
-            && (widest < 0 || nesting.slices.width()[t][h] > nesting.slices.width()[widest][h])) {
-          widest = t;
-        }
-      }
-      if (widest < 0) {
-        return n;
-      }
-      open[widest]--;
-      over -= nesting.slices.width()[widest][h];
-      n++;
-    }
-    return n;
-  }
-
-  private static long add(long sum, int count, long each) {
-    // Made to order there are as many as needed; the cap keeps the sum in range.
-    return Math.min(Long.MAX_VALUE / 4, sum + Math.min(count, 1_000_000L) * each);
-  }
-
-  private long blanks(long need, int[] left) {
-    long n = 0;
-    long rest = need;
-    for (int b : byCapacity) {
-      long each = problem.bins().get(b).usable() + nesting.kerf + Nesting.SLACK;
-      long take = Math.min(left[b], Math.max(0, (rest + each - 1) / each));
-      n += take;
-      rest -= take * each;
+  /** Least number of parts whose widths make up an excess. */
+  private long missing(long[] widths, long excess) {
+    long[] parts =
+        IntStream.range(0, widths.length)
+            .mapToObj(t -> LongStream.generate(() -> widths[t]).limit(problem.demand()[t]))
+            .flatMapToLong(s -> s)
+            .sorted()
+            .toArray();
+    int n = 0;
+    for (long over = excess; over > 0 && n < parts.length; n++) {
+      over -= parts[parts.length - 1 - n];
     }
     return n;
   }

@@ -3,6 +3,8 @@ package headcourse.stock.cutting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How close parts may lie along a blank, in nanometres. A node is a type of part in one of the ways
@@ -36,8 +38,11 @@ public final class Nesting {
   /** Whether all parts are square, so that their sequence doesn't matter. */
   final boolean square;
 
-  /** Widths at some heights. */
-  final Slices slices;
+  /**
+   * By measure and type: what parts take of a blank that are side by side, a kerf with each; so
+   * they never exceed the usable length and one kerf. A measure is a height, or the mean of some.
+   */
+  final long[][] widths;
 
   /** Bounds by how edges lean, at some heights; none where all are square. */
   final List<LeanBound> leans;
@@ -48,7 +53,12 @@ public final class Nesting {
   /** By type: the most that a part adds to the length of those before it. */
   private final long[] longest;
 
-  private Nesting(List<Profile> shapes, List<Boolean> turnable, double kerfMm) {
+  /**
+   * Parts of any outline.
+   *
+   * @param turnable by part: whether it may lie end for end
+   */
+  public Nesting(List<Profile> shapes, List<Boolean> turnable, double kerfMm) {
     types = shapes.size();
     kerf = Math.round(kerfMm * NM);
     square = shapes.stream().allMatch(Profile::square);
@@ -81,19 +91,10 @@ public final class Nesting {
       int node = firstNode[t];
       longest[t] = Math.max(extent[node] + kerf, Arrays.stream(distance[node]).max().orElse(0));
     }
-    slices = Slices.of(types, nodes, typeOf, kerf);
     List<Double> tops = square ? List.of() : tops(shapes);
     leans = tops.stream().map(y -> LeanBound.of(shapes, turnable, kerf, y)).toList();
     skyline = Skyline.of(nodes, typeOf, types, tops, kerf);
-  }
-
-  /**
-   * Parts of any outline.
-   *
-   * @param turnable by part: whether it may lie end for end
-   */
-  public static Nesting of(List<Profile> shapes, List<Boolean> turnable, double kerfMm) {
-    return new Nesting(shapes, turnable, kerfMm);
+    widths = widths();
   }
 
   /** The heights of parts: the least, the greatest, and that in the middle. */
@@ -106,6 +107,16 @@ public final class Nesting {
       }
     }
     return tops;
+  }
+
+  private long[][] widths() {
+    if (square) {
+      return new long[][] {
+        IntStream.of(firstNode).limit(types).mapToLong(i -> extent[i] + kerf).toArray()
+      };
+    }
+    return Stream.concat(Arrays.stream(skyline.width()), leans.stream().map(LeanBound::means))
+        .toArray(long[][]::new);
   }
 
   /** The types that there are any of. */
@@ -123,12 +134,9 @@ public final class Nesting {
   /** No blank shorter than this holds so many of each type. */
   long leastLength(int[] counts) {
     int[] present = present(counts);
-    if (present.length == 0) {
-      return 0;
-    }
     long most = 0 - kerf;
     for (int t = 0; square && t < types; t++) {
-      most += counts[t] * slices.mean(t);
+      most += counts[t] * widths[0][t];
     }
     for (LeanBound lean : leans) {
       most = Math.max(most, lean.least(present, counts));
@@ -151,7 +159,7 @@ public final class Nesting {
   }
 
   /** Where each node of a sequence begins, packed to the left. */
-  long[] starts(int[] order) {
+  public long[] starts(int[] order) {
     long[] at = new long[order.length];
     for (int j = 1; j < at.length; j++) {
       for (int i = 0; i < j; i++) {

@@ -1,5 +1,6 @@
 package headcourse.stock.cutting;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,10 +30,7 @@ public record Packing(List<Pattern> patterns, int[] missing, Cost cost) {
     for (Pattern p : patterns) {
       cost = cost.plus(problem.bins().get(p.bin).cost());
     }
-    long m = 0;
-    for (int x : missing) {
-      m += x;
-    }
-    return new Packing(patterns, missing.clone(), cost.plus(new Cost(m, 0, 0)));
+    cost = cost.plus(new Cost(Arrays.stream(missing).sum(), 0, 0));
+    return new Packing(patterns, missing.clone(), cost);
   }
 }

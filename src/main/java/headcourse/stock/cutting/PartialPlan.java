@@ -3,6 +3,7 @@ package headcourse.stock.cutting;
 import headcourse.stock.cutting.CuttingProblem.Bin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A plan under construction: patterns taken so far, the parts and the blanks still left. */
 final class PartialPlan {
@@ -16,20 +17,20 @@ final class PartialPlan {
    * @param counts so many blanks of each kind at most
    */
   PartialPlan(CuttingProblem problem, int[] counts) {
-    this(problem, problem.demand().clone(), counts.clone(), new ArrayList<>(), Cost.NONE);
+    this(problem, problem.demand(), counts, List.of(), Cost.NONE);
   }
 
   private PartialPlan(
       CuttingProblem problem, int[] rest, int[] left, List<Packing.Pattern> patterns, Cost spent) {
     this.problem = problem;
-    this.rest = rest;
-    this.left = left;
-    this.patterns = patterns;
+    this.rest = rest.clone();
+    this.left = left.clone();
+    this.patterns = new ArrayList<>(patterns);
     this.spent = spent;
   }
 
   PartialPlan copy() {
-    return new PartialPlan(problem, rest.clone(), left.clone(), new ArrayList<>(patterns), spent);
+    return new PartialPlan(problem, rest, left, patterns, spent);
   }
 
   /** Takes a pattern, as far as its parts are left; false if none is, or no such blank. */
@@ -54,12 +55,7 @@ final class PartialPlan {
 
   /** Whether all parts of a pattern are left. */
   boolean holdsAll(Packing.Pattern pattern) {
-    for (int t = 0; t < rest.length; t++) {
-      if (pattern.counts()[t] > rest[t]) {
-        return false;
-      }
-    }
-    return true;
+    return IntStream.range(0, rest.length).allMatch(t -> pattern.counts()[t] <= rest[t]);
   }
 
   /** The problem that is left. */
@@ -69,11 +65,6 @@ final class PartialPlan {
       bins.add(problem.bins().get(b).withCount(left[b]));
     }
     return new CuttingProblem(rest, problem.nesting(), bins);
-  }
-
-  /** So many blanks of each kind are left. */
-  int[] left() {
-    return left;
   }
 
   /** What it costs so far. */

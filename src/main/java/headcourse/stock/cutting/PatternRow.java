@@ -1,34 +1,29 @@
 package headcourse.stock.cutting;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A row of the master problem beside those that ask for the parts: how many patterns of a certain
- * kind a plan has is at most, or at least, so many. Branching makes such rows.
+ * kind a plan has is at most, or at least, so many. Branching makes such rows, and so do kinds of
+ * blank that may run out.
+ *
+ * @param bin the kind of blank, or {@link #ANY}
+ * @param types that a blank must hold to be counted, in their order
+ * @param least how many of each
+ * @param atLeast whether there must be so many of them, rather than no more
+ * @param bound so many
  */
-final class PatternRow {
-  private static final int ANY = -1;
-
-  private final int bin;
-  private final int[] types;
-  private final int[] least;
-  private final boolean atLeast;
-  private final int bound;
-  private final int size;
-
-  private PatternRow(int bin, int[] types, int[] least, boolean atLeast, int bound) {
-    this.bin = bin;
-    this.types = types;
-    this.least = least;
-    this.atLeast = atLeast;
-    this.bound = bound;
-    this.size = Arrays.stream(least).sum();
-  }
+record PatternRow(int bin, int[] types, int[] least, boolean atLeast, int bound) {
+  /** In place of a kind of blank. */
+  static final int ANY = -1;
 
   /**
    * Patterns that hold no fewer of each type than given.
    *
-   * @param bin the kind of blank, or −1 for any
+   * @param bin the kind of blank, or {@link #ANY}
    * @param load how many of each type
    * @param atLeast whether there must be so many of them, rather than no more
    */
@@ -38,12 +33,22 @@ final class PatternRow {
     return new PatternRow(bin, types, least, atLeast, bound);
   }
 
-  boolean atLeast() {
-    return atLeast;
+  /** No more blanks of each kind that may run out than there are. */
+  static List<PatternRow> limits(CuttingProblem problem) {
+    List<PatternRow> limits = new ArrayList<>();
+    int[] any = new int[problem.demand().length];
+    for (int b = 0; b < problem.bins().size(); b++) {
+      int count = problem.bins().get(b).count();
+      if (count < problem.parts()) {
+        limits.add(holding(b, any, false, count));
+      }
+    }
+    return limits;
   }
 
-  int bound() {
-    return bound;
+  /** Whether it may count blanks of a kind. */
+  boolean on(int kind) {
+    return bin == ANY || bin == kind;
   }
 
   /** Whether it is of that kind of blank, whatever lies on it. */
@@ -52,36 +57,22 @@ final class PatternRow {
   }
 
   boolean has(int type) {
-    for (int t : types) {
-      if (t == type) {
-        return true;
-      }
-    }
-    return false;
+    return Arrays.binarySearch(types, type) >= 0;
   }
 
   /** How many parts a blank must hold to be counted. */
   int size() {
-    return size;
+    return Arrays.stream(least).sum();
   }
 
   /** How many of them lie there. */
   int present(int[] counts) {
-    int sum = 0;
-    for (int k = 0; k < types.length; k++) {
-      sum += Math.min(counts[types[k]], least[k]);
-    }
-    return sum;
-  }
-
-  /** Whether there are blanks that it forbids. */
-  boolean mayForbid() {
-    return !atLeast && bound == 0;
+    return IntStream.range(0, types.length).map(k -> Math.min(counts[types[k]], least[k])).sum();
   }
 
   /** How often it counts a blank; never less when more lies on the blank. */
   int of(int kind, int[] counts) {
-    if (bin != ANY && bin != kind) {
+    if (!on(kind)) {
       return 0;
     }
     for (int k = 0; k < types.length; k++) {
@@ -92,21 +83,8 @@ final class PatternRow {
     return 1;
   }
 
-  /** Whether it may still count a blank once, if of the types at places from there on are added. */
-  boolean within(int kind, int[] counts, int[] place, int from) {
-    if (bin != ANY && bin != kind) {
-      return false;
-    }
-    for (int k = 0; k < types.length; k++) {
-      if (counts[types[k]] < least[k] && place[types[k]] < from) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** Whether no blank filled like this, nor one with more on it, is of use. */
   boolean forbids(int kind, int[] counts) {
-    return mayForbid() && of(kind, counts) > 0;
+    return !atLeast && bound == 0 && of(kind, counts) > 0;
   }
 }

@@ -22,9 +22,6 @@ final class PatternSearch {
   /** Operations for each type in a measure of what is left of the room. */
   private static final int WIDTH = 10;
 
-  /** From so many nodes at one start on, an exact knapsack pays. */
-  private static final int LONG = 400;
-
   /** So many good ones are enough of a hasty search; more of a large problem. */
   private static final int[] SOME = {8, 24};
 
@@ -52,7 +49,6 @@ final class PatternSearch {
   private long best;
   private long unsure;
   private long nodes;
-  private long begun;
   private final StepBudget budget;
 
   /**
@@ -97,7 +93,7 @@ final class PatternSearch {
     Arrays.setAll(shared, t -> values[t] + rows.share(t));
     int[] types =
         IntStream.range(0, values.length)
-            .filter(t -> demand[t] > 0 && (values[t] > 0 || rows.helps(t)) && problem.holds(bin, t))
+            .filter(t -> demand[t] > 0 && shared[t] > 0 && problem.holds(bin, t))
             .toArray();
     for (int k = 0; k < widths.measures(); k++) {
       knapsacks.add(new KnapsackBound(widths, k, types, shared, demand));
@@ -151,10 +147,6 @@ final class PatternSearch {
     return nodes > limit || budget.out();
   }
 
-  void count(long more) {
-    nodes += more;
-  }
-
   /** One part alone. */
   void singles() {
     for (int t = 0; t < counts.length; t++) {
@@ -171,55 +163,43 @@ final class PatternSearch {
   void all() {
     knapsack = knapsacks.get(0);
     long[] room = rooms(0, Nesting.present(counts));
-    nodes += knapsack.refine(room);
+    budget.spend(knapsack.refine(room));
     int[] order = knapsack.order();
     search(order, order.length, 0, new int[0], 0);
   }
 
   /** No pattern with these types is worth more, and any others beside. */
   long hope(int left, int right) {
-    long value = lay(left, right, 1);
+    long value = lay(left, right, 1) + rows.hope(counts);
     long[] room = rooms(0, Nesting.present(counts));
-    long most = Long.MAX_VALUE;
     budget.spend((long) knapsacks.size() * (10 + counts.length / 4));
+    long rest = Long.MAX_VALUE;
     for (KnapsackBound s : knapsacks) {
-      int[] all = s.order();
-      long rest = s.most(all, 0, all.length, counts, room);
-      most = Math.min(most, value + rows.hope(counts, s.place(), 0) + rest);
+      rest = Math.min(rest, s.most(s.order(), 0, s.order().length, counts, room));
     }
     lay(left, right, -1);
-    return most;
+    return value + rest;
   }
 
-  /** Patterns with a type or two, and others beside. */
+  /** Patterns with a type or two, and others beside; in the measure that promises least. */
   void from(int left, int right, boolean[] others) {
-    begun = nodes;
     long value = lay(left, right, 1);
     if (!rows.forbids(counts) && sequencer.mayFit(counts, bin.usable())) {
       look(value + rows.of(counts));
       long[] room = rooms(0, Nesting.present(counts));
-      int[] list = list(0);
-      int n = 0;
+      int[] list = {};
       long least = Long.MAX_VALUE;
       for (KnapsackBound s : knapsacks) {
-        int m = 0;
-        int[] some = list(1);
-        for (int t : s.order()) {
-          if (others[t] && goes(t, room)) {
-            some[m++] = t;
-          }
-        }
-        long most = rows.hope(counts, s.place(), 0) + s.most(some, 0, m, counts, room);
+        int[] some = Arrays.stream(s.order()).filter(t -> others[t] && goes(t, room)).toArray();
+        long most = s.most(some, 0, some.length, counts, room);
         if (most < least) {
           least = most;
           knapsack = s;
-          n = m;
-          System.arraycopy(some, 0, list, 0, m);
+          list = some;
         }
       }
-      nodes += n / 4;
       budget.spend((long) knapsacks.size() * counts.length * (room.length + 4));
-      search(list, n, 0, Nesting.present(counts), value);
+      search(list, list.length, 0, Nesting.present(counts), value);
     }
     lay(left, right, -1);
   }
@@ -267,15 +247,10 @@ final class PatternSearch {
     long[] room = rooms.get(depth);
     for (int i = 0; i < n; i++) {
       int t = types[i];
-      int at = knapsack.place()[t];
       nodes++;
       budget.spend(NODE + (n - i) / 2);
-      if (stopped()) {
-        return;
-      }
-      long hope = value + rows.hope(counts, knapsack.place(), at);
-      long most = hope + knapsack.most(types, i, n, counts, room);
-      if (most <= most()) {
+      long most = value + rows.hope(counts) + knapsack.most(types, i, n, counts, room);
+      if (stopped() || most <= most()) {
         return;
       }
       if (spent()) {
@@ -301,11 +276,8 @@ final class PatternSearch {
 
   private static int[] with(int[] present, int type) {
     int[] more = Arrays.copyOf(present, present.length + 1);
-    int j = present.length;
-    for (; j > 0 && more[j - 1] > type; j--) {
-      more[j] = more[j - 1];
-    }
-    more[j] = type;
+    more[present.length] = type;
+    Arrays.sort(more);
     return more;
   }
 
@@ -321,34 +293,16 @@ final class PatternSearch {
   /** With one more of the type at a place. */
   private void add(int[] types, int n, int i, int depth, int[] present, long value) {
     look(value + rows.of(counts));
-    int next = counts[types[i]] < problem.demand()[types[i]] ? i : i + 1;
-    if (next == n) {
-      return;
-    }
     long[] room = rooms.get(depth);
-    if (nodes - begun > LONG) {
-      nodes += knapsack.refine(base());
-    }
-    long hope = value + rows.hope(counts, knapsack.place(), knapsack.place()[types[next]]);
-    if (hope + knapsack.most(types, next, n, counts, room) <= most()) {
-      return;
-    }
     int[] list = list(depth);
     int m = 0;
-    for (int k = next; k < n; k++) {
+    for (int k = i; k < n; k++) {
       if (goes(types[k], room)) {
         list[m++] = types[k];
       }
     }
-    nodes += (n - next) / 16;
-    budget.spend((long) (n - next) * (room.length + 4));
+    budget.spend((long) (n - i) * (room.length + 4));
     search(list, m, depth, present, value);
-  }
-
-  private long[] base() {
-    long[] base = new long[widths.measures()];
-    widths.rooms(bin, new int[0], counts, base);
-    return base;
   }
 
   private void look(long value) {

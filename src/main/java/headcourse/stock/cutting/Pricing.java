@@ -102,7 +102,6 @@ final class Pricing {
         }
       }
     }
-    search.count(all.length * all.length / 8L);
     budget.spend(6L * all.length * all.length);
     starts.sort(
         Comparator.comparingLong((Start s) -> 0 - s.most)
@@ -127,14 +126,16 @@ final class Pricing {
   }
 
   private boolean furtherLeft(int[] all, int i, int than) {
-    long a = widths.low(all[i]);
-    long b = widths.low(all[than]);
-    return a < b || a == b && i < than;
+    LeanBound lean = problem.nesting().leans.get(0);
+    return first(lean.low(all[i]), i, lean.low(all[than]), than);
   }
 
   private boolean furtherRight(int[] all, int i, int than) {
-    long a = widths.high(all[i]);
-    long b = widths.high(all[than]);
-    return a > b || a == b && i < than;
+    LeanBound lean = problem.nesting().leans.get(0);
+    return first(0 - lean.high(all[i]), i, 0 - lean.high(all[than]), than);
+  }
+
+  private static boolean first(long a, int i, long b, int than) {
+    return a < b || a == b && i < than;
   }
 }

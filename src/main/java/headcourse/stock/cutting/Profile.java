@@ -43,26 +43,14 @@ public record Profile(List<Point> vertices) {
   }
 
   private static Profile settled(List<Point> points) {
-    double x = Double.POSITIVE_INFINITY;
-    double y = Double.POSITIVE_INFINITY;
-    for (Point p : points) {
-      x = Math.min(x, p.x());
-      y = Math.min(y, p.y());
-    }
-    List<Point> settled = new ArrayList<>(points.size());
-    for (Point p : points) {
-      settled.add(new Point(p.x() - x, p.y() - y));
-    }
-    return new Profile(settled);
+    double x = points.stream().mapToDouble(Point::x).min().orElseThrow();
+    double y = points.stream().mapToDouble(Point::y).min().orElseThrow();
+    return new Profile(points.stream().map(p -> new Point(p.x() - x, p.y() - y)).toList());
   }
 
   /** Turned end for end: half a turn about the square to its face. */
   Profile turned() {
-    List<Point> turned = new ArrayList<>(vertices.size());
-    for (Point p : vertices) {
-      turned.add(new Point(0 - p.x(), 0 - p.y()));
-    }
-    return settled(turned);
+    return settled(vertices.stream().map(p -> new Point(0 - p.x(), 0 - p.y())).toList());
   }
 
   /** Whether it is a rectangle. */
@@ -75,11 +63,7 @@ public record Profile(List<Point> vertices) {
 
   /** Length along the blank. */
   public double extent() {
-    double most = Double.NEGATIVE_INFINITY;
-    for (Point p : vertices) {
-      most = Math.max(most, p.x());
-    }
-    return most;
+    return vertices.stream().mapToDouble(Point::x).max().orElseThrow();
   }
 
   /** Length of the rectangle of the same height and area. */
@@ -95,11 +79,7 @@ public record Profile(List<Point> vertices) {
 
   /** Full height. */
   public double height() {
-    double most = Double.NEGATIVE_INFINITY;
-    for (Point p : vertices) {
-      most = Math.max(most, p.y());
-    }
-    return most;
+    return vertices.stream().mapToDouble(Point::y).max().orElseThrow();
   }
 
   /** Where the part begins at a height, or NaN above it. */

@@ -53,7 +53,6 @@ final class RestrictedMaster {
   private final long scale;
   private StepBudget budget;
   private long bound = Long.MIN_VALUE;
-  private long raised = Long.MIN_VALUE;
   private boolean met;
   private double cheapEnough = Double.NEGATIVE_INFINITY;
   private double[] smooth;
@@ -78,12 +77,13 @@ final class RestrictedMaster {
     this.problem = problem;
     this.objective = objective;
     this.totals = totals;
-    this.patternRows = patternRows;
+    this.patternRows = PatternRow.limits(problem);
+    this.patternRows.addAll(patternRows);
     this.goal = goal;
     this.budget = budget;
     this.sequencer = sequencer;
-    this.pricing = new Pricing(problem, sequencer, patternRows);
-    this.columns = new Columns(problem, objective, patternRows);
+    this.pricing = new Pricing(problem, sequencer, this.patternRows);
+    this.columns = new Columns(problem, objective, this.patternRows);
     this.lp = columns.lp();
     this.scale = (long) Math.max(1, WHOLE / columns.unit());
     before.forEach(columns::add);
@@ -95,7 +95,7 @@ final class RestrictedMaster {
    */
   boolean solveRoughly(long most) {
     cheapEnough = most + Columns.NOTHING * columns.unit();
-    return solve() && bound < goal && met && columns.cost() <= cheapEnough;
+    return solve() && bound < goal && met && cheapEnough();
   }
 
   /** Goes on with another budget. */
@@ -128,7 +128,7 @@ final class RestrictedMaster {
         return false;
       }
       if (!more) {
-        met = lp.unmet() < Columns.NOTHING;
+        met = cost() < Double.POSITIVE_INFINITY;
         if (met || raises++ == RAISES) {
           return true;
         }
@@ -147,18 +147,16 @@ final class RestrictedMaster {
 
   /** Whether the fractions cost no more than any plan must. */
   private boolean reached() {
-    if (bound > raised) {
-      raised = totals.next(bound);
-    }
-    return allParts() && columns.cost() <= raised + Columns.NOTHING * columns.unit();
+    return cost() <= totals.next(bound) + Columns.NOTHING * columns.unit();
   }
 
   private boolean cheapEnough() {
-    return allParts() && columns.cost() <= cheapEnough;
+    return cost() <= cheapEnough;
   }
 
-  private boolean allParts() {
-    return lp.unmet() < Columns.NOTHING;
+  /** What the fractions cost; endless where they don't give all parts. */
+  private double cost() {
+    return lp.unmet() < Columns.NOTHING ? columns.cost() : Double.POSITIVE_INFINITY;
   }
 
   private boolean price(double[] y, boolean hasty) {
@@ -181,7 +179,7 @@ final class RestrictedMaster {
       if (hasty && some == AT_ONCE) {
         continue;
       }
-      long threshold = (long) Math.ceil(charge(b, duals, y, grain)) + (long) (grain * ROUNDED);
+      long threshold = charge(b, duals) + (long) (grain * ROUNDED);
       Pricing.Priced p = pricing.price(b, duals.worth(), duals.rows(), threshold, hasty, budget);
       if (!p.found().isEmpty() && ++some == AT_ONCE) {
         // The others have their turn next time.
@@ -189,7 +187,7 @@ final class RestrictedMaster {
       }
       for (int[] counts : p.found()) {
         more |= columns.add(new Packing.Pattern(b, counts));
-        int other = cheapest(counts, b, duals, y, grain);
+        int other = cheapest(counts, b, duals);
         if (other != b) {
           more |= columns.add(new Packing.Pattern(other, counts));
         }
@@ -203,15 +201,14 @@ final class RestrictedMaster {
     return more;
   }
 
-  /** What a blank of a kind costs, with what it is charged for what is scarce. */
-  private double charge(int b, DualPrices duals, double[] y, double grain) {
+  /** What a blank of a kind costs, with what it is charged for what is capped. */
+  private long charge(int b, DualPrices duals) {
     Bin bin = problem.bins().get(b);
-    long own = objective.cost(bin) * scale + duals.perCap() * objective.toCap(bin);
-    return own + columns.scarcity(b, y) * grain;
+    return objective.cost(bin) * scale + duals.perCap() * objective.toCap(bin);
   }
 
   /** The kind of blank that a pattern found for another is cheapest on. */
-  private int cheapest(int[] counts, int on, DualPrices duals, double[] y, double grain) {
+  private int cheapest(int[] counts, int on, DualPrices duals) {
     int best = on;
     int[] present = Nesting.present(counts);
     budget.spend(4L * problem.bins().size());
@@ -219,7 +216,7 @@ final class RestrictedMaster {
       Bin bin = problem.bins().get(b);
       if (bin.count() > 0
           && !bin.single()
-          && charge(b, duals, y, grain) < charge(best, duals, y, grain)
+          && charge(b, duals) < charge(best, duals)
           && Arrays.stream(present).allMatch(t -> bin.takes()[t])
           && sequencer.fits(counts, bin.usable())) {
         best = b;

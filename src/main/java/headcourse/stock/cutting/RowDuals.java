@@ -6,29 +6,25 @@ import java.util.List;
 /** What pattern rows add to, or take from, the value of patterns on one kind of blank. */
 final class RowDuals {
   private final int kind;
-  private final PatternRow[] rows;
-  private final long[] duals;
-  private final PatternRow[] forbidding;
+  private final List<PatternRow> all;
+  private final List<PatternRow> rows = new ArrayList<>();
+  private final List<Long> duals = new ArrayList<>();
   private long always;
 
   /**
-   * @param duals by row, not negative where it asks for so many at least, else not positive
+   * @param values by row, not negative where it asks for so many at least, else not positive
    */
-  RowDuals(int kind, List<PatternRow> all, long[] duals) {
+  RowDuals(int kind, List<PatternRow> all, long[] values) {
     this.kind = kind;
-    List<PatternRow> with = new ArrayList<>();
-    List<Long> of = new ArrayList<>();
-    for (int i = 0; i < duals.length; i++) {
+    this.all = all;
+    for (int i = 0; i < values.length; i++) {
       if (all.get(i).counts(kind)) {
-        always += duals[i];
-      } else if (duals[i] != 0) {
-        with.add(all.get(i));
-        of.add(duals[i]);
+        always += values[i];
+      } else if (values[i] != 0 && all.get(i).on(kind)) {
+        rows.add(all.get(i));
+        duals.add(values[i]);
       }
     }
-    this.rows = with.toArray(PatternRow[]::new);
-    this.duals = of.stream().mapToLong(d -> d).toArray();
-    this.forbidding = all.stream().filter(PatternRow::mayForbid).toArray(PatternRow[]::new);
   }
 
   /** What is added for every blank, whatever lies on it. */
@@ -39,51 +35,39 @@ final class RowDuals {
   /** What a part of a type may bring in of all that is added, shared among the parts it takes. */
   long share(int type) {
     long sum = 0;
-    for (int r = 0; r < rows.length; r++) {
-      if (duals[r] > 0 && rows[r].has(type)) {
-        sum += duals[r] / rows[r].size() + 1;
-      }
+    for (int r = 0; r < rows.size(); r++) {
+      sum += rows.get(r).has(type) ? each(r) : 0;
     }
     return sum;
   }
 
-  /** Whether a type of no value may help to a row's. */
-  boolean helps(int type) {
-    for (int r = 0; r < rows.length; r++) {
-      if (duals[r] > 0 && rows[r].has(type)) {
-        return true;
-      }
-    }
-    return false;
+  /** What each part brings in that a row takes; nothing where it takes away. */
+  private long each(int r) {
+    return duals.get(r) > 0 ? duals.get(r) / rows.get(r).size() + 1 : 0;
   }
 
   /** What is added for a pattern. */
   long of(int[] counts) {
     long sum = 0;
-    for (int r = 0; r < rows.length; r++) {
-      sum += duals[r] * rows[r].of(kind, counts);
+    for (int r = 0; r < duals.size(); r++) {
+      sum += duals.get(r) * rows.get(r).of(kind, counts);
     }
     return sum;
   }
 
-  /**
-   * What is added, and the shares of what lies there in what types from a place on may complete.
-   */
-  long hope(int[] counts, int[] place, int from) {
+  /** What is taken away for a pattern, and the shares of its parts in what is added. */
+  long hope(int[] counts) {
     long sum = 0;
-    for (int r = 0; r < rows.length; r++) {
-      if (duals[r] < 0) {
-        sum += duals[r] * rows[r].of(kind, counts);
-      } else if (rows[r].within(kind, counts, place, from)) {
-        sum += (duals[r] / rows[r].size() + 1) * rows[r].present(counts);
-      }
+    for (int r = 0; r < rows.size(); r++) {
+      PatternRow row = rows.get(r);
+      sum += each(r) * row.present(counts) + Math.min(0, duals.get(r)) * row.of(kind, counts);
     }
     return sum;
   }
 
   /** Whether no blank filled like this, nor one with more on it, is of use. */
   boolean forbids(int[] counts) {
-    for (PatternRow r : forbidding) {
+    for (PatternRow r : all) {
       if (r.forbids(kind, counts)) {
         return true;
       }

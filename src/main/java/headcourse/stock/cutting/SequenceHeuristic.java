@@ -1,6 +1,8 @@
 package headcourse.stock.cutting;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /** Quick sequences of parts on one blank: what leans alike side by side, then moved one by one. */
 final class SequenceHeuristic {
@@ -10,17 +12,10 @@ final class SequenceHeuristic {
   /** All nodes in the order of how far they lean. */
   private final int[] leaning;
 
-  /** By type: the first and the last place in that order. */
-  private final int[] first;
-
-  private final int[] last;
-
   SequenceHeuristic(Nesting nesting, StepBudget budget) {
     this.nesting = nesting;
     this.budget = budget;
     int n = nesting.typeOf.length;
-    Integer[] by = new Integer[n];
-    Arrays.setAll(by, i -> i);
     // Twice the lean is what two of a kind save on their extents.
     long[] lean = new long[n];
     for (int i = 0; i < n; i++) {
@@ -28,14 +23,12 @@ final class SequenceHeuristic {
         lean[i] += nesting.distance[i][j] - nesting.distance[j][i] - nesting.extent[i];
       }
     }
-    Arrays.sort(by, (a, b) -> lean[a] != lean[b] ? Long.compare(lean[a], lean[b]) : a - b);
-    leaning = Arrays.stream(by).mapToInt(i -> i).toArray();
-    first = new int[nesting.types];
-    last = new int[nesting.types];
-    for (int i = n - 1; i >= 0; i--) {
-      first[nesting.typeOf[leaning[i]]] = i;
-      last[nesting.typeOf[leaning[n - 1 - i]]] = n - 1 - i;
-    }
+    leaning =
+        IntStream.range(0, n)
+            .boxed()
+            .sorted(Comparator.comparingLong(i -> lean[i]))
+            .mapToInt(i -> i)
+            .toArray();
     budget.spend((long) n * n);
   }
 
@@ -47,30 +40,17 @@ final class SequenceHeuristic {
   }
 
   int[] byLean(int[] counts, boolean backwards) {
-    int parts = 0;
-    int nodes = 0;
-    for (int t = 0; t < counts.length; t++) {
-      parts += counts[t];
-      nodes += counts[t] > 0 ? 1 : 0;
-    }
-    // By type the first of its ways to lie in the order of leans.
-    int[] at = new int[nodes];
-    nodes = 0;
-    for (int t = 0; t < counts.length; t++) {
-      if (counts[t] > 0) {
-        at[nodes++] = backwards ? 0 - last[t] : first[t];
-      }
-    }
-    Arrays.sort(at);
-    int[] order = new int[parts];
+    int[] rest = counts.clone();
+    int[] order = new int[Arrays.stream(counts).sum()];
     int n = 0;
-    for (int place : at) {
-      int node = leaning[Math.abs(place)];
-      int to = n + counts[nesting.typeOf[node]];
-      Arrays.fill(order, n, to, node);
-      n = to;
+    for (int i = 0; i < leaning.length && n < order.length; i++) {
+      int node = leaning[backwards ? leaning.length - 1 - i : i];
+      int type = nesting.typeOf[node];
+      Arrays.fill(order, n, n + rest[type], node);
+      n += rest[type];
+      rest[type] = 0;
     }
-    budget.spend(counts.length + 10L * at.length);
+    budget.spend(2L * leaning.length);
     return order;
   }
 

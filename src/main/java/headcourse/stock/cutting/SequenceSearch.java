@@ -1,6 +1,12 @@
 package headcourse.stock.cutting;
 
+import java.nio.IntBuffer;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Depth-first search over the sequences of parts on one blank that are shorter than a bound.
@@ -11,9 +17,6 @@ import java.util.Arrays;
 final class SequenceSearch {
   /** It gives up after so many parts laid: some sets of parts can't be decided in any time. */
   private static final int NODES = 20_000;
-
-  /** With more sets of parts still to come than this there is no memory for dominance. */
-  private static final int STATES = 40_000;
 
   /** So many ways to have laid the same parts are kept to compare with. */
   private static final int KEPT = 6;
@@ -38,14 +41,10 @@ final class SequenceSearch {
   /** By height: what the parts still to come take there. */
   private final long[] open;
 
-  /** By the parts still to come: where each may begin, as found before; null where unused. */
-  private final long[][][] before;
-
-  /** By type: what one of it counts for in the number of the parts still to come. */
-  private final int[] stride;
+  /** By how many are still to come of each node's type: where each may begin, as found before. */
+  private final Map<IntBuffer, List<long[]>> before = new HashMap<>();
 
   private int size;
-  private int state;
   private long bound;
   private int[] best;
   private int nodesLaid;
@@ -59,46 +58,22 @@ final class SequenceSearch {
   SequenceSearch(Nesting nesting, int[] counts, long bound, long enough, StepBudget budget) {
     this.budget = budget;
     this.nesting = nesting;
-    this.left = counts.clone();
+    this.left = new int[counts.length];
     this.bound = bound;
     this.enough = enough;
-    this.nodes = nodes(nesting, counts);
-    int parts = 0;
-    for (int c : counts) {
-      parts += c;
-    }
-    types = new int[nodes.length];
-    for (int k = 0; k < types.length; k++) {
-      types[k] = nesting.typeOf[nodes[k]];
-    }
-    path = new int[parts];
+    nodes =
+        IntStream.range(0, nesting.typeOf.length)
+            .filter(node -> counts[nesting.typeOf[node]] > 0)
+            .toArray();
+    types = IntStream.of(nodes).map(node -> nesting.typeOf[node]).toArray();
+    path = new int[IntStream.of(counts).sum()];
     from = new long[path.length + 1][nodes.length + 1];
-    open = new long[nesting.skyline.heights()];
+    open = new long[nesting.skyline.width().length];
     front = new long[path.length + 1][open.length];
-    stride = new int[counts.length];
-    long states = 1;
-    for (int t = 0; t < counts.length; t++) {
-      for (int h = 0; counts[t] > 0 && h < open.length; h++) {
-        open[h] += counts[t] * nesting.skyline.width(t, h);
-      }
-      stride[t] = (int) states;
-      states = Math.min(STATES, states * (counts[t] + 1));
+    for (int t : Nesting.present(counts)) {
+      take(t, 0 - counts[t]);
     }
-    before = states < STATES ? new long[(int) states][][] : null;
-    state = (int) states - 1;
-    budget.spend(states / 4 + (long) path.length * nodes.length + nesting.typeOf.length);
-  }
-
-  private static int[] nodes(Nesting nesting, int[] counts) {
-    int[] present = Nesting.present(counts);
-    int[] all = new int[2 * present.length];
-    int n = 0;
-    for (int t : present) {
-      for (int node = nesting.firstNode[t]; node < nesting.firstNode[t + 1]; node++) {
-        all[n++] = node;
-      }
-    }
-    return Arrays.copyOf(all, n);
+    budget.spend((long) path.length * nodes.length + nesting.typeOf.length);
   }
 
   /** Looks for the shortest. */
@@ -134,7 +109,7 @@ final class SequenceSearch {
         then[j] = Math.max(here[j], start + nesting.distance[node][nodes[j]]);
       }
       then[nodes.length] = reach;
-      budget.spend(before == null ? 0 : KEPT * nodes.length / 2);
+      budget.spend(KEPT * nodes.length / 2);
       take(t, 1);
       if (!worse(then)) {
         path[size++] = node;
@@ -165,24 +140,20 @@ final class SequenceSearch {
   }
 
   private boolean worse(long[] then) {
-    if (before == null || path.length - size <= LAST) {
+    if (path.length - size <= LAST) {
       return false;
     }
-    long[][] known = before[state];
-    if (known == null) {
-      known = new long[KEPT][];
-      before[state] = known;
-    }
-    for (int i = 0; i < KEPT && known[i] != null; i++) {
-      if (noLater(known[i], then)) {
+    int[] rest = new int[types.length];
+    Arrays.setAll(rest, k -> left[types[k]]);
+    List<long[]> known = before.computeIfAbsent(IntBuffer.wrap(rest), s -> new ArrayList<>(KEPT));
+    for (long[] one : known) {
+      if (noLater(one, then)) {
         return true;
       }
     }
-    for (int i = 0; i < KEPT; i++) {
-      if (known[i] == null || noLater(then, known[i])) {
-        known[i] = then.clone();
-        break;
-      }
+    known.removeIf(one -> noLater(then, one));
+    if (known.size() < KEPT) {
+      known.add(then.clone());
     }
     return false;
   }
@@ -201,9 +172,8 @@ final class SequenceSearch {
 
   private void take(int type, int n) {
     left[type] -= n;
-    state -= n * stride[type];
     for (int h = 0; h < open.length; h++) {
-      open[h] -= n * nesting.skyline.width(type, h);
+      open[h] -= n * nesting.skyline.width()[h][type];
     }
   }
 
@@ -211,9 +181,10 @@ final class SequenceSearch {
   private boolean isLong(int node, int type, long start) {
     Skyline skyline = nesting.skyline;
     for (int h = 0; h < open.length; h++) {
-      long to = skyline.with(node, start, h, front[size][h]);
+      long right = skyline.right()[h][node];
+      long to = right < 0 ? front[size][h] : start + right;
       front[size + 1][h] = to;
-      if (to + open[h] - skyline.width(type, h) - nesting.kerf - Nesting.SLACK >= bound) {
+      if (to + open[h] - skyline.width()[h][type] - nesting.kerf - Nesting.SLACK >= bound) {
         return true;
       }
     }

@@ -1,8 +1,8 @@
 package headcourse.stock.cutting;
 
+import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -26,7 +26,7 @@ public final class Sequencer {
   private final int searchable;
 
   private final SequenceHeuristic heuristic;
-  private final Map<Key, Known> known;
+  private final Map<IntBuffer, Known> known;
   private long searched;
 
   /**
@@ -43,7 +43,8 @@ public final class Sequencer {
     this(nesting, budget, Integer.MAX_VALUE, new HashMap<>());
   }
 
-  private Sequencer(Nesting nesting, StepBudget budget, int searchable, Map<Key, Known> known) {
+  private Sequencer(
+      Nesting nesting, StepBudget budget, int searchable, Map<IntBuffer, Known> known) {
     this.nesting = nesting;
     this.budget = budget;
     this.searchable = searchable;
@@ -57,47 +58,30 @@ public final class Sequencer {
   }
 
   /** The types of parts, one by one. */
-  private record Key(int[] parts, int hash) {
-    static Key of(int[] parts) {
-      return new Key(parts, Arrays.hashCode(parts));
+  private static IntBuffer key(int[] present, int[] counts) {
+    int parts = 0;
+    for (int t : present) {
+      parts += counts[t];
     }
-
-    static Key of(int[] present, int[] counts) {
-      int n = 0;
-      for (int t : present) {
-        n += counts[t];
+    IntBuffer key = IntBuffer.allocate(parts);
+    for (int t : present) {
+      for (int k = 0; k < counts[t]; k++) {
+        key.put(t);
       }
-      int[] parts = new int[n];
-      n = 0;
-      for (int t : present) {
-        Arrays.fill(parts, n, n + counts[t], t);
-        n += counts[t];
-      }
-      return of(parts);
     }
+    return key.flip();
+  }
 
-    /** Without the part at a place. */
-    Key without(int i) {
-      int[] less = new int[parts.length - 1];
-      System.arraycopy(parts, 0, less, 0, i);
-      System.arraycopy(parts, i + 1, less, i, less.length - i);
-      return of(less);
+  /** What is known of all but the part at a place, or null; each type once. */
+  private Known without(IntBuffer key, int i) {
+    budget.spend(LOOK);
+    int[] parts = key.array();
+    if (i > 0 && parts[i] == parts[i - 1]) {
+      return null;
     }
-
-    /** Whether the part at a place is the first of its type. */
-    boolean first(int i) {
-      return i == 0 || parts[i] != parts[i - 1];
-    }
-
-    @Override
-    public boolean equals(Object o) {
-      return o instanceof Key k && hash == k.hash && Arrays.equals(parts, k.parts);
-    }
-
-    @Override
-    public int hashCode() {
-      return hash;
-    }
+    int[] less = Arrays.copyOf(parts, parts.length - 1);
+    System.arraycopy(parts, i + 1, less, i, less.length - i);
+    return known.get(IntBuffer.wrap(less));
   }
 
   /** What is known of parts: a sequence, and lengths that they don't go in, or may not. */
@@ -145,8 +129,8 @@ public final class Sequencer {
     if (nesting.square || nesting.mostLength(present, counts) <= usable) {
       return 1;
     }
-    Key key = Key.of(present, counts);
-    budget.spend(2L * key.parts.length + LOOK);
+    IntBuffer key = key(present, counts);
+    budget.spend(2L * key.limit() + LOOK);
     Known of = known.get(key);
     if (of == null) {
       of = new Known();
@@ -162,10 +146,10 @@ public final class Sequencer {
     return of.atMost <= usable ? 1 : of.over >= usable ? -1 : 0;
   }
 
-  private void search(Known of, Key key, int[] counts, long usable) {
+  private void search(Known of, IntBuffer key, int[] counts, long usable) {
     if (holdsTooMuch(key, usable)) {
       of.over = usable;
-    } else if (!budget.out() && key.parts.length <= searchable) {
+    } else if (!budget.out() && key.limit() <= searchable) {
       SequenceSearch search = new SequenceSearch(nesting, counts, usable + 1, usable, budget);
       search.run();
       searched += search.nodes();
@@ -180,54 +164,37 @@ public final class Sequencer {
     }
   }
 
-  /** Remembers a sequence of parts that was found elsewhere; gives its length. */
-  long know(int[] order) {
-    int[] counts = new int[nesting.types];
-    for (int i : order) {
-      counts[nesting.typeOf[i]]++;
-    }
-    Known of = known.computeIfAbsent(Key.of(Nesting.present(counts), counts), k -> new Known());
-    long length = heuristic.length(order);
-    if (of.order == null || length < of.atMost) {
-      of.order = order.clone();
-      of.atMost = length;
-    }
-    return length;
-  }
-
   /** A good sequence: that of all but one of them, and this one where it adds least. */
-  private int[] start(Key key, int[] counts, long usable) {
+  private int[] start(IntBuffer key, int[] counts, long usable) {
     int[] best = heuristic.byLean(counts);
-    best = key.parts.length > FEW ? heuristic.improved(best, usable) : best;
-    for (int i = 0; i < key.parts.length && nesting.length(best) > usable; i++) {
-      Known rest = key.first(i) ? known.get(key.without(i)) : null;
-      budget.spend(LOOK);
+    best = key.limit() > FEW ? heuristic.improved(best, usable) : best;
+    for (int i = 0; i < key.limit() && nesting.length(best) > usable; i++) {
+      Known rest = without(key, i);
       if (rest != null) {
-        best = heuristic.inserted(rest.order, key.parts[i], best, nesting.length(best));
+        best = heuristic.inserted(rest.order, key.get(i), best, nesting.length(best));
       }
     }
     return best;
   }
 
   /** Whether all but one of them are known to be too many. */
-  private boolean holdsTooMuch(Key key, long usable) {
-    for (int i = 0; i < key.parts.length; i++) {
-      Known rest = key.first(i) ? known.get(key.without(i)) : null;
+  private boolean holdsTooMuch(IntBuffer key, long usable) {
+    for (int i = 0; i < key.limit(); i++) {
+      Known rest = without(key, i);
       if (rest != null && rest.over >= usable) {
         return true;
       }
     }
-    budget.spend((long) key.parts.length * (key.parts.length + LOOK));
     return false;
   }
 
   /** The nodes from left to right in the shortest sequence that is found, or was before. */
-  public List<Integer> best(int[] counts) {
+  public int[] best(int[] counts) {
     int[] best = heuristic.byLean(counts, false);
     if (!nesting.square) {
       StepBudget some = StepBudget.endless();
       best = new SequenceHeuristic(nesting, some).improved(heuristic.byLean(counts), 0);
-      Known before = known.get(Key.of(Nesting.present(counts), counts));
+      Known before = known.get(key(Nesting.present(counts), counts));
       if (before != null && before.atMost < nesting.length(best)) {
         best = before.order;
       }
@@ -235,16 +202,6 @@ public final class Sequencer {
       search.run();
       best = search.best() == null ? best : search.best();
     }
-    return Arrays.stream(best).boxed().toList();
-  }
-
-  /** Where each node begins, packed to the left. */
-  public long[] starts(List<Integer> order) {
-    return nesting.starts(order.stream().mapToInt(i -> i).toArray());
-  }
-
-  /** Length that a sequence takes. */
-  long length(List<Integer> order) {
-    return nesting.length(order.stream().mapToInt(i -> i).toArray());
+    return best;
   }
 }

@@ -40,19 +40,14 @@ final class StepBudget {
     clock[0] += operations;
   }
 
-  /** Operations since it began. */
-  long spent() {
-    return clock[0] - begin;
-  }
-
   /** Steps since it began. */
   long steps() {
-    return spent() / OPERATIONS;
+    return (clock[0] - begin) / OPERATIONS;
   }
 
   /** What part of it is spent. */
   double spentShare() {
-    return (double) spent() / Math.max(1, end - begin);
+    return (double) (clock[0] - begin) / Math.max(1, end - begin);
   }
 
   boolean out() {

@@ -113,7 +113,7 @@ class FanStockTest {
       layouts.add(solved.head());
     }
     List<HeadWork> heads = HeadBench.workUp(job, layouts);
-    return new Worked(job, chosen, heads, StockPlanner.plan(job, heads, chosen));
+    return new Worked(job, chosen, heads, StockPlanner.plan(job, heads, chosen, heads));
   }
 
   /** What must hold of every head set from a pile. */

@@ -7,6 +7,7 @@ import static headcourse.layout.yard.FittedChecker.same;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headcourse.bench.HeadWork;
 import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
@@ -349,8 +350,8 @@ class FromStockFittedTest {
     assertTrue(!pieces.get("D1-L3 1").equals(other));
     assertEquals(2, now.changes().size());
     Job job = m.make();
-    StockPlan plan =
-        StockPlanner.plan(job, headcourse.bench.HeadBench.workUp(job, heads(now)), now);
+    List<HeadWork> heads = headcourse.bench.HeadBench.workUp(job, heads(now));
+    StockPlan plan = StockPlanner.plan(job, heads, now, heads);
     assertTrue(plan.blanks().stream().noneMatch(b -> b.id().equals(other)));
     m.fitted.set(
         0, new Fitted("fitted.D1.L1", "D1", "L1", l1.bottom(), null, null, Fitted.NO_PIECE));

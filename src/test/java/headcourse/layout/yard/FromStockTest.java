@@ -63,7 +63,7 @@ class FromStockTest {
     List<HeadLayout> layouts =
         chosen.solutions().stream().map(s -> ((Solution.Solved) s).head()).toList();
     List<HeadWork> heads = HeadBench.workUp(job, layouts);
-    return new Worked(job, chosen, heads, StockPlanner.plan(job, heads, chosen));
+    return new Worked(job, chosen, heads, StockPlanner.plan(job, heads, chosen, heads));
   }
 
   private static void consistent(Worked w) {

@@ -11,9 +11,11 @@ import headcourse.job.HeadSpec;
 import headcourse.job.Stock;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
+import headcourse.testing.DemoJobs;
 import headcourse.testing.JobMaker;
 import headcourse.work.ShopWork;
 import headcourse.work.WorkUp;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,6 +28,12 @@ class CuttingPlanSheetTest {
     for (Page page : SheetBook.compose(work, Bundle.BENCH, Frame.plain()).pages()) {
       collect(page.marks(), labels);
     }
+    return String.join(" ", labels);
+  }
+
+  private static String text(Page page) {
+    List<String> labels = new ArrayList<>();
+    collect(page.marks(), labels);
     return String.join(" ", labels);
   }
 
@@ -84,5 +92,32 @@ class CuttingPlanSheetTest {
     String unfit = text.substring(text.indexOf("Fits no blank in the yard"));
     assertTrue(unfit.matches("(?s).*D1-[LRK][0-9]* soffit.*"), unfit);
     assertTrue(text.contains("Flats in all:"), text);
+  }
+
+  /** What is ordered in all is read where the order is, not on top of the next page. */
+  @Test
+  void theSumOfTheOrderStandsWithIt() throws IOException {
+    ShopWork work = DemoJobs.work("forge-arch");
+    int seen = 0;
+    for (Page page : SheetBook.compose(work, Bundle.BENCH, Frame.plain()).pages()) {
+      String text = text(page);
+      assertEquals(text.contains("To order"), text.contains("Corners in all"), page.label());
+      seen += text.contains("To order") ? 1 : 0;
+    }
+    assertEquals(1, seen);
+  }
+
+  /**
+   * Index and plan agree on which of them has the runs of one fence, on whatever page they begin.
+   */
+  @Test
+  void theRunsOfOneFenceStandOnce() throws IOException {
+    for (String name : DemoJobs.names()) {
+      long tables =
+          SheetBook.compose(DemoJobs.work(name), Bundle.BENCH, Frame.plain()).pages().stream()
+              .filter(p -> text(p).contains("One wrong setting goes into every stone"))
+              .count();
+      assertTrue(tables <= 1, name + ": " + tables);
+    }
   }
 }

@@ -3,8 +3,6 @@ package headcourse.stock.cutting;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
-
 /** Holds a packing against its problem, apart from the solver's own book-keeping. */
 final class Checker {
   private Checker() {}
@@ -14,15 +12,15 @@ final class Checker {
     int[] used = new int[p.bins().size()];
     for (Packing.Pattern pattern : r.packing().patterns()) {
       used[pattern.bin()]++;
-      List<Integer> order = r.sequencer().best(pattern.counts());
-      long[] at = r.sequencer().starts(order);
+      int[] order = r.sequencer().best(pattern.counts());
+      long[] at = p.nesting().starts(order);
       for (int i = 0; i < at.length; i++) {
-        int node = order.get(i);
+        int node = order[i];
         got[p.nesting().typeOf[node]]++;
         assertTrue(p.bins().get(pattern.bin()).takes()[p.nesting().typeOf[node]]);
         assertTrue(at[i] + p.nesting().extent[node] <= p.bins().get(pattern.bin()).usable());
         for (int j = 0; j < i; j++) {
-          assertTrue(at[i] - at[j] >= p.nesting().distance[order.get(j)][node]);
+          assertTrue(at[i] - at[j] >= p.nesting().distance[order[j]][node]);
         }
       }
     }

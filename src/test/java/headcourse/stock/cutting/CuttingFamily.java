@@ -136,7 +136,7 @@ enum CuttingFamily {
 
     /** With one to three kinds of blank, with prices or without, as many as needed or not. */
     CuttingProblem problem(Random r, double kerf) {
-      Nesting nesting = Nesting.of(shapes, turnable, kerf);
+      Nesting nesting = new Nesting(shapes, turnable, kerf);
       int kinds = 1 + r.nextInt(3);
       boolean priced = r.nextBoolean();
       boolean limited = r.nextInt(4) == 0;

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Cutting problems with a known answer. */
 class CuttingSolverTest {
   private static Nesting squares(long[] lengths, long kerf) {
-    return Nesting.of(
+    return new Nesting(
         Arrays.stream(lengths).mapToObj(l -> Profile.rectangle(l / NM, 100)).toList(),
         Arrays.stream(lengths).mapToObj(l -> false).toList(),
         kerf / NM);

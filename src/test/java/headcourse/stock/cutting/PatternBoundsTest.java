@@ -42,7 +42,7 @@ class PatternBoundsTest {
       long shortest = AllWays.shortest(p.nesting(), counts);
       assertTrue(p.nesting().leastLength(counts) <= shortest, what);
       Sequencer q = new Sequencer(p.nesting());
-      assertEquals(shortest, q.length(q.best(counts)), what);
+      assertEquals(shortest, p.nesting().length(q.best(counts)), what);
       assertTrue(q.fits(counts, shortest), what);
       if (!p.nesting().square) {
         assertFalse(q.mayFit(counts, shortest - 1), what);

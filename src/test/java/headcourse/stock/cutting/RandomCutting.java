@@ -94,7 +94,7 @@ final class RandomCutting {
     for (int i = n; i < stones; i++) {
       demand[r.nextInt(n)]++;
     }
-    Nesting nesting = Nesting.of(shapes, turnable, KERF);
+    Nesting nesting = new Nesting(shapes, turnable, KERF);
     List<Bin> bins = new ArrayList<>();
     boolean priced = r.nextBoolean() && kinds > 1;
     boolean[] takes = new boolean[n];

@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class Beam extends LayeredSearch<Node> {
   /** By how much more states may stand half way through a place, before the partner is set. */
-  private static final int HALF_WAY = 24;
+  private static final int HALF_WAY = 8;
 
   /**
    * How many ways in all the states before a head may go on in, where not all is looked at: as many

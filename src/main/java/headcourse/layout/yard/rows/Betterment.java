@@ -1,5 +1,6 @@
 package headcourse.layout.yard.rows;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /**
@@ -11,14 +12,12 @@ final class Betterment {
   /** How many places are set anew at once. */
   private static final int PLACES = 3;
 
-  private final Pile pile;
-  private final Store store;
+  private final int heads;
   private final Beam beam;
   private final Random random = new Random(1);
 
-  Betterment(Pile pile, Store store, Beam beam) {
-    this.pile = pile;
-    this.store = store;
+  Betterment(int heads, Beam beam) {
+    this.heads = heads;
     this.beam = beam;
   }
 
@@ -32,45 +31,49 @@ final class Betterment {
    */
   Node run(Node from, Beam.Aim aim, long until, Cost good) {
     Node best = from;
+    int[] lengths = lengths(best);
     int idle = 0;
-    int heads = pile.heads().size();
-    Draft draft = new Draft(best, heads);
-    int all = 0;
-    for (int h = 0; h < heads; h++) {
-      all += draft.length(h);
-    }
     int turn = 0;
-    while (idle < heads + 6 * all
+    while (idle++ < lengths.length + 6 * Arrays.stream(lengths).sum()
         && beam.steps() < until
         && best.cost().compare(good, aim.cap(), aim.parts()) > 0) {
-      draft.keep();
-      choose(draft, turn++, heads, all);
-      beam.run(aim.with(draft), best.cost());
-      idle++;
+      beam.run(aim.with(freed(best, turn++, lengths)), best.cost());
       if (beam.best() != null) {
         best = beam.best();
-        draft = new Draft(best, heads);
+        lengths = lengths(best);
         idle = 0;
       }
     }
     return best;
   }
 
-  private void choose(Draft draft, int turn, int heads, int all) {
+  /** By head how many stones its longer side has. */
+  private int[] lengths(Node whole) {
+    int[] of = new int[heads];
+    for (Node n = whole; n.before != null; n = n.before) {
+      of[n.head] = Math.max(of[n.head], Math.max(n.set[0], n.set[1]));
+    }
+    return of;
+  }
+
+  private Draft freed(Node known, int turn, int[] lengths) {
+    Draft draft = new Draft(known);
+    int all = Arrays.stream(lengths).sum();
     if (heads > 1 && turn % (heads + all) < heads) {
       draft.free(turn % (heads + all));
-      return;
+      return draft;
     }
     int h = random.nextInt(heads);
-    int at = 1 + random.nextInt(draft.length(h));
+    int at = 1 + random.nextInt(lengths[h]);
     for (int i = 0; i < PLACES; i++) {
       draft.free(h, at);
       if (turn % 2 == 0) {
-        at = at % draft.length(h) + 1;
+        at = at % lengths[h] + 1;
       } else {
         h = random.nextInt(heads);
-        at = 1 + random.nextInt(draft.length(h));
+        at = 1 + random.nextInt(lengths[h]);
       }
     }
+    return draft;
   }
 }

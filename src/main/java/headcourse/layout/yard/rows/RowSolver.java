@@ -130,7 +130,7 @@ public final class RowSolver {
   private void better(Beam.Aim aim) {
     if (best != null) {
       long until = steps() + (limit - steps()) * 2 / 5;
-      best = new Betterment(pile, store, beam).run(best, aim, until, good());
+      best = new Betterment(pile.heads().size(), beam).run(best, aim, until, good());
     }
   }
 

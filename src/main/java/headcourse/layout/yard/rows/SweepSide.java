@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.LongStream;
 
 /**
  * A side of an upright head that gets so many stones. How long a stone is along its blank is its
@@ -206,9 +205,13 @@ final class SweepSide {
    * bearings are off by less than so much, all copies.
    */
   long need(long off, boolean nearest) {
-    LongStream of =
-        ends.stream().filter(e -> copies * side.bearingOff(e) < off).mapToLong(this::need);
-    return nearest ? of.min().orElse(Store.NEVER) : of.max().orElse(-1);
+    for (int i = 0; i < ends.size(); i++) {
+      long e = ends.get(nearest ? i : ends.size() - 1 - i);
+      if (copies * side.bearingOff(e) < off) {
+        return need(e);
+      }
+    }
+    return nearest ? Store.NEVER : -1;
   }
 
   /** Whether its stones and those of the other side are set against each other, from the first. */

@@ -13,25 +13,25 @@ import java.util.List;
  * @param gap what the saw takes between two strips
  * @param profile how it lies on the blank
  */
-record Lot(List<Part> parts, Length gap, Profile profile) {
+record Crosscut(List<Part> parts, Length gap, Profile profile) {
   /** Copies the list. */
-  Lot {
+  Crosscut {
     parts = List.copyOf(parts);
   }
 
   /** A part by itself. */
-  static Lot of(Part part) {
-    return new Lot(List.of(part), Length.ZERO, part.profile());
+  static Crosscut of(Part part) {
+    return new Crosscut(List.of(part), Length.ZERO, part.profile());
   }
 
   /** Strips of one depth, the longest first. */
-  static Lot of(List<Part> strips, Length gap) {
+  static Crosscut of(List<Part> strips, Length gap) {
     if (strips.size() == 1) {
       return of(strips.get(0));
     }
     Part longest = strips.get(0);
     double height = face(strips.size(), longest.face(), gap).mm();
-    return new Lot(strips, gap, Profile.rectangle(longest.profile().extent(), height));
+    return new Crosscut(strips, gap, Profile.rectangle(longest.profile().extent(), height));
   }
 
   /** Height of a blank from which so many strips can be ripped. */
@@ -44,30 +44,18 @@ record Lot(List<Part> parts, Length gap, Profile profile) {
     return parts.get(0);
   }
 
-  Stock.Kind kind() {
-    return first().kind();
-  }
-
   /** Height that the blank must have. */
   Length face() {
     return face(parts.size(), first().face(), gap);
   }
 
-  Length returnLeg() {
-    return first().returnLeg();
-  }
-
-  Length thickness() {
-    return first().thickness();
-  }
-
-  /** Length along the blank. */
-  Length extent() {
-    return first().extent();
-  }
-
-  boolean turnable() {
-    return first().turnable();
+  /** Whether an item of the yard has all of its measures but maybe the length. */
+  boolean goesOn(Stock.Item item) {
+    return item.kind() == first().kind()
+        && item.face().compareTo(face().plus(item.trim())) >= 0
+        && (item.kind() == Stock.Kind.FLAT
+            || item.returnLeg().compareTo(first().returnLeg().plus(item.trim())) >= 0)
+        && item.thickness().equals(first().thickness());
   }
 
   /** How far a part lies above the blank's lower edge. */

@@ -14,26 +14,27 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Turns a packing by types into lots on numbered blanks. */
-final class Filling {
+/** Turns a packing by types into crosscuts on numbered blanks. */
+final class NumberedBlanks {
   private final Job job;
   private final Yard yard;
   private final CuttingProblem problem;
   private final List<String> home;
   private final Map<String, CutBlank> blanks;
   private final Set<String> unavailable;
-  private final List<Deque<Integer>> waiting = new ArrayList<>();
+  private final Map<Integer, Deque<Integer>> waiting = new HashMap<>();
 
   /**
-   * @param home by lot: its blank; those without one get theirs here
+   * @param home by crosscut: its blank; those without one get theirs here
    * @param blanks the blanks so far; new ones are added
    * @param unavailable pieces that must not be taken
    */
-  Filling(
+  NumberedBlanks(
       Job job,
       Yard yard,
       CuttingProblem problem,
@@ -46,12 +47,9 @@ final class Filling {
     this.home = home;
     this.blanks = blanks;
     this.unavailable = unavailable;
-    for (int t = 0; t < problem.demand().length; t++) {
-      waiting.add(new ArrayDeque<>());
-    }
     for (int i = 0; i < home.size(); i++) {
       if (home.get(i).isEmpty()) {
-        waiting.get(yard.type(i)).add(i);
+        waiting.computeIfAbsent(yard.type(i), t -> new ArrayDeque<>()).add(i);
       }
     }
   }
@@ -71,45 +69,43 @@ final class Filling {
     int[] numbers = new int[job.stock().items().size()];
     for (Packing.Pattern pattern : sorted) {
       int index = problem.bins().get(pattern.bin()).index();
+      CutBlank on;
+      Length from = job.tools().saw().cleanCut();
       if (index >= numbers.length) {
         Room room = rooms.get(index - numbers.length);
-        String id = room.blank().id();
-        CutBlank on = blanks.getOrDefault(id, room.blank());
-        List<Cut> cuts = new ArrayList<>(on.cuts());
-        double used = cut(id, pattern, sequencer, room.at(), cuts);
-        cuts.sort(Comparator.comparing(Cut::at));
-        blanks.put(id, on.with(cuts, on.waste().minus(Length.mm(used))));
-        continue;
+        on = blanks.getOrDefault(room.blank().id(), room.blank());
+        from = room.at();
+      } else {
+        Stock.Item item = job.stock().items().get(index);
+        do {
+          on = yard.blank(item, item.mark() + "#" + ++numbers[index]);
+        } while (unavailable.contains(on.id()));
       }
-      Stock.Item item = job.stock().items().get(index);
-      String id;
-      do {
-        id = item.mark() + "#" + ++numbers[index];
-      } while (unavailable.contains(id));
-      List<Cut> cuts = new ArrayList<>();
-      double used = cut(id, pattern, sequencer, job.tools().saw().cleanCut(), cuts);
-      blanks.put(id, yard.blank(item, id).with(cuts, item.length().minus(Length.mm(used))));
+      List<Cut> cuts = new ArrayList<>(on.cuts());
+      double used = cut(on.id(), pattern, sequencer, from, cuts);
+      cuts.sort(Comparator.comparing(Cut::at));
+      blanks.put(on.id(), on.with(cuts, on.waste().minus(Length.mm(used))));
     }
   }
 
   /** Lays parts side by side from a place on; gives the length that ends up in stones, mm. */
   private double cut(
       String id, Packing.Pattern pattern, Sequencer sequencer, Length from, List<Cut> cuts) {
-    List<Integer> order = sequencer.best(pattern.counts());
-    long[] starts = sequencer.starts(order);
+    int[] order = sequencer.best(pattern.counts());
+    long[] starts = problem.nesting().starts(order);
     double used = 0;
     for (int i = 0; i < starts.length; i++) {
-      int node = order.get(i);
+      int node = order[i];
       int n = waiting.get(problem.nesting().typeOf[node]).remove();
       home.set(n, id);
-      Lot lot = yard.lot(n);
+      Crosscut crosscut = yard.crosscuts().get(n);
       Length at = from.plus(new Length(starts[i] * 1000));
       boolean turned = problem.nesting().turned[node];
-      for (int k = 0; k < lot.parts().size(); k++) {
-        Part p = lot.parts().get(k);
-        cuts.add(new Cut(p.stone(), p.of(), at, lot.up(k), p.face(), p.extent(), turned));
+      for (int k = 0; k < crosscut.parts().size(); k++) {
+        Part p = crosscut.parts().get(k);
+        cuts.add(new Cut(p.stone(), p.of(), at, crosscut.up(k), p.face(), p.extent(), turned));
       }
-      used += lot.profile().meanWidth();
+      used += crosscut.profile().meanWidth();
     }
     return used;
   }
