@@ -75,7 +75,7 @@ final class SweepSearch {
     best = known;
     cap = 0;
     bound(best == null ? Store.NEVER : best.sawn + pile.give(), until);
-    for (int i = 0; i < floor.length; i++) {
+    for (int i = 0; i < floor.length && steps() < until; i++) {
       floor[i] = Math.max(floor[i], bound.sawn(numbers.all().get(i)));
     }
     for (int width : WIDTHS) {
@@ -130,7 +130,7 @@ final class SweepSearch {
       all = true;
       for (int i = 0; i < floor.length; i++) {
         Numbers.Choice c = numbers.all().get(i);
-        done[i] |= bound.beats(best.cost(), c, cap);
+        done[i] |= steps() < until && bound.beats(best.cost(), c, cap);
         Node before = null;
         while (!done[i] && before != best && steps() < until) {
           Sweep.Bar bar = aim.get();
