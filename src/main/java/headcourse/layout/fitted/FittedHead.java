@@ -103,6 +103,11 @@ public final class FittedHead {
       return chosen == null ? Choice.whole(all, ended) : chosen.after(cut);
     }
 
+    /** The same with other ends to the rest of it, or with none. */
+    public Left ending(SideCase other) {
+      return new Left(terms, other, check, whole, there, asDrawn, cut, ended, all, flush, lengths);
+    }
+
     /** The length along the arris that a stone which is there takes, ticks, rounded up. */
     public long extent(int index) {
       CutStones of = cut != null ? cut : ended;

@@ -1,6 +1,5 @@
 package headcourse.layout.yard;
 
-import headcourse.diag.Diagnostic;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
@@ -52,16 +51,16 @@ public final class PileChooser {
       if (o.head().stones().rhythm() != HeadSpec.Rhythm.FROM_STOCK) {
         continue;
       }
-      HeadShape shape = shapes.apply(o.head().shape()).orElseThrow();
       if (job.stock().items().isEmpty()) {
-        solutions[i] =
-            refused(
-                error(
-                    o, "from-stock needs to know what lies in the yard", "write it under stock:"));
-      } else if (!(shape instanceof FlatShape)) {
-        curved(i, new CurvedPile(job, o, shape));
+        String message = "from-stock needs to know what lies in the yard";
+        solutions[i] = PileReport.refused(job, o, message, "write it under stock:");
+      } else if (!(shape(o) instanceof FlatShape)) {
+        CurvedPile head = new CurvedPile(job, o, shape(o));
+        head.choose(held);
+        head.taken().forEach(t -> held.add(t.piece()));
+        curved.put(i, head);
       } else {
-        solutions[i] = refused(o).orElse(null);
+        solutions[i] = refused(o);
         if (solutions[i] == null) {
           open.add(i);
         }
@@ -74,17 +73,21 @@ public final class PileChooser {
     return new FromStock(Arrays.asList(solutions), taken, changes);
   }
 
+  private HeadShape shape(Opening opening) {
+    return shapes.apply(opening.head().shape()).orElseThrow();
+  }
+
+  private FlatReading read(Opening opening) {
+    return ((FlatShape) shape(opening)).read(job, opening);
+  }
+
   private void flat(List<Integer> open) {
     List<Opening> openings = open.stream().map(job.openings()::get).toList();
-    Replacement.Outcome start = replacement(openings).first();
-    PilePlan first = start.plan();
-    Replacement.Outcome out = replacement(openings).run(first);
-    PileReport report = new PileReport(job, openings, this::read);
+    Replacement.Outcome out = new Replacement(job, openings, this::read, held).run();
+    PileReport report = new PileReport(job, out);
     for (int k = 0; k < open.size(); k++) {
       solutions[open.get(k)] =
-          out.plan() == null
-              ? report.none(openings.get(k), first, out.told(start))
-              : report.built(first, out, k);
+          out.plan() == null ? report.none(openings.get(k), k, this::read) : report.built(k);
     }
     if (out.plan() != null) {
       taken.addAll(out.plan().taken());
@@ -92,73 +95,31 @@ public final class PileChooser {
     changes.addAll(out.changes());
   }
 
-  private void curved(int i, CurvedPile head) {
-    head.choose(held);
-    if (head.found()) {
-      head.taken().forEach(t -> held.add(t.piece()));
-      curved.put(i, head);
-    } else {
-      solutions[i] = noneCurved(job.openings().get(i), head);
-    }
-  }
-
-  private Solution noneCurved(Opening o, CurvedPile head) {
-    return head.refused() != null
-        ? head.refused()
-        : refused(
-            error(
-                o,
-                "no number of stones that the widths allow can be had from the yard's pieces",
-                "add pieces to the yard, or allow narrower stones",
-                "write rhythm: even or graded, and the cutting plan takes what fits"));
-  }
-
   /** Goes through what broke of a curved head's pieces; heads set before keep theirs. */
   private void afterwards(int i, CurvedPile head) {
     Set<String> gone = new LinkedHashSet<>(held);
     taken.forEach(t -> gone.add(t.piece()));
-    boolean found = true;
-    for (String piece : job.report().spoiled()) {
-      gone.add(piece);
-      found &= head.replace(piece, gone, changes);
-    }
-    taken.addAll(found ? head.taken() : List.of());
-    solutions[i] = found ? head.built() : noneCurved(job.openings().get(i), head);
+    solutions[i] = head.solution(gone, changes);
+    taken.addAll(head.taken());
   }
 
-  private Replacement replacement(List<Opening> openings) {
-    return new Replacement(job, openings, this::read, job.report().fitted(), held, job.steps());
-  }
-
-  private FlatReading read(Opening opening) {
-    return ((FlatShape) shapes.apply(opening.head().shape()).orElseThrow()).read(job, opening);
-  }
-
-  private Diagnostic error(Opening opening, String message, String... hints) {
-    return Diagnostic.error(job.spans().of(opening.path() + ".head.stones.rhythm"), message, hints);
-  }
-
-  private Optional<Solution> refused(Opening opening) {
+  /** Why nothing can be chosen for a flat head, whatever lies in the yard; or null. */
+  private Solution refused(Opening opening) {
     FlatReading reading = read(opening);
     if (reading.refused() != null) {
-      return Optional.of(reading.refused());
+      return reading.refused();
     }
     FlatHead head = reading.head();
     for (var side : List.of(head.terms().left(), head.terms().right())) {
       var cases = head.cases(side, Double.NaN);
       if (cases.isEmpty() || cases.get(0).ends().isEmpty()) {
-        return Optional.of(
-            refused(
-                error(
-                    opening,
-                    "the bearing asked for leaves no place for an end beside the jamb",
-                    "lower bearing.min or clear, or see to the wall beside the opening")));
+        return PileReport.refused(
+            job,
+            opening,
+            "the bearing asked for leaves no place for an end beside the jamb",
+            "lower bearing.min or clear, or see to the wall beside the opening");
       }
     }
-    return Optional.empty();
-  }
-
-  private static Solution refused(Diagnostic d) {
-    return new Solution.Refused(List.of(d), List.of());
+    return null;
   }
 }

@@ -1,6 +1,5 @@
 package headcourse.layout.yard;
 
-import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.fitted.FittedHead;
@@ -18,11 +17,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /** Puts the heads of a job as rows to be set from a pile, and the answer back as heads. */
 final class YardModel {
-  private static final Answer NONE = new Answer(List.of(), null, 0, true, 0, 0);
-
   private final Job job;
   private final PilePlan before;
   private final List<List<Site>> sites;
@@ -51,55 +50,63 @@ final class YardModel {
     }
   }
 
-  /** The best choice, as far as so many steps show. */
-  Answer solve(long steps) {
-    return none() ? NONE : RowSolver.solve(pile(), steps);
-  }
-
-  private boolean none() {
-    return sites.stream().anyMatch(List::isEmpty);
+  /** The best choice, as far as the job's steps show. */
+  Answer solve() {
+    return RowSolver.solve(pile(), job.steps());
   }
 
   private Opening opening(int k) {
-    return sites.get(k).get(0).made().head().terms().opening();
+    return sites.get(k).get(0).opening();
+  }
+
+  private FlatTerms terms(int k) {
+    return sites.get(k).get(0).made().head().terms();
   }
 
   Pile pile() {
-    List<Length> heights = new ArrayList<>();
-    List<Pile.Head> heads = new ArrayList<>();
-    long give = 0;
-    for (int k = 0; k < sites.size(); k++) {
-      Length more = sites.get(k).stream().map(Site::moreHeight).reduce(Length.ZERO, Length::max);
-      heights.add(opening(k).head().height().plus(more));
-      heads.add(head(k));
-      HeadSpec.Stones stones = opening(k).head().stones();
-      give += opening(k).count() * job.grid().floor(stones.give());
-    }
+    List<Pile.Head> heads = each(this::head);
     List<Pile.Piece> pieces = new ArrayList<>();
+    List<Length> heights = each(this::height);
     for (Lying p : lying) {
-      List<Boolean> fits = new ArrayList<>();
-      List<Boolean> key = new ArrayList<>();
-      for (int k = 0; k < sites.size(); k++) {
-        boolean high = p.item().face().compareTo(heights.get(k)) >= 0;
-        fits.add(high && yard.fits(p.item(), opening(k), false));
-        key.add(opening(k).head().key() != null && yard.fits(p.item(), opening(k), true));
-      }
-      pieces.add(new Pile.Piece(p.usable(), fits, key));
+      Length face = p.item().face();
+      pieces.add(
+          new Pile.Piece(
+              p.usable(),
+              each(k -> face.compareTo(heights.get(k)) >= 0 && fits(p, k, false)),
+              each(k -> opening(k).head().key() != null && fits(p, k, true))));
     }
+    long give =
+        each(this::opening).stream()
+            .mapToLong(o -> o.count() * job.grid().floor(o.head().stones().give()))
+            .sum();
     return new Pile(pieces, heads, give, before != null);
   }
 
+  private <T> List<T> each(IntFunction<T> of) {
+    return IntStream.range(0, sites.size()).mapToObj(of).toList();
+  }
+
+  private Length height(int k) {
+    Length more = sites.get(k).stream().map(Site::moreHeight).reduce(Length.ZERO, Length::max);
+    return opening(k).head().height().plus(more);
+  }
+
+  private boolean fits(Lying p, int k, boolean key) {
+    return yard.fits(p.item(), opening(k), key);
+  }
+
   private Pile.Head head(int k) {
-    FlatTerms t = sites.get(k).get(0).made().head().terms();
+    FlatTerms t = terms(k);
     List<Pile.Way> ways = new ArrayList<>();
     for (Site site : sites.get(k)) {
-      Pile.Ticket key = null;
-      String mark = t.opening().mark() + "-K";
-      if (site.key() >= 0 && before != null && !site.other()) {
-        key = new Pile.Ticket(site.key(), pieces(mark, k), 0, pinned.contains(mark));
-      }
-      if (!site.other() || !pinned.contains(mark)) {
-        int left = swapped(k) ? 1 : 0;
+      String mark = site.keyMark();
+      boolean pinned = this.pinned.contains(mark);
+      Pile.Ticket key =
+          site.key() < 0 || before == null || site.other()
+              ? null
+              : new Pile.Ticket(site.key(), pieces(mark, k), 0, pinned);
+      if (!site.other() || !pinned) {
+        int left = Sites.swapped(t) ? 1 : 0;
         Pile.Row first = row(k, site, left);
         ways.add(new Pile.Way(first, row(k, site, 1 - left), site.key(), key));
       }
@@ -111,10 +118,6 @@ final class YardModel {
         t.widths().max(),
         t.widths().jump(),
         ways);
-  }
-
-  private boolean swapped(int k) {
-    return Sites.swapped(sites.get(k).get(0).made().head().terms());
   }
 
   private List<Integer> pieces(String stone, int k) {
@@ -131,39 +134,29 @@ final class YardModel {
 
   private Pile.Row row(int k, Site site, int s) {
     FittedHead.Left left = site.on(s);
-    List<Long> there = new ArrayList<>();
-    for (int i = 1; i <= left.there(); i++) {
-      there.add(left.width(i));
-    }
+    List<Long> there = IntStream.rangeClosed(1, left.there()).mapToObj(i -> left.width(i)).toList();
     Integer each = left.terms().stones().eachSide();
-    return new Pile.Row(
-        side(site, s), left.whole(), each == null ? 0 : each, there, tickets(k, site, s));
+    List<Pile.Ticket> tickets = before == null ? List.of() : tickets(k, site, s);
+    return new Pile.Row(side(site, s), left.whole(), each == null ? 0 : each, there, tickets);
   }
 
   private List<Pile.Ticket> tickets(int k, Site site, int s) {
     List<Pile.Ticket> out = new ArrayList<>();
-    if (before == null) {
-      return out;
-    }
     PilePlan.Head head = before.heads().get(k);
+    List<Long> widths = head.widths().get(s);
     int there = site.on(s).there();
     boolean moved = head.made().head().fanned() && !site.on(s).flush();
     long foot = (s == 0 ? head.left() : head.right()).lines().start();
-    for (int i = 0; i < head.widths().get(s).size(); i++) {
-      long width = head.widths().get(s).get(i);
-      foot += site.made().head().terms().joint() + width;
-      String mark = mark(k, s, i + 1);
+    for (int i = 0; i < widths.size(); i++) {
+      foot += terms(k).joint() + widths.get(i);
       if (i >= there) {
         // In a fan the first beside an edge that is not as drawn is another stone in any case.
         long stood = moved && i == there ? Long.MIN_VALUE : foot;
-        out.add(new Pile.Ticket(width, pieces(mark, k), stood, pinned.contains(mark)));
+        String mark = site.mark(s, i + 1);
+        out.add(new Pile.Ticket(widths.get(i), pieces(mark, k), stood, pinned.contains(mark)));
       }
     }
     return out;
-  }
-
-  private String mark(int k, int s, int index) {
-    return opening(k).mark() + (s == 0 ? "-L" : "-R") + index;
   }
 
   /**
@@ -177,25 +170,28 @@ final class YardModel {
     for (int k = 0; k < sites.size(); k++) {
       Answer.Chosen c = found.heads().get(k);
       Site site = sites.get(k).get(c.way());
-      take(opening(k).mark() + "-K", c.key(), site.key(), taken);
+      take(site.keyMark(), c.key(), site.key(), taken);
       List<Choice> choices = new ArrayList<>();
       List<List<Long>> widths = new ArrayList<>();
       for (int s = 0; s < 2; s++) {
-        List<Answer.Picked> row = c.side(swapped(k) ? 1 - s : s);
-        FlatSide side = row.isEmpty() ? null : side(site, s);
-        choices.add(site.on(s).with(side == null ? null : side.choice(row)));
-        widths.add(FlatSide.widths(row));
-        long foot = side == null ? 0 : side.start();
-        for (int i = 1; i <= row.size(); i++) {
-          long outer = foot + side.joint() + row.get(i - 1).width();
-          long extent = side.extent(i, foot, outer, i == row.size());
-          take(mark(k, s, site.on(s).there() + i), row.get(i - 1).pieces(), extent, taken);
-          foot = outer;
-        }
+        List<Answer.Picked> row = c.side(Sites.swapped(terms(k)) ? 1 - s : s);
+        choices.add(site.on(s).with(row.isEmpty() ? null : choice(site, s, row, taken)));
+        widths.add(row.stream().map(Answer.Picked::width).toList());
       }
       heads.add(new PilePlan.Head(site.made(), choices.get(0), choices.get(1), widths));
     }
     return new PilePlan(heads, taken, found.cost(), found.least(), found.proved(), found.steps());
+  }
+
+  private Choice choice(Site site, int s, List<Answer.Picked> row, List<FromStock.Taken> taken) {
+    FlatSide side = side(site, s);
+    long[] feet = side.feet(row);
+    for (int i = 1; i <= feet.length; i++) {
+      long inner = i == 1 ? side.start() : feet[i - 2];
+      long extent = side.extent(i, inner, feet[i - 1], i == feet.length);
+      take(site.mark(s, site.on(s).there() + i), row.get(i - 1).pieces(), extent, taken);
+    }
+    return side.choice(feet);
   }
 
   private void take(String mark, List<Integer> of, long extent, List<FromStock.Taken> taken) {
