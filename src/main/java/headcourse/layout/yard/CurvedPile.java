@@ -3,6 +3,7 @@ package headcourse.layout.yard;
 import headcourse.geom.Edge;
 import headcourse.geom.Tolerance;
 import headcourse.geom.Vec;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.FaceEdge;
@@ -14,7 +15,6 @@ import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Solution;
 import headcourse.layout.yard.YardPieces.Lying;
-import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -38,31 +38,28 @@ final class CurvedPile {
   private final YardPieces yard;
   private HeadLayout best;
   private List<Given> given = List.of();
-  private Solution refused;
   private int divided;
 
-  CurvedPile(Job job, Opening opening, HeadShape shape) {
+  /** Sets the head out, as far as the pieces that are not gone make it. */
+  CurvedPile(Job job, Opening opening, HeadShape shape, Set<String> gone) {
     this.job = job;
     this.opening = opening;
     this.shape = shape;
     this.yard = new YardPieces(job);
+    for (int n = 1; n <= MOST; n++) {
+      if (divided(n) instanceof Solution.Solved solved) {
+        divided++;
+        match(solved.head(), gone);
+      }
+    }
   }
 
   /** A stone, which of its copies, and its piece. */
   private record Given(PlacedStone stone, int copy, Lying piece) {}
 
-  /** Sets the head out, as far as the pieces that are not gone make it. */
-  void choose(Set<String> gone) {
-    for (int n = 1; n <= MOST; n++) {
-      Opening even = opening.with(opening.head().with(opening.head().stones().divided(n)));
-      Solution s = shape.setOut(job, even);
-      if (s instanceof Solution.Solved solved) {
-        divided++;
-        match(solved.head(), gone);
-      } else if (refused == null) {
-        refused = s;
-      }
-    }
+  private Solution divided(int n) {
+    HeadSpec head = opening.head();
+    return shape.setOut(job, opening.with(head.with(head.stones().divided(n))));
   }
 
   private void match(HeadLayout head, Set<String> gone) {
@@ -140,7 +137,7 @@ final class CurvedPile {
     }
     given = List.of();
     return divided == 0
-        ? refused
+        ? divided(1)
         : PileReport.refused(
             job,
             opening,
@@ -172,7 +169,6 @@ final class CurvedPile {
   }
 
   private Solution built() {
-    LengthFormat format = new LengthFormat(job.units(), job.grid());
     long off = sawn(given);
     String said =
         "from the yard: "
@@ -180,7 +176,7 @@ final class CurvedPile {
             + " is divided evenly, as a curved head is; of the "
             + divided
             + " numbers of stones that the widths allow this saws off least, "
-            + format.plainWithUnit(job.grid().ticks(off));
+            + PileReport.length(job, off);
     List<Remark> remarks = new ArrayList<>(best.remarks());
     remarks.add(new Remark("from-stock", said));
     return new Solution.Solved(

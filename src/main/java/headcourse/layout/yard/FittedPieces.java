@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -58,7 +57,11 @@ final class FittedPieces {
       }
     }
     for (There t : others) {
-      shortest(t, true).or(() -> shortest(t, false)).ifPresent(id -> give(t, id));
+      // Rather one that no other stone was planned for.
+      yard.holding(t.site().opening(), t.key(), t.extent(), used).stream()
+          .map(Lying::id)
+          .min(Comparator.comparing(id -> plan != null && plan.takes(id)))
+          .ifPresent(id -> give(t, id));
     }
     return List.copyOf(of);
   }
@@ -101,12 +104,5 @@ final class FittedPieces {
   private boolean holds(String id, There t) {
     return yard.but(used).stream()
         .anyMatch(p -> p.id().equals(id) && job.grid().floor(p.item().length()) >= t.extent());
-  }
-
-  private Optional<String> shortest(There t, boolean spare) {
-    return yard.holding(t.site().opening(), t.key(), t.extent(), used).stream()
-        .map(Lying::id)
-        .filter(id -> !spare || plan == null || !plan.takes(id))
-        .findFirst();
   }
 }

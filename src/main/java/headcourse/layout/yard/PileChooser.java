@@ -9,7 +9,7 @@ import headcourse.layout.flat.FlatReading;
 import headcourse.layout.flat.FlatShape;
 import headcourse.layout.side.FlatHead;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,16 +22,13 @@ import java.util.function.Function;
 public final class PileChooser {
   private final Job job;
   private final Function<String, Optional<HeadShape>> shapes;
-  private final Solution[] solutions;
+  private final Map<Opening, Solution> solutions = new HashMap<>();
   private final List<FromStock.Taken> taken = new ArrayList<>();
   private final List<FromStock.Moved> changes = new ArrayList<>();
-  private final Map<Integer, CurvedPile> curved = new LinkedHashMap<>();
-  private final Set<String> held = new LinkedHashSet<>();
 
   private PileChooser(Job job, Function<String, Optional<HeadShape>> shapes) {
     this.job = job;
     this.shapes = shapes;
-    this.solutions = new Solution[job.openings().size()];
   }
 
   /**
@@ -45,32 +42,36 @@ public final class PileChooser {
   }
 
   private FromStock run() {
-    List<Integer> open = new ArrayList<>();
-    for (int i = 0; i < solutions.length; i++) {
-      Opening o = job.openings().get(i);
+    List<Opening> flat = new ArrayList<>();
+    Map<Opening, CurvedPile> curved = new LinkedHashMap<>();
+    Set<String> held = new LinkedHashSet<>();
+    for (Opening o : job.openings()) {
       if (o.head().stones().rhythm() != HeadSpec.Rhythm.FROM_STOCK) {
         continue;
       }
       if (job.stock().items().isEmpty()) {
         String message = "from-stock needs to know what lies in the yard";
-        solutions[i] = PileReport.refused(job, o, message, "write it under stock:");
-      } else if (!(shape(o) instanceof FlatShape)) {
-        CurvedPile head = new CurvedPile(job, o, shape(o));
-        head.choose(held);
-        head.taken().forEach(t -> held.add(t.piece()));
-        curved.put(i, head);
+        solutions.put(o, PileReport.refused(job, o, message, "write it under stock:"));
+      } else if (shape(o) instanceof FlatShape) {
+        refused(o).ifPresentOrElse(s -> solutions.put(o, s), () -> flat.add(o));
       } else {
-        solutions[i] = refused(o);
-        if (solutions[i] == null) {
-          open.add(i);
-        }
+        CurvedPile head = new CurvedPile(job, o, shape(o), held);
+        head.taken().forEach(t -> held.add(t.piece()));
+        curved.put(o, head);
       }
     }
-    if (!open.isEmpty()) {
-      flat(open);
+    if (!flat.isEmpty()) {
+      flat(flat, held);
     }
-    curved.forEach(this::afterwards);
-    return new FromStock(Arrays.asList(solutions), taken, changes);
+    curved.forEach(
+        (o, head) -> {
+          // Heads set before keep their pieces, whatever broke of this one's.
+          Set<String> gone = new LinkedHashSet<>(held);
+          taken.forEach(t -> gone.add(t.piece()));
+          solutions.put(o, head.solution(gone, changes));
+          taken.addAll(head.taken());
+        });
+    return new FromStock(job.openings().stream().map(solutions::get).toList(), taken, changes);
   }
 
   private HeadShape shape(Opening opening) {
@@ -81,45 +82,35 @@ public final class PileChooser {
     return ((FlatShape) shape(opening)).read(job, opening);
   }
 
-  private void flat(List<Integer> open) {
-    List<Opening> openings = open.stream().map(job.openings()::get).toList();
+  private void flat(List<Opening> openings, Set<String> held) {
     Replacement.Outcome out = new Replacement(job, openings, this::read, held).run();
     PileReport report = new PileReport(job, out);
-    for (int k = 0; k < open.size(); k++) {
-      solutions[open.get(k)] =
-          out.plan() == null ? report.none(openings.get(k), k, this::read) : report.built(k);
+    for (int k = 0; k < openings.size(); k++) {
+      Opening o = openings.get(k);
+      solutions.put(o, out.plan() == null ? report.none(o, k, this::read) : report.built(k));
     }
-    if (out.plan() != null) {
-      taken.addAll(out.plan().taken());
-    }
+    taken.addAll(out.plan() == null ? List.of() : out.plan().taken());
     changes.addAll(out.changes());
   }
 
-  /** Goes through what broke of a curved head's pieces; heads set before keep theirs. */
-  private void afterwards(int i, CurvedPile head) {
-    Set<String> gone = new LinkedHashSet<>(held);
-    taken.forEach(t -> gone.add(t.piece()));
-    solutions[i] = head.solution(gone, changes);
-    taken.addAll(head.taken());
-  }
-
-  /** Why nothing can be chosen for a flat head, whatever lies in the yard; or null. */
-  private Solution refused(Opening opening) {
+  /** Why nothing can be chosen for a flat head, whatever lies in the yard. */
+  private Optional<Solution> refused(Opening opening) {
     FlatReading reading = read(opening);
     if (reading.refused() != null) {
-      return reading.refused();
+      return Optional.of(reading.refused());
     }
     FlatHead head = reading.head();
     for (var side : List.of(head.terms().left(), head.terms().right())) {
       var cases = head.cases(side, Double.NaN);
       if (cases.isEmpty() || cases.get(0).ends().isEmpty()) {
-        return PileReport.refused(
-            job,
-            opening,
-            "the bearing asked for leaves no place for an end beside the jamb",
-            "lower bearing.min or clear, or see to the wall beside the opening");
+        return Optional.of(
+            PileReport.refused(
+                job,
+                opening,
+                "the bearing asked for leaves no place for an end beside the jamb",
+                "lower bearing.min or clear, or see to the wall beside the opening"));
       }
     }
-    return null;
+    return Optional.empty();
   }
 }

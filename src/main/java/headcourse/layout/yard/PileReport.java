@@ -13,22 +13,16 @@ import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
-/** Says what came of a choice from the pile: the head, or why there is none. */
-final class PileReport {
-  private final Job job;
-  private final Replacement.Outcome out;
-  private final PilePlan plan;
-  private final LengthFormat format;
-
-  PileReport(Job job, Replacement.Outcome out) {
-    this.job = job;
-    this.out = out;
-    this.plan = out.plan();
-    this.format = new LengthFormat(job.units(), job.grid());
-  }
-
+/**
+ * Says what came of a choice from the pile: the head, or why there is none.
+ *
+ * @param job the job
+ * @param out what it came to
+ */
+record PileReport(Job job, Replacement.Outcome out) {
   /** Why there is no head over an opening, said where its rhythm stands. */
   static Solution refused(Job job, Opening opening, String message, String... hints) {
     var span = job.spans().of(opening.path() + ".head.stones.rhythm");
@@ -37,6 +31,7 @@ final class PileReport {
 
   /** One head of the choice, by its number. */
   Solution built(int k) {
+    PilePlan plan = out.plan();
     double tick = job.grid().tick().mm();
     long sawn = plan.cost().sawn();
     Proof proof =
@@ -53,23 +48,24 @@ final class PileReport {
   }
 
   private String said() {
+    PilePlan plan = out.plan();
     String cost =
-        length(plan.cost().sawn())
+        length(job, plan.cost().sawn())
             + " sawn off in all, sides differ by "
-            + length(plan.cost().imbalance());
+            + length(job, plan.cost().imbalance());
     int changed = out.changed();
     String rest =
-        plan.least() > 0 ? "; at least " + length(plan.least()) + " is sawn off in any case" : "";
+        plan.least() > 0
+            ? "; at least " + length(job, plan.least()) + " is sawn off in any case"
+            : "";
     rest += "; better was not ruled out";
     if (changed == 0) {
       return "from the yard: " + cost + (plan.proved() ? "; no choice is better" : rest);
     }
-    String fewest = "";
-    if (changed == out.least()) {
-      fewest = ", fewer were not possible";
-    } else if (out.least() > 0) {
-      fewest = ", fewer than " + out.least() + " were not possible";
-    }
+    String fewest =
+        changed == out.least()
+            ? ", fewer were not possible"
+            : out.least() > 0 ? ", fewer than " + out.least() + " were not possible" : "";
     return "from the yard: "
         + (changed == 1 ? "1 stone" : changed + " stones")
         + " otherwise than ticketed first"
@@ -79,8 +75,8 @@ final class PileReport {
         + (plan.proved() ? "; no choice with as few is better" : rest);
   }
 
-  private String length(long ticks) {
-    return format.plainWithUnit(job.grid().ticks(ticks));
+  static String length(Job job, long ticks) {
+    return new LengthFormat(job.units(), job.grid()).plainWithUnit(job.grid().ticks(ticks));
   }
 
   /**
@@ -101,22 +97,18 @@ final class PileReport {
     }
     hints.add("add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones");
     String around = out.fitted().isEmpty() ? "" : " around the stones that are cut";
+    long least = job.grid().ceil(opening.head().stones().min());
+    Set<String> spoiled = new LinkedHashSet<>(job.report().spoiled());
+    String none =
+        out.ruledOut()
+            ? " makes this head" + around
+            : " was found for this head" + around + " in " + out.steps() + " steps";
     String message =
-        (out.ruledOut()
-                ? "no choice of the yard's pieces makes this head" + around + "; "
-                : "no choice of the yard's pieces was found for this head"
-                    + around
-                    + " in "
-                    + out.steps()
-                    + " steps; ")
-            + large(opening)
+        "no choice of the yard's pieces"
+            + none
+            + "; "
+            + new YardPieces(job).holding(opening, false, least, spoiled).size()
             + " of them are large enough for a stone of it";
     return refused(job, opening, message, hints.toArray(String[]::new));
-  }
-
-  private int large(Opening opening) {
-    YardPieces yard = new YardPieces(job);
-    long least = job.grid().ceil(opening.head().stones().min());
-    return yard.holding(opening, false, least, new LinkedHashSet<>(job.report().spoiled())).size();
   }
 }

@@ -3,12 +3,14 @@ package headcourse.layout.yard;
 import headcourse.job.Fitted;
 import headcourse.job.Opening;
 import headcourse.layout.fitted.FittedHead;
+import headcourse.layout.side.End;
 import headcourse.layout.side.FlatHead;
-import headcourse.layout.side.SideCase;
 import headcourse.units.Length;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * A head with its key and striking point settled, ready for its stones.
@@ -17,9 +19,8 @@ import java.util.TreeSet;
  * @param left what is left of its left side
  * @param right what is left of its right side
  * @param key length of its key along the blank where that comes from the pile, else −1, ticks
- * @param other whether that is not the key planned
  */
-record Site(FittedHead made, FittedHead.Left left, FittedHead.Left right, long key, boolean other) {
+record Site(FittedHead made, FittedHead.Left left, FittedHead.Left right, long key) {
   FittedHead.Left on(int s) {
     return s == 0 ? left : right;
   }
@@ -56,7 +57,13 @@ record Site(FittedHead made, FittedHead.Left left, FittedHead.Left right, long k
 
   /** The same with its key to be ordered. */
   Site ordered() {
-    return new Site(made, left, right, -1, other);
+    return new Site(made, left, right, -1);
+  }
+
+  /** The same, one side of it ending at some of its ends only; null where it can't. */
+  Site ending(int s, List<End> ends) {
+    FittedHead.Left one = on(s).ending(ends);
+    return one == null ? null : new Site(made, s == 0 ? one : left, s == 0 ? right : one, key);
   }
 
   double striking() {
@@ -69,13 +76,9 @@ record Site(FittedHead made, FittedHead.Left left, FittedHead.Left right, long k
    */
   Length moreHeight() {
     FlatHead head = made.head();
-    Length more = Length.ZERO;
-    for (int s = 0; s < 2 && head.fanned(); s++) {
-      SideCase rest = on(s).rest();
-      if (rest != null) {
-        more = more.max(head.moreHeight(rest.ends().get(rest.ends().size() - 1)));
-      }
-    }
-    return more;
+    return Stream.of(left, right)
+        .filter(l -> head.fanned() && l.rest() != null)
+        .map(l -> head.moreHeight(l.rest().ends().get(l.rest().ends().size() - 1)))
+        .reduce(Length.ZERO, Length::max);
   }
 }

@@ -7,10 +7,8 @@ import headcourse.job.Opening;
 import headcourse.layout.Side;
 import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.flat.FlatReading;
-import headcourse.layout.side.End;
 import headcourse.layout.side.FlatHead;
 import headcourse.layout.side.FlatTerms;
-import headcourse.layout.side.Lines;
 import headcourse.layout.side.SideCase;
 import headcourse.layout.yard.YardPieces.Lying;
 import headcourse.units.Length;
@@ -95,13 +93,11 @@ record Sites(
       Length bottom = job.grid().ticks(2 * job.grid().nearest(cut.bottom().half()));
       head = keyed(o, bottom, bottom);
     }
-    List<Site> out = new ArrayList<>();
-    long longest = -1;
-    for (Site s : stands(head, before, before != null)) {
-      boolean pile = o.head().key() != null && cut == null && held(o, busy, s.key());
-      out.add(pile ? s : s.ordered());
-      longest = pile ? Math.max(longest, s.key()) : longest;
-    }
+    List<Site> out =
+        stands(head, before, before != null).stream()
+            .map(s -> cut == null && held(o, busy, s.key()) ? s : s.ordered())
+            .toList();
+    long longest = out.stream().mapToLong(Site::key).max().orElse(-1);
     if (longest >= 0) {
       // Its pieces are not counted for the key of another head as well.
       holding(o, busy, longest).stream().limit(o.count()).forEach(p -> busy.add(p.id()));
@@ -124,9 +120,11 @@ record Sites(
    */
   private List<Site> open(Opening o, Set<String> gone, PilePlan.Head before) {
     Map<List<Object>, Site> out = new LinkedHashMap<>();
-    long least = job.grid().ceil(o.head().stones().min());
-    long target = job.grid().nearest(o.head().stones().target());
     boolean fan = fanned(o);
+    long least = job.grid().ceil(o.head().stones().min());
+    // Both halves of an upright key are whole ticks.
+    least += fan ? 0 : least % 2;
+    long target = job.grid().nearest(o.head().stones().target());
     List<Long> lengths =
         holding(o, gone, least).stream()
             .map(Lying::usable)
@@ -135,17 +133,12 @@ record Sites(
             .sorted(Comparator.comparingLong(u -> Math.abs(u - target)))
             .toList();
     for (long u : lengths) {
-      for (Site s : fan ? fans(o, u, before) : upright(o, u / 2 * 2, least, before)) {
+      Length even = job.grid().ticks(u / 2 * 2);
+      for (Site s : fan ? fans(o, u, before) : stands(keyed(o, even, even), before, false)) {
         out.putIfAbsent(List.of(s.key(), ends(s)), s);
       }
     }
     return List.copyOf(out.values());
-  }
-
-  /** Both halves of an upright key are whole ticks. */
-  private List<Site> upright(Opening o, long width, long least, PilePlan.Head before) {
-    Length w = job.grid().ticks(width);
-    return width < least ? List.of() : stands(keyed(o, w, w), before, false);
   }
 
   /** For each striking point the widest key that a piece gives. */
@@ -192,7 +185,7 @@ record Sites(
         double striking = head.fanned() ? c.lines().striking() : Double.NaN;
         Site site = site(head, before, striking, head.keyExtent(c.lines()));
         if (site != null && head.struckFromEnd() && !wide) {
-          site = only(site, s, c);
+          site = site.ending(s, c.ends());
         }
         if (site != null) {
           out.putIfAbsent(ends(site), site);
@@ -211,29 +204,12 @@ record Sites(
     return wall < 0 || wall == 0 && terms.right().jamb() < terms.left().jamb();
   }
 
-  /** The site with one side ending where its joints are struck for. */
-  private static Site only(Site s, int side, SideCase c) {
-    FittedHead.Left l = s.on(side);
-    if (l.rest() == null) {
-      return s;
-    }
-    Lines lines = l.rest().lines();
-    List<End> ends = c.ends().stream().filter(e -> e.foot() > lines.start()).toList();
-    if (ends.isEmpty() && !l.whole()) {
-      return null;
-    }
-    FittedHead.Left one = l.ending(ends.isEmpty() ? null : new SideCase(lines, ends));
-    return side == 0
-        ? new Site(s.made(), one, s.right(), s.key(), s.other())
-        : new Site(s.made(), s.left(), one, s.key(), s.other());
-  }
-
   /** The head with the stones that are cut, or null where these can't stand beside each other. */
   private Site site(FlatHead head, PilePlan.Head before, double striking, long key) {
     FittedHead made = PilePlan.Head.around(head, fitted, before);
     FittedHead.Left l = made.left(Side.LEFT, striking);
     FittedHead.Left r = made.left(Side.RIGHT, striking);
-    return l == null || r == null ? null : new Site(made, l, r, key, false);
+    return l == null || r == null ? null : new Site(made, l, r, key);
   }
 
   /**
@@ -259,7 +235,7 @@ record Sites(
         boolean here = !head.fanned() || s.striking() == striking;
         Site wide = site(s.made().head(), h, striking, s.key());
         if (here && s.key() != same.key() && wide != null) {
-          own.add(new Site(wide.made(), wide.left(), wide.right(), wide.key(), true));
+          own.add(wide);
         }
       }
       all.add(own);

@@ -1,7 +1,6 @@
 package headcourse.layout.yard;
 
 import headcourse.job.Job;
-import headcourse.job.Opening;
 import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.side.Choice;
 import headcourse.layout.side.FlatTerms;
@@ -13,11 +12,9 @@ import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /** Puts the heads of a job as rows to be set from a pile, and the answer back as heads. */
@@ -28,12 +25,12 @@ final class YardModel {
   private final Set<String> pinned;
   private final YardPieces yard;
   private final List<Lying> lying;
-  private final Map<String, Integer> places = new LinkedHashMap<>();
+  private final List<String> ids;
   private final Map<FittedHead.Left, FlatSide> sides = new IdentityHashMap<>();
 
   /**
    * @param before what was ticketed, or null
-   * @param sites by head: its keys and striking points
+   * @param sites by head: its keys and striking points; the one that was ticketed first
    * @param gone pieces that are not there any more
    * @param pinned stones that are cut as planned and stay, by full mark
    */
@@ -45,9 +42,7 @@ final class YardModel {
     this.pinned = pinned;
     this.yard = new YardPieces(job);
     this.lying = yard.but(gone);
-    for (int i = 0; i < lying.size(); i++) {
-      places.put(lying.get(i).id(), i);
-    }
+    this.ids = lying.stream().map(Lying::id).toList();
   }
 
   /** The best choice, as far as the job's steps show. */
@@ -55,77 +50,56 @@ final class YardModel {
     return RowSolver.solve(pile(), job.steps());
   }
 
-  private Opening opening(int k) {
-    return sites.get(k).get(0).opening();
-  }
-
   private FlatTerms terms(int k) {
     return sites.get(k).get(0).made().head().terms();
   }
 
   Pile pile() {
-    List<Pile.Head> heads = each(this::head);
-    List<Pile.Piece> pieces = new ArrayList<>();
-    List<Length> heights = each(this::height);
-    for (Lying p : lying) {
-      Length face = p.item().face();
-      pieces.add(
-          new Pile.Piece(
-              p.usable(),
-              each(k -> face.compareTo(heights.get(k)) >= 0 && fits(p, k, false)),
-              each(k -> opening(k).head().key() != null && fits(p, k, true))));
+    List<Length> heights = new ArrayList<>();
+    List<Pile.Head> heads = new ArrayList<>();
+    long give = 0;
+    for (int k = 0; k < sites.size(); k++) {
+      Length more = sites.get(k).stream().map(Site::moreHeight).reduce(Length.ZERO, Length::max);
+      heights.add(terms(k).head().height().plus(more));
+      heads.add(head(k));
+      give += terms(k).opening().count() * job.grid().floor(terms(k).stones().give());
     }
-    long give =
-        each(this::opening).stream()
-            .mapToLong(o -> o.count() * job.grid().floor(o.head().stones().give()))
-            .sum();
+    List<Pile.Piece> pieces = new ArrayList<>();
+    for (Lying p : lying) {
+      List<Boolean> fits = new ArrayList<>();
+      List<Boolean> key = new ArrayList<>();
+      for (int k = 0; k < sites.size(); k++) {
+        boolean high = p.item().face().compareTo(heights.get(k)) >= 0;
+        fits.add(high && yard.fits(p.item(), terms(k).opening(), false));
+        key.add(yard.fits(p.item(), terms(k).opening(), true));
+      }
+      pieces.add(new Pile.Piece(p.usable(), fits, key));
+    }
     return new Pile(pieces, heads, give, before != null);
-  }
-
-  private <T> List<T> each(IntFunction<T> of) {
-    return IntStream.range(0, sites.size()).mapToObj(of).toList();
-  }
-
-  private Length height(int k) {
-    Length more = sites.get(k).stream().map(Site::moreHeight).reduce(Length.ZERO, Length::max);
-    return opening(k).head().height().plus(more);
-  }
-
-  private boolean fits(Lying p, int k, boolean key) {
-    return yard.fits(p.item(), opening(k), key);
   }
 
   private Pile.Head head(int k) {
     FlatTerms t = terms(k);
+    FlatTerms.Widths w = t.widths();
+    String mark = t.opening().mark() + "-K";
+    int left = Sites.swapped(t) ? 1 : 0;
     List<Pile.Way> ways = new ArrayList<>();
     for (Site site : sites.get(k)) {
-      String mark = site.keyMark();
-      boolean pinned = this.pinned.contains(mark);
-      Pile.Ticket key =
-          site.key() < 0 || before == null || site.other()
-              ? null
-              : new Pile.Ticket(site.key(), pieces(mark, k), 0, pinned);
-      if (!site.other() || !pinned) {
-        int left = Sites.swapped(t) ? 1 : 0;
-        Pile.Row first = row(k, site, left);
-        ways.add(new Pile.Way(first, row(k, site, 1 - left), site.key(), key));
+      boolean first = site == sites.get(k).get(0);
+      boolean ticketed = site.key() >= 0 && before != null && first;
+      Pile.Ticket key = ticketed ? ticket(site.key(), mark, k, 0) : null;
+      if (first || !pinned.contains(mark)) {
+        ways.add(new Pile.Way(row(k, site, left), row(k, site, 1 - left), site.key(), key));
       }
     }
     return new Pile.Head(
-        t.opening().count(),
-        t.stones().mirror(),
-        t.widths().min(),
-        t.widths().max(),
-        t.widths().jump(),
-        ways);
+        t.opening().count(), t.stones().mirror(), w.min(), w.max(), w.jump(), ways);
   }
 
-  private List<Integer> pieces(String stone, int k) {
-    List<Integer> of = new ArrayList<>(Collections.nCopies(opening(k).count(), -1));
-    for (FromStock.Taken t : before.of(stone)) {
-      of.set(t.copy() - 1, places.getOrDefault(t.piece(), -1));
-    }
-    return of;
+  private Pile.Ticket ticket(long width, String mark, int k, long foot) {
+    List<Integer> of = new ArrayList<>(Collections.nCopies(terms(k).opening().count(), -1));
+    before.of(mark).forEach(t -> of.set(t.copy() - 1, ids.indexOf(t.piece())));
+    return new Pile.Ticket(width, of, foot, pinned.contains(mark));
   }
 
   private FlatSide side(Site site, int s) {
@@ -152,8 +126,7 @@ final class YardModel {
       if (i >= there) {
         // In a fan the first beside an edge that is not as drawn is another stone in any case.
         long stood = moved && i == there ? Long.MIN_VALUE : foot;
-        String mark = site.mark(s, i + 1);
-        out.add(new Pile.Ticket(widths.get(i), pieces(mark, k), stood, pinned.contains(mark)));
+        out.add(ticket(widths.get(i), site.mark(s, i + 1), k, stood));
       }
     }
     return out;
@@ -196,7 +169,7 @@ final class YardModel {
 
   private void take(String mark, List<Integer> of, long extent, List<FromStock.Taken> taken) {
     for (int c = 0; c < of.size(); c++) {
-      taken.add(new FromStock.Taken(mark, c + 1, lying.get(of.get(c)).id(), extent));
+      taken.add(new FromStock.Taken(mark, c + 1, ids.get(of.get(c)), extent));
     }
   }
 }

@@ -59,6 +59,9 @@ final class YardPieces {
     boolean returned = head.soffit() == HeadSpec.Soffit.RETURNED;
     Length height = head.height();
     Length back = opening.reveal();
+    if (key && head.key() == null) {
+      return false;
+    }
     if (key) {
       height = height.plus(head.key().rise()).plus(head.key().drop());
       back = back.plus(head.key().proud());
