@@ -1,6 +1,7 @@
 package headcourse.audit;
 
 import headcourse.bench.HeadWork;
+import headcourse.bench.Notch;
 import headcourse.bench.Piece;
 import headcourse.drawing.LabelShape;
 import headcourse.drawing.Mark;
@@ -76,10 +77,13 @@ final class FaceSizes implements Audit.Check {
     }
   }
 
-  // Where an edge is drawn too short for its size, that stands level beside it, out of its way.
+  // Where an edge is drawn too short for its size, that stands level beside it, out of its way; and
+  // a slot's height may lie below a face that is no higher than its letters.
   private static boolean aside(Piece p, Mark.Label l, double said, double within) {
     return l.degrees() == 0
-        && Stream.of(p.measures().leftEdge(), p.measures().rightEdge())
+        && Stream.concat(
+                Stream.of(p.measures().leftEdge(), p.measures().rightEdge()),
+                p.notches().stream().map(Notch::height))
             .anyMatch(size -> Math.abs(size.mm() - said) <= within);
   }
 

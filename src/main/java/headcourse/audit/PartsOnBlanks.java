@@ -81,7 +81,10 @@ final class PartsOnBlanks implements Audit.Check {
       }
       List<Path> here =
           parts.stream()
-              .filter(p -> Math.abs(left(p, below) - bar.minX() - at * k) <= within)
+              .filter(
+                  p ->
+                      left(p, below).stream()
+                          .anyMatch(x -> Math.abs(x - bar.minX() - at * k) <= within))
               .toList();
       if (here.isEmpty()) {
         faults.add(blank.id() + ": nothing begins at " + l.text());
@@ -94,22 +97,30 @@ final class PartsOnBlanks implements Audit.Check {
     }
   }
 
-  // Its lower or upper end; of a part without a side that stands up, its leftmost place.
-  private static double left(Path part, boolean lower) {
+  // Its lower or upper end, and that of the edge that runs on from there: a stepped stone turned
+  // end
+  // for end has its joint above its step. Of a part without a side that stands up, its leftmost
+  // place.
+  private static List<Double> left(Path part, boolean lower) {
     Box box = part.bounds();
     List<Point> corners = part.vertices(0.05);
+    int n = corners.size();
     double least = Double.POSITIVE_INFINITY;
-    double x = box.minX();
-    for (int i = 0; i < corners.size(); i++) {
+    List<Double> ends = List.of(box.minX());
+    for (int i = 0; i < n; i++) {
       Point a = corners.get(i);
-      Point b = corners.get((i + 1) % corners.size());
+      Point b = corners.get((i + 1) % n);
       double middle = (a.x() + b.x()) / 2;
       if (Math.abs(a.y() - b.y()) >= box.height() * SIDE && middle < least) {
         least = middle;
-        x = a.y() > b.y() == lower ? a.x() : b.x();
+        boolean first = a.y() > b.y() == lower;
+        Point end = first ? a : b;
+        Point on = corners.get(first ? (i + n - 1) % n : (i + 2) % n);
+        boolean runsOn = on.y() > end.y() == lower && Math.abs(on.y() - end.y()) > WITHIN;
+        ends = runsOn ? List.of(end.x(), on.x()) : List.of(end.x());
       }
     }
-    return x;
+    return ends;
   }
 
   private static boolean overlap(Path a, Path b) {

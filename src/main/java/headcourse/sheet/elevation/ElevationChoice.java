@@ -6,7 +6,6 @@ import headcourse.sheet.Scale;
 import headcourse.sheet.SheetContext.Turn;
 import headcourse.text.Words;
 import headcourse.units.Units;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,8 +53,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   // On as few sheets as show every stone's mark, whatever the lettering.
   private static Optional<ElevationChoice> fewest(
       HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
+    double small = WANTED[WANTED.length - 1];
     for (int parts = 2; parts <= most; parts++) {
-      if (inParts(figures, units, words, rooms, parts, WANTED[WANTED.length - 1]).isEmpty()) {
+      if (inParts(figures, units, words, rooms, parts, small).isEmpty()) {
         continue;
       }
       for (double least : WANTED) {
@@ -109,12 +109,14 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
             : HeadPart.split(stones, parts);
     ElevationChoice best = null;
     double narrowest = narrowest(figures);
+    int[] hardest = {0};
     for (Scale scale : Scale.ladder(units)) {
       if (!figures.curved() && narrowest * scale.factor() < ElevationFigure.NARROWEST) {
         continue;
       }
       for (Room room : rooms) {
-        Optional<List<ElevationFigure>> fit = fit(figures, list, scale, words, room, least);
+        Optional<List<ElevationFigure>> fit =
+            fit(figures, list, scale, words, room, least, hardest);
         if (fit.isPresent()
             && readable(fit.get())
             && (best == null || fit.get().get(0).lettering() > best.lettering() + 1e-9)) {
@@ -155,38 +157,42 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       Scale scale,
       Words words,
       Room room,
-      double least) {
-    List<ElevationBands> bands = new ArrayList<>();
-    for (HeadPart part : parts) {
-      Optional<ElevationBands> b = ElevationBands.of(figures, part, scale, words, room.width);
-      if (b.isEmpty()) {
-        return Optional.empty();
-      }
-      bands.add(b.get());
-    }
+      double least,
+      int[] hardest) {
+    ElevationBands[] bands = new ElevationBands[parts.size()];
     double most = Math.min(room.width, room.height) > 240 ? 14 : 10;
     for (double cap : StoneLabels.HEIGHTS) {
-      if (cap <= most + 1e-9 && cap >= least - 1e-9) {
-        List<ElevationFigure> all = lettered(bands, cap, least, room.height(parts.size()));
-        if (all.size() == parts.size()) {
-          return Optional.of(all);
+      if (cap > most + 1e-9 || cap < least - 1e-9) {
+        continue;
+      }
+      ElevationFigure[] all = new ElevationFigure[parts.size()];
+      int fits = 0;
+      while (fits < all.length) {
+        // The part that had no room before probably has none now: first it, then the others.
+        int i = (hardest[0] + fits) % all.length;
+        if (bands[i] == null) {
+          Optional<ElevationBands> b =
+              ElevationBands.of(figures, parts.get(i), scale, words, room.width);
+          if (b.isEmpty()) {
+            hardest[0] = i;
+            return Optional.empty();
+          }
+          bands[i] = b.get();
         }
+        Optional<ElevationFigure> f = ElevationFigure.of(bands[i], cap);
+        if (f.isEmpty()
+            || f.get().lettering() < least - 1e-9
+            || f.get().height() > room.height(all.length)) {
+          hardest[0] = i;
+          break;
+        }
+        all[i] = f.get();
+        fits++;
+      }
+      if (fits == all.length) {
+        return Optional.of(List.of(all));
       }
     }
     return Optional.empty();
-  }
-
-  // The figures up to the first that has no room.
-  private static List<ElevationFigure> lettered(
-      List<ElevationBands> bands, double cap, double least, double height) {
-    List<ElevationFigure> all = new ArrayList<>();
-    for (ElevationBands b : bands) {
-      Optional<ElevationFigure> f = ElevationFigure.of(b, cap);
-      if (f.isEmpty() || f.get().lettering() < least - 1e-9 || f.get().height() > height) {
-        return all;
-      }
-      all.add(f.get());
-    }
-    return all;
   }
 }
