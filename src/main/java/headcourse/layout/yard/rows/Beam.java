@@ -2,6 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -22,8 +23,8 @@ final class Beam extends LayeredSearch<Node> {
   private static final int STARTS = 64;
 
   private final Pile pile;
+  private final Steps steps;
   private final Moves moves;
-  private final int words;
   private final Reaches reaches;
   private final long limit;
   private Aim aim;
@@ -34,12 +35,12 @@ final class Beam extends LayeredSearch<Node> {
   /**
    * @param limit how many steps may be taken in all
    */
-  Beam(Pile pile, Store store, Moves moves, Reaches reaches, long limit) {
-    this.pile = pile;
+  Beam(Store store, Moves moves, Reaches reaches, long limit) {
+    pile = store.pile;
+    steps = store.steps;
     this.moves = moves;
     this.reaches = reaches;
     this.limit = limit;
-    this.words = store.words();
   }
 
   /**
@@ -85,21 +86,13 @@ final class Beam extends LayeredSearch<Node> {
     best = null;
     bar = known == null ? null : known.parts(aim.cap());
     complete = !aim.whole();
-    Node from = new Node(words);
-    if (aim.draft() != null) {
-      from.used = aim.draft().held(words);
-    }
-    boolean ended = search(from);
+    boolean ended = search(new Node(aim.draft() == null ? new BitSet() : aim.draft().held()));
     complete &= ended && aim.draft() == null;
-  }
-
-  long steps() {
-    return moves.steps();
   }
 
   @Override
   boolean over() {
-    return moves.steps() > limit;
+    return steps.taken() > limit;
   }
 
   @Override

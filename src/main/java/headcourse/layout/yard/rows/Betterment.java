@@ -12,12 +12,14 @@ final class Betterment {
   /** How many places are set anew at once. */
   private static final int PLACES = 3;
 
+  private final Steps steps;
   private final int heads;
   private final Beam beam;
   private final Random random = new Random(1);
 
-  Betterment(int heads, Beam beam) {
-    this.heads = heads;
+  Betterment(Store store, Beam beam) {
+    steps = store.steps;
+    heads = store.pile.heads().size();
     this.beam = beam;
   }
 
@@ -35,7 +37,7 @@ final class Betterment {
     int idle = 0;
     int turn = 0;
     while (idle++ < lengths.length + 6 * Arrays.stream(lengths).sum()
-        && beam.steps() < until
+        && steps.taken() < until
         && best.cost().compare(good, aim.cap(), aim.parts()) > 0) {
       beam.run(aim.with(freed(best, turn++, lengths)), best.cost());
       if (beam.best() != null) {

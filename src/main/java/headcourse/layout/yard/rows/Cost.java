@@ -32,11 +32,6 @@ public record Cost(
    * @param cap length sawn off that counts as none
    */
   long[] parts(long cap) {
-    return parts(cap, changes, moved, shortfall, sawn, imbalance, bearing);
-  }
-
-  static long[] parts(
-      long cap, long changes, long moved, long shortfall, long sawn, long imbalance, long bearing) {
     return new long[] {
       changes, moved, shortfall, Math.max(0, sawn - cap), imbalance, sawn, bearing
     };

@@ -1,8 +1,10 @@
 package headcourse.layout.yard.rows;
 
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A choice that is known, of which some stones stay as they are and the others are set anew. */
 final class Draft {
@@ -38,13 +40,9 @@ final class Draft {
   }
 
   /** The pieces of all that stays, as used. */
-  long[] held(int words) {
-    long[] used = new long[words];
-    for (Node n : stays.values()) {
-      for (int k : n.pieces) {
-        Store.set(used, k);
-      }
-    }
+  BitSet held() {
+    BitSet used = new BitSet();
+    stays.values().forEach(n -> IntStream.of(n.pieces).forEach(used::set));
     return used;
   }
 }

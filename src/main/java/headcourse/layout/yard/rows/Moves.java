@@ -1,7 +1,9 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The steps from one state of the search to the next. */
 final class Moves {
@@ -12,13 +14,12 @@ final class Moves {
   private final long[][] ahead;
   private final int[] forced;
   private Beam.Aim aim;
-  private long steps;
 
-  Moves(Pile pile, Store store, Reaches reaches) {
-    this.pile = pile;
+  Moves(Store store, Reaches reaches) {
+    pile = store.pile;
     this.store = store;
     this.reaches = reaches;
-    tried = new StoneWidths(pile, store);
+    tried = new StoneWidths(store);
     int n = pile.heads().size();
     ahead = new long[n + 1][3];
     forced = new int[n + 1];
@@ -51,15 +52,6 @@ final class Moves {
     aim = as;
   }
 
-  long steps() {
-    return steps + reaches.steps() + tried.steps();
-  }
-
-  /** Counts steps taken elsewhere. */
-  void spend(long more) {
-    steps += more;
-  }
-
   /** How many of the stones must change in any case. */
   int forced() {
     return forced[0];
@@ -75,7 +67,7 @@ final class Moves {
     int h = n.head + 1;
     Pile.Head head = pile.heads().get(h);
     Pile.Way w = head.ways().get(way);
-    steps++;
+    store.steps.count();
     if (reaches.dead(h, way)) {
       return;
     }
@@ -99,7 +91,7 @@ final class Moves {
           Node next = new Node(n, true);
           next.way = way;
           take(next, pieces, w.key());
-          next.changes += w.key() < 0 ? 0 : changed(own, pieces, head.copies(), true);
+          next.changes += w.key() < 0 ? 0 : changed(own, pieces, head.copies());
           start(next, w, 0, l);
           start(next, w, 1, r);
           out.add(settled(next));
@@ -130,19 +122,19 @@ final class Moves {
 
   private void take(Node n, int[] pieces, long extent) {
     n.pieces = pieces;
-    n.used = n.used.clone();
+    n.used = (BitSet) n.used.clone();
     for (int k : pieces) {
-      Store.set(n.used, k);
+      n.used.set(k);
       n.sawn += store.usable(k) - extent;
     }
   }
 
-  private int changed(int[] own, int[] pieces, int copies, boolean same) {
+  private int changed(int[] own, int[] pieces, int copies) {
     if (!pile.ticketed()) {
       return 0;
     }
     int n = copies;
-    for (int c = 0; own != null && same && c < copies; c++) {
+    for (int c = 0; own != null && c < copies; c++) {
       n -= own[c] == pieces[c] ? 1 : 0;
     }
     return n;
@@ -151,14 +143,8 @@ final class Moves {
   /** The state with a stone of just these pieces next, or null where it can't stand. */
   Node put(Node n, long width, boolean last, int[] pieces) {
     Pile.Row row = pile.heads().get(n.head).ways().get(n.way).row(n.turn);
-    int i = n.set[n.turn] + 1;
-    long foot = n.foot[n.turn];
-    Node like = new Node(store.words());
-    like.pieces = pieces;
     List<Node> out = new ArrayList<>();
-    if (row.side().stands(i, foot, foot + row.side().joint() + width, last)) {
-      stone(n, row, i, width, last, like, out);
-    }
+    stone(n, row, n.set[n.turn] + 1, width, last, pieces, out);
     return out.isEmpty() ? null : out.get(0);
   }
 
@@ -173,7 +159,7 @@ final class Moves {
     Pile.Ticket ticket = row.ticket(i);
     long before = n.last[n.turn];
     long most =
-        Math.min(reaches.widest(n.head, n.way, n.turn), side.lastEnd() - foot - side.joint());
+        Math.min(reaches.of(n.head, n.way, n.turn).widest(), side.lastEnd() - foot - side.joint());
     most = before < 0 || head.jump() > most ? most : Math.min(most, before + head.jump());
     long least = before < 0 ? head.min() : Math.max(head.min(), before - head.jump());
     if (ticket != null && ticket.pinned()) {
@@ -192,30 +178,25 @@ final class Moves {
       }
       StoneWidths.Place place = new StoneWidths.Place(n, side, i, foot, last, least, most);
       for (long w : aim.whole() && fixed == null ? tried.whole(place) : place.every()) {
-        long outer = foot + side.joint() + w;
-        steps++;
-        if (w >= least && w <= most && stands(n, row, side, i, foot, outer, last)) {
-          stone(n, row, i, w, last, fixed, out);
-        }
+        store.steps.count();
+        stone(n, row, i, w, last, fixed == null ? null : fixed.pieces, out);
       }
     }
     return out;
   }
 
-  private boolean stands(
-      Node n, Pile.Row row, RowSide side, int i, long foot, long outer, boolean last) {
-    boolean on =
-        last ? side.bearingOff(outer) >= 0 : !reaches.of(n.head, n.way, n.turn).dead(i + 1, outer);
-    return on && side.stands(i, foot, outer, last);
-  }
-
   private void stone(
-      Node n, Pile.Row row, int i, long w, boolean last, Node fixed, List<Node> out) {
+      Node n, Pile.Row row, int i, long w, boolean last, int[] fixed, List<Node> out) {
     Pile.Head head = pile.heads().get(n.head);
     RowSide side = row.side();
     int s = n.turn;
     long foot = n.foot[s];
     long outer = foot + side.joint() + w;
+    boolean on =
+        last ? side.bearingOff(outer) >= 0 : !reaches.of(n.head, n.way, s).dead(i + 1, outer);
+    if (!on || !side.stands(i, foot, outer, last)) {
+      return;
+    }
     long extent = side.extent(i, foot, outer, last);
     Pile.Ticket t = row.ticket(i);
     boolean placed = t != null && t.width() == w && t.foot() == outer;
@@ -227,9 +208,11 @@ final class Moves {
     List<int[]> picks =
         fixed == null
             ? store.all(n.used, n.head, false, extent, head.copies(), own)
-            : hold(fixed.pieces, extent) ? List.of(fixed.pieces) : List.of();
+            : IntStream.of(fixed).allMatch(k -> store.usable(k) >= extent)
+                ? List.of(fixed)
+                : List.of();
     for (int[] pieces : picks) {
-      int changed = changed(own, pieces, head.copies(), same);
+      int changed = changed(own, pieces, head.copies());
       if (t != null && t.pinned() && changed > 0) {
         continue;
       }
@@ -250,15 +233,6 @@ final class Moves {
       }
       out.add(settled(next));
     }
-  }
-
-  private boolean hold(int[] pieces, long extent) {
-    for (int k : pieces) {
-      if (store.usable(k) < extent) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Goes over the places that need no stone, and settles what the state can come to. */
@@ -315,6 +289,6 @@ final class Moves {
         changes += pile.ticketed() ? gone(way.row(s), n.set[s]) : 0;
       }
     }
-    return Cost.parts(aim.cap(), changes, n.moved, shortfall, sawn, n.imbalance, bearing);
+    return new Cost(changes, n.moved, shortfall, sawn, n.imbalance, bearing).parts(aim.cap());
   }
 }

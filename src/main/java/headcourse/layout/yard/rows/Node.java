@@ -1,6 +1,7 @@
 package headcourse.layout.yard.rows;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * A state of the search: so many stones of the heads set so far, place by place outwards, the left
@@ -23,15 +24,15 @@ final class Node extends LayeredSearch.State {
   /** Whether the head has all its stones. */
   boolean whole;
 
-  final long[] foot = new long[2];
-  final long[] last = new long[2];
-  final int[] set = new int[2];
-  final boolean[] ended = new boolean[2];
+  long[] foot = new long[2];
+  long[] last = new long[2];
+  int[] set = new int[2];
+  boolean[] ended = new boolean[2];
 
   /** Width of the left stone of this place, once that is known. */
   long partner;
 
-  long[] used;
+  BitSet used;
   int changes;
   int moved;
   long shortfall;
@@ -49,11 +50,11 @@ final class Node extends LayeredSearch.State {
   int[] pieces;
 
   /** The state before the first head. */
-  Node(int words) {
+  Node(BitSet used) {
     before = null;
     head = -1;
     whole = true;
-    used = new long[words];
+    this.used = used;
   }
 
   /** One step on, in the same head or in the next. */
@@ -74,12 +75,10 @@ final class Node extends LayeredSearch.State {
       turn = from.turn;
       at = from.at;
       partner = from.partner;
-      for (int s = 0; s < 2; s++) {
-        foot[s] = from.foot[s];
-        last[s] = from.last[s];
-        set[s] = from.set[s];
-        ended[s] = from.ended[s];
-      }
+      foot = from.foot.clone();
+      last = from.last.clone();
+      set = from.set.clone();
+      ended = from.ended.clone();
     }
   }
 
@@ -104,8 +103,9 @@ final class Node extends LayeredSearch.State {
 
   @Override
   long[] key() {
-    int n = used.length;
-    long[] of = Arrays.copyOf(used, n + 10);
+    long[] words = used.toLongArray();
+    int n = words.length;
+    long[] of = Arrays.copyOf(words, n + 10);
     of[n] = at << 3 | turn << 2 | (ended[0] ? 2 : 0) | (ended[1] ? 1 : 0);
     for (int s = 0; s < 2; s++) {
       of[n + 1 + s] = foot[s];

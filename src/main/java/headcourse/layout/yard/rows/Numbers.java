@@ -1,6 +1,7 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
@@ -41,8 +42,8 @@ final class Numbers {
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
    */
-  Numbers(Pile pile, Store store, long shortfall) {
-    this.pile = pile;
+  Numbers(Store store, long shortfall) {
+    pile = store.pile;
     this.store = store;
     this.shortfall = shortfall;
     List<List<List<SweepSide>>> heads = new ArrayList<>();
@@ -153,7 +154,7 @@ final class Numbers {
 
   private void choice(List<SweepSide> sides, List<Integer> way) {
     tried++;
-    long[] used = new long[store.words()];
+    BitSet used = new BitSet();
     List<int[]> keys = new ArrayList<>();
     long sawn = 0;
     for (int h = 0; h < way.size(); h++) {
@@ -164,15 +165,12 @@ final class Numbers {
         return;
       }
       for (int k : of) {
-        Store.set(used, k);
+        used.set(k);
         sawn += store.usable(k) - key;
       }
       keys.add(of);
     }
-    int[] free =
-        java.util.stream.IntStream.range(0, store.size())
-            .filter(k -> !Store.has(used, k) && fits(k))
-            .toArray();
+    int[] free = store.ordinary().filter(k -> !used.get(k)).toArray();
     Sweep sweep = new Sweep(store, sides, free);
     long root = sweep.root();
     if (root < Store.NEVER) {
@@ -185,14 +183,5 @@ final class Numbers {
               sweep,
               root + sawn));
     }
-  }
-
-  private boolean fits(int k) {
-    for (int h = 0; h < pile.heads().size(); h++) {
-      if (store.fits(k, h)) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -18,9 +18,6 @@ final class PairBound {
   /** No more sawn off is told apart. */
   private static final long MOST_SAWN = 400;
 
-  /** How many cells are a step. */
-  private static final int STEP = 64;
-
   private static final int FAR = Integer.MAX_VALUE / 4;
 
   private final long shortfall;
@@ -31,7 +28,7 @@ final class PairBound {
   /** By number of pieces and their length in all: the least that pairs of them differ by. */
   private final int[][] apart;
 
-  private long cells;
+  private final Steps steps;
 
   /**
    * @param choices for which it is to hold
@@ -42,7 +39,8 @@ final class PairBound {
   PairBound(Store store, List<Numbers.Choice> choices, long shortfall, long most, long limit) {
     this.shortfall = shortfall;
     this.most = Math.min(most, MOST_SAWN);
-    usable = store.ordinary();
+    steps = store.steps;
+    usable = store.ordinary().mapToLong(store::usable).toArray();
     int stones = 0;
     long length = 0;
     for (Numbers.Choice c : choices) {
@@ -52,7 +50,8 @@ final class PairBound {
     }
     longest = (int) (length + this.most);
     long all = (long) stones * longest * usable.length;
-    apart = all > Math.min(MOST_CELLS, limit * STEP) ? null : new int[stones + 1][longest + 1];
+    apart =
+        all > Math.min(MOST_CELLS, limit * Steps.CELLS) ? null : new int[stones + 1][longest + 1];
     if (apart != null) {
       fill(stones);
     }
@@ -60,10 +59,6 @@ final class PairBound {
 
   private static int stones(Numbers.Choice c) {
     return c.sides().stream().mapToInt(x -> x.copies * x.stones).sum();
-  }
-
-  long steps() {
-    return cells / STEP;
   }
 
   private void fill(int most) {
@@ -80,7 +75,7 @@ final class PairBound {
       }
       int u = (int) usable[k];
       for (int m = Math.min(k, most - 1); m >= 0; m--) {
-        cells += longest;
+        steps.cells(longest);
         for (int t = longest - u; t >= 0; t--) {
           apart[m + 1][t + u] = Math.min(apart[m + 1][t + u], apart[m][t]);
         }
@@ -135,7 +130,7 @@ final class PairBound {
           with[at] = Math.min(with[at], off[i] + x.copies * x.side.bearingOff(e));
         }
       }
-      cells += (long) off.length * x.ends().size();
+      steps.cells((long) off.length * x.ends().size());
       off = with;
     }
     return off;

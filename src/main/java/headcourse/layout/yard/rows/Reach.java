@@ -10,43 +10,37 @@ final class Reach {
   /** Without a key the first joint stands on the centre line, its near edge a little beyond. */
   private static final int BEYOND = 256;
 
-  private static final long[] DEAD = {Store.NEVER, Store.NEVER, Store.NEVER};
+  static final long[] DEAD = {Store.NEVER, Store.NEVER, Store.NEVER};
 
   private final RowSide side;
   private final Pile.Head head;
   private final int each;
   private final long widest;
-  private final Reaches all;
+  private final Store store;
   private final int h;
 
-  /** By stone; the last for all that follow one rule. */
-  private final Layer[] layers;
-
-  /** The least by foot, computed from the last foot inwards. */
-  static final class Layer {
-    private final long[][] least;
-    private int done;
-
-    Layer(long last) {
-      done = (int) Math.max(0, last + BEYOND + 1);
-      least = new long[done][];
-    }
-  }
+  /** By stone, the last for all that follow one rule: the least by foot. */
+  private final long[][][] layers;
 
   /**
    * @param layer the layer of a stone, or for number 0 that of all which follow one rule
    */
-  Reach(Reaches all, int h, Pile.Head head, Pile.Row row, IntFunction<Layer> layer) {
-    this.all = all;
+  Reach(Store store, int h, Pile.Head head, Pile.Row row, IntFunction<long[][]> layer) {
+    this.store = store;
     this.h = h;
     this.head = head;
     this.side = row.side();
     this.each = row.each();
-    this.widest = Math.min(head.max(), all.store().longest(h));
-    layers = new Layer[each > 0 ? each : Math.max(1, side.regularFrom())];
+    this.widest = Math.min(head.max(), store.longest(h));
+    layers = new long[each > 0 ? each : Math.max(1, side.regularFrom())][][];
     for (int i = 0; i < layers.length; i++) {
       layers[i] = layer.apply(each == 0 && i == layers.length - 1 ? 0 : i + 1);
     }
+  }
+
+  /** A layer in which nothing is known yet. */
+  static long[][] layer(RowSide side) {
+    return new long[(int) Math.max(0, side.lastEnd() + BEYOND + 1)][];
   }
 
   /** The greatest width that some piece could give. */
@@ -68,20 +62,21 @@ final class Reach {
       return DEAD;
     }
     int i = Math.min(index, layers.length) - 1;
-    Layer l = layers[i];
-    while (l.done > foot + BEYOND) {
-      l.done--;
-      l.least[l.done] = from(i + 1, l.done - BEYOND);
+    long[][] l = layers[i];
+    int at = (int) foot + BEYOND;
+    if (l[at] == null) {
+      l[at] = from(i + 1, foot);
     }
-    return l.least[(int) foot + BEYOND];
+    return l[at];
   }
 
-  private long[] from(int index, int foot) {
+  private long[] from(int index, long foot) {
     long[] least = DEAD.clone();
     long most = Math.min(widest, side.lastEnd() - foot - side.joint());
     for (long w = head.min(); w <= most; w++) {
       long outer = foot + side.joint() + w;
-      all.count();
+      // A sixteenth of a step of the search.
+      store.steps.cells(Steps.CELLS / 16);
       long off = each == 0 || index == each ? side.bearingOff(outer) : -1;
       if (off >= 0) {
         stone(index, foot, outer, true, new long[] {0, head.copies() * off, 0}, least);
@@ -98,7 +93,7 @@ final class Reach {
     if (!side.stands(index, inner, outer, last)) {
       return;
     }
-    long waste = all.store().waste(h, false, side.extent(index, inner, outer, last));
+    long waste = store.waste(h, false, side.extent(index, inner, outer, last));
     if (waste < Store.NEVER) {
       least[0] = Math.min(least[0], waste + rest[0]);
       least[1] = Math.min(least[1], rest[1]);

@@ -15,11 +15,10 @@ final class Reaches {
   private final Store store;
   private final List<List<Integer>> order = new ArrayList<>();
   private final Reach[][][] all;
-  private final Map<List<Object>, Reach.Layer> layers = new HashMap<>();
-  private long cells;
+  private final Map<List<Object>, long[][]> layers = new HashMap<>();
 
-  Reaches(Pile pile, Store store) {
-    this.pile = pile;
+  Reaches(Store store) {
+    pile = store.pile;
     this.store = store;
     all = new Reach[pile.heads().size()][][];
     for (int h = 0; h < all.length; h++) {
@@ -36,7 +35,7 @@ final class Reaches {
       int own = row.there().isEmpty() ? 0 : 1 + s;
       all[h][way][s] =
           new Reach(
-              this,
+              store,
               h,
               head,
               row,
@@ -45,37 +44,14 @@ final class Reaches {
                       i == 0
                           ? List.of(h, row.side().rule())
                           : List.of(h, row.side().rule(), row.each(), i, way, own),
-                      k -> new Reach.Layer(row.side().lastEnd())));
+                      k -> Reach.layer(row.side())));
     }
     return all[h][way][s];
   }
 
-  Store store() {
-    return store;
-  }
-
-  long widest(int h, int way, int s) {
-    return of(h, way, s).widest();
-  }
-
-  /** Counts a cell of the programme, a little of a step of the search. */
-  void count() {
-    cells++;
-  }
-
-  long steps() {
-    return cells / 16;
-  }
-
-  private boolean dead(Pile.Row row, int h, int way, int s) {
-    return !row.mayEnd() && (row.side() == null || of(h, way, s).dead(1, row.side().start()));
-  }
-
   /** Whether a way can't come out. */
   boolean dead(int h, int way) {
-    Pile.Way w = pile.heads().get(h).ways().get(way);
-    boolean key = w.key() >= 0 && store.waste(h, true, w.key()) >= Store.NEVER;
-    return key || dead(w.left(), h, way, 0) || dead(w.right(), h, way, 1);
+    return least(h, way)[0] >= Store.NEVER;
   }
 
   /** The least of a way: sawn off, off the bearing, shortfall. */
@@ -85,7 +61,8 @@ final class Reaches {
     for (int s = 0; s < 2; s++) {
       Pile.Row row = w.row(s);
       if (!row.mayEnd()) {
-        long[] least = of(h, way, s).least(1, row.side().start());
+        RowSide side = row.side();
+        long[] least = side == null ? Reach.DEAD : of(h, way, s).least(1, side.start());
         out[0] += least[0];
         out[1] += least[1];
         out[2] = Math.max(out[2], least[2]);

@@ -2,7 +2,6 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.LongFunction;
 
 /**
  * Sets heads from a pile of measured pieces: fewest changes of what was ticketed, then what lands,
@@ -23,6 +22,7 @@ public final class RowSolver {
   private final Pile pile;
   private final long limit;
   private final Store store;
+  private final Steps steps;
   private final Moves moves;
   private final Beam beam;
   private final int first;
@@ -36,11 +36,12 @@ public final class RowSolver {
   private RowSolver(Pile pile, long limit) {
     this.pile = pile;
     store = new Store(pile);
-    Reaches reaches = new Reaches(pile, store);
-    moves = new Moves(pile, store, reaches);
+    steps = store.steps;
+    Reaches reaches = new Reaches(store);
+    moves = new Moves(store, reaches);
     // Whatever the bound took beforehand, the rows get their chance.
-    this.limit = Math.max(limit, moves.steps() + limit / 4);
-    beam = new Beam(pile, store, moves, reaches, this.limit);
+    this.limit = Math.max(limit, steps.taken() + limit / 4);
+    beam = new Beam(store, moves, reaches, this.limit);
     first = (int) Math.max(4, Math.min(FIRST, limit / SHARE));
   }
 
@@ -59,15 +60,11 @@ public final class RowSolver {
     changes = moves.forced();
     boolean all = pile.ticketed() ? fewest() : leastSawn();
     if (best == null) {
-      return new Answer(List.of(), null, 0, all, changes, steps());
+      return new Answer(List.of(), null, 0, all, changes, steps.taken());
     }
     sure = all ? best.sawn : sure;
     boolean proved = mostAlike(best.sawn + pile.give()) && all;
-    return new Answer(chosen(), best.cost(), sure, proved, changes, steps());
-  }
-
-  private long steps() {
-    return moves.steps();
+    return new Answer(chosen(), best.cost(), sure, proved, changes, steps.taken());
   }
 
   /** Finds the least that is sawn off; whether that is sure. */
@@ -92,12 +89,12 @@ public final class RowSolver {
   private void sweep() {
     long least = moves.least()[2];
     Node lands = best != null && best.shortfall <= least ? best : null;
-    sweeps = new SweepSearch(pile, store, moves, least);
-    Node found = swept(until -> sweeps.less(lands, until));
+    sweeps = new SweepSearch(store, moves, least);
+    Node found = sweeps.less(lands, half());
     boolean none = found == null;
     if (none) {
-      sweeps = new SweepSearch(pile, store, moves, best == null ? Store.NEVER : best.shortfall);
-      found = swept(until -> sweeps.less(best, until));
+      sweeps = new SweepSearch(store, moves, best == null ? Store.NEVER : best.shortfall);
+      found = sweeps.less(best, half());
     }
     best = found == null ? best : found;
     long floor = sweeps.floor();
@@ -107,12 +104,9 @@ public final class RowSolver {
     nothing = best == null && floor >= Store.NEVER;
   }
 
-  /** Sweeps in half of the steps that are left. */
-  private Node swept(LongFunction<Node> until) {
-    long before = sweeps.steps();
-    Node found = until.apply(before + (limit - steps()) / 2);
-    moves.spend(sweeps.steps() - before);
-    return found;
+  /** With how many steps in all half of what is left is taken. */
+  private long half() {
+    return steps.taken() + (limit - steps.taken()) / 2;
   }
 
   /** Whether some choice may cost less in the first parts that count. */
@@ -129,8 +123,8 @@ public final class RowSolver {
   /** Betters what is known in a share of the steps that are left. */
   private void better(Beam.Aim aim) {
     if (best != null) {
-      long until = steps() + (limit - steps()) * 2 / 5;
-      best = new Betterment(pile.heads().size(), beam).run(best, aim, until, good());
+      long until = steps.taken() + (limit - steps.taken()) * 2 / 5;
+      best = new Betterment(store, beam).run(best, aim, until, good());
     }
   }
 
@@ -157,9 +151,9 @@ public final class RowSolver {
     }
     if (Numbers.apply(pile)) {
       if (sweeps == null || best.shortfall < sweeps.shortfall()) {
-        sweeps = new SweepSearch(pile, store, moves, best.shortfall);
+        sweeps = new SweepSearch(store, moves, best.shortfall);
       }
-      best = swept(until -> sweeps.alike(best, cap, until));
+      best = sweeps.alike(best, cap, half());
       if (sweeps.proved() && best.shortfall <= moves.least()[2]) {
         return true;
       }
@@ -187,11 +181,7 @@ public final class RowSolver {
   }
 
   private void look(Beam.Aim aim) {
-    look(aim, best == null ? null : best.cost());
-  }
-
-  private void look(Beam.Aim aim, Cost known) {
-    beam.run(aim, known);
+    beam.run(aim, best == null ? null : best.cost());
     if (beam.best() != null) {
       best = beam.best();
     }

@@ -1,6 +1,7 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -9,12 +10,9 @@ final class StoneWidths {
   /** How many pieces next shorter than the partner's are tried on the right. */
   private static final int NEAR = 2;
 
-  private final Pile pile;
   private final Store store;
-  private long steps;
 
-  StoneWidths(Pile pile, Store store) {
-    this.pile = pile;
+  StoneWidths(Store store) {
     this.store = store;
   }
 
@@ -39,13 +37,9 @@ final class StoneWidths {
     }
   }
 
-  long steps() {
-    return steps;
-  }
-
   /** The widths that pieces give, greatest first; the partner's; and where the row is to end. */
   long[] whole(Place p) {
-    Pile.Head head = pile.heads().get(p.n.head);
+    Pile.Head head = store.pile.heads().get(p.n.head);
     int[] of = store.of(p.n.head, false);
     List<Long> out = new ArrayList<>();
     boolean paired = head.mirror() && p.n.turn == 1 && p.n.partner > 0;
@@ -62,7 +56,7 @@ final class StoneWidths {
     }
     int near = 0;
     for (int k = from - 1; k >= 0 && w >= p.least && (!paired || near < NEAR); k--) {
-      if (Store.has(p.n.used, of[k]) || same(of, k, p.n.used, from)) {
+      if (p.n.used.get(of[k]) || same(of, k, p.n.used, from)) {
         continue;
       }
       w = down(p, w, store.usable(of[k]));
@@ -78,9 +72,9 @@ final class StoneWidths {
   }
 
   /** Whether the next longer piece that is still there is just as long. */
-  private boolean same(int[] of, int k, long[] used, int from) {
+  private boolean same(int[] of, int k, BitSet used, int from) {
     for (int j = k + 1; j < from && store.usable(of[j]) == store.usable(of[k]); j++) {
-      if (!Store.has(used, of[j])) {
+      if (!used.get(of[j])) {
         return true;
       }
     }
@@ -95,7 +89,7 @@ final class StoneWidths {
       if (over <= 0) {
         return w;
       }
-      steps++;
+      store.steps.count();
       w -= p.side.fanned() ? Math.max(1, over / 2) : over;
     }
     return w;

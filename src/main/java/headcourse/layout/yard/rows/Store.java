@@ -1,11 +1,13 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The pieces of a pile, the shortest first, and which of them a stone may take. Of pieces that are
@@ -16,7 +18,8 @@ final class Store {
   /** What no piece can give. */
   static final long NEVER = Long.MAX_VALUE / 16;
 
-  private final Pile pile;
+  final Pile pile;
+  final Steps steps = new Steps();
   private final int[] place;
   private final int[] index;
   private final long[] usable;
@@ -64,12 +67,12 @@ final class Store {
     boolean[] of = new boolean[pile.pieces().size()];
     for (Pile.Head head : pile.heads()) {
       for (Pile.Way way : head.ways()) {
-        List<Pile.Ticket> all = new ArrayList<>(way.left().tickets());
-        all.addAll(way.right().tickets());
-        if (way.ticket() != null) {
-          all.add(way.ticket());
-        }
-        all.forEach(t -> t.pieces().stream().filter(p -> p >= 0).forEach(p -> of[p] = true));
+        List<Pile.Ticket> keys = way.ticket() == null ? List.of() : List.of(way.ticket());
+        Stream.of(way.left().tickets(), way.right().tickets(), keys)
+            .flatMap(List::stream)
+            .flatMap(t -> t.pieces().stream())
+            .filter(p -> p >= 0)
+            .forEach(p -> of[p] = true);
       }
     }
     return of;
@@ -92,21 +95,14 @@ final class Store {
 
   /** By length: what is sawn off at least if so many copies take their pieces first. */
   private long[] waste(int[] fit, int copies) {
-    if (fit.length == 0) {
-      return new long[0];
-    }
-    int longest = (int) Math.max(0, usable[fit[fit.length - 1]]);
-    long[] out = new long[longest + 1];
-    int from = 0;
-    for (int e = 0; e <= longest; e++) {
-      while (usable[fit[from]] < e) {
-        from++;
+    long longest = longest(fit);
+    long[] out = new long[(int) Math.max(0, longest + 1)];
+    for (int e = 0; e < out.length; e++) {
+      int from = from(fit, e);
+      out[e] = from + copies > fit.length ? NEVER : -e * (long) copies;
+      for (int c = 0; c < copies && out[e] < NEVER; c++) {
+        out[e] += usable[fit[from + c]];
       }
-      long sum = 0;
-      for (int c = 0; c < copies; c++) {
-        sum = from + c < fit.length ? sum + usable[fit[from + c]] - e : NEVER;
-      }
-      out[e] = Math.min(NEVER, sum);
     }
     return out;
   }
@@ -117,14 +113,6 @@ final class Store {
   long waste(int head, boolean key, long extent) {
     long[] of = waste[2 * head + (key ? 1 : 0)];
     return extent < 0 || extent >= of.length ? NEVER : of[(int) extent];
-  }
-
-  int words() {
-    return usable.length + 63 >> 6;
-  }
-
-  int size() {
-    return usable.length;
   }
 
   long usable(int k) {
@@ -141,34 +129,23 @@ final class Store {
     return p < 0 ? -1 : index[p];
   }
 
-  static boolean has(long[] used, int k) {
-    return (used[k >> 6] >> k & 1) != 0;
-  }
-
-  static void set(long[] used, int k) {
-    used[k >> 6] |= 1L << k;
-  }
-
-  static void clear(long[] used, int k) {
-    used[k >> 6] &= ~(1L << k);
-  }
-
   /** The pieces that ordinary stones of a head, or its key, may be. */
   int[] of(int head, boolean key) {
     return byUse[2 * head + (key ? 1 : 0)];
   }
 
-  /** Lengths of all that ordinary stones of some head may be. */
-  long[] ordinary() {
+  /** The pieces that ordinary stones of some head may be. */
+  IntStream ordinary() {
     return IntStream.range(0, usable.length)
-        .filter(k -> pile.pieces().get(place[k]).fits().contains(true))
-        .mapToLong(this::usable)
-        .toArray();
+        .filter(k -> pile.pieces().get(place[k]).fits().contains(true));
   }
 
   /** Length of the longest that ordinary stones of a head may be, or −1. */
   long longest(int head) {
-    int[] of = of(head, false);
+    return longest(of(head, false));
+  }
+
+  private long longest(int[] of) {
     return of.length == 0 ? -1 : usable[of[of.length - 1]];
   }
 
@@ -188,12 +165,12 @@ final class Store {
   }
 
   /** The shortest pieces still there for so many copies, or null. */
-  int[] shortest(long[] used, int head, boolean key, long extent, int copies) {
+  int[] shortest(BitSet used, int head, boolean key, long extent, int copies) {
     int[] of = of(head, key);
     int[] out = new int[copies];
     int n = 0;
     for (int i = from(of, extent); i < of.length && n < copies; i++) {
-      if (!has(used, of[i])) {
+      if (!used.get(of[i])) {
         out[n++] = of[i];
       }
     }
@@ -205,53 +182,49 @@ final class Store {
    *
    * @param own by copy: the piece that it was ticketed for, where it stands as it did; else null
    */
-  List<int[]> all(long[] used, int head, boolean key, long extent, int copies, int[] own) {
+  List<int[]> all(BitSet used, int head, boolean key, long extent, int copies, int[] own) {
     if (own == null && sorts.size() == 1) {
       int[] one = shortest(used, head, key, extent, copies);
       return one == null ? List.of() : List.of(one);
     }
     List<int[]> out = new ArrayList<>();
-    choose(used.clone(), new Wanted(head, key, extent, own), new int[copies], 0, -1, out);
+    choose((BitSet) used.clone(), new Wanted(head, key, extent, own), new int[copies], 0, -1, out);
     return out;
   }
 
   private record Wanted(int head, boolean key, long extent, int[] own) {}
 
-  private void choose(long[] used, Wanted w, int[] taken, int copy, int after, List<int[]> out) {
+  private void choose(BitSet used, Wanted w, int[] taken, int copy, int after, List<int[]> out) {
     if (copy == taken.length) {
       out.add(taken.clone());
       return;
     }
     int mine = w.own() == null ? -1 : w.own()[copy];
-    if (mine >= 0 && !has(used, mine) && usable[mine] >= w.extent()) {
-      take(used, w, taken, copy, mine, after, out);
+    List<Integer> of = candidates(used, w);
+    // Copies that are not as ticketed are alike, so their pieces only get longer.
+    of.removeIf(k -> k == mine || k <= after);
+    if (mine >= 0 && !used.get(mine) && usable[mine] >= w.extent()) {
+      of.add(0, mine);
     }
-    for (int k : candidates(used, w)) {
-      // Copies that are not as ticketed are alike, so their pieces only get longer.
-      if (k != mine && k > after) {
-        take(used, w, taken, copy, k, w.own() == null ? k : after, out);
-      }
+    for (int k : of) {
+      taken[copy] = k;
+      used.set(k);
+      choose(used, w, taken, copy + 1, w.own() == null ? k : after, out);
+      used.clear(k);
     }
-  }
-
-  private void take(
-      long[] used, Wanted w, int[] taken, int copy, int k, int after, List<int[]> out) {
-    taken[copy] = k;
-    set(used, k);
-    choose(used, w, taken, copy + 1, after, out);
-    clear(used, k);
   }
 
   /** The shortest of each sort, but for what a shorter one that is good for less makes needless. */
-  private List<Integer> candidates(long[] used, Wanted w) {
+  private List<Integer> candidates(BitSet used, Wanted w) {
     List<Integer> firsts = new ArrayList<>();
     for (int[] sort : sorts) {
       if (fits(sort[0], w.head(), w.key())) {
-        for (int i = from(sort, w.extent()); i < sort.length; i++) {
-          if (!has(used, sort[i])) {
-            firsts.add(sort[i]);
-            break;
-          }
+        int i = from(sort, w.extent());
+        while (i < sort.length && used.get(sort[i])) {
+          i++;
+        }
+        if (i < sort.length) {
+          firsts.add(sort[i]);
         }
       }
     }

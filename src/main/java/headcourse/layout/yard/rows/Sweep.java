@@ -29,7 +29,6 @@ final class Sweep extends LayeredSearch<SweepState> {
   private final List<SweepState> done = new ArrayList<>();
   private Aim aim;
   private long floor;
-  private long steps;
 
   /**
    * What is looked for.
@@ -123,10 +122,6 @@ final class Sweep extends LayeredSearch<SweepState> {
     return floor;
   }
 
-  long steps() {
-    return steps;
-  }
-
   /** What is sawn off in any case; {@link Store#NEVER} where the pieces do not suffice. */
   long root() {
     return low(new SweepState(sides));
@@ -158,7 +153,7 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   @Override
   boolean over() {
-    return steps > aim.until();
+    return store.steps.taken() > aim.until();
   }
 
   @Override
@@ -211,7 +206,7 @@ final class Sweep extends LayeredSearch<SweepState> {
         take(s, u, out);
       }
       on(s, s.at, s.at + 1);
-      steps++;
+      store.steps.count();
       s.at++;
       s.low = low(s);
       out.add(s);
@@ -258,7 +253,7 @@ final class Sweep extends LayeredSearch<SweepState> {
     if (cover < x.narrowest) {
       return;
     }
-    steps++;
+    store.steps.count();
     SweepState next = new SweepState(s, u, of, cover, length - x.copies * cover, at);
     if (!next.whole()) {
       on(next, s.at, at);

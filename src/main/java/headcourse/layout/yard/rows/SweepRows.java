@@ -18,10 +18,13 @@ final class SweepRows {
   /** How many places an order may take. */
   private static final int PLACES = 3_000;
 
+  /** A place tried is a quarter of a step. */
+  private static final int QUARTER = Steps.CELLS / 4;
+
   private final SweepSide[] sides;
   private final List<List<Stone>> stones = List.of(new ArrayList<>(), new ArrayList<>());
   private final long shortfall;
-  private long steps;
+  private final Steps steps;
 
   /**
    * A stone.
@@ -59,7 +62,8 @@ final class SweepRows {
    * @param all the sides of all heads
    * @param h the head
    */
-  SweepRows(SweepState state, SweepSide[] all, int h, long shortfall) {
+  SweepRows(SweepState state, SweepSide[] all, int h, long shortfall, Steps steps) {
+    this.steps = steps;
     sides = new SweepSide[] {all[2 * h], all[2 * h + 1]};
     this.shortfall = shortfall;
     for (SweepState s = state; s.before != null; s = s.before) {
@@ -67,10 +71,6 @@ final class SweepRows {
         stones.get(s.taker % 2).add(0, new Stone(s.cover, s.pieces));
       }
     }
-  }
-
-  long steps() {
-    return steps / 4;
   }
 
   /**
@@ -153,7 +153,7 @@ final class SweepRows {
       long l = i < x[0].length ? x[0][i] : 0;
       imbalance += Math.abs(l - (i < x[1].length ? x[1][i] : 0));
     }
-    steps += x[0].length;
+    steps.cells(x[0].length * QUARTER);
     return new Trial(ends, x, sawn, sides[0].head.mirror() ? imbalance : 0, bearing);
   }
 
@@ -227,7 +227,7 @@ final class SweepRows {
         if (n < length.length - 1 && !used[n + 1] && length[n] == length[n + 1]) {
           continue;
         }
-        steps++;
+        steps.cells(QUARTER);
         if (++places > PLACES) {
           return false;
         }

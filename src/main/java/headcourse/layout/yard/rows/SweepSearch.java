@@ -1,6 +1,7 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
@@ -30,17 +31,18 @@ final class SweepSearch {
   private PairBound bound;
   private boolean proved;
   private long cap;
-  private long spent;
+  private final Steps steps;
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
    */
-  SweepSearch(Pile pile, Store store, Moves moves, long shortfall) {
-    this.pile = pile;
+  SweepSearch(Store store, Moves moves, long shortfall) {
+    pile = store.pile;
+    steps = store.steps;
     this.store = store;
     this.moves = moves;
     this.shortfall = shortfall;
-    numbers = new Numbers(pile, store, shortfall);
+    numbers = new Numbers(store, shortfall);
     floor = numbers.all().stream().mapToLong(Numbers.Choice::root).toArray();
     near = floor.clone();
   }
@@ -48,12 +50,6 @@ final class SweepSearch {
   /** What is wanting of spare at most, pm. */
   long shortfall() {
     return shortfall;
-  }
-
-  long steps() {
-    return spent
-        + (bound == null ? 0 : bound.steps())
-        + numbers.all().stream().mapToLong(c -> c.sweep().steps()).sum();
   }
 
   /** No choice with so little wanting of spare saws off less, unless it is the one known. */
@@ -75,13 +71,13 @@ final class SweepSearch {
     best = known;
     cap = 0;
     bound(best == null ? Store.NEVER : best.sawn + pile.give(), until);
-    for (int i = 0; i < floor.length && steps() < until; i++) {
+    for (int i = 0; i < floor.length && steps.taken() < until; i++) {
       floor[i] = Math.max(floor[i], bound.sawn(numbers.all().get(i)));
     }
     for (int width : WIDTHS) {
       for (int i : order(STATES / width)) {
         long sawn = best == null ? Store.NEVER : best.sawn;
-        if (steps() < until && floor[i] < sawn) {
+        if (steps.taken() < until && floor[i] < sawn) {
           Numbers.Choice c = numbers.all().get(i);
           Sweep.Bar bar = new Sweep.Bar(sawn == Store.NEVER ? sawn : sawn - c.sawn());
           long least = sweep(i, width, bar, until, 0);
@@ -112,7 +108,7 @@ final class SweepSearch {
 
   private void bound(long sawn, long until) {
     if (bound == null) {
-      long limit = (until - steps()) / 2;
+      long limit = (until - steps.taken()) / 2;
       bound = new PairBound(store, numbers.all(), moves.least()[2], sawn, limit);
     }
   }
@@ -130,9 +126,9 @@ final class SweepSearch {
       all = true;
       for (int i = 0; i < floor.length; i++) {
         Numbers.Choice c = numbers.all().get(i);
-        done[i] |= steps() < until && bound.beats(best.cost(), c, cap);
+        done[i] |= steps.taken() < until && bound.beats(best.cost(), c, cap);
         Node before = null;
-        while (!done[i] && before != best && steps() < until) {
+        while (!done[i] && before != best && steps.taken() < until) {
           Sweep.Bar bar = aim.get();
           before = best;
           Sweep.Bar own = new Sweep.Bar(bar.sawn() - c.sawn(), bar.imbalance(), bar.bearing());
@@ -153,14 +149,14 @@ final class SweepSearch {
   private long sweep(int i, int width, Sweep.Bar bar, long until, long give) {
     Numbers.Choice c = numbers.all().get(i);
     Sweep sweep = c.sweep();
-    long share = Math.min(until - steps(), Math.max(20_000, (until - steps()) / 3));
+    long share = Math.min(until - steps.taken(), Math.max(20_000, (until - steps.taken()) / 3));
     List<SweepState> found =
-        sweep.run(new Sweep.Aim(width, bar, FEW, sweep.steps() + share, width % 7));
+        sweep.run(new Sweep.Aim(width, bar, FEW, steps.taken() + share, width % 7));
     near[i] = found.isEmpty() ? Store.NEVER : found.get(0).low + c.sawn();
     long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
     for (SweepState s : found) {
       long low = s.low + c.sawn();
-      if (steps() >= until || !bar.alike() && best != null && low >= best.sawn) {
+      if (steps.taken() >= until || !bar.alike() && best != null && low >= best.sawn) {
         return Math.min(least, low);
       }
       Node n = rows(c, s, Math.max(0, give - low));
@@ -189,11 +185,10 @@ final class SweepSearch {
   /** The state in which all stand, or null. */
   private Node rows(Numbers.Choice c, SweepState s, long give) {
     SweepSide[] sides = c.sides().toArray(SweepSide[]::new);
-    Node n = new Node(store.words());
+    Node n = new Node(new BitSet());
     for (int h = 0; h < pile.heads().size() && n != null; h++) {
-      SweepRows of = new SweepRows(s, sides, h, shortfall);
+      SweepRows of = new SweepRows(s, sides, h, shortfall, steps);
       SweepRows.Rows rows = of.find(give / Math.max(1, pile.heads().get(h).copies()));
-      spent += of.steps();
       n = rows == null ? null : set(start(n, c, h), rows);
     }
     return n;
