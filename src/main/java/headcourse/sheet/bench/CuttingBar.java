@@ -160,7 +160,7 @@ final class CuttingBar {
         blank.id(),
         g -> {
           g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
-          String length = c.format().withUnit(blank.length());
+          String length = c.format().withUnit(whole(blank));
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
           g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
           List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
@@ -306,6 +306,12 @@ final class CuttingBar {
 
   private static Mark.Label label(Point at, String text, double height) {
     return new Mark.Label(at, text, new Lettering(height, true), Align.MIDDLE, 0);
+  }
+
+  // An off-cut is said to be no longer than it is.
+  private Length whole(StockPlan.CutBlank blank) {
+    Grid grid = c.format().grid();
+    return blank.offCut() ? grid.ticks(grid.floor(blank.length())) : blank.length();
   }
 
   // What is left whole at the right end, one kerf past the last stone; rounded down, so that what
