@@ -59,7 +59,9 @@ final class BenchGuard {
     boolean offCut = blank.has("lengthMm");
     double scale = bar.getWidth() / (offCut ? blank.number("lengthMm") : Tape.mm(size.text()));
     if (offCut) {
-      p.length(name + ", length", size.text(), blank.number("lengthMm"));
+      double is = blank.number("lengthMm");
+      p.length(name + ", length", size.text(), is);
+      p.that(Tape.mm(size.text()) <= is + 0.02, name + " is said to be longer than it is");
     }
     Map<Long, List<Json>> places = new TreeMap<>();
     for (Json s : blank.list("stones")) {
