@@ -10,7 +10,6 @@ final class Moves {
   private final Pile pile;
   private final Store store;
   private final Reaches reaches;
-  private final StoneWidths tried;
   private final long[][] ahead;
   private final int[] forced;
   private Beam.Aim aim;
@@ -19,7 +18,6 @@ final class Moves {
     pile = store.pile;
     this.store = store;
     this.reaches = reaches;
-    tried = new StoneWidths(store);
     int n = pile.heads().size();
     ahead = new long[n + 1][3];
     forced = new int[n + 1];
@@ -71,7 +69,7 @@ final class Moves {
     if (reaches.dead(h, way)) {
       return;
     }
-    Node fixed = aim.draft() == null ? null : aim.draft().fixedKey(h);
+    Node fixed = aim.draft() == null ? null : aim.draft().fixed(h, -1, 0);
     if (fixed != null && fixed.way != way) {
       return;
     }
@@ -159,25 +157,22 @@ final class Moves {
     Pile.Ticket ticket = row.ticket(i);
     long before = n.last[n.turn];
     long most =
-        Math.min(reaches.of(n.head, n.way, n.turn).widest(), side.lastEnd() - foot - side.joint());
+        Math.min(reaches.of(n.head, n.way, n.turn).widest, side.lastEnd() - foot - side.joint());
     most = before < 0 || head.jump() > most ? most : Math.min(most, before + head.jump());
     long least = before < 0 ? head.min() : Math.max(head.min(), before - head.jump());
-    if (ticket != null && ticket.pinned()) {
-      least = Math.max(least, ticket.width());
-      most = Math.min(most, ticket.width());
-    }
     Node fixed = aim.draft() == null ? null : aim.draft().fixed(n.head, n.turn, i);
-    if (fixed != null) {
-      least = Math.max(least, fixed.width);
-      most = Math.min(most, fixed.width);
+    if (fixed != null || ticket != null && ticket.pinned()) {
+      long only = fixed != null ? fixed.width : ticket.width();
+      least = Math.max(least, only);
+      most = Math.min(most, only);
     }
     for (int end = 0; end < 2; end++) {
       boolean last = end == 1;
       if (last ? row.each() > 0 && i != row.each() : i == row.each()) {
         continue;
       }
-      StoneWidths.Place place = new StoneWidths.Place(n, side, i, foot, last, least, most);
-      for (long w : aim.whole() && fixed == null ? tried.whole(place) : place.every()) {
+      StoneWidths widths = new StoneWidths(store, n, side, i, foot, last, least, most);
+      for (long w : aim.whole() && fixed == null ? widths.whole() : widths.every()) {
         store.steps.count();
         stone(n, row, i, w, last, fixed == null ? null : fixed.pieces, out);
       }
