@@ -25,6 +25,11 @@ public record Fitted(
   /** What a job writes for a stone that was cut from none of its pieces. */
   public static final String NO_PIECE = "none";
 
+  /** Its full mark, as in D1-L1. */
+  public String mark() {
+    return opening + "-" + stone;
+  }
+
   /** A stone of which it is not said what it was cut from. */
   public Fitted(
       String path, String opening, String stone, Length bottom, Length top, Length height) {

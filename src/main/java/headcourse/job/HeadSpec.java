@@ -55,6 +55,11 @@ public record HeadSpec(
    * @param proud how far it stands out from the face
    */
   public record Key(Length bottom, Length top, Length rise, Length drop, Length proud) {
+    /** The same with other widths, or with null for one that is left to the other. */
+    public Key with(Length lower, Length upper) {
+      return new Key(lower, upper, rise, drop, proud);
+    }
+
     /**
      * With both widths, as in a soldier head: 8 in at the bottom and 10 at the top (200 and 250
      * mm); where one is given, the other differs by the same 2 in (50 mm).
@@ -68,7 +73,7 @@ public record HeadSpec(
       } else if (low == null) {
         low = top.minus(taper).isPositive() ? top.minus(taper) : top;
       }
-      return new Key(low, top == null ? low.plus(taper) : top, rise, drop, proud);
+      return with(low, top == null ? low.plus(taper) : top);
     }
   }
 
@@ -113,6 +118,12 @@ public record HeadSpec(
     public Stones withEachSide(Integer number) {
       return new Stones(
           min, max, target, step, jump, number, rhythm, mirror, seed, prefer, give, widths);
+    }
+
+    /** So many a side, all alike. */
+    public Stones divided(int number) {
+      return new Stones(
+          min, max, target, step, jump, number, Rhythm.EVEN, mirror, seed, prefer, give, null);
     }
   }
 

@@ -103,6 +103,17 @@ public final class FittedHead {
       return chosen == null ? Choice.whole(all, ended) : chosen.after(cut);
     }
 
+    /** The same ending at some of its ends only, or null where it can't. */
+    public Left ending(List<End> only) {
+      if (rest == null) {
+        return this;
+      }
+      SideCase less = beyond(rest.lines(), only);
+      return less == null && !whole
+          ? null
+          : new Left(terms, less, check, whole, there, asDrawn, cut, ended, all, flush, lengths);
+    }
+
     /** The length along the arris that a stone which is there takes, ticks, rounded up. */
     public long extent(int index) {
       CutStones of = cut != null ? cut : ended;
@@ -150,8 +161,7 @@ public final class FittedHead {
     SideCheck check = null;
     if (cut != null && (each == null || each > n) && stand(alone, c.lines(), cut, n)) {
       RestLines lines = rest(c.lines(), cut);
-      List<End> ends = c.ends().stream().filter(e -> e.foot() > lines.start()).toList();
-      rest = ends.isEmpty() ? null : new SideCase(lines, ends);
+      rest = beyond(lines, c.ends());
       check = alone.over(after).check(lines);
     }
     if (rest == null && !whole) {
@@ -171,6 +181,12 @@ public final class FittedHead {
         c.lines(),
         cut != null && flush(side, cut),
         head.geometry().fanned() ? head.extents(from, side) : null);
+  }
+
+  /** Joint lines with the ends beyond where they begin, or null where there are none. */
+  private static SideCase beyond(Lines lines, List<End> ends) {
+    List<End> left = ends.stream().filter(e -> e.foot() > lines.start()).toList();
+    return left.isEmpty() ? null : new SideCase(lines, left);
   }
 
   private boolean flush(Side side, CutStones cut) {

@@ -1,8 +1,9 @@
 package headcourse.layout.yard;
 
-import headcourse.geom.Point;
+import headcourse.geom.Edge;
 import headcourse.geom.Tolerance;
 import headcourse.geom.Vec;
+import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Opening;
 import headcourse.layout.FaceEdge;
@@ -14,10 +15,12 @@ import headcourse.layout.Proof;
 import headcourse.layout.Role;
 import headcourse.layout.Solution;
 import headcourse.layout.yard.YardPieces.Lying;
-import headcourse.units.LengthFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -34,153 +37,148 @@ final class CurvedPile {
   private final HeadShape shape;
   private final YardPieces yard;
   private HeadLayout best;
-  private List<FromStock.Taken> taken = List.of();
-  private long sawn = Long.MAX_VALUE;
-  private Solution refused;
+  private List<Given> given = List.of();
   private int divided;
 
-  CurvedPile(Job job, Opening opening, HeadShape shape) {
+  /** Sets the head out, as far as the pieces that are not gone make it. */
+  CurvedPile(Job job, Opening opening, HeadShape shape, Set<String> gone) {
     this.job = job;
     this.opening = opening;
     this.shape = shape;
     this.yard = new YardPieces(job);
-  }
-
-  /** Sets the head out, as far as the pieces that are not gone make it. */
-  void choose(Set<String> gone) {
-    List<Lying> lying =
-        yard.but(gone).stream().sorted(Comparator.comparingLong(Lying::usable)).toList();
     for (int n = 1; n <= MOST; n++) {
-      Solution s = shape.setOut(job, KeyWidths.divided(opening, n));
-      if (s instanceof Solution.Solved solved) {
+      if (divided(n) instanceof Solution.Solved solved) {
         divided++;
-        match(solved.head(), lying);
-      } else if (refused == null && divided == 0) {
-        refused = s;
+        match(solved.head(), gone);
       }
     }
   }
 
-  private void match(HeadLayout head, List<Lying> lying) {
-    List<Lying> left = new ArrayList<>(lying);
-    List<FromStock.Taken> of = new ArrayList<>();
+  /** A stone, which of its copies, and its piece. */
+  private record Given(PlacedStone stone, int copy, Lying piece) {}
+
+  private Solution divided(int n) {
+    HeadSpec head = opening.head();
+    return shape.setOut(job, opening.with(head.with(head.stones().divided(n))));
+  }
+
+  private void match(HeadLayout head, Set<String> gone) {
+    Set<String> used = new LinkedHashSet<>(gone);
+    List<Given> of = new ArrayList<>();
     List<PlacedStone> stones = new ArrayList<>(head.stones());
     stones.sort(Comparator.comparingLong(this::extent).reversed());
-    long off = 0;
     for (PlacedStone s : stones) {
       for (int copy = 1; copy <= opening.count(); copy++) {
-        Lying p = left.stream().filter(x -> holds(x, s)).findFirst().orElse(null);
-        if (p == null && s.role() == Role.KEY) {
+        Optional<Lying> p = holding(s, used);
+        if (p.isPresent()) {
+          used.add(p.get().id());
+          of.add(new Given(s, copy, p.get()));
+        } else if (s.role() != Role.KEY) {
           // A key that the yard has not got is ordered, and is no matter of the pile.
-          continue;
-        }
-        if (p == null) {
           return;
         }
-        left.remove(p);
-        off += p.usable() - extent(s);
-        of.add(new FromStock.Taken(mark(s), copy, p.id(), extent(s)));
       }
     }
-    if (off < sawn) {
-      sawn = off;
+    if (best == null || sawn(of) < sawn(given)) {
       best = head;
-      taken = of;
+      given = of;
     }
   }
 
-  private String mark(PlacedStone s) {
-    return opening.mark() + "-" + s.mark();
+  private long sawn(List<Given> of) {
+    return of.stream().mapToLong(g -> g.piece().usable() - extent(g.stone())).sum();
   }
 
-  private boolean holds(Lying p, PlacedStone s) {
-    double[] size = size(s);
-    return p.usable() >= extent(s)
-        && yard.fits(p.item(), opening, s.role() == Role.KEY)
-        && p.item().face().mm() >= size[1] - Tolerance.VERTEX;
+  /** The shortest piece that holds a stone. */
+  private Optional<Lying> holding(PlacedStone s, Set<String> gone) {
+    double height = reach(s, along(s).normal()) - Tolerance.VERTEX;
+    return yard.holding(opening, s.role() == Role.KEY, extent(s), gone).stream()
+        .filter(p -> p.item().face().mm() >= height)
+        .findFirst();
   }
 
   /** Length along the blank, ticks. */
   private long extent(PlacedStone s) {
-    return (long) Math.ceil(size(s)[0] / job.grid().tick().mm() - 1e-6);
+    return (long) Math.ceil(reach(s, along(s)) / job.grid().tick().mm() - 1e-6);
   }
 
-  /** Length and height of a stone that lies with the chord of its soffit along the arris, mm. */
-  private static double[] size(PlacedStone s) {
-    List<headcourse.geom.Edge> edges = s.edges(FaceEdge.Where.SOFFIT);
-    Vec chord =
-        edges.isEmpty()
-            ? new Vec(1, 0)
-            : edges.get(edges.size() - 1).to().minus(edges.get(0).from());
-    double[] low = {Double.MAX_VALUE, Double.MAX_VALUE};
-    double[] high = {-Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (Point p : s.outline().vertices(Tolerance.VERTEX)) {
-      double along = (p.x() * chord.x() + p.y() * chord.y()) / chord.length();
-      double across = (p.y() * chord.x() - p.x() * chord.y()) / chord.length();
-      low = new double[] {Math.min(low[0], along), Math.min(low[1], across)};
-      high = new double[] {Math.max(high[0], along), Math.max(high[1], across)};
-    }
-    return new double[] {high[0] - low[0], high[1] - low[1]};
+  /** The chord of its soffit, which lies along the arris. */
+  private static Vec along(PlacedStone s) {
+    List<Edge> soffit = s.edges(FaceEdge.Where.SOFFIT);
+    return soffit.get(soffit.size() - 1).to().minus(soffit.get(0).from()).unit();
   }
 
-  /** Takes another piece for each stone whose piece is gone; whether all have one. */
-  boolean replace(String piece, Set<String> gone, List<FromStock.Moved> moved) {
-    List<FromStock.Taken> now = new ArrayList<>(taken);
-    for (int i = 0; i < now.size(); i++) {
-      FromStock.Taken t = now.get(i);
-      if (!t.piece().equals(piece)) {
-        continue;
+  /** How far a stone reaches in a direction, mm. */
+  private static double reach(PlacedStone s, Vec way) {
+    DoubleSummaryStatistics of =
+        s.outline().vertices(Tolerance.VERTEX).stream()
+            .mapToDouble(p -> p.x() * way.x() + p.y() * way.y())
+            .summaryStatistics();
+    return of.getMax() - of.getMin();
+  }
+
+  /**
+   * The head after all that broke, each stone that lost its piece from another.
+   *
+   * @param gone pieces of other heads and of this one as it was chosen; more go here
+   * @param moved what comes from another piece is added
+   */
+  Solution solution(Set<String> gone, List<FromStock.Moved> moved) {
+    for (String piece : job.report().spoiled()) {
+      gone.add(piece);
+      for (int i = 0; i < given.size(); i++) {
+        if (given.get(i).piece().id().equals(piece)) {
+          replace(i, gone, moved);
+        }
       }
-      PlacedStone stone = best.stone(t.stone().substring(opening.mark().length() + 1));
-      Lying p =
-          yard.but(gone).stream()
-              .filter(x -> holds(x, stone))
-              .min(Comparator.comparingLong(Lying::usable))
-              .orElse(null);
-      if (p == null) {
-        return false;
-      }
-      now.set(i, new FromStock.Taken(t.stone(), t.copy(), p.id(), t.extent()));
-      moved.add(new FromStock.Moved(t.stone(), piece, p.id()));
-      gone.add(p.id());
     }
-    taken = now;
-    return true;
+    if (best != null) {
+      return built();
+    }
+    given = List.of();
+    return divided == 0
+        ? divided(1)
+        : PileReport.refused(
+            job,
+            opening,
+            "no number of stones that the widths allow can be had from the yard's pieces",
+            "add pieces to the yard, or allow narrower stones",
+            "write rhythm: even or graded, and the cutting plan takes what fits");
   }
 
+  private void replace(int i, Set<String> gone, List<FromStock.Moved> moved) {
+    Given g = given.get(i);
+    Optional<Lying> p = holding(g.stone(), gone);
+    if (p.isEmpty()) {
+      best = null;
+    } else {
+      moved.add(new FromStock.Moved(taken(g).stone(), g.piece().id(), p.get().id()));
+      given.set(i, new Given(g.stone(), g.copy(), p.get()));
+      gone.add(p.get().id());
+    }
+  }
+
+  private FromStock.Taken taken(Given g) {
+    String mark = opening.mark() + "-" + g.stone().mark();
+    return new FromStock.Taken(mark, g.copy(), g.piece().id(), extent(g.stone()));
+  }
+
+  /** The pieces of its stones; none where there is no head. */
   List<FromStock.Taken> taken() {
-    return taken;
+    return given.stream().map(this::taken).toList();
   }
 
-  boolean found() {
-    return best != null;
-  }
-
-  /** Whether the shape itself can't be divided as asked, and what it says. */
-  Solution refused() {
-    return divided == 0 ? refused : null;
-  }
-
-  /** The head with its pieces. */
-  Solution built() {
-    LengthFormat format = new LengthFormat(job.units(), job.grid());
-    long off = 0;
-    List<Lying> all = yard.but(Set.of());
-    for (FromStock.Taken t : taken) {
-      off +=
-          all.stream().filter(p -> p.id().equals(t.piece())).findFirst().orElseThrow().usable()
-              - t.extent();
-    }
+  private Solution built() {
+    long off = sawn(given);
     String said =
         "from the yard: "
             + opening.mark()
             + " is divided evenly, as a curved head is; of the "
             + divided
             + " numbers of stones that the widths allow this saws off least, "
-            + format.plainWithUnit(job.grid().ticks(off));
+            + PileReport.length(job, off);
     List<Remark> remarks = new ArrayList<>(best.remarks());
     remarks.add(new Remark("from-stock", said));
-    double mm = job.grid().ticks(off).mm();
     return new Solution.Solved(
         new HeadLayout(
             opening,
@@ -188,7 +186,7 @@ final class CurvedPile {
             best.stones(),
             best.joints(),
             best.curve(),
-            new Proof(Proof.Status.BOUNDED, mm, 0, divided),
+            new Proof(Proof.Status.BOUNDED, job.grid().ticks(off).mm(), 0, divided),
             remarks,
             best.asBuilt()));
   }

@@ -8,7 +8,7 @@ import headcourse.layout.side.SideCheck;
 import headcourse.layout.side.StoneExtents;
 import headcourse.layout.yard.rows.Answer;
 import headcourse.layout.yard.rows.RowSide;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What is left of one side of a flat head, as the search sees it. */
@@ -20,11 +20,9 @@ final class FlatSide implements RowSide {
   private final long first;
   private final End[] endAt;
   private final long target;
-  private final Rule rule;
 
   /** What decides where stones may stand from {@link #regularFrom} on: ends tell the jamb too. */
-  private record Rule(
-      double striking, boolean onTop, int from, List<End> ends, long joint, List<Integer> before) {}
+  private final List<Object> rule;
 
   FlatSide(FittedHead.Left left) {
     lines = left.rest().lines();
@@ -36,8 +34,10 @@ final class FlatSide implements RowSide {
     endAt = new End[(int) (ends.get(ends.size() - 1).foot() - first + 1)];
     ends.forEach(e -> endAt[(int) (e.foot() - first)] = e);
     target = left.terms().bearing().target().picometres();
-    List<Integer> before = List.of(lines.there(), lines.measured());
-    rule = new Rule(lines.striking(), lines.onTop(), regularFrom(), ends, joint, before);
+    int from = regularFrom();
+    rule =
+        List.of(
+            lines.striking(), lines.onTop(), from, ends, joint, lines.there(), lines.measured());
   }
 
   @Override
@@ -118,21 +118,17 @@ final class FlatSide implements RowSide {
     return rule;
   }
 
-  /** The side with the stones chosen. */
-  Choice choice(List<Answer.Picked> stones) {
-    long[] feet = new long[stones.size() - 1];
-    long at = start();
-    for (int i = 0; i < stones.size(); i++) {
-      at += joint + stones.get(i).width();
-      if (i < feet.length) {
-        feet[i] = at;
-      }
-    }
-    return new Choice(lines, end(at), feet);
+  /** Where stones end, outwards. */
+  long[] feet(List<Answer.Picked> stones) {
+    long[] feet = stones.stream().mapToLong(p -> joint + p.width()).toArray();
+    feet[0] += start();
+    Arrays.parallelPrefix(feet, Long::sum);
+    return feet;
   }
 
-  /** Widths of stones, outwards. */
-  static List<Long> widths(List<Answer.Picked> row) {
-    return new ArrayList<>(row.stream().map(Answer.Picked::width).toList());
+  /** The side with stones that end at such feet. */
+  Choice choice(long[] feet) {
+    int last = feet.length - 1;
+    return new Choice(lines, end(feet[last]), Arrays.copyOf(feet, last));
   }
 }

@@ -1,12 +1,20 @@
 package headcourse.layout.yard;
 
+import headcourse.job.Fitted;
 import headcourse.layout.HeadLayout;
-import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Proof;
 import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.side.Choice;
+import headcourse.layout.side.FlatHead;
+import headcourse.layout.yard.FromStock.Moved;
+import headcourse.layout.yard.FromStock.Taken;
 import headcourse.layout.yard.rows.Cost;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Heads set from a pile as they stand at one time of the work: planned, then without spoiled
@@ -20,12 +28,7 @@ import java.util.List;
  * @param steps how many steps it took
  */
 record PilePlan(
-    List<Head> heads,
-    List<FromStock.Taken> taken,
-    Cost cost,
-    long least,
-    boolean proved,
-    long steps) {
+    List<Head> heads, List<Taken> taken, Cost cost, long least, boolean proved, long steps) {
   /** Copies the lists. */
   PilePlan {
     heads = List.copyOf(heads);
@@ -41,18 +44,21 @@ record PilePlan(
    * @param widths by side the widths of its stones outwards, those that are cut left out
    */
   record Head(FittedHead made, Choice left, Choice right, List<List<Long>> widths) {
-    String mark() {
-      return made.head().terms().opening().mark();
-    }
-
-    /** The head set out; without a proof of its own where that is not asked for. */
-    HeadLayout layout(Proof proof, List<Remark> remarks, HeadLayout before) {
-      return made.build(left, right, proof, remarks, before);
-    }
-
     /** The head set out, for looking at its stones. */
     HeadLayout layout() {
-      return layout(new Proof(Proof.Status.OPTIMAL, 0, 0, 0), List.of(), null);
+      Proof none = new Proof(Proof.Status.OPTIMAL, 0, 0, 0);
+      return made.build(left, right, none, List.of(), null);
+    }
+
+    /**
+     * A head with stones that are cut.
+     *
+     * @param before as it was planned, or null
+     */
+    static FittedHead around(FlatHead head, List<Fitted> cut, Head before) {
+      return before == null
+          ? FittedHead.of(head, cut, null, null, null)
+          : FittedHead.of(head, cut, before.layout(), before.left, before.right);
     }
   }
 
@@ -67,12 +73,55 @@ record PilePlan(
   }
 
   /** The pieces that a stone is cut from, by copy; fewer where it is to be ordered. */
-  List<FromStock.Taken> of(String stone) {
+  List<Taken> of(String stone) {
     return taken.stream().filter(t -> t.stone().equals(stone)).toList();
   }
 
   /** Whether some head may be struck from elsewhere than was planned. */
   boolean struckFromEnd() {
     return heads.stream().anyMatch(h -> h.made().head().struckFromEnd());
+  }
+
+  private Set<String> measured() {
+    return heads.stream()
+        .flatMap(h -> h.made().fitted().stream())
+        .map(Fitted::mark)
+        .collect(Collectors.toSet());
+  }
+
+  /** Stones that a later plan cuts from another piece. */
+  List<Moved> moved(PilePlan after) {
+    Set<String> cut = after.measured();
+    List<Moved> out = new ArrayList<>();
+    for (Taken t : taken) {
+      // What is no stone any more stands among the stones that changed; a key may be ordered.
+      boolean ordered = t.stone().endsWith("-K") && !cut.contains(t.stone());
+      String to =
+          after.of(t.stone()).stream()
+              .filter(n -> n.copy() == t.copy())
+              .map(Taken::piece)
+              .findFirst()
+              .orElse(ordered ? "" : t.piece());
+      if (!to.equals(t.piece())) {
+        out.add(new Moved(t.stone(), t.piece(), to));
+      }
+    }
+    return out;
+  }
+
+  /**
+   * How many stones, copies counted, have another size or piece in a later plan, are new there, or
+   * are gone; those measured don't count.
+   */
+  int differing(PilePlan after) {
+    Set<String> cut = after.measured();
+    Set<Taken> same = new HashSet<>(taken);
+    same.retainAll(after.taken);
+    return (int)
+        Stream.concat(taken.stream(), after.taken.stream())
+            .filter(t -> !same.contains(t) && !cut.contains(t.stone()))
+            .map(t -> t.stone() + " " + t.copy())
+            .distinct()
+            .count();
   }
 }

@@ -3,13 +3,13 @@ package headcourse.layout.yard;
 import headcourse.job.Fitted;
 import headcourse.job.Job;
 import headcourse.job.Opening;
-import headcourse.layout.HeadLayout;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.layout.fitted.FittedHead;
 import headcourse.layout.flat.FlatReading;
 import headcourse.layout.side.Choice;
 import headcourse.layout.yard.FromStock.Moved;
+import headcourse.layout.yard.FromStock.Taken;
 import headcourse.layout.yard.rows.Answer;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The choice from the pile as it was ticketed, then without each spoiled piece, then around the
@@ -28,40 +29,34 @@ final class Replacement {
   private final Function<Opening, FlatReading> read;
   private final List<Fitted> fitted;
   private final Set<String> held;
-  private final long limit;
   private final List<Moved> changes = new ArrayList<>();
   private int changed;
   private int least;
-  private boolean ruledOut = true;
+  private boolean ruledOut;
   private long steps;
 
   /**
    * @param openings those that are set from the pile
-   * @param fitted the stones that are cut
    * @param held pieces that heads set before have taken
-   * @param limit how many steps each search may take
    */
   Replacement(
-      Job job,
-      List<Opening> openings,
-      Function<Opening, FlatReading> read,
-      List<Fitted> fitted,
-      Set<String> held,
-      long limit) {
-    this.held = held;
+      Job job, List<Opening> openings, Function<Opening, FlatReading> read, Set<String> held) {
     this.job = job;
     this.openings = openings;
     this.read = read;
-    this.fitted =
-        fitted.stream()
-            .filter(f -> openings.stream().anyMatch(o -> o.mark().equals(f.opening())))
-            .toList();
-    this.limit = limit;
+    this.fitted = job.report().fitted().stream().filter(this::own).toList();
+    this.held = held;
+  }
+
+  private boolean own(Fitted f) {
+    return openings.stream().anyMatch(o -> o.mark().equals(f.opening()));
   }
 
   /**
    * What it came to.
    *
+   * @param first the choice as it was first ticketed, or null
+   * @param fitted the stones of these heads that are cut
    * @param plan the choice, or null
    * @param ruledOut where there is none, whether none was missed
    * @param changes what moved to another piece
@@ -70,56 +65,37 @@ final class Replacement {
    * @param steps how many steps the last search took
    */
   record Outcome(
-      PilePlan plan, boolean ruledOut, List<Moved> changes, int changed, int least, long steps) {
-    /** This, or where nothing was searched since, what it came to before. */
-    Outcome told(Outcome start) {
-      return start.plan() == null && steps == 0 ? start : this;
-    }
-  }
+      PilePlan first,
+      List<Fitted> fitted,
+      PilePlan plan,
+      boolean ruledOut,
+      List<Moved> changes,
+      int changed,
+      int least,
+      long steps) {}
 
-  /** The best choice from the whole pile, or none. */
-  Outcome first() {
-    PilePlan plan = anew(held);
-    return new Outcome(plan, ruledOut, List.of(), 0, 0, steps);
-  }
-
-  /**
-   * Goes through what happened.
-   *
-   * @param first the choice as it was first ticketed, or null
-   */
-  Outcome run(PilePlan first) {
-    Set<String> gone = elsewhere();
+  /** Chooses, and goes through what happened. */
+  Outcome run() {
+    PilePlan first = best(null, List.of(), held);
     PilePlan plan = first;
+    // Gone too is what stones were cut from for heads that are not set from the pile.
+    Set<String> gone = new LinkedHashSet<>(held);
+    job.report().fitted().stream().filter(f -> !own(f)).forEach(f -> gone.add(f.piece()));
     for (String id : job.report().spoiled()) {
       gone.add(id);
       if (plan != null && plan.takes(id)) {
-        PilePlan before = plan;
-        plan = without(before, gone);
-        if (plan != null) {
-          changes.addAll(PileDiffs.moved(before.taken(), plan.taken(), Set.of()));
-        }
+        plan = moved(plan, without(plan, gone));
       }
     }
     if (!fitted.isEmpty()) {
-      PilePlan before = plan;
-      plan = before == null ? fresh(gone) : around(before, gone);
-      if (plan != null && before != null) {
-        changes.addAll(PileDiffs.moved(before.taken(), plan.taken(), PileDiffs.cut(plan)));
-      }
+      plan = plan == null ? best(null, fitted, gone) : moved(plan, around(plan, gone));
     }
-    return new Outcome(plan, ruledOut, changes, changed, least, steps);
+    return new Outcome(first, fitted, plan, ruledOut, changes, changed, least, steps);
   }
 
-  /** Pieces of stones cut for heads that are not set from the pile. */
-  private Set<String> elsewhere() {
-    Set<String> gone = new LinkedHashSet<>(held);
-    for (Fitted f : job.report().fitted()) {
-      if (openings.stream().noneMatch(o -> o.mark().equals(f.opening()))) {
-        gone.add(f.piece());
-      }
-    }
-    return gone;
+  private PilePlan moved(PilePlan before, PilePlan after) {
+    changes.addAll(after == null ? List.of() : before.moved(after));
+    return after;
   }
 
   private Sites sites(List<Fitted> cut) {
@@ -143,7 +119,9 @@ final class Replacement {
   private PilePlan without(PilePlan plan, Set<String> gone, Set<String> pinned) {
     List<List<Site>> sites = sites(List.of()).after(plan, gone);
     PilePlan next = sites == null ? null : fewest(plan, sites, gone, pinned, List.of());
-    return next != null || sites != null && ruledOut ? next : counted(plan, anew(gone));
+    return next != null || sites != null && ruledOut
+        ? next
+        : counted(plan, best(null, List.of(), gone));
   }
 
   private PilePlan fewest(
@@ -151,9 +129,9 @@ final class Replacement {
       List<List<Site>> sites,
       Set<String> gone,
       Set<String> pinned,
-      List<FromStock.Taken> there) {
+      List<Taken> there) {
     YardModel model = new YardModel(job, plan, sites, gone, pinned);
-    Answer a = model.solve(limit);
+    Answer a = model.solve();
     steps = a.steps();
     least += a.changes();
     // Struck from elsewhere at least one stone of a fan would lean otherwise; not tried here.
@@ -172,32 +150,22 @@ final class Replacement {
     if (after == null) {
       return null;
     }
-    changed += PileDiffs.count(before.taken(), after.taken(), PileDiffs.cut(after));
+    changed += before.differing(after);
     ruledOut = false;
     return after.unproved();
-  }
-
-  private PilePlan anew(Set<String> gone) {
-    YardModel model = new YardModel(job, null, sites(List.of()).fresh(gone), gone, Set.of());
-    Answer a = model.solve(limit);
-    steps = a.steps();
-    ruledOut = a.proved();
-    return a.found() ? model.plan(a, List.of()) : null;
   }
 
   /** Stones that are cut just as they were planned; what is cut does not change any more. */
   private Set<String> pinned(PilePlan plan, Set<String> gone) {
     Set<String> out = new TreeSet<>();
     for (PilePlan.Head h : plan.heads()) {
-      HeadLayout layout = h.layout();
-      for (Fitted f : fitted) {
-        String stone = f.opening() + "-" + f.stone();
-        if (f.opening().equals(h.mark())
-            && plan.of(stone).stream().noneMatch(t -> gone.contains(t.piece()))
-            && layout.stones().stream().anyMatch(s -> asPlanned(f, s))) {
-          out.add(stone);
-        }
-      }
+      String opening = h.made().head().terms().opening().mark();
+      List<PlacedStone> stones = h.layout().stones();
+      fitted.stream()
+          .filter(f -> f.opening().equals(opening))
+          .filter(f -> plan.of(f.mark()).stream().noneMatch(t -> gone.contains(t.piece())))
+          .filter(f -> stones.stream().anyMatch(s -> asPlanned(f, s)))
+          .forEach(f -> out.add(f.mark()));
     }
     return out;
   }
@@ -212,12 +180,12 @@ final class Replacement {
   private PilePlan around(PilePlan plan, Set<String> gone) {
     List<List<Site>> sites = sites(fitted).after(plan, gone);
     if (sites == null) {
+      ruledOut = true;
       return struck(plan, gone);
     }
     List<Site> base = sites.stream().map(s -> s.get(0)).toList();
-    List<FromStock.Taken> there = new FittedPieces(job, plan, fitted, gone).find(base);
-    Set<String> less = new LinkedHashSet<>(gone);
-    there.forEach(t -> less.add(t.piece()));
+    List<Taken> there = new FittedPieces(job, plan, gone).find(base);
+    Set<String> less = with(gone, there);
     PilePlan same = asPlanned(plan, base, there, less);
     if (same != null) {
       return same;
@@ -229,69 +197,70 @@ final class Replacement {
 
   /** Around stones that are cut with the joints of fans struck from wherever they may be. */
   private PilePlan struck(PilePlan plan, Set<String> gone) {
-    return plan.struckFromEnd()
-        ? counted(plan, around(plan, sites(fitted).struck(plan, gone), gone))
-        : null;
+    return plan.struckFromEnd() ? counted(plan, best(plan, fitted, gone)) : null;
   }
 
-  /** Around stones that are cut where nothing could be planned without them. */
-  private PilePlan fresh(Set<String> gone) {
-    return around(null, sites(fitted).fresh(gone), gone);
-  }
-
-  /** The best around stones that are cut, whatever was planned for the others. */
-  private PilePlan around(PilePlan plan, List<List<Site>> sites, Set<String> gone) {
-    if (sites.stream().anyMatch(List::isEmpty)) {
-      ruledOut = true;
+  /**
+   * The best around stones that are cut, whatever was planned for the others.
+   *
+   * @param plan what was planned, or null
+   */
+  private PilePlan best(PilePlan plan, List<Fitted> cut, Set<String> gone) {
+    List<List<Site>> sites = sites(cut).anew(plan, gone);
+    ruledOut = sites.stream().anyMatch(List::isEmpty);
+    if (ruledOut) {
       return null;
     }
-    Set<String> less = new LinkedHashSet<>(gone);
     List<Site> base = sites.stream().map(s -> s.get(0)).toList();
-    new FittedPieces(job, plan, fitted, gone).find(base).forEach(t -> less.add(t.piece()));
+    Set<String> less = with(gone, new FittedPieces(job, plan, gone).find(base));
     YardModel model = new YardModel(job, null, sites, less, Set.of());
-    Answer a = model.solve(limit);
+    Answer a = model.solve();
     steps = a.steps();
     ruledOut = a.proved();
     if (!a.found()) {
       return null;
     }
-    Set<String> busy = new LinkedHashSet<>(gone);
-    model.plan(a, List.of()).taken().forEach(t -> busy.add(t.piece()));
-    List<Site> chosen = new ArrayList<>();
-    for (int k = 0; k < sites.size(); k++) {
-      chosen.add(sites.get(k).get(a.heads().get(k).way()));
-    }
-    return model.plan(a, new FittedPieces(job, plan, fitted, busy).find(chosen));
+    Set<String> busy = with(gone, model.plan(a, List.of()).taken());
+    List<Site> chosen =
+        IntStream.range(0, sites.size())
+            .mapToObj(k -> sites.get(k).get(a.heads().get(k).way()))
+            .toList();
+    return model.plan(a, new FittedPieces(job, plan, busy).find(chosen));
+  }
+
+  private static Set<String> with(Set<String> gone, List<Taken> more) {
+    Set<String> all = new LinkedHashSet<>(gone);
+    more.forEach(t -> all.add(t.piece()));
+    return all;
   }
 
   /** The plan as it was, where all that is cut is as planned; else null. */
   private static PilePlan asPlanned(
-      PilePlan plan, List<Site> sites, List<FromStock.Taken> there, Set<String> gone) {
-    List<PilePlan.Head> heads = new ArrayList<>();
-    Set<String> cut = PileDiffs.cut(sites);
-    for (FromStock.Taken t : plan.taken()) {
-      if (!cut.contains(t.stone()) && gone.contains(t.piece())) {
-        return null;
-      }
+      PilePlan plan, List<Site> sites, List<Taken> there, Set<String> gone) {
+    Set<String> cut = new TreeSet<>();
+    sites.forEach(s -> cut.addAll(s.cut()));
+    List<Taken> rest = plan.taken().stream().filter(t -> !cut.contains(t.stone())).toList();
+    if (rest.stream().anyMatch(t -> gone.contains(t.piece()))) {
+      return null;
     }
+    List<PilePlan.Head> heads = new ArrayList<>();
     for (int k = 0; k < sites.size(); k++) {
-      Site site = sites.get(k);
-      PilePlan.Head h = plan.heads().get(k);
+      FittedHead made = sites.get(k).made();
       List<List<Long>> widths = new ArrayList<>();
       List<Choice> choices = new ArrayList<>();
       for (int s = 0; s < 2; s++) {
-        FittedHead.Left left = site.on(s);
-        if (!left.asDrawn() || left.there() > h.widths().get(s).size()) {
+        FittedHead.Left left = sites.get(k).on(s);
+        List<Long> row = plan.heads().get(k).widths().get(s);
+        if (!left.asDrawn() || left.there() > row.size()) {
           return null;
         }
-        List<Long> row = h.widths().get(s);
         widths.add(row.subList(left.there(), row.size()));
-        choices.add(site.made().asDrawn(s == 0 ? Side.LEFT : Side.RIGHT));
+        choices.add(made.asDrawn(s == 0 ? Side.LEFT : Side.RIGHT));
       }
-      heads.add(new PilePlan.Head(site.made(), choices.get(0), choices.get(1), widths));
+      heads.add(new PilePlan.Head(made, choices.get(0), choices.get(1), widths));
     }
-    List<FromStock.Taken> taken = new ArrayList<>(there);
-    plan.taken().stream().filter(t -> !cut.contains(t.stone())).forEach(taken::add);
+    List<Taken> taken = new ArrayList<>(there);
+    taken.addAll(rest);
     return new PilePlan(heads, taken, plan.cost(), plan.least(), plan.proved(), plan.steps());
   }
 }

@@ -13,9 +13,17 @@ import java.util.Set;
 /** The yard as a pile of single pieces. */
 final class YardPieces {
   private final Job job;
+  private final List<Lying> all = new ArrayList<>();
 
   YardPieces(Job job) {
     this.job = job;
+    Length clean = job.tools().saw().cleanCut().times(2);
+    for (Stock.Item item : job.stock().items()) {
+      long usable = job.grid().floor(item.length().minus(clean));
+      for (int n = 1; !item.toOrder() && n <= item.count(); n++) {
+        all.add(new Lying(item.mark() + "#" + n, item, usable));
+      }
+    }
   }
 
   /**
@@ -29,23 +37,18 @@ final class YardPieces {
 
   /** The pieces that lie there, but for those that are gone. */
   List<Lying> but(Set<String> gone) {
-    Length clean = job.tools().saw().cleanCut().times(2);
-    List<Lying> out = new ArrayList<>();
-    for (Stock.Item item : job.stock().items()) {
-      for (int n = 1; !item.toOrder() && n <= item.count(); n++) {
-        String id = item.mark() + "#" + n;
-        if (!gone.contains(id)) {
-          out.add(new Lying(id, item, job.grid().floor(item.length().minus(clean))));
-        }
-      }
-    }
-    return out;
+    return all.stream().filter(p -> !gone.contains(p.id())).toList();
   }
 
-  /** The pieces from which the key of an opening may be cut, the shortest first. */
-  List<Lying> forKey(Opening opening, Set<String> gone) {
+  /**
+   * Of these the ones that hold a stone, the shortest first.
+   *
+   * @param key whether it is the opening's key
+   * @param extent how long it is, ticks
+   */
+  List<Lying> holding(Opening opening, boolean key, long extent, Set<String> gone) {
     return but(gone).stream()
-        .filter(p -> fits(p.item(), opening, true))
+        .filter(p -> p.usable() >= extent && fits(p.item(), opening, key))
         .sorted(Comparator.comparingLong(Lying::usable))
         .toList();
   }
@@ -56,6 +59,9 @@ final class YardPieces {
     boolean returned = head.soffit() == HeadSpec.Soffit.RETURNED;
     Length height = head.height();
     Length back = opening.reveal();
+    if (key && head.key() == null) {
+      return false;
+    }
     if (key) {
       height = height.plus(head.key().rise()).plus(head.key().drop());
       back = back.plus(head.key().proud());

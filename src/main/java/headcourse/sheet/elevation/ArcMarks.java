@@ -7,11 +7,13 @@ import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Pen;
 import headcourse.geom.Box;
+import headcourse.geom.Edge;
 import headcourse.geom.Overlap;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
 import headcourse.geom.Vec;
+import headcourse.layout.FaceEdge;
 import headcourse.layout.JointLine;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
@@ -91,12 +93,27 @@ final class ArcMarks {
         boolean again = side == Side.LEFT && j.index() == 0 && !figures.keyed();
         if (part.holds(j) && !again) {
           Vec inward = flat.apply(j.foot().minus(j.head())).unit();
-          items.add(new Item(flat.apply(j.foot()), inward, figures.aroundForm(j)));
+          items.add(new Item(flat.apply(foot(j, part)), inward, figures.aroundForm(j)));
         }
       }
     }
     items.sort(Comparator.comparingDouble((Item i) -> i.foot.x()).thenComparing(i -> i.foot.y()));
     this.right = (int) items.stream().filter(item -> item.foot.x() < middle).count();
+  }
+
+  // The key's joint ends where the key does, which may hang below the soffit.
+  private static Point foot(JointLine j, HeadPart part) {
+    Vec inward = j.foot().minus(j.head()).unit();
+    double most = 0;
+    for (PlacedStone s : part.stones()) {
+      if (s.role() == headcourse.layout.Role.KEY && j.index() == 0) {
+        List<Edge> soffit = s.edges(FaceEdge.Where.SOFFIT);
+        Point left = soffit.get(0).from();
+        Point right = soffit.get(soffit.size() - 1).to();
+        most = Math.max(most, (j.side() == Side.LEFT ? left : right).minus(j.foot()).dot(inward));
+      }
+    }
+    return j.foot().plus(inward.times(most));
   }
 
   /** The marks as large as they go, at most so large; none where not even the least have room. */

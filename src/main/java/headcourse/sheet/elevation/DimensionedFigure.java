@@ -33,6 +33,7 @@ public final class DimensionedFigure {
   private final Words words;
   private final Similarity flat;
   private final ElevationDrawer.Detail detail;
+  private final List<StoneLabels.Setting> settings;
   private final List<Point> outside = new ArrayList<>();
   private final boolean marked;
   private final Box outer;
@@ -48,6 +49,8 @@ public final class DimensionedFigure {
     double x0 = room / 2 - figures.box().centre().x() * scale.factor();
     this.flat = Similarity.toPaper(scale.factor(), new Point(x0, 0));
     this.detail = detail();
+    // Kept: what just fits its stone here might not at the figure's place, by rounding.
+    this.settings = new ElevationDrawer(figures).settings(flat, part.stones(), detail);
     this.marked = learn();
     this.outer = Box.around(outside);
     this.widths = new WidthChain(figures, flat, room, sized);
@@ -98,7 +101,6 @@ public final class DimensionedFigure {
   private boolean learn() {
     figures.box().corners().forEach(p -> outside.add(flat.apply(p)));
     var drawer = new ElevationDrawer(figures);
-    var settings = drawer.settings(flat, part.stones(), detail);
     var marks = drawer.outside(flat, part.stones(), detail, settings);
     boolean all = true;
     for (int i = 0; i < settings.size(); i++) {
@@ -164,7 +166,7 @@ public final class DimensionedFigure {
     double y0 = soffit(top);
     Similarity view = view(left, top);
     ElevationDrawer drawer = new ElevationDrawer(figures);
-    drawer.stones(board, view, part.stones(), detail);
+    drawer.stones(board, view, part.stones(), detail, settings);
     double under = y0 - low() * scale.factor() + 1;
     double chainTop = under + widths.height() + JAMB;
     board.group(

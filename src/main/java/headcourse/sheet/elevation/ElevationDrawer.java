@@ -61,9 +61,7 @@ public final class ElevationDrawer {
    * @param view from model space to paper
    */
   public void stones(Board board, Similarity view, List<PlacedStone> stones, Detail detail) {
-    List<Shown> shown = shown(view, stones, detail);
-    List<Setting> settings = settings(shown, detail);
-    draw(board, shown, settings, detail.leaders ? outside(view, shown, settings) : List.of());
+    stones(board, view, stones, detail, settings(shown(view, stones, detail), detail));
   }
 
   /**
@@ -96,7 +94,8 @@ public final class ElevationDrawer {
       List<PlacedStone> stones,
       Detail detail,
       List<Setting> settings) {
-    draw(board, shown(view, stones, detail), settings, List.of());
+    List<Shown> shown = shown(view, stones, detail);
+    draw(board, shown, settings, detail.leaders ? outside(view, shown, settings) : List.of());
   }
 
   private static void draw(

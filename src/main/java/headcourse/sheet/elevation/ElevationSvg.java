@@ -30,7 +30,7 @@ public final class ElevationSvg {
   /**
    * From this width on whatever can be drawn is, though a mark may stand without its number, mm.
    */
-  private static final double HARD = 8 * WIDTH;
+  private static final double HARD = 32 * WIDTH;
 
   private ElevationSvg() {}
 

@@ -212,7 +212,10 @@ final class MarkBand {
         board.line(foot.towards(turn, HOOK), turn, Pen.FINE);
         start = turn;
       }
-      board.line(start, exit, Pen.FINE);
+      // A foot may lie so near the numbers that its line would run into its own.
+      if (way * (edge - start.y()) > 0) {
+        board.line(start, exit, Pen.FINE);
+      }
       board.line(exit, new Point(slot, bend), Pen.FINE);
       board.line(new Point(slot, bend), new Point(slot, text - way * AIR), Pen.FINE);
       write(board, item, slot, text, way, lettering);

@@ -80,7 +80,7 @@ class OpenKeysTest {
   private static Pile pile(Job job) {
     Function<Opening, FlatReading> read =
         o -> ((FlatShape) Shapes.named(o.head().shape()).orElseThrow()).read(job, o);
-    List<List<Site>> sites = new Sites(job, job.openings(), read, List.of()).fresh(Set.of());
+    List<List<Site>> sites = new Sites(job, job.openings(), read, List.of()).anew(null, Set.of());
     return sites.stream().anyMatch(List::isEmpty)
         ? null
         : new YardModel(job, null, sites, Set.of(), Set.of()).pile();
