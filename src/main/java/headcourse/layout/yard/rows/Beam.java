@@ -22,6 +22,9 @@ final class Beam extends LayeredSearch<Node> {
 
   private static final int STARTS = 64;
 
+  /** Whether the last run looked at all that could cost less. */
+  boolean complete;
+
   private final Pile pile;
   private final Steps steps;
   private final Moves moves;
@@ -30,7 +33,6 @@ final class Beam extends LayeredSearch<Node> {
   private Aim aim;
   private long[] bar;
   private Node best;
-  private boolean complete;
 
   /**
    * @param limit how many steps may be taken in all
@@ -65,11 +67,6 @@ final class Beam extends LayeredSearch<Node> {
     }
   }
 
-  /** Whether the last run looked at all that could cost less. */
-  boolean complete() {
-    return complete;
-  }
-
   /**
    * Runs once.
    *
@@ -78,7 +75,7 @@ final class Beam extends LayeredSearch<Node> {
    */
   Node run(Aim as, Cost known) {
     aim = as;
-    moves.aim(aim);
+    moves.aim = aim;
     best = null;
     bar = known == null ? null : known.parts(aim.cap());
     complete = !aim.whole();

@@ -7,12 +7,14 @@ import java.util.stream.IntStream;
 
 /** The steps from one state of the search to the next. */
 final class Moves {
+  /** What the next steps are to find. */
+  Beam.Aim aim;
+
   private final Pile pile;
   private final Store store;
   private final Reaches reaches;
   private final long[][] ahead;
   private final int[] forced;
-  private Beam.Aim aim;
 
   Moves(Store store, Reaches reaches) {
     pile = store.pile;
@@ -29,12 +31,14 @@ final class Moves {
 
   /** Stones of a head, copies counted, that change in any case. */
   private int forced(Pile.Head head) {
-    int least = Integer.MAX_VALUE;
-    for (Pile.Way way : head.ways()) {
-      int n = way.ticket() == null ? 0 : way.ticket().gone();
-      least = Math.min(least, n + gone(way.left(), 0) + gone(way.right(), 0));
-    }
-    return pile.ticketed() && least < Integer.MAX_VALUE ? least : 0;
+    IntStream all =
+        head.ways().stream()
+            .mapToInt(
+                w ->
+                    gone(w.left(), 0)
+                        + gone(w.right(), 0)
+                        + (w.ticket() == null ? 0 : w.ticket().gone()));
+    return pile.ticketed() ? all.min().orElse(0) : 0;
   }
 
   private static int gone(Pile.Row row, int from) {
@@ -43,11 +47,6 @@ final class Moves {
       n += row.tickets().get(i).gone();
     }
     return n;
-  }
-
-  /** Sets what the next steps are to find. */
-  void aim(Beam.Aim as) {
-    aim = as;
   }
 
   /** How many of the stones must change in any case. */
@@ -66,7 +65,7 @@ final class Moves {
     Pile.Head head = pile.heads().get(h);
     Pile.Way w = head.ways().get(way);
     store.steps.count();
-    if (reaches.dead(h, way)) {
+    if (reaches.least(h, way)[0] >= Store.NEVER) {
       return;
     }
     Node fixed = aim.draft() == null ? null : aim.draft().fixed(h, -1, 0);

@@ -23,9 +23,11 @@ final class Numbers {
 
   final List<Choice> all = new ArrayList<>();
 
+  /** Whether there are no others. */
+  boolean whole = true;
+
   private final Pile pile;
   private final Store store;
-  private boolean whole = true;
   private int tried;
 
   /**
@@ -97,11 +99,6 @@ final class Numbers {
 
   private static boolean plain(Pile.Row row) {
     return row.side() != null && !row.side().fanned() && !row.mayEnd();
-  }
-
-  /** Whether there are no others. */
-  boolean whole() {
-    return whole;
   }
 
   private List<SweepSide> sides(int h, Pile.Row row, long shortfall) {

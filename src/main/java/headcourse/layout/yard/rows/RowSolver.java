@@ -135,7 +135,7 @@ public final class RowSolver {
     int from = pile.ticketed() ? WIDEST : 8 * first;
     for (int width = from; width <= WIDEST && !beam.over(); width *= 16) {
       look(new Beam.Aim(width, false, cap, parts, most, null, 0));
-      if (beam.complete()) {
+      if (beam.complete) {
         return true;
       }
     }
@@ -169,7 +169,7 @@ public final class RowSolver {
     boolean all = true;
     for (most = changes; !beam.over(); most++) {
       look(new Beam.Aim(WIDEST, false, 0, Cost.LEADING, most, null, 0));
-      all &= beam.complete();
+      all &= beam.complete;
       if (best != null) {
         return all;
       }

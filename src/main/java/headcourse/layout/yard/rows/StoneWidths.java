@@ -1,7 +1,6 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -39,19 +38,19 @@ record StoneWidths(
     if (most < least) {
       return new long[0];
     }
-    if (paired) {
-      out.add(w);
-    }
     int from = store.from(of, extent(w));
-    if (!paired && from < of.length) {
+    if (paired || from < of.length) {
       out.add(w);
     }
+    long before = -1;
     int near = 0;
     for (int k = from - 1; k >= 0 && w >= least && (!paired || near < NEAR); k--) {
-      if (n.used.get(of[k]) || same(of, k, n.used, from)) {
+      long usable = store.usable(of[k]);
+      if (n.used.get(of[k]) || usable == before) {
         continue;
       }
-      w = down(w, store.usable(of[k]));
+      before = usable;
+      w = down(w, usable);
       if (w >= least) {
         out.add(w);
         near++;
@@ -61,16 +60,6 @@ record StoneWidths(
       ends(out);
     }
     return out.stream().mapToLong(x -> x).toArray();
-  }
-
-  /** Whether the next longer piece that is still there is just as long. */
-  private boolean same(int[] of, int k, BitSet used, int from) {
-    for (int j = k + 1; j < from && store.usable(of[j]) == store.usable(of[k]); j++) {
-      if (!used.get(of[j])) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** The greatest width no greater than one that a length gives; less than the least for none. */
@@ -94,12 +83,10 @@ record StoneWidths(
     long longest = -1;
     for (long w = most; w >= least; w--) {
       long b = side.bearingOff(foot + side.joint() + w);
-      if (b >= 0 && longest < 0) {
-        longest = w;
-      }
-      if (b >= 0 && b < off) {
-        off = b;
-        best = w;
+      if (b >= 0) {
+        longest = Math.max(longest, w);
+        best = b < off ? w : best;
+        off = Math.min(off, b);
       }
     }
     for (long w : new long[] {longest, best}) {

@@ -3,6 +3,7 @@ package headcourse.layout.yard.rows;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Gives pieces to the sides of upright heads whose numbers of stones are known: piece by piece, the
@@ -15,6 +16,9 @@ import java.util.List;
 final class Sweep extends LayeredSearch<SweepState> {
   /** How many of what it finds are kept. */
   private static final int FEW = 12;
+
+  /** No less is sawn off by what the last run did not look at; {@link Store#NEVER} for nothing. */
+  long floor;
 
   private final Store store;
   private final SweepSide[] sides;
@@ -33,7 +37,6 @@ final class Sweep extends LayeredSearch<SweepState> {
   private int width;
   private Bar bar;
   private long until;
-  private long floor;
 
   /**
    * What is looked for.
@@ -98,11 +101,6 @@ final class Sweep extends LayeredSearch<SweepState> {
       most[u] = sides[u].need(off, false);
       mostInAll += sides[u].copies * most[u];
     }
-  }
-
-  /** No less is sawn off by what the last run did not look at; {@link Store#NEVER} for nothing. */
-  long floor() {
-    return floor;
   }
 
   /** What is sawn off in any case; {@link Store#NEVER} where the pieces do not suffice. */
@@ -268,11 +266,10 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   /** Whether bearings may be so near where all sides have their stones. */
   private boolean near(SweepState s) {
-    long off = 0;
-    for (int u = 0; u < sides.length; u++) {
-      off += sides[u].bearing(s.sum[u], s.last[u], bar.sawn());
-    }
-    return off < bar.bearing();
+    return IntStream.range(0, sides.length)
+            .mapToLong(u -> sides[u].bearing(s.sum[u], s.last[u], bar.sawn()))
+            .sum()
+        < bar.bearing();
   }
 
   /** What is sawn off at least where all sides have their stones. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Puts the stones of a head in rows: where each side ends, what is sawn off which stone, so that
@@ -76,13 +77,12 @@ final class SweepRows {
             .thenComparingLong(Trial::imbalance)
             .thenComparingLong(Trial::sawn)
             .thenComparingLong(Trial::bearing));
-    for (int i = 0; i < Math.min(TRIES, trials.size()); i++) {
-      List<List<Set>> rows = rows(trials.get(i));
-      if (rows != null) {
-        return rows;
-      }
-    }
-    return null;
+    return trials.stream()
+        .limit(TRIES)
+        .map(this::rows)
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   private long sum(int s) {
@@ -155,7 +155,7 @@ final class SweepRows {
   private List<Set> set(int s, Trial t, int[] order) {
     List<Set> out = new ArrayList<>();
     for (int i = 0; i < order.length; i++) {
-      long width = t.lengths()[s][order[i]] - sides[s].extra(i + 1);
+      long width = t.lengths()[s][order[i]] - sides[s].extra[i + 1];
       out.add(new Set(width, stones.get(s).get(order[i]).pieces));
     }
     return out;
@@ -204,11 +204,11 @@ final class SweepRows {
         if (++places > PLACES) {
           return false;
         }
-        if (stands(i, outer, beyond, length[k] - x.extra(i))) {
+        if (stands(i, outer, beyond, length[k] - x.extra[i])) {
           used[k] = true;
           at[i - 1] = k;
-          long inner = outer - x.side.joint() - (length[k] - x.extra(i));
-          if (place(i - 1, inner, length[k] - x.extra(i))) {
+          long inner = outer - x.side.joint() - (length[k] - x.extra[i]);
+          if (place(i - 1, inner, length[k] - x.extra[i])) {
             return true;
           }
           used[k] = false;

@@ -52,7 +52,7 @@ final class SweepSearch {
 
   /** No choice with so little wanting of spare saws off less, unless it is the one known. */
   long floor() {
-    return numbers.whole() ? LongStream.of(floor).min().orElse(Store.NEVER) : 0;
+    return numbers.whole ? LongStream.of(floor).min().orElse(Store.NEVER) : 0;
   }
 
   /**
@@ -96,7 +96,7 @@ final class SweepSearch {
     bound(cap, until);
     proved = best.imbalance == 0 || all(() -> new Sweep.Bar(cap, best.imbalance, NONE), until);
     proved &= all(() -> new Sweep.Bar(best.sawn - 1, best.imbalance + 1, NONE), until);
-    proved &= numbers.whole();
+    proved &= numbers.whole;
     proved &= all(() -> new Sweep.Bar(best.sawn, best.imbalance + 1, best.bearing), until);
     return best;
   }
@@ -142,7 +142,7 @@ final class SweepSearch {
     long share = Math.min(until - steps.taken(), Math.max(20_000, (until - steps.taken()) / 3));
     List<SweepState> found = sweep.run(width, bar, steps.taken() + share);
     near[i] = found.isEmpty() ? Store.NEVER : found.get(0).low + c.sawn();
-    long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
+    long least = sweep.floor == Store.NEVER ? Store.NEVER : sweep.floor + c.sawn();
     for (SweepState s : found) {
       long low = s.low + c.sawn();
       if (steps.taken() >= until || !bar.alike() && best != null && low >= best.sawn) {
@@ -177,7 +177,12 @@ final class SweepSearch {
     for (int h = 0; h < pile.heads().size() && n != null; h++) {
       SweepRows of = new SweepRows(s, sides, h, shortfall, steps);
       List<List<SweepRows.Set>> rows = of.find(give / Math.max(1, pile.heads().get(h).copies()));
-      n = rows == null ? null : set(start(n, c, h), rows);
+      n = rows == null ? null : start(n, c, h);
+      while (n != null && !n.whole) {
+        List<SweepRows.Set> row = rows.get(n.turn);
+        int i = n.set[n.turn];
+        n = moves.put(n, row.get(i).width(), i + 1 == row.size(), row.get(i).pieces());
+      }
     }
     return n;
   }
@@ -189,15 +194,5 @@ final class SweepSearch {
         .filter(x -> java.util.Arrays.equals(x.pieces, c.keys().get(h)))
         .findFirst()
         .orElse(null);
-  }
-
-  private Node set(Node from, List<List<SweepRows.Set>> rows) {
-    Node n = from;
-    while (n != null && !n.whole) {
-      List<SweepRows.Set> row = rows.get(n.turn);
-      int i = n.set[n.turn];
-      n = moves.put(n, row.get(i).width(), i + 1 == row.size(), row.get(i).pieces());
-    }
-    return n;
   }
 }

@@ -39,9 +39,11 @@ final class SweepSide {
   /** The shortest stone may be no longer than this, or none can be the last. */
   final long first;
 
+  /** What the place of a stone, from 1, adds to its width along the blank. */
+  final long[] extra;
+
   private final int there;
   private final long shortfall;
-  private final long[] extra;
   private final long extras;
   private final Map<Long, Boolean> joints = new HashMap<>();
 
@@ -83,9 +85,8 @@ final class SweepSide {
     narrowest = head.min() + of.getMin();
     jump = head.jump() > head.max() ? FREE : head.jump() + of.getMax() - of.getMin();
     long far = side.start() + stones * (side.joint() + head.max());
-    for (long e = Math.max(side.start() + stones * step, 0);
-        e <= Math.min(far, side.lastEnd());
-        e++) {
+    far = Math.min(far, side.lastEnd());
+    for (long e = Math.max(side.start() + stones * step, 0); e <= far; e++) {
       if (side.bearingOff(e) >= 0 && side.shortfall(stones, e, true) <= shortfall) {
         end(e, e - side.start() - stones * side.joint() + extras);
       }
@@ -168,11 +169,6 @@ final class SweepSide {
       }
     }
     return -1;
-  }
-
-  /** What the place of a stone, from 1, adds to its width along the blank. */
-  long extra(int place) {
-    return extra[place];
   }
 
   /**
