@@ -2,6 +2,7 @@ package headcourse.layout.yard;
 
 import headcourse.job.Fitted;
 import headcourse.job.Job;
+import headcourse.job.Opening;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.yard.FromStock.Taken;
 import headcourse.layout.yard.YardPieces.Lying;
@@ -35,7 +36,7 @@ final class FittedPieces {
   }
 
   /** A stone that is there: which one, how long it is, and the piece that the job says. */
-  private record There(Site site, String stone, boolean key, long extent, String said) {}
+  private record There(Opening opening, String stone, boolean key, long extent, String said) {}
 
   /** The pieces of all stones that are there; none for those from elsewhere. */
   List<Taken> find(List<Site> sites) {
@@ -58,7 +59,7 @@ final class FittedPieces {
     }
     for (There t : others) {
       // Rather one that no other stone was planned for.
-      yard.holding(t.site().opening(), t.key(), t.extent(), used).stream()
+      yard.holding(t.opening(), t.key(), t.extent(), used).stream()
           .map(Lying::id)
           .min(Comparator.comparing(id -> plan != null && plan.takes(id)))
           .ifPresent(id -> give(t, id));
@@ -69,26 +70,25 @@ final class FittedPieces {
   private void there(Site site, List<There> all) {
     for (int s = 0; s < 2; s++) {
       for (int i = 1; i <= site.on(s).there(); i++) {
-        String said = site.measured(site.mark(s, i)).map(Fitted::piece).orElse("");
-        add(site, site.mark(s, i), site.on(s).extent(i), site.on(s).asDrawn(), said, all);
+        all.add(there(site, site.mark(s, i), site.on(s).extent(i), site.on(s).asDrawn()));
       }
     }
-    for (Fitted key : site.measured(site.keyMark()).stream().toList()) {
+    Fitted key = site.measured(site.keyMark()).orElse(null);
+    if (key != null) {
       PlacedStone drawn = site.made().head().key(site.on(0).all());
       Length lean = drawn.top().minus(drawn.bottom());
       Length top = key.top() == null ? key.bottom().plus(lean) : key.top();
       boolean same = key.bottom().equals(drawn.bottom()) && top.equals(drawn.top());
-      long extent = job.grid().ceil(key.bottom().max(top));
-      add(site, key.mark(), extent, same, key.piece(), all);
+      all.add(there(site, key.mark(), job.grid().ceil(key.bottom().max(top)), same));
     }
   }
 
   /** A stone that came out as planned is as long as it was planned to be. */
-  private void add(
-      Site site, String stone, long extent, boolean same, String said, List<There> all) {
+  private There there(Site site, String stone, long extent, boolean same) {
     long planned = planned(stone).stream().mapToLong(Taken::extent).findFirst().orElse(extent);
+    String said = site.measured(stone).map(Fitted::piece).orElse("");
     boolean key = stone.equals(site.keyMark());
-    all.add(new There(site, stone, key, same ? planned : extent, said));
+    return new There(site.opening(), stone, key, same ? planned : extent, said);
   }
 
   private List<Taken> planned(String stone) {

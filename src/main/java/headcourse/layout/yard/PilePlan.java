@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -82,16 +81,13 @@ record PilePlan(
     return heads.stream().anyMatch(h -> h.made().head().struckFromEnd());
   }
 
-  private Set<String> measured() {
-    return heads.stream()
-        .flatMap(h -> h.made().fitted().stream())
-        .map(Fitted::mark)
-        .collect(Collectors.toSet());
+  private List<String> measured() {
+    return heads.stream().flatMap(h -> h.made().fitted().stream()).map(Fitted::mark).toList();
   }
 
   /** Stones that a later plan cuts from another piece. */
   List<Moved> moved(PilePlan after) {
-    Set<String> cut = after.measured();
+    List<String> cut = after.measured();
     List<Moved> out = new ArrayList<>();
     for (Taken t : taken) {
       // What is no stone any more stands among the stones that changed; a key may be ordered.
@@ -114,7 +110,7 @@ record PilePlan(
    * are gone; those measured don't count.
    */
   int differing(PilePlan after) {
-    Set<String> cut = after.measured();
+    List<String> cut = after.measured();
     Set<Taken> same = new HashSet<>(taken);
     same.retainAll(after.taken);
     return (int)

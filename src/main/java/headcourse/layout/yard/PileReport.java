@@ -11,7 +11,6 @@ import headcourse.layout.flat.FlatReading;
 import headcourse.layout.side.FlatHead;
 import headcourse.units.LengthFormat;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -49,30 +48,21 @@ record PileReport(Job job, Replacement.Outcome out) {
 
   private String said() {
     PilePlan plan = out.plan();
-    String cost =
-        length(job, plan.cost().sawn())
-            + " sawn off in all, sides differ by "
-            + length(job, plan.cost().imbalance());
-    int changed = out.changed();
-    String rest =
-        plan.least() > 0
-            ? "; at least " + length(job, plan.least()) + " is sawn off in any case"
-            : "";
-    rest += "; better was not ruled out";
-    if (changed == 0) {
-      return "from the yard: " + cost + (plan.proved() ? "; no choice is better" : rest);
-    }
+    int n = out.changed();
     String fewest =
-        changed == out.least()
+        n == out.least()
             ? ", fewer were not possible"
             : out.least() > 0 ? ", fewer than " + out.least() + " were not possible" : "";
+    String changed = (n == 1 ? "1 stone" : n + " stones") + " otherwise than ticketed first";
+    String best = n == 0 ? "; no choice is better" : "; no choice with as few is better";
+    String least = "; at least " + length(job, plan.least()) + " is sawn off in any case";
+    String open = (plan.least() > 0 ? least : "") + "; better was not ruled out";
     return "from the yard: "
-        + (changed == 1 ? "1 stone" : changed + " stones")
-        + " otherwise than ticketed first"
-        + fewest
-        + "; "
-        + cost
-        + (plan.proved() ? "; no choice with as few is better" : rest);
+        + (n == 0 ? "" : changed + fewest + "; ")
+        + length(job, plan.cost().sawn())
+        + " sawn off in all, sides differ by "
+        + length(job, plan.cost().imbalance())
+        + (plan.proved() ? best : open);
   }
 
   static String length(Job job, long ticks) {
@@ -98,7 +88,7 @@ record PileReport(Job job, Replacement.Outcome out) {
     hints.add("add pieces to the yard, widen bearing.min … bearing.max, or allow narrower stones");
     String around = out.fitted().isEmpty() ? "" : " around the stones that are cut";
     long least = job.grid().ceil(opening.head().stones().min());
-    Set<String> spoiled = new LinkedHashSet<>(job.report().spoiled());
+    Set<String> spoiled = Set.copyOf(job.report().spoiled());
     String none =
         out.ruledOut()
             ? " makes this head" + around

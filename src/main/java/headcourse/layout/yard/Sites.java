@@ -56,8 +56,7 @@ record Sites(
   }
 
   private boolean fanned(Opening o) {
-    FlatHead head = read.apply(o).head();
-    return head != null && head.fanned();
+    return read.apply(o).head().fanned();
   }
 
   /**

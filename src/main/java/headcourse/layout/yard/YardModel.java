@@ -11,9 +11,7 @@ import headcourse.layout.yard.rows.RowSolver;
 import headcourse.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -26,7 +24,6 @@ final class YardModel {
   private final YardPieces yard;
   private final List<Lying> lying;
   private final List<String> ids;
-  private final Map<FittedHead.Left, FlatSide> sides = new IdentityHashMap<>();
 
   /**
    * @param before what was ticketed, or null
@@ -102,16 +99,13 @@ final class YardModel {
     return new Pile.Ticket(width, of, foot, pinned.contains(mark));
   }
 
-  private FlatSide side(Site site, int s) {
-    return site.on(s).rest() == null ? null : sides.computeIfAbsent(site.on(s), FlatSide::new);
-  }
-
   private Pile.Row row(int k, Site site, int s) {
     FittedHead.Left left = site.on(s);
-    List<Long> there = IntStream.rangeClosed(1, left.there()).mapToObj(i -> left.width(i)).toList();
+    List<Long> there = IntStream.rangeClosed(1, left.there()).mapToObj(left::width).toList();
     Integer each = left.terms().stones().eachSide();
     List<Pile.Ticket> tickets = before == null ? List.of() : tickets(k, site, s);
-    return new Pile.Row(side(site, s), left.whole(), each == null ? 0 : each, there, tickets);
+    FlatSide side = left.rest() == null ? null : new FlatSide(left);
+    return new Pile.Row(side, left.whole(), each == null ? 0 : each, there, tickets);
   }
 
   private List<Pile.Ticket> tickets(int k, Site site, int s) {
@@ -157,7 +151,7 @@ final class YardModel {
   }
 
   private Choice choice(Site site, int s, List<Answer.Picked> row, List<FromStock.Taken> taken) {
-    FlatSide side = side(site, s);
+    FlatSide side = new FlatSide(site.on(s));
     long[] feet = side.feet(row);
     for (int i = 1; i <= feet.length; i++) {
       long inner = i == 1 ? side.start() : feet[i - 2];

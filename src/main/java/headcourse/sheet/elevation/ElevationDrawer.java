@@ -56,15 +56,6 @@ public final class ElevationDrawer {
   }
 
   /**
-   * Draws stones, each a group of its own whose id is its full mark.
-   *
-   * @param view from model space to paper
-   */
-  public void stones(Board board, Similarity view, List<PlacedStone> stones, Detail detail) {
-    stones(board, view, stones, detail, settings(shown(view, stones, detail), detail));
-  }
-
-  /**
    * The marks that stand outside their stones, each empty or with its leader, in the stones' order;
    * like {@link #settings} they depend on the scale alone.
    */

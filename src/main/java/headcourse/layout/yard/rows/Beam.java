@@ -22,6 +22,9 @@ final class Beam extends LayeredSearch<Node> {
 
   private static final int STARTS = 64;
 
+  /** Whether the last run looked at all that could cost less. */
+  boolean complete;
+
   private final Pile pile;
   private final Steps steps;
   private final Moves moves;
@@ -30,7 +33,6 @@ final class Beam extends LayeredSearch<Node> {
   private Aim aim;
   private long[] bar;
   private Node best;
-  private boolean complete;
 
   /**
    * @param limit how many steps may be taken in all
@@ -65,29 +67,21 @@ final class Beam extends LayeredSearch<Node> {
     }
   }
 
-  /** The best state found that costs less than what was known, or null. */
-  Node best() {
-    return best;
-  }
-
-  /** Whether the last run looked at all that could cost less. */
-  boolean complete() {
-    return complete;
-  }
-
   /**
    * Runs once.
    *
    * @param known the best that is known already, or null
+   * @return the best state found that costs less, or null
    */
-  void run(Aim as, Cost known) {
+  Node run(Aim as, Cost known) {
     aim = as;
-    moves.aim(aim);
+    moves.aim = aim;
     best = null;
     bar = known == null ? null : known.parts(aim.cap());
     complete = !aim.whole();
     boolean ended = search(new Node(aim.draft() == null ? new BitSet() : aim.draft().held()));
     complete &= ended && aim.draft() == null;
+    return best;
   }
 
   @Override
@@ -143,7 +137,8 @@ final class Beam extends LayeredSearch<Node> {
 
   @Override
   Node better(Node a, Node b) {
-    return a.noWorse(b) ? a : b;
+    // What is sawn off and wanting of spare is the same for both.
+    return a.cost().compare(b.cost(), 0) <= 0 ? a : b;
   }
 
   @Override

@@ -39,9 +39,9 @@ final class Betterment {
     while (idle++ < lengths.length + 6 * Arrays.stream(lengths).sum()
         && steps.taken() < until
         && best.cost().compare(good, aim.cap(), aim.parts()) > 0) {
-      beam.run(aim.with(freed(best, turn++, lengths)), best.cost());
-      if (beam.best() != null) {
-        best = beam.best();
+      Node found = beam.run(aim.with(freed(best, turn++, lengths)), best.cost());
+      if (found != null) {
+        best = found;
         lengths = lengths(best);
         idle = 0;
       }

@@ -29,12 +29,7 @@ final class Draft {
     stays.remove(List.of(h, 1, place));
   }
 
-  /** The key as it stays, or null where it is free. */
-  Node fixedKey(int h) {
-    return stays.get(List.of(h, -1, 0));
-  }
-
-  /** A stone as it stays, or null where it is free. */
+  /** A stone or a key as it stays, or null where it is free. */
   Node fixed(int h, int s, int place) {
     return stays.get(List.of(h, s, place));
   }

@@ -7,19 +7,19 @@ import java.util.stream.IntStream;
 
 /** The steps from one state of the search to the next. */
 final class Moves {
+  /** What the next steps are to find. */
+  Beam.Aim aim;
+
   private final Pile pile;
   private final Store store;
   private final Reaches reaches;
-  private final StoneWidths tried;
   private final long[][] ahead;
   private final int[] forced;
-  private Beam.Aim aim;
 
   Moves(Store store, Reaches reaches) {
     pile = store.pile;
     this.store = store;
     this.reaches = reaches;
-    tried = new StoneWidths(store);
     int n = pile.heads().size();
     ahead = new long[n + 1][3];
     forced = new int[n + 1];
@@ -31,12 +31,14 @@ final class Moves {
 
   /** Stones of a head, copies counted, that change in any case. */
   private int forced(Pile.Head head) {
-    int least = Integer.MAX_VALUE;
-    for (Pile.Way way : head.ways()) {
-      int n = way.ticket() == null ? 0 : way.ticket().gone();
-      least = Math.min(least, n + gone(way.left(), 0) + gone(way.right(), 0));
-    }
-    return pile.ticketed() && least < Integer.MAX_VALUE ? least : 0;
+    IntStream all =
+        head.ways().stream()
+            .mapToInt(
+                w ->
+                    gone(w.left(), 0)
+                        + gone(w.right(), 0)
+                        + (w.ticket() == null ? 0 : w.ticket().gone()));
+    return pile.ticketed() ? all.min().orElse(0) : 0;
   }
 
   private static int gone(Pile.Row row, int from) {
@@ -45,11 +47,6 @@ final class Moves {
       n += row.tickets().get(i).gone();
     }
     return n;
-  }
-
-  /** Sets what the next steps are to find. */
-  void aim(Beam.Aim as) {
-    aim = as;
   }
 
   /** How many of the stones must change in any case. */
@@ -68,10 +65,10 @@ final class Moves {
     Pile.Head head = pile.heads().get(h);
     Pile.Way w = head.ways().get(way);
     store.steps.count();
-    if (reaches.dead(h, way)) {
+    if (reaches.least(h, way)[0] >= Store.NEVER) {
       return;
     }
-    Node fixed = aim.draft() == null ? null : aim.draft().fixedKey(h);
+    Node fixed = aim.draft() == null ? null : aim.draft().fixed(h, -1, 0);
     if (fixed != null && fixed.way != way) {
       return;
     }
@@ -159,25 +156,22 @@ final class Moves {
     Pile.Ticket ticket = row.ticket(i);
     long before = n.last[n.turn];
     long most =
-        Math.min(reaches.of(n.head, n.way, n.turn).widest(), side.lastEnd() - foot - side.joint());
+        Math.min(reaches.of(n.head, n.way, n.turn).widest, side.lastEnd() - foot - side.joint());
     most = before < 0 || head.jump() > most ? most : Math.min(most, before + head.jump());
     long least = before < 0 ? head.min() : Math.max(head.min(), before - head.jump());
-    if (ticket != null && ticket.pinned()) {
-      least = Math.max(least, ticket.width());
-      most = Math.min(most, ticket.width());
-    }
     Node fixed = aim.draft() == null ? null : aim.draft().fixed(n.head, n.turn, i);
-    if (fixed != null) {
-      least = Math.max(least, fixed.width);
-      most = Math.min(most, fixed.width);
+    if (fixed != null || ticket != null && ticket.pinned()) {
+      long only = fixed != null ? fixed.width : ticket.width();
+      least = Math.max(least, only);
+      most = Math.min(most, only);
     }
     for (int end = 0; end < 2; end++) {
       boolean last = end == 1;
       if (last ? row.each() > 0 && i != row.each() : i == row.each()) {
         continue;
       }
-      StoneWidths.Place place = new StoneWidths.Place(n, side, i, foot, last, least, most);
-      for (long w : aim.whole() && fixed == null ? tried.whole(place) : place.every()) {
+      StoneWidths widths = new StoneWidths(store, n, side, i, foot, last, least, most);
+      for (long w : aim.whole() && fixed == null ? widths.whole() : widths.every()) {
         store.steps.count();
         stone(n, row, i, w, last, fixed == null ? null : fixed.pieces, out);
       }

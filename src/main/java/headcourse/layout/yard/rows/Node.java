@@ -117,12 +117,4 @@ final class Node extends LayeredSearch.State {
     of[n + 9] = shortfall;
     return of;
   }
-
-  /** Whether this costs no more than another that goes on in the same ways. */
-  boolean noWorse(Node o) {
-    int c = Integer.compare(changes, o.changes);
-    c = c != 0 ? c : Integer.compare(moved, o.moved);
-    c = c != 0 ? c : Long.compare(imbalance, o.imbalance);
-    return c < 0 || c == 0 && bearing <= o.bearing;
-  }
 }

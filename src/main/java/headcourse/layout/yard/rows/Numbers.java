@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 
 /**
  * How many stones the sides of upright heads may get, and beside which keys; those first that may
@@ -19,11 +21,13 @@ final class Numbers {
   /** Ends times widths of the last stone in all: with more of them it takes too long to begin. */
   private static final long LASTS = 4_000_000;
 
+  final List<Choice> all = new ArrayList<>();
+
+  /** Whether there are no others. */
+  boolean whole = true;
+
   private final Pile pile;
   private final Store store;
-  private final long shortfall;
-  private final List<Choice> all = new ArrayList<>();
-  private boolean whole = true;
   private int tried;
 
   /**
@@ -37,30 +41,37 @@ final class Numbers {
    * @param root what is sawn off in any case, keys included
    */
   record Choice(
-      int[] ways, List<int[]> keys, List<SweepSide> sides, long sawn, Sweep sweep, long root) {}
+      List<Integer> ways,
+      List<int[]> keys,
+      List<SweepSide> sides,
+      long sawn,
+      Sweep sweep,
+      long root) {}
+
+  /** The sides beside a key. */
+  private record Pair(int way, SweepSide left, SweepSide right) {}
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
    */
   Numbers(Store store, long shortfall) {
-    pile = store.pile;
     this.store = store;
-    this.shortfall = shortfall;
-    List<List<List<SweepSide>>> heads = new ArrayList<>();
-    List<List<Integer>> ways = new ArrayList<>();
+    pile = store.pile;
+    List<List<Pair>> heads = new ArrayList<>();
     for (int h = 0; h < pile.heads().size(); h++) {
-      List<List<SweepSide>> of = new ArrayList<>();
-      List<Integer> way = new ArrayList<>();
-      for (int w = 0; w < pile.heads().get(h).ways().size(); w++) {
-        for (List<SweepSide> pair : pairs(h, w)) {
-          of.add(pair);
-          way.add(w);
+      List<Pair> of = new ArrayList<>();
+      List<Pile.Way> ways = pile.heads().get(h).ways();
+      for (int w = 0; w < ways.size(); w++) {
+        List<SweepSide> right = sides(h, ways.get(w).right(), shortfall);
+        for (SweepSide l : sides(h, ways.get(w).left(), shortfall)) {
+          for (SweepSide r : right) {
+            of.add(new Pair(w, l, r));
+          }
         }
       }
       heads.add(of);
-      ways.add(way);
     }
-    collect(heads, ways, new ArrayList<>(), new ArrayList<>());
+    collect(heads, new ArrayList<>());
     all.sort(Comparator.comparingLong(Choice::root));
   }
 
@@ -80,10 +91,8 @@ final class Numbers {
 
   private static long lasts(Pile.Head head, Pile.Row row) {
     RowSide side = row.side();
-    long ends = 0;
-    for (long e = side.start(); e <= side.lastEnd(); e++) {
-      ends += side.bearingOff(e) >= 0 ? 1 : 0;
-    }
+    LongStream feet = LongStream.rangeClosed(side.start(), side.lastEnd());
+    long ends = feet.filter(e -> side.bearingOff(e) >= 0).count();
     long stones = (side.lastEnd() - side.start()) / Math.max(1, side.joint() + head.min());
     return Math.max(0, row.each() == 0 ? stones : 1) * ends * (head.max() - head.min() + 1);
   }
@@ -92,74 +101,44 @@ final class Numbers {
     return row.side() != null && !row.side().fanned() && !row.mayEnd();
   }
 
-  List<Choice> all() {
-    return all;
-  }
-
-  /** Whether there are no others. */
-  boolean whole() {
-    return whole;
-  }
-
-  private List<List<SweepSide>> pairs(int h, int w) {
-    Pile.Way way = pile.heads().get(h).ways().get(w);
-    List<SweepSide> left = sides(h, 0, way.left());
-    List<SweepSide> right = sides(h, 1, way.right());
-    List<List<SweepSide>> out = new ArrayList<>();
-    for (SweepSide l : left) {
-      for (SweepSide r : right) {
-        out.add(List.of(l, r));
-      }
-    }
-    return out;
-  }
-
-  private List<SweepSide> sides(int h, int s, Pile.Row row) {
+  private List<SweepSide> sides(int h, Pile.Row row, long shortfall) {
     Pile.Head head = pile.heads().get(h);
     List<SweepSide> out = new ArrayList<>();
     long room = row.side().lastEnd() - row.side().start();
     for (int n = 1; n * (row.side().joint() + head.min()) <= room; n++) {
       if (row.each() == 0 || row.each() == n) {
-        SweepSide x = new SweepSide(head, h, s, row, n, shortfall);
-        if (x.possible()) {
-          out.add(x);
-        }
+        out.add(new SweepSide(head, h, row, n, shortfall));
       }
     }
+    out.removeIf(x -> x.ends.isEmpty());
     return out;
   }
 
-  private void collect(
-      List<List<List<SweepSide>>> heads,
-      List<List<Integer>> ways,
-      List<SweepSide> sides,
-      List<Integer> way) {
-    int h = way.size();
+  private void collect(List<List<Pair>> heads, List<Pair> chosen) {
+    int h = chosen.size();
     if (h == heads.size()) {
-      choice(sides, way);
+      choice(chosen);
       return;
     }
-    for (int i = 0; i < heads.get(h).size(); i++) {
+    for (Pair pair : heads.get(h)) {
       if (all.size() >= MOST || tried >= TRIED) {
         whole = false;
         return;
       }
-      sides.addAll(heads.get(h).get(i));
-      way.add(ways.get(h).get(i));
-      collect(heads, ways, sides, way);
-      way.remove(h);
-      sides.subList(2 * h, sides.size()).clear();
+      chosen.add(pair);
+      collect(heads, chosen);
+      chosen.remove(h);
     }
   }
 
-  private void choice(List<SweepSide> sides, List<Integer> way) {
+  private void choice(List<Pair> pairs) {
     tried++;
     BitSet used = new BitSet();
     List<int[]> keys = new ArrayList<>();
     long sawn = 0;
-    for (int h = 0; h < way.size(); h++) {
+    for (int h = 0; h < pairs.size(); h++) {
       Pile.Head head = pile.heads().get(h);
-      long key = head.ways().get(way.get(h)).key();
+      long key = head.ways().get(pairs.get(h).way()).key();
       int[] of = key < 0 ? new int[0] : store.shortest(used, h, true, key, head.copies());
       if (of == null) {
         return;
@@ -170,18 +149,12 @@ final class Numbers {
       }
       keys.add(of);
     }
-    int[] free = store.ordinary().filter(k -> !used.get(k)).toArray();
-    Sweep sweep = new Sweep(store, sides, free);
+    List<SweepSide> sides = pairs.stream().flatMap(p -> Stream.of(p.left(), p.right())).toList();
+    Sweep sweep = new Sweep(store, sides, store.ordinary().filter(k -> !used.get(k)).toArray());
     long root = sweep.root();
     if (root < Store.NEVER) {
-      all.add(
-          new Choice(
-              way.stream().mapToInt(w -> w).toArray(),
-              keys,
-              List.copyOf(sides),
-              sawn,
-              sweep,
-              root + sawn));
+      List<Integer> ways = pairs.stream().map(Pair::way).toList();
+      all.add(new Choice(ways, keys, sides, sawn, sweep, root + sawn));
     }
   }
 }

@@ -125,12 +125,12 @@ final class PairBound {
       long[] with = new long[(int) (off.length + x.copies * (far - near))];
       Arrays.fill(with, Store.NEVER);
       for (int i = 0; i < off.length; i++) {
-        for (long e : x.ends()) {
-          int at = (int) (i + x.copies * (x.need(e) - near));
-          with[at] = Math.min(with[at], off[i] + x.copies * x.side.bearingOff(e));
+        for (SweepSide.End e : x.ends) {
+          int at = (int) (i + x.copies * (e.need() - near));
+          with[at] = Math.min(with[at], off[i] + e.off());
         }
       }
-      steps.cells((long) off.length * x.ends().size());
+      steps.cells((long) off.length * x.ends.size());
       off = with;
     }
     return off;

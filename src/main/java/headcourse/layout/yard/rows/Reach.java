@@ -12,10 +12,12 @@ final class Reach {
 
   static final long[] DEAD = {Store.NEVER, Store.NEVER, Store.NEVER};
 
+  /** The greatest width that some piece could give. */
+  final long widest;
+
   private final RowSide side;
   private final Pile.Head head;
   private final int each;
-  private final long widest;
   private final Store store;
   private final int h;
 
@@ -31,7 +33,7 @@ final class Reach {
     this.head = head;
     this.side = row.side();
     this.each = row.each();
-    this.widest = Math.min(head.max(), store.longest(h));
+    this.widest = Math.min(head.max(), store.longest(store.of(h, false)));
     layers = new long[each > 0 ? each : Math.max(1, side.regularFrom())][][];
     for (int i = 0; i < layers.length; i++) {
       layers[i] = layer.apply(each == 0 && i == layers.length - 1 ? 0 : i + 1);
@@ -41,11 +43,6 @@ final class Reach {
   /** A layer in which nothing is known yet. */
   static long[][] layer(RowSide side) {
     return new long[(int) Math.max(0, side.lastEnd() + BEYOND + 1)][];
-  }
-
-  /** The greatest width that some piece could give. */
-  long widest() {
-    return widest;
   }
 
   /** Whether the rest can't come out with stone {@code index} next. */

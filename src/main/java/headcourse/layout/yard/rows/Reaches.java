@@ -49,12 +49,7 @@ final class Reaches {
     return all[h][way][s];
   }
 
-  /** Whether a way can't come out. */
-  boolean dead(int h, int way) {
-    return least(h, way)[0] >= Store.NEVER;
-  }
-
-  /** The least of a way: sawn off, off the bearing, shortfall. */
+  /** The least of a way: sawn off, off the bearing, shortfall; NEVER where it can't come out. */
   long[] least(int h, int way) {
     Pile.Way w = pile.heads().get(h).ways().get(way);
     long[] out = {w.key() < 0 ? 0 : store.waste(h, true, w.key()), 0, 0};
@@ -79,11 +74,9 @@ final class Reaches {
     boolean many = all[h].length > FEW;
     long[] least = {Store.NEVER, Store.NEVER, Store.NEVER};
     for (int way = 0; way < all[h].length; way++) {
-      if (many || !dead(h, way)) {
-        long[] of = many ? new long[] {0, nearest(h, way), 0} : least(h, way);
-        for (int i = 0; i < 3; i++) {
-          least[i] = Math.min(least[i], of[i]);
-        }
+      long[] of = many ? new long[] {0, nearest(h, way), 0} : least(h, way);
+      for (int i = 0; i < 3 && of[0] < Store.NEVER; i++) {
+        least[i] = Math.min(least[i], of[i]);
       }
     }
     return new long[] {

@@ -2,6 +2,7 @@ package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Sets heads from a pile of measured pieces: fewest changes of what was ticketed, then what lands,
@@ -134,7 +135,7 @@ public final class RowSolver {
     int from = pile.ticketed() ? WIDEST : 8 * first;
     for (int width = from; width <= WIDEST && !beam.over(); width *= 16) {
       look(new Beam.Aim(width, false, cap, parts, most, null, 0));
-      if (beam.complete()) {
+      if (beam.complete) {
         return true;
       }
     }
@@ -150,11 +151,11 @@ public final class RowSolver {
       return true;
     }
     if (Numbers.apply(pile)) {
-      if (sweeps == null || best.shortfall < sweeps.shortfall()) {
+      if (sweeps == null || best.shortfall < sweeps.shortfall) {
         sweeps = new SweepSearch(store, moves, best.shortfall);
       }
       best = sweeps.alike(best, cap, half());
-      if (sweeps.proved() && best.shortfall <= moves.least()[2]) {
+      if (sweeps.proved && best.shortfall <= moves.least()[2]) {
         return true;
       }
     }
@@ -168,7 +169,7 @@ public final class RowSolver {
     boolean all = true;
     for (most = changes; !beam.over(); most++) {
       look(new Beam.Aim(WIDEST, false, 0, Cost.LEADING, most, null, 0));
-      all &= beam.complete();
+      all &= beam.complete;
       if (best != null) {
         return all;
       }
@@ -181,10 +182,8 @@ public final class RowSolver {
   }
 
   private void look(Beam.Aim aim) {
-    beam.run(aim, best == null ? null : best.cost());
-    if (beam.best() != null) {
-      best = beam.best();
-    }
+    Node found = beam.run(aim, best == null ? null : best.cost());
+    best = found == null ? best : found;
   }
 
   private List<Answer.Chosen> chosen() {
@@ -194,26 +193,23 @@ public final class RowSolver {
     }
     List<Answer.Chosen> out = new ArrayList<>();
     for (int h = 0; h < pile.heads().size(); h++) {
-      List<Integer> key = List.of();
-      int way = 0;
-      List<List<Answer.Picked>> sides = List.of(new ArrayList<>(), new ArrayList<>());
-      for (Node n : steps) {
-        if (n.head != h) {
-          continue;
-        }
-        List<Integer> of = new ArrayList<>();
-        for (int k : n.pieces) {
-          of.add(store.place(k));
-        }
-        if (n.side < 0) {
-          key = of;
-          way = n.way;
-        } else {
-          sides.get(n.side).add(new Answer.Picked(n.width, of));
-        }
-      }
-      out.add(new Answer.Chosen(way, key, sides.get(0), sides.get(1)));
+      int head = h;
+      List<Node> of = steps.stream().filter(n -> n.head == head).toList();
+      // The first is the key's.
+      Node key = of.get(0);
+      out.add(new Answer.Chosen(key.way, places(key), row(of, 0), row(of, 1)));
     }
     return out;
+  }
+
+  private List<Answer.Picked> row(List<Node> of, int s) {
+    return of.stream()
+        .filter(n -> n.side == s)
+        .map(n -> new Answer.Picked(n.width, places(n)))
+        .toList();
+  }
+
+  private List<Integer> places(Node n) {
+    return IntStream.of(n.pieces).map(store::place).boxed().toList();
   }
 }

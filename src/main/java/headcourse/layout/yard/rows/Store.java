@@ -84,12 +84,8 @@ final class Store {
     return (ticketed[p] ? "t" + p : "") + piece.fits() + piece.fitsKey();
   }
 
-  /** Whether an ordinary stone of a head may be of a piece. */
-  boolean fits(int k, int head) {
-    return fits(k, head, false);
-  }
-
-  private boolean fits(int k, int head, boolean key) {
+  /** Whether an ordinary stone of a head, or its key, may be of a piece. */
+  boolean fits(int k, int head, boolean key) {
     return pile.pieces().get(place[k]).fits(head, key);
   }
 
@@ -140,12 +136,8 @@ final class Store {
         .filter(k -> pile.pieces().get(place[k]).fits().contains(true));
   }
 
-  /** Length of the longest that ordinary stones of a head may be, or −1. */
-  long longest(int head) {
-    return longest(of(head, false));
-  }
-
-  private long longest(int[] of) {
+  /** Length of the longest of some pieces, or −1. */
+  long longest(int[] of) {
     return of.length == 0 ? -1 : usable[of[of.length - 1]];
   }
 

@@ -3,6 +3,7 @@ package headcourse.layout.yard.rows;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Gives pieces to the sides of upright heads whose numbers of stones are known: piece by piece, the
@@ -13,6 +14,12 @@ import java.util.List;
  * <p>A state is, by side, how many stones have their pieces, what they come to, and the longest.
  */
 final class Sweep extends LayeredSearch<SweepState> {
+  /** How many of what it finds are kept. */
+  private static final int FEW = 12;
+
+  /** No less is sawn off by what the last run did not look at; {@link Store#NEVER} for nothing. */
+  long floor;
+
   private final Store store;
   private final SweepSide[] sides;
   private final int[] pieces;
@@ -20,15 +27,16 @@ final class Sweep extends LayeredSearch<SweepState> {
   private final long[] upTo;
   private final long[][] longest;
   private final boolean[] paired;
-  private final boolean allPaired;
-  private final boolean steep;
-  private final long uneven;
   private final long[] least;
   private final long[] most;
+  private final boolean steep;
+  private boolean allPaired = true;
+  private long uneven;
   private long mostInAll;
   private final List<SweepState> done = new ArrayList<>();
-  private Aim aim;
-  private long floor;
+  private int width;
+  private Bar bar;
+  private long until;
 
   /**
    * What is looked for.
@@ -38,26 +46,10 @@ final class Sweep extends LayeredSearch<SweepState> {
    * @param bearing the bearings are to be off by less
    */
   record Bar(long sawn, long imbalance, long bearing) {
-    /** Less sawn off. */
-    Bar(long sawn) {
-      this(sawn, Store.NEVER, Store.NEVER);
-    }
-
     boolean alike() {
       return imbalance < Store.NEVER;
     }
   }
-
-  /**
-   * How it is looked for.
-   *
-   * @param width how many states of a layer are kept
-   * @param bar what is found must cost less, or saw off no more and differ by less
-   * @param few how many it may find
-   * @param until how many steps it may take
-   * @param seed which of states that come to as little are kept
-   */
-  record Aim(int width, Bar bar, int few, long until, int seed) {}
 
   /**
    * @param sides left and right of each head in turn
@@ -74,20 +66,14 @@ final class Sweep extends LayeredSearch<SweepState> {
       upTo[t + 1] = upTo[t] + usable[t];
     }
     paired = new boolean[this.sides.length / 2];
-    long unlike = 0;
-    boolean any = false;
-    boolean all = true;
     for (int h = 0; h < paired.length; h++) {
       SweepSide l = this.sides[2 * h];
       SweepSide r = this.sides[2 * h + 1];
       paired[h] = l.pairs(r) && l.stones == r.stones;
-      all &= paired[h];
-      unlike += l.pairs(r) ? l.copies * Math.abs(l.stones - r.stones) * l.head.min() : 0;
-      any |= l.jump < Store.NEVER || r.jump < Store.NEVER;
+      allPaired &= paired[h];
+      uneven += l.pairs(r) ? l.copies * Math.abs(l.stones - r.stones) * l.head.min() : 0;
     }
-    uneven = unlike;
-    steep = any;
-    allPaired = all;
+    steep = sides.stream().anyMatch(x -> x.jump < SweepSide.FREE);
     longest = new long[this.sides.length][];
     least = new long[this.sides.length];
     most = new long[this.sides.length];
@@ -117,22 +103,26 @@ final class Sweep extends LayeredSearch<SweepState> {
     }
   }
 
-  /** No less is sawn off by what the last run did not look at; {@link Store#NEVER} for nothing. */
-  long floor() {
-    return floor;
-  }
-
   /** What is sawn off in any case; {@link Store#NEVER} where the pieces do not suffice. */
   long root() {
     return low(new SweepState(sides));
   }
 
-  /** Runs once; what it found, the best first. */
-  List<SweepState> run(Aim as) {
-    aim = as;
+  /**
+   * Runs once.
+   *
+   * @param width how many states of a layer are kept
+   * @param bar what is found must cost less, or saw off no more and differ by less
+   * @param until how many steps may be taken in all
+   * @return what was found, the best first
+   */
+  List<SweepState> run(int width, Bar bar, long until) {
+    this.width = width;
+    this.bar = bar;
+    this.until = until;
     floor = Store.NEVER;
     done.clear();
-    bear(aim.bar().bearing());
+    bear(bar.bearing());
     SweepState first = new SweepState(sides);
     first.low = low(first);
     if (!search(first)) {
@@ -145,29 +135,31 @@ final class Sweep extends LayeredSearch<SweepState> {
   /** Leaves of what was found the best few. */
   private void cut() {
     done.sort(Comparator.comparingLong((SweepState s) -> s.low).thenComparingLong(s -> s.gap));
-    if (done.size() > aim.few()) {
-      floor = Math.min(floor, done.get(aim.few()).low);
-      done.subList(aim.few(), done.size()).clear();
+    if (done.size() > FEW) {
+      floor = Math.min(floor, done.get(FEW).low);
+      done.subList(FEW, done.size()).clear();
     }
   }
 
   @Override
   boolean over() {
-    return store.steps.taken() > aim.until();
+    return store.steps.taken() > until;
   }
 
   @Override
   int width(int layer) {
-    return aim.width();
+    return width;
   }
 
   @Override
   Comparator<SweepState> order() {
     Comparator<SweepState> order = Comparator.comparingLong(s -> s.low);
-    if (aim.seed() % 2 == 0) {
+    // Another width is another seed for which of states that come to as little are kept.
+    int seed = width % 7;
+    if (seed % 2 == 0) {
       order = order.thenComparingLong(s -> s.gap);
     }
-    return order.thenComparingInt(s -> LayeredSearch.State.mix(s.hashCode() + aim.seed()));
+    return order.thenComparingInt(s -> LayeredSearch.State.mix(s.hashCode() + seed));
   }
 
   @Override
@@ -177,7 +169,7 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   @Override
   SweepState better(SweepState a, SweepState b) {
-    boolean alike = aim.bar().alike();
+    boolean alike = bar.alike();
     long one = alike ? a.gap + a.waste : a.waste;
     long two = alike ? b.gap + b.waste : b.waste;
     return two < one || two == one && b.gap < a.gap ? b : a;
@@ -188,9 +180,9 @@ final class Sweep extends LayeredSearch<SweepState> {
     if (!s.whole()) {
       return false;
     }
-    if (aim.bar().bearing() == Store.NEVER || near(s)) {
+    if (bar.bearing() == Store.NEVER || near(s)) {
       done.add(s);
-      if (done.size() > 8 * aim.few()) {
+      if (done.size() > 8 * FEW) {
         cut();
       }
     }
@@ -231,14 +223,14 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   private void take(SweepState s, int u, List<SweepState> out) {
     SweepSide x = sides[u];
-    if (s.count[u] == x.stones || !store.fits(pieces[s.at], x.h)) {
+    if (s.count[u] == x.stones || !store.fits(pieces[s.at], x.h, false)) {
       return;
     }
     int[] of = new int[x.copies];
     long length = 0;
     int at = s.at;
     for (int c = 0; c < x.copies; c++) {
-      while (at < pieces.length && !store.fits(pieces[at], x.h)) {
+      while (at < pieces.length && !store.fits(pieces[at], x.h, false)) {
         floor = 0;
         at++;
       }
@@ -264,7 +256,6 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   @Override
   boolean open(SweepState s) {
-    Bar bar = aim.bar();
     if (!bar.alike()) {
       return s.low < bar.sawn();
     }
@@ -275,11 +266,10 @@ final class Sweep extends LayeredSearch<SweepState> {
 
   /** Whether bearings may be so near where all sides have their stones. */
   private boolean near(SweepState s) {
-    long off = 0;
-    for (int u = 0; u < sides.length; u++) {
-      off += sides[u].bearing(s.sum[u], s.last[u], aim.bar().sawn());
-    }
-    return off < aim.bar().bearing();
+    return IntStream.range(0, sides.length)
+            .mapToLong(u -> sides[u].bearing(s.sum[u], s.last[u], bar.sawn()))
+            .sum()
+        < bar.bearing();
   }
 
   /** What is sawn off at least where all sides have their stones. */
@@ -306,25 +296,21 @@ final class Sweep extends LayeredSearch<SweepState> {
       SweepSide x = sides[u];
       int r = x.stones - s.count[u];
       int n = r * x.copies;
-      if (t + n > usable.length) {
-        return Store.NEVER;
-      }
       open += n;
       taken += x.copies * s.sum[u];
       long reach = reach(s, u, r);
       if (reach < 0 || s.sum[u] + reach < least[u]) {
         return Store.NEVER;
       }
-      long widest = r == 0 ? s.last[u] : Math.min(x.widest, usable[usable.length - 1]);
-      if (s.count[u] > 0 && x.jump < Store.NEVER) {
-        widest = Math.min(widest, s.last[u] + r * x.jump);
-      }
+      long widest = Math.min(x.widest, usable[usable.length - 1]);
+      widest = Math.min(widest, s.last[u] + r * x.jump);
       if (widest < x.last) {
         return Store.NEVER;
       }
       need += x.copies * Math.max(0, least[u] - s.sum[u]);
-      long extra = shortest(s, u, r, t);
-      over += x.copies * Math.max(0, s.sum[u] + extra - most[u]);
+      long next = t == usable.length ? 0 : Math.min(usable[t], x.widest);
+      next = Math.min(next, s.last[u] + x.jump);
+      over += x.copies * Math.max(0, s.sum[u] + r * next - most[u]);
     }
     if (t + open > usable.length) {
       return Store.NEVER;
@@ -333,24 +319,11 @@ final class Sweep extends LayeredSearch<SweepState> {
     return Math.max(s.waste + over, Math.max(taken + q - mostInAll, s.waste));
   }
 
-  /** What so many more stones of a side come to at least. */
-  private long shortest(SweepState s, int u, int r, int t) {
-    SweepSide x = sides[u];
-    if (r == 0) {
-      return 0;
-    }
-    long first = Math.min(usable[t], x.widest);
-    if (s.count[u] > 0 && x.jump < Store.NEVER) {
-      first = Math.min(first, s.last[u] + x.jump);
-    }
-    return r * first;
-  }
-
   /** What so many more stones of a side come to at most, or −1 where they can't be had. */
   private long reach(SweepState s, int u, int r) {
     SweepSide x = sides[u];
     long all = longest[u][r];
-    if (all < 0 || s.count[u] == 0 || x.jump >= Store.NEVER) {
+    if (all < 0 || x.jump >= SweepSide.FREE) {
       return all;
     }
     long sum = 0;

@@ -1,8 +1,10 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Puts the stones of a head in rows: where each side ends, what is sawn off which stone, so that
@@ -22,17 +24,9 @@ final class SweepRows {
   private static final int QUARTER = Steps.CELLS / 4;
 
   private final SweepSide[] sides;
-  private final List<List<Stone>> stones = List.of(new ArrayList<>(), new ArrayList<>());
+  private final List<List<SweepState>> stones = List.of(new ArrayList<>(), new ArrayList<>());
   private final long shortfall;
   private final Steps steps;
-
-  /**
-   * A stone.
-   *
-   * @param cover what it may be along its blank at most
-   * @param pieces its pieces, one for each copy
-   */
-  record Stone(long cover, int[] pieces) {}
 
   /**
    * A stone in its row.
@@ -42,20 +36,9 @@ final class SweepRows {
    */
   record Set(long width, int[] pieces) {}
 
-  /**
-   * The rows of a head.
-   *
-   * @param left outwards
-   * @param right outwards
-   */
-  record Rows(List<Set> left, List<Set> right) {
-    List<Set> side(int s) {
-      return s == 0 ? left : right;
-    }
-  }
-
   /** Lengths along the blanks for two ends, and what that comes to. */
-  private record Trial(long[] ends, long[][] lengths, long sawn, long imbalance, long bearing) {}
+  private record Trial(
+      List<SweepSide.End> ends, long[][] lengths, long sawn, long imbalance, long bearing) {}
 
   /**
    * @param state of which the stones are
@@ -68,7 +51,7 @@ final class SweepRows {
     this.shortfall = shortfall;
     for (SweepState s = state; s.before != null; s = s.before) {
       if (s.taker / 2 == h) {
-        stones.get(s.taker % 2).add(0, new Stone(s.cover, s.pieces));
+        stones.get(s.taker % 2).add(0, s);
       }
     }
   }
@@ -77,16 +60,15 @@ final class SweepRows {
    * The rows that cost least.
    *
    * @param give how much more than the least may be sawn off for sides that differ less
-   * @return the rows, or null where no order was found
+   * @return the rows left and right, outwards, or null where no order was found
    */
-  Rows find(long give) {
+  List<List<Set>> find(long give) {
     List<Trial> trials = new ArrayList<>();
-    List<Integer> left = ends(0);
-    List<Integer> right = ends(1);
-    for (int l : left) {
-      for (int r : right) {
-        trials.add(trial(new int[] {l, r}, false));
-        trials.add(trial(new int[] {l, r}, true));
+    List<SweepSide.End> right = ends(1);
+    for (SweepSide.End l : ends(0)) {
+      for (SweepSide.End r : right) {
+        trials.add(trial(List.of(l, r), false));
+        trials.add(trial(List.of(l, r), true));
       }
     }
     long least = trials.stream().mapToLong(Trial::sawn).min().orElse(0) + give;
@@ -95,47 +77,37 @@ final class SweepRows {
             .thenComparingLong(Trial::imbalance)
             .thenComparingLong(Trial::sawn)
             .thenComparingLong(Trial::bearing));
-    for (int i = 0; i < Math.min(TRIES, trials.size()); i++) {
-      Rows rows = rows(trials.get(i));
-      if (rows != null) {
-        return rows;
-      }
-    }
-    return null;
+    return trials.stream()
+        .limit(TRIES)
+        .map(this::rows)
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
   }
 
   private long sum(int s) {
-    return stones.get(s).stream().mapToLong(Stone::cover).sum();
+    return stones.get(s).stream().mapToLong(x -> x.cover).sum();
   }
 
-  /** Numbers of the ends that the stones reach, the farthest first. */
-  private List<Integer> ends(int s) {
-    List<Integer> out = new ArrayList<>();
-    long sum = sum(s);
-    long widest = stones.get(s).get(stones.get(s).size() - 1).cover();
-    List<Long> all = sides[s].ends();
-    for (int i = all.size() - 1; i >= 0 && out.size() < ENDS; i--) {
-      boolean last = sides[s].last(i) <= widest || sides[s].shortLast(i) >= 0;
-      if (sides[s].need(all.get(i)) <= sum && last) {
-        out.add(i);
-      }
-    }
-    return out;
+  /** The ends that the stones reach, the farthest first. */
+  private List<SweepSide.End> ends(int s) {
+    List<SweepState> of = stones.get(s);
+    long widest = of.get(of.size() - 1).cover;
+    List<SweepSide.End> out = new ArrayList<>(sides[s].ends);
+    out.removeIf(e -> !e.reached(sum(s), widest));
+    Collections.reverse(out);
+    return out.subList(0, Math.min(ENDS, out.size()));
   }
 
   /**
    * @param keeps whether the longest of all stays long enough for the end
    */
-  private Trial trial(int[] of, boolean keeps) {
+  private Trial trial(List<SweepSide.End> ends, boolean keeps) {
     long[][] x = new long[2][];
-    long[] ends = new long[2];
     long[] over = new long[2];
-    long bearing = 0;
     for (int s = 0; s < 2; s++) {
-      ends[s] = sides[s].ends().get(of[s]);
-      x[s] = stones.get(s).stream().mapToLong(Stone::cover).toArray();
-      over[s] = sum(s) - sides[s].need(ends[s]);
-      bearing += sides[s].side.bearingOff(ends[s]);
+      x[s] = stones.get(s).stream().mapToLong(y -> y.cover).toArray();
+      over[s] = sum(s) - ends.get(s).need();
     }
     long sawn = over[0] + over[1];
     boolean pairs = sides[0].head.mirror() && x[0].length == x[1].length;
@@ -146,7 +118,7 @@ final class SweepRows {
       over[s] -= cut;
     }
     for (int s = 0; s < 2; s++) {
-      level(x[s], over[s], keeps ? sides[s].last(of[s]) : 0, sides[s]);
+      level(x[s], over[s], keeps ? ends.get(s).longest() : 0, sides[s]);
     }
     long imbalance = 0;
     for (int i = 0; i < Math.max(x[0].length, x[1].length); i++) {
@@ -154,6 +126,7 @@ final class SweepRows {
       imbalance += Math.abs(l - (i < x[1].length ? x[1][i] : 0));
     }
     steps.cells(x[0].length * QUARTER);
+    long bearing = ends.get(0).off() + ends.get(1).off();
     return new Trial(ends, x, sawn, sides[0].head.mirror() ? imbalance : 0, bearing);
   }
 
@@ -163,7 +136,7 @@ final class SweepRows {
     for (long left = over; left > 0; left--) {
       int at = -1;
       for (int i = n - 1; i >= 0; i--) {
-        long by = side.jump >= Store.NEVER ? Store.NEVER : (n - 1 - i) * side.jump;
+        long by = (n - 1 - i) * side.jump;
         long least = i == n - 1 ? last : Math.max(side.narrowest, last - by);
         if (x[i] > least && (at < 0 || x[i] >= x[at])) {
           at = i;
@@ -173,17 +146,17 @@ final class SweepRows {
     }
   }
 
-  private Rows rows(Trial t) {
+  private List<List<Set>> rows(Trial t) {
     int[] first = new Order(0, t, null).find();
     int[] second = first == null ? null : new Order(1, t, first).find();
-    return second == null ? null : new Rows(set(0, t, first), set(1, t, second));
+    return second == null ? null : List.of(set(0, t, first), set(1, t, second));
   }
 
   private List<Set> set(int s, Trial t, int[] order) {
     List<Set> out = new ArrayList<>();
     for (int i = 0; i < order.length; i++) {
-      long width = t.lengths()[s][order[i]] - sides[s].extra(i + 1);
-      out.add(new Set(width, stones.get(s).get(order[i]).pieces()));
+      long width = t.lengths()[s][order[i]] - sides[s].extra[i + 1];
+      out.add(new Set(width, stones.get(s).get(order[i]).pieces));
     }
     return out;
   }
@@ -204,7 +177,7 @@ final class SweepRows {
     Order(int s, Trial t, int[] like) {
       x = sides[s];
       length = t.lengths()[s];
-      end = t.ends()[s];
+      end = t.ends().get(s).foot();
       this.like = like != null && like.length == length.length ? like : null;
       at = new int[length.length];
       used = new boolean[length.length];
@@ -231,11 +204,11 @@ final class SweepRows {
         if (++places > PLACES) {
           return false;
         }
-        if (stands(i, outer, beyond, length[k] - x.extra(i))) {
+        if (stands(i, outer, beyond, length[k] - x.extra[i])) {
           used[k] = true;
           at[i - 1] = k;
-          long inner = outer - x.side.joint() - (length[k] - x.extra(i));
-          if (place(i - 1, inner, length[k] - x.extra(i))) {
+          long inner = outer - x.side.joint() - (length[k] - x.extra[i]);
+          if (place(i - 1, inner, length[k] - x.extra[i])) {
             return true;
           }
           used[k] = false;

@@ -5,6 +5,8 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /** Sets upright heads by sweeps over the pieces, for one choice of numbers after the other. */
 final class SweepSearch {
@@ -14,22 +16,23 @@ final class SweepSearch {
   /** How many states are kept in all, at a piece. */
   private static final int STATES = 2_000;
 
-  /** How many of what a sweep finds are put in rows. */
-  private static final int FEW = 12;
-
   private static final long NONE = Store.NEVER;
+
+  /** What is wanting of spare at most, pm. */
+  final long shortfall;
+
+  /** Whether the last look for sides more alike left nothing out. */
+  boolean proved;
 
   private final Pile pile;
   private final Store store;
   private final Moves moves;
-  private final long shortfall;
   private final Numbers numbers;
   private final long[] floor;
   private final long[] near;
   private int from = -1;
   private Node best;
   private PairBound bound;
-  private boolean proved;
   private long cap;
   private final Steps steps;
 
@@ -43,22 +46,13 @@ final class SweepSearch {
     this.moves = moves;
     this.shortfall = shortfall;
     numbers = new Numbers(store, shortfall);
-    floor = numbers.all().stream().mapToLong(Numbers.Choice::root).toArray();
+    floor = numbers.all.stream().mapToLong(Numbers.Choice::root).toArray();
     near = floor.clone();
-  }
-
-  /** What is wanting of spare at most, pm. */
-  long shortfall() {
-    return shortfall;
   }
 
   /** No choice with so little wanting of spare saws off less, unless it is the one known. */
   long floor() {
-    long least = numbers.whole() ? Store.NEVER : 0;
-    for (long f : floor) {
-      least = Math.min(least, f);
-    }
-    return least;
+    return numbers.whole ? LongStream.of(floor).min().orElse(Store.NEVER) : 0;
   }
 
   /**
@@ -72,14 +66,14 @@ final class SweepSearch {
     cap = 0;
     bound(best == null ? Store.NEVER : best.sawn + pile.give(), until);
     for (int i = 0; i < floor.length && steps.taken() < until; i++) {
-      floor[i] = Math.max(floor[i], bound.sawn(numbers.all().get(i)));
+      floor[i] = Math.max(floor[i], bound.sawn(numbers.all.get(i)));
     }
     for (int width : WIDTHS) {
       for (int i : order(STATES / width)) {
         long sawn = best == null ? Store.NEVER : best.sawn;
         if (steps.taken() < until && floor[i] < sawn) {
-          Numbers.Choice c = numbers.all().get(i);
-          Sweep.Bar bar = new Sweep.Bar(sawn == Store.NEVER ? sawn : sawn - c.sawn());
+          Numbers.Choice c = numbers.all.get(i);
+          Sweep.Bar bar = new Sweep.Bar(sawn == NONE ? NONE : sawn - c.sawn(), NONE, NONE);
           long least = sweep(i, width, bar, until, 0);
           floor[i] = Math.max(floor[i], Math.min(least, best == null ? Store.NEVER : best.sawn));
         }
@@ -102,6 +96,7 @@ final class SweepSearch {
     bound(cap, until);
     proved = best.imbalance == 0 || all(() -> new Sweep.Bar(cap, best.imbalance, NONE), until);
     proved &= all(() -> new Sweep.Bar(best.sawn - 1, best.imbalance + 1, NONE), until);
+    proved &= numbers.whole;
     proved &= all(() -> new Sweep.Bar(best.sawn, best.imbalance + 1, best.bearing), until);
     return best;
   }
@@ -109,13 +104,8 @@ final class SweepSearch {
   private void bound(long sawn, long until) {
     if (bound == null) {
       long limit = (until - steps.taken()) / 2;
-      bound = new PairBound(store, numbers.all(), moves.least()[2], sawn, limit);
+      bound = new PairBound(store, numbers.all, moves.least()[2], sawn, limit);
     }
-  }
-
-  /** Whether the last look for sides more alike left nothing out. */
-  boolean proved() {
-    return proved && numbers.whole();
   }
 
   /** Sweeps for one aim after the other, each set by the best so far; whether nothing is left. */
@@ -125,7 +115,7 @@ final class SweepSearch {
     for (int width : WIDTHS) {
       all = true;
       for (int i = 0; i < floor.length; i++) {
-        Numbers.Choice c = numbers.all().get(i);
+        Numbers.Choice c = numbers.all.get(i);
         done[i] |= steps.taken() < until && bound.beats(best.cost(), c, cap);
         Node before = null;
         while (!done[i] && before != best && steps.taken() < until) {
@@ -147,13 +137,12 @@ final class SweepSearch {
    * @return what is sawn off at least by what was not looked at, or found no rows
    */
   private long sweep(int i, int width, Sweep.Bar bar, long until, long give) {
-    Numbers.Choice c = numbers.all().get(i);
+    Numbers.Choice c = numbers.all.get(i);
     Sweep sweep = c.sweep();
     long share = Math.min(until - steps.taken(), Math.max(20_000, (until - steps.taken()) / 3));
-    List<SweepState> found =
-        sweep.run(new Sweep.Aim(width, bar, FEW, steps.taken() + share, width % 7));
+    List<SweepState> found = sweep.run(width, bar, steps.taken() + share);
     near[i] = found.isEmpty() ? Store.NEVER : found.get(0).low + c.sawn();
-    long least = sweep.floor() == Store.NEVER ? Store.NEVER : sweep.floor() + c.sawn();
+    long least = sweep.floor == Store.NEVER ? Store.NEVER : sweep.floor + c.sawn();
     for (SweepState s : found) {
       long low = s.low + c.sawn();
       if (steps.taken() >= until || !bar.alike() && best != null && low >= best.sawn) {
@@ -174,12 +163,11 @@ final class SweepSearch {
 
   /** The choices that promise most, that of the best known first. */
   private List<Integer> order(int most) {
-    List<Integer> out = new ArrayList<>();
-    for (int i = 0; i < floor.length; i++) {
-      out.add(i);
-    }
-    out.sort(Comparator.comparingLong(i -> i == from ? -1 : near[i]));
-    return out.size() > most ? out.subList(0, Math.min(out.size(), Math.max(2, most))) : out;
+    return IntStream.range(0, floor.length)
+        .boxed()
+        .sorted(Comparator.comparingLong(i -> i == from ? -1 : near[i]))
+        .limit(Math.max(2, most))
+        .toList();
   }
 
   /** The state in which all stand, or null. */
@@ -188,28 +176,23 @@ final class SweepSearch {
     Node n = new Node(new BitSet());
     for (int h = 0; h < pile.heads().size() && n != null; h++) {
       SweepRows of = new SweepRows(s, sides, h, shortfall, steps);
-      SweepRows.Rows rows = of.find(give / Math.max(1, pile.heads().get(h).copies()));
-      n = rows == null ? null : set(start(n, c, h), rows);
+      List<List<SweepRows.Set>> rows = of.find(give / Math.max(1, pile.heads().get(h).copies()));
+      n = rows == null ? null : start(n, c, h);
+      while (n != null && !n.whole) {
+        List<SweepRows.Set> row = rows.get(n.turn);
+        int i = n.set[n.turn];
+        n = moves.put(n, row.get(i).width(), i + 1 == row.size(), row.get(i).pieces());
+      }
     }
     return n;
   }
 
   private Node start(Node n, Numbers.Choice c, int h) {
     List<Node> next = new ArrayList<>();
-    moves.start(n, c.ways()[h], next);
+    moves.start(n, c.ways().get(h), next);
     return next.stream()
         .filter(x -> java.util.Arrays.equals(x.pieces, c.keys().get(h)))
         .findFirst()
         .orElse(null);
-  }
-
-  private Node set(Node from, SweepRows.Rows rows) {
-    Node n = from;
-    while (n != null && !n.whole) {
-      List<SweepRows.Set> row = rows.side(n.turn);
-      int i = n.set[n.turn];
-      n = moves.put(n, row.get(i).width(), i + 1 == row.size(), row.get(i).pieces());
-    }
-    return n;
   }
 }

@@ -1,24 +1,29 @@
 package headcourse.layout.yard.rows;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
+import java.util.stream.LongStream;
 
 /**
  * A side of an upright head that gets so many stones. How long a stone is along its blank is its
  * width and what its place adds, so that what a side takes in all depends on its end only.
  */
 final class SweepSide {
+  /** By how much neighbours may differ where they may by any length. */
+  static final long FREE = Store.NEVER / 1024;
+
   final int h;
-  final int s;
   final Pile.Head head;
   final RowSide side;
   final int stones;
   final int copies;
 
-  /** How many stones are there already. */
-  final int there;
+  /** The ends that stones may reach, the nearest first. */
+  final List<End> ends = new ArrayList<>();
 
   /** The greatest and the least that a stone is along its blank, whatever its place. */
   final long widest;
@@ -34,77 +39,86 @@ final class SweepSide {
   /** The shortest stone may be no longer than this, or none can be the last. */
   final long first;
 
-  private final long[] extra;
-  private final List<Long> ends = new ArrayList<>();
-  private final List<Long> lasts = new ArrayList<>();
-  private final List<Long> shorts = new ArrayList<>();
-  private final Map<Long, Boolean> joints = new HashMap<>();
+  /** What the place of a stone, from 1, adds to its width along the blank. */
+  final long[] extra;
+
+  private final int there;
+  private final long shortfall;
   private final long extras;
+  private final Map<Long, Boolean> joints = new HashMap<>();
+
+  /**
+   * An end.
+   *
+   * @param foot where it is
+   * @param need what all stones come to along their blanks
+   * @param off how far the bearing is off, pm, all copies
+   * @param longest the least length of a last stone that covers the jamb
+   * @param shortest the greatest length of a last stone past the jamb, or −1
+   */
+  record End(long foot, long need, long off, long longest, long shortest) {
+    /** Whether stones may reach it that come to so much at most, the longest to so much. */
+    boolean reached(long sum, long widest) {
+      return need <= sum && (longest <= widest || shortest >= 0);
+    }
+  }
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
    */
-  SweepSide(Pile.Head head, int h, int s, Pile.Row row, int stones, long shortfall) {
+  SweepSide(Pile.Head head, int h, Pile.Row row, int stones, long shortfall) {
     this.head = head;
     this.h = h;
-    this.s = s;
     this.side = row.side();
     this.there = row.there().size();
     this.stones = stones;
     this.copies = head.copies();
+    this.shortfall = shortfall;
     extra = new long[stones + 1];
-    long sum = 0;
-    long high = 0;
-    long low = Long.MAX_VALUE;
     long step = side.joint() + head.min();
     for (int i = 1; i <= stones; i++) {
-      boolean end = i == stones;
-      extra[i] = side.extent(i, side.start(), side.start() + step, end) - head.min();
-      sum += extra[i];
-      high = Math.max(high, extra[i]);
-      low = Math.min(low, extra[i]);
+      extra[i] = side.extent(i, side.start(), side.start() + step, i == stones) - head.min();
     }
-    extras = sum;
-    widest = head.max() + high;
-    narrowest = head.min() + low;
-    jump = head.jump() > head.max() ? Store.NEVER : head.jump() + high - low;
-    long near = side.start() + stones * step;
+    LongSummaryStatistics of = LongStream.of(extra).skip(1).summaryStatistics();
+    extras = of.getSum();
+    widest = head.max() + of.getMax();
+    narrowest = head.min() + of.getMin();
+    jump = head.jump() > head.max() ? FREE : head.jump() + of.getMax() - of.getMin();
     long far = side.start() + stones * (side.joint() + head.max());
-    long lastLeast = Store.NEVER;
-    for (long e = Math.max(near, 0); e <= Math.min(far, side.lastEnd()); e++) {
+    far = Math.min(far, side.lastEnd());
+    for (long e = Math.max(side.start() + stones * step, 0); e <= far; e++) {
       if (side.bearingOff(e) >= 0 && side.shortfall(stones, e, true) <= shortfall) {
-        long w = end(e, shortfall);
-        lastLeast = Math.min(lastLeast, w);
+        end(e, e - side.start() - stones * side.joint() + extras);
       }
     }
-    last = lastLeast;
-    boolean past = lasts.stream().allMatch(w -> w == Store.NEVER);
-    first = past ? shorts.stream().mapToLong(w -> w).max().orElse(-1) : Store.NEVER;
+    last =
+        ends.stream()
+            .mapToLong(e -> e.shortest() < 0 ? e.longest() : narrowest)
+            .min()
+            .orElse(Store.NEVER);
+    boolean past = ends.stream().allMatch(e -> e.longest() == Store.NEVER);
+    first = past ? ends.stream().mapToLong(End::shortest).max().orElse(-1) : FREE;
   }
 
-  /** Takes note of an end, and gives the least length that the longest stone must have for it. */
-  private long end(long e, long shortfall) {
-    long from = next(e, head.min(), true, shortfall);
-    long to = next(e, from, false, shortfall);
-    long beyond = to > head.max() ? from : next(e, to, true, shortfall);
+  /** Takes note of an end if a last stone may reach it. */
+  private void end(long e, long need) {
+    long from = next(e, head.min(), true);
+    long to = next(e, from, false);
+    long beyond = to > head.max() ? from : next(e, to, true);
     // Others fall from a long last stone, or rise from a short one past the jamb, by steps at most.
     long longest = beyond > head.max() ? Store.NEVER : beyond + extra[stones];
     long shortest = to > head.max() ? -1 : to - 1 + extra[stones];
-    longest = longest < Store.NEVER && stair(longest, false) > need(e) ? Store.NEVER : longest;
-    shortest = shortest >= 0 && stair(shortest, true) < need(e) ? -1 : shortest;
-    if (longest == Store.NEVER && shortest < 0) {
-      return Store.NEVER;
+    longest = longest < Store.NEVER && stair(longest, false) > need ? Store.NEVER : longest;
+    shortest = shortest >= 0 && stair(shortest, true) < need ? -1 : shortest;
+    if (longest < Store.NEVER || shortest >= 0) {
+      ends.add(new End(e, need, copies * side.bearingOff(e), longest, shortest));
     }
-    ends.add(e);
-    lasts.add(longest);
-    shorts.add(shortest);
-    return shortest < 0 ? longest : narrowest;
   }
 
   /** The next width from one on at which a last stone stands, or does not. */
-  private long next(long e, long from, boolean stands, long shortfall) {
+  private long next(long e, long from, boolean stands) {
     long w = from;
-    while (w <= head.max() && stands(e, w, shortfall) != stands) {
+    while (w <= head.max() && stands(e, w) != stands) {
       w++;
     }
     return w;
@@ -114,33 +128,22 @@ final class SweepSide {
   private long stair(long from, boolean up) {
     long sum = 0;
     for (long k = 0; k < stones; k++) {
-      long by = jump >= Store.NEVER ? Store.NEVER / 64 : k * jump;
-      sum += k == 0 ? from : up ? Math.min(widest, from + by) : Math.max(narrowest, from - by);
+      sum += up ? Math.min(widest, from + k * jump) : Math.max(narrowest, from - k * jump);
     }
     return sum;
   }
 
-  private boolean stands(long e, long w, long shortfall) {
+  private boolean stands(long e, long w) {
     long inner = e - side.joint() - w;
     return side.stands(stones, inner, e, true)
-        && (stones == 1 ? inner == side.start() : joint(inner, shortfall));
+        && (stones == 1 ? inner == side.start() : joints.computeIfAbsent(inner, this::joint));
   }
 
   /** Whether the joint before the last stone may stand at a foot. */
-  private boolean joint(long foot, long shortfall) {
-    if (side.shortfall(stones - 1, foot, false) > shortfall) {
-      return false;
-    }
-    return joints.computeIfAbsent(foot, this::joint);
-  }
-
   private boolean joint(long foot) {
-    for (long w = head.min(); w <= head.max(); w++) {
-      if (side.stands(stones - 1, foot - side.joint() - w, foot, false)) {
-        return true;
-      }
-    }
-    return false;
+    return side.shortfall(stones - 1, foot, false) <= shortfall
+        && LongStream.rangeClosed(head.min(), head.max())
+            .anyMatch(w -> side.stands(stones - 1, foot - side.joint() - w, foot, false));
   }
 
   /**
@@ -148,32 +151,11 @@ final class SweepSide {
    * the longest to so much, and no more than so much is sawn off them.
    */
   long bearing(long sum, long widest, long sawn) {
-    long least = Store.NEVER;
-    for (int i = ends.size() - 1; i >= 0 && sum - need(ends.get(i)) <= sawn; i--) {
-      boolean stands = lasts.get(i) <= widest || shorts.get(i) >= 0;
-      if (need(ends.get(i)) <= sum && stands) {
-        least = Math.min(least, copies * side.bearingOff(ends.get(i)));
-      }
-    }
-    return least;
-  }
-
-  boolean possible() {
-    return !ends.isEmpty();
-  }
-
-  List<Long> ends() {
-    return ends;
-  }
-
-  /** The least length of a last stone that covers the jamb, with the end of this number. */
-  long last(int end) {
-    return lasts.get(end);
-  }
-
-  /** The greatest length of a last stone past the jamb with the end of this number, or −1. */
-  long shortLast(int end) {
-    return shorts.get(end);
+    return ends.stream()
+        .filter(e -> e.reached(sum, widest) && sum - e.need() <= sawn)
+        .mapToLong(End::off)
+        .min()
+        .orElse(Store.NEVER);
   }
 
   /**
@@ -182,22 +164,11 @@ final class SweepSide {
    */
   long reached(long sum, long widest) {
     for (int i = ends.size() - 1; i >= 0; i--) {
-      long need = need(ends.get(i));
-      if (need <= sum && (lasts.get(i) <= widest || shorts.get(i) >= 0)) {
-        return need;
+      if (ends.get(i).reached(sum, widest)) {
+        return ends.get(i).need();
       }
     }
     return -1;
-  }
-
-  /** What the place of a stone, from 1, adds to its width along the blank. */
-  long extra(int place) {
-    return extra[place];
-  }
-
-  /** What all stones come to along their blanks with this end. */
-  long need(long end) {
-    return end - side.start() - stones * side.joint() + extras;
   }
 
   /**
@@ -205,22 +176,13 @@ final class SweepSide {
    * bearings are off by less than so much, all copies.
    */
   long need(long off, boolean nearest) {
-    for (int i = 0; i < ends.size(); i++) {
-      long e = ends.get(nearest ? i : ends.size() - 1 - i);
-      if (copies * side.bearingOff(e) < off) {
-        return need(e);
-      }
-    }
-    return nearest ? Store.NEVER : -1;
+    LongStream needs = ends.stream().filter(e -> e.off() < off).mapToLong(End::need);
+    return nearest ? needs.min().orElse(Store.NEVER) : needs.max().orElse(-1);
   }
 
   /** Whether its stones and those of the other side are set against each other, from the first. */
   boolean pairs(SweepSide o) {
-    for (int i = 1; i <= Math.min(stones, o.stones); i++) {
-      if (extra[i] != o.extra[i]) {
-        return false;
-      }
-    }
-    return head.mirror() && there == o.there;
+    int to = 1 + Math.min(stones, o.stones);
+    return head.mirror() && there == o.there && Arrays.equals(extra, 1, to, o.extra, 1, to);
   }
 }

@@ -1,22 +1,30 @@
 package headcourse.layout.yard.rows;
 
+import java.util.Arrays;
+import java.util.stream.Stream;
+
 /** So many stones of each side given their pieces, the shortest first. */
 final class SweepState extends LayeredSearch.State {
   private final SweepSide[] sides;
   final SweepState before;
 
-  /** Which side took which piece, with the next ones for its copies. */
-  final int taker;
+  /** Which side took which piece, with the next ones for its copies; −1 before the first. */
+  int taker = -1;
 
-  final int[] pieces;
-  final long cover;
+  int[] pieces;
+  long cover;
 
   final int[] count;
   final long[] sum;
+
+  /** The longest stone of each side; without any, longer than all. */
   final long[] last;
 
+  /** How many stones of all sides are still to come. */
+  private int open;
+
   /** What pieces taken are longer than their stones may be. */
-  final long waste;
+  long waste;
 
   /** The piece that is next to be taken or left. */
   int at;
@@ -30,13 +38,11 @@ final class SweepState extends LayeredSearch.State {
   SweepState(SweepSide[] sides) {
     this.sides = sides;
     before = null;
-    taker = -1;
-    pieces = null;
-    cover = 0;
     count = new int[sides.length];
     sum = new long[sides.length];
     last = new long[sides.length];
-    waste = 0;
+    Arrays.fill(last, SweepSide.FREE);
+    open = Stream.of(sides).mapToInt(x -> x.stones).sum();
   }
 
   SweepState(SweepState from, int taker, int[] pieces, long cover, long waste, int at) {
@@ -48,6 +54,7 @@ final class SweepState extends LayeredSearch.State {
     this.waste = from.waste + waste;
     this.at = at;
     gap = from.gap;
+    open = from.open - 1;
     count = from.count.clone();
     sum = from.sum.clone();
     last = from.last.clone();
@@ -58,12 +65,7 @@ final class SweepState extends LayeredSearch.State {
 
   /** Whether all sides have their stones. */
   boolean whole() {
-    for (int u = 0; u < count.length; u++) {
-      if (count[u] < sides[u].stones) {
-        return false;
-      }
-    }
-    return true;
+    return open == 0;
   }
 
   @Override
@@ -75,7 +77,8 @@ final class SweepState extends LayeredSearch.State {
   long[] key() {
     long[] of = new long[3 * sides.length];
     for (int u = 0; u < sides.length; u++) {
-      boolean counts = count[u] == sides[u].stones || sides[u].jump < Store.NEVER;
+      boolean steep = sides[u].jump < SweepSide.FREE;
+      boolean counts = steep && count[u] > 0 || count[u] == sides[u].stones;
       of[3 * u] = count[u];
       of[3 * u + 1] = sum[u];
       of[3 * u + 2] = counts ? last[u] : 0;
