@@ -173,8 +173,10 @@ final class CuttingBar {
             inside.add(marked(g, blank, i, paths.subList(i, i + n)));
           }
           offCut(g, blank, paths, y + bar / 2);
-          row(blank, inside).draw(g, y + bar, 1);
-          double at = y + bar + below(blank);
+          BarFigures row = row(blank, inside);
+          row.draw(g, y + bar, 1);
+          // Marks that found no room on their stones after all may have made it higher.
+          double at = y + bar + Math.max(below(blank), row.height() + 0.4);
           for (String list : lists(blank)) {
             at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
           }
