@@ -32,6 +32,9 @@ public final class RibSheets implements SheetComposer {
   /** Places of the tiles' grid that are tried each way. */
   private static final int STEPS = 6;
 
+  /** Between places of a curve that tiles are counted by, mm. */
+  private static final double APART = 2;
+
   @Override
   public Bundle bundle() {
     return Bundle.FULL_SIZE;
@@ -181,8 +184,9 @@ public final class RibSheets implements SheetComposer {
   private static List<Point> places(Path curve) {
     List<Point> places = new ArrayList<>();
     for (Edge e : curve.edges()) {
-      for (int i = 0; i <= TileClip.STEPS; i++) {
-        places.add(e.at((double) i / TileClip.STEPS));
+      int steps = (int) Math.ceil(e.length() / APART);
+      for (int i = 0; i <= steps; i++) {
+        places.add(e.at((double) i / Math.max(1, steps)));
       }
     }
     return places;
