@@ -9,6 +9,7 @@ import headcourse.job.Job;
 import headcourse.job.yaml.JobReader;
 import headcourse.layout.shapes.Shapes;
 import headcourse.mutation.Mutator;
+import headcourse.mutation.YardMutator;
 import headcourse.rules.RuleBook;
 import headcourse.sheet.SheetFrame;
 import headcourse.sheet.book.SheetBook;
@@ -46,11 +47,18 @@ public final class MutationCampaign {
   /** One in so many of all goes through both commands as a user runs them. */
   private static final int COMMANDS = 60;
 
+  /** One in so many has a yard's list changed, of a job as it stands. */
+  private static final int YARDS = 23;
+
+  private static final String YARD = "sheep-wash-yard.csv";
   private static final long LONGEST = 10_000_000_000L;
   private static final Path KEPT = Path.of("target", "mutation");
 
   private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
   private final Mutator mutator;
+  private final YardMutator yards;
+  private final String ofYard;
+  private final byte[] whole;
   private final Path folder;
   private final Map<String, Integer> kinds = new TreeMap<>();
   private final Map<String, Integer> ends = new TreeMap<>();
@@ -64,11 +72,18 @@ public final class MutationCampaign {
   private volatile long seed;
   private volatile long began;
   private volatile String text = "";
+  private volatile byte[] yard;
   private volatile Thread worker;
 
   private MutationCampaign(List<String> files, int step) throws IOException {
     this.step = step;
     mutator = new Mutator(files);
+    whole = Files.readAllBytes(Path.of("jobs", YARD));
+    yards = new YardMutator(new String(whole, StandardCharsets.UTF_8));
+    // Fewer steps than the job's own: what is looked for is not how good the answer is.
+    ofYard =
+        Files.readString(Path.of("jobs/sheep-wash.yaml")).replaceAll("(?m)^steps:.*$", "")
+            + "\nsteps: 20000\n";
     folder = Files.createTempDirectory("mutation");
     Files.createDirectories(KEPT);
     try (Stream<Path> jobs = Files.list(Path.of("jobs"))) {
@@ -179,7 +194,9 @@ public final class MutationCampaign {
     Thread me = Thread.currentThread();
     while (worker == me && tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
       seed += step;
-      Mutator.Mutated m = mutator.next(seed);
+      boolean list = seed % YARDS == 5;
+      yard = list ? yards.next(seed) : whole;
+      Mutator.Mutated m = list ? new Mutator.Mutated("yard", ofYard) : mutator.next(seed);
       text = m.text();
       began = threads.getCurrentThreadCpuTime();
       String end;
@@ -235,6 +252,9 @@ public final class MutationCampaign {
       try {
         Path kept = KEPT.resolve(name + "-" + seed + ".yaml");
         Files.writeString(kept, text);
+        if (yard != whole) {
+          Files.write(KEPT.resolve(name + "-" + seed + ".csv"), yard);
+        }
         Files.writeString(KEPT.resolve(name + "-" + seed + ".txt"), more + "\n");
       } catch (IOException e) {
         System.out.println(e);
@@ -243,7 +263,7 @@ public final class MutationCampaign {
   }
 
   private Optional<byte[]> beside(String name) {
-    return new JobFile(folder, "job.yaml").beside(name);
+    return name.equals(YARD) ? Optional.of(yard) : new JobFile(folder, "job.yaml").beside(name);
   }
 
   private String one(String job) throws IOException {
@@ -279,6 +299,7 @@ public final class MutationCampaign {
 
   private void commands(byte[] bytes) throws IOException {
     Files.write(folder.resolve("job.yaml"), bytes);
+    Files.write(folder.resolve(YARD), yard);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
     int check = Main.run(List.of("check", "job.yaml"), folder, out, out);
