@@ -75,14 +75,19 @@ record Arguments(
     boolean open = false;
     String language = "";
     List<Option> given = new ArrayList<>();
+    boolean names = false;
     for (int i = 0; i < args.size(); i++) {
       String a = args.get(i);
       String value = null;
-      if (a.startsWith("--") && a.contains("=")) {
+      if (a.equals("--") && !names) {
+        names = true;
+        continue;
+      }
+      if (!names && a.startsWith("--") && a.contains("=")) {
         value = a.substring(a.indexOf('=') + 1);
         a = a.substring(0, a.indexOf('='));
       }
-      if (!a.startsWith("-") || a.length() == 1) {
+      if (names || !a.startsWith("-") || a.length() == 1) {
         if (command.isEmpty()) {
           command = a;
         } else {

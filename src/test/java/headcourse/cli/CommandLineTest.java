@@ -101,6 +101,16 @@ class CommandLineTest {
   }
 
   @Test
+  void namesAfterTwoDashesAreFiles() throws IOException {
+    write("-barn.yaml", GOOD);
+    assertEquals(2, run("check", "-barn.yaml"));
+    assertTrue(err().contains("unknown option -barn.yaml"), err());
+    assertEquals(0, run("check", "--", "-barn.yaml"), this::err);
+    assertEquals(2, run("check", "--", "--help"));
+    assertTrue(err().contains("no file --help"), err());
+  }
+
+  @Test
   void onlySomeOnOtherPaper() throws IOException {
     write("barn.yaml", GOOD);
     assertEquals(
