@@ -35,6 +35,9 @@ final class FaceSizes implements Audit.Check {
     Words words = Words.of(work.job().language().word()).withTongues();
     for (Mark.Group drawing : figures.drawings()) {
       for (HeadWork head : work.heads()) {
+        if (!drawing.title().contains(head.layout().opening().mark())) {
+          continue;
+        }
         for (Piece p : head.pieces()) {
           if (!drawing.title().contains(p.mark())) {
             continue;

@@ -85,8 +85,10 @@ public record SheetContext(
 
   /** Whether a stone stands in a head with a key. */
   public boolean keyed(Piece piece) {
+    String stone = "-" + piece.stone().mark();
     return work.heads().stream()
-        .filter(h -> h.pieces().contains(piece))
+        .filter(h -> piece.mark().startsWith(h.layout().opening().mark()))
+        .filter(h -> piece.mark().equals(h.layout().opening().mark() + stone))
         .anyMatch(h -> h.layout().stones().stream().anyMatch(s -> s.role() == Role.KEY));
   }
 
