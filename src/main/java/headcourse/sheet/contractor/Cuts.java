@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The sections of a set, with the letters that they go by, and where each is cut. */
 final class Cuts {
@@ -158,9 +159,10 @@ final class Cuts {
       ScrewSection s = new ScrewSection(context, a.piece(), a.notch());
       String name = context.say("contractor.section-screw", Marks.of(a.pieces(), true));
       Map<String, Point> places = new LinkedHashMap<>();
+      Set<String> held = a.pieces().stream().map(Piece::mark).collect(Collectors.toSet());
       for (HeadWork h : context.work().heads()) {
         h.pieces().stream()
-            .filter(a.pieces()::contains)
+            .filter(p -> held.contains(p.mark()))
             .filter(p -> !p.notches().isEmpty())
             .findFirst()
             .ifPresent(p -> places.put(mark(h), p.notches().get(0).at()));
