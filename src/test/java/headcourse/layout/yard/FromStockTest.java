@@ -24,10 +24,12 @@ import headcourse.testing.JobMaker;
 import headcourse.units.Length;
 import headcourse.work.CureCheck;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -240,6 +242,43 @@ class FromStockTest {
         List.of("D1-L2"), after.plan.changes().stream().map(StockPlan.Moved::stone).toList());
     assertTrue(after.plan.blanks().stream().noneMatch(b -> b.id().equals(lost)));
     assertEquals(head.joints(), after.heads.get(0).layout().joints());
+  }
+
+  /**
+   * Of all numbers of stones the one is taken that saws off least: widths held to half an inch
+   * leave one number or none, and of these heads none saws off less. What is sawn off is what the
+   * blanks have more than their stones and two clean cuts.
+   */
+  @Test
+  void aCurvedHeadHasTheNumberThatSawsOffLeast() {
+    Set<Double> each = new TreeSet<>();
+    for (double min = 4; min < 9; min += 0.5) {
+      JobMaker m = segmental();
+      m.first().min = in(min);
+      m.first().max = in(min + 0.4375);
+      m.first().target = in(min + 0.25);
+      Job job = m.make();
+      if (PileChooser.setOut(job, Shapes::named).solutions().get(0) instanceof Solution.Solved) {
+        each.add(sawnOff(work(m)));
+      }
+    }
+    JobMaker all = segmental();
+    all.first().min = in(4);
+    double least = sawnOff(work(all));
+    assertTrue(each.size() > 1, each.toString());
+    assertEquals(Collections.min(each), least, 1e-6);
+  }
+
+  private static double sawnOff(Worked w) {
+    double cuts = w.job.tools().saw().cleanCut().times(2).mm();
+    double tick = w.job.grid().tick().mm();
+    double off = 0;
+    for (StockPlan.CutBlank b : w.plan.blanks()) {
+      double stone = b.cuts().get(0).extent().mm();
+      off += Math.floor((b.length().mm() - cuts) / tick + 1e-6) - Math.ceil(stone / tick - 1e-6);
+    }
+    assertEquals(w.heads.get(0).layout().proof().cost(), off * tick, 1e-6);
+    return off * tick;
   }
 
   @Test
