@@ -79,7 +79,7 @@ public final class TicketSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
     List<PageDraft> drafts = new ArrayList<>();
-    List<Filled> apart = new ArrayList<>();
+    SoffitPages apart = new SoffitPages(c);
     String last = "";
     int next = 0;
     while (next < tickets.size()) {
@@ -88,10 +88,10 @@ public final class TicketSheets implements SheetComposer {
       drafts.add(page(c, page, last));
       last = tickets.get(next - 1).head().layout().opening().mark();
       if (page.apart) {
-        apart.add(page);
+        page.rows.forEach(r -> r.tickets.forEach(t -> apart.add(t, page.turn)));
       }
     }
-    drafts.addAll(soffits(c, apart));
+    drafts.addAll(apart.all());
     return drafts;
   }
 
@@ -203,32 +203,5 @@ public final class TicketSheets implements SheetComposer {
       y += h + GAP;
     }
     return page;
-  }
-
-  // Soffit pieces for which their tickets have no room, one under another.
-  private static List<PageDraft> soffits(SheetContext c, List<Filled> pages) {
-    List<PageDraft> drafts = new ArrayList<>();
-    PageDraft page = null;
-    double y = 0;
-    for (Filled plan : pages) {
-      for (Row row : plan.rows) {
-        for (Ticket t : row.tickets) {
-          TicketSoffit soffit = new TicketSoffit(c, t, plan.type);
-          Box area = c.area(plan.turn);
-          double h = soffit.height(area.width());
-          if (h == 0) {
-            continue;
-          }
-          if (page == null || y + h > page.area().maxY()) {
-            page = c.page(plan.turn, t.piece().mark() + "-S", c.say("ticket.soffits"));
-            drafts.add(page);
-            y = page.area().minY();
-          }
-          soffit.drawApart(page.board(), Box.of(page.area().minX(), y, area.width(), h));
-          y += h + GAP;
-        }
-      }
-    }
-    return drafts;
   }
 }
