@@ -29,17 +29,28 @@ public final class TicketSheets implements SheetComposer {
    * @param type lettering
    * @param way how panels stand
    * @param apart whether soffit pieces follow on pages of their own
+   * @param scale of the first ticket's face if it has the page to itself
    */
   private record Filled(
-      Turn turn, int columns, TicketType type, Way way, boolean apart, List<Row> rows) {
+      Turn turn,
+      int columns,
+      TicketType type,
+      Way way,
+      boolean apart,
+      List<Row> rows,
+      double scale) {
     int count() {
       return rows.stream().mapToInt(r -> r.tickets.size()).sum();
     }
 
-    // More tickets; then larger lettering; then the fewer columns, the larger the tickets.
+    // More tickets, or one with its face larger; then larger lettering; then the fewer columns,
+    // the larger the tickets.
     boolean better(Filled o) {
       if (count() != o.count()) {
         return count() > o.count();
+      }
+      if (count() == 1 && Math.abs(scale - o.scale) > 1e-9) {
+        return scale > o.scale;
       }
       double size = type.note().height() + type.body().height();
       double other = o.type.note().height() + o.type.body().height();
@@ -117,6 +128,13 @@ public final class TicketSheets implements SheetComposer {
     if (best == null) {
       throw new NoRoom("a ticket");
     }
+    if (best.count() == 1) {
+      for (Way way : Way.values()) {
+        for (TicketType type : TicketType.ALL) {
+          best = better(c, left.subList(0, 1), type, way, best.apart, best);
+        }
+      }
+    }
     return best;
   }
 
@@ -163,7 +181,8 @@ public final class TicketSheets implements SheetComposer {
       used += gap + row.height;
       rows.add(row);
     }
-    return new Filled(turn, columns, type, way, apart, rows);
+    double scale = rows.isEmpty() ? 0 : rows.get(0).panels.get(0).scale(room);
+    return new Filled(turn, columns, type, way, apart, rows, scale);
   }
 
   /**
