@@ -121,4 +121,27 @@ class AnchorFinderTest {
     assertEquals(in(3.5), a.screw());
     assertEquals(in(0.75), a.penetration());
   }
+
+  /**
+   * Stones 12 in high have their centre of mass near 5 in, their returns below, and slots stand
+   * halfway from there to 9 1/2 in, two thicknesses clear of the top: 7 1/4 in. Where the lintel
+   * ends at 6 1/2 in they move down onto it.
+   */
+  @Test
+  void slotsStandWhereScrewsHold() {
+    JobMaker m = JobMaker.one();
+    List<Double> usual = slots(m);
+    m.backing = List.of(of(6.5, Backing.Kind.WOOD, "lintel"), of(null, Backing.Kind.BOARD, ""));
+    List<Double> onLintel = slots(m);
+    assertTrue(usual.stream().allMatch(h -> h > 6.5), usual.toString());
+    assertTrue(onLintel.stream().allMatch(h -> h < 6.5), onLintel.toString());
+  }
+
+  /** Heights of slots above the soffit of upright stones, in. */
+  private static List<Double> slots(JobMaker m) {
+    return HeadBenchTest.work(m.make()).pieces().stream()
+        .flatMap(p -> p.notches().stream())
+        .map(n -> n.height().mm() / 25.4)
+        .toList();
+  }
 }

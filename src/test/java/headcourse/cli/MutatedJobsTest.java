@@ -28,7 +28,12 @@ class MutatedJobsTest {
 
   static Stream<String> files() throws IOException {
     try (Stream<Path> all = Files.list(FOLDER)) {
-      return all.map(p -> p.getFileName().toString()).sorted().toList().stream();
+      return all
+          .map(p -> p.getFileName().toString())
+          .filter(f -> f.endsWith(".yaml"))
+          .sorted()
+          .toList()
+          .stream();
     }
   }
 
@@ -46,6 +51,10 @@ class MutatedJobsTest {
   @MethodSource("files")
   void checkAndDrawAgree(String file) throws IOException {
     Files.copy(FOLDER.resolve(file), folder.resolve(file));
+    String yard = file.replace(".yaml", ".csv");
+    if (Files.exists(FOLDER.resolve(yard))) {
+      Files.copy(FOLDER.resolve(yard), folder.resolve(yard));
+    }
     int check = run("check", file);
     assertTrue(check != Main.MACHINE, said);
     assertTrue(check != Main.WRONG || said.startsWith(file + ":"), said);

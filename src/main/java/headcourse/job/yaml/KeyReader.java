@@ -32,9 +32,9 @@ final class KeyReader {
         new HeadSpec.Key(
             s.length("bottom", Range.POSITIVE.cut(), null),
             s.length("top", Range.POSITIVE.cut(), null),
-            s.length("rise", Range.NOT_NEGATIVE.cut(), Length.ZERO),
-            s.length("drop", Range.NOT_NEGATIVE.cut(), Length.ZERO),
-            s.length("proud", Range.NOT_NEGATIVE.cut(), Length.ZERO));
+            s.length("rise", Range.of(0, 120).cut(), Length.ZERO),
+            s.length("drop", Range.of(0, 120).cut(), Length.ZERO),
+            s.length("proud", Range.of(0, 120).cut(), Length.ZERO));
     s.done();
     return soldier ? key.upright(in.units, in.grid) : key;
   }

@@ -19,6 +19,8 @@ final class OpeningReader {
   /** Narrower or wider than this is a slip of the pen. */
   private static final Range WIDTH = Range.of(6, 720);
 
+  private static final int MOST = 1000;
+
   private OpeningReader() {}
 
   static List<Opening> read(Section root, List<ShapeDef> shapes) {
@@ -27,8 +29,8 @@ final class OpeningReader {
     if (items.isEmpty() && root.in.sound("openings")) {
       root.in.error("openings", "no opening; expected openings: with at least one, as - width: 8'");
     }
-    if (items.size() > 500) {
-      root.in.error("openings", "more than 500 openings in one job; expected fewer");
+    if (items.size() > MOST) {
+      root.in.error("openings", "more than " + MOST + " openings in one job; expected fewer");
       return openings;
     }
     for (Item item : items) {

@@ -39,6 +39,8 @@ final class CurvedHeadSolver {
       return new CurvedHeadSolver(other, struck, true).solve().stones();
     } catch (NoHead e) {
       return List.of();
+    } finally {
+      given.took(other.effort());
     }
   }
 
@@ -60,28 +62,36 @@ final class CurvedHeadSolver {
     List<PlacedStone> stones = new StoneComposer(given, division, extrados).stones();
     checkKeyTop(stones);
     List<JointLine> joints = joints(division, extrados);
-    if (!trial) {
-      Divider divider = Divider.of(given, intrados, half);
-      ArrisCheck.remark(given, stones, divider, division, this::others);
-    }
-    HeadLayout head =
-        new HeadLayout(
-            given.opening(),
-            given.half(),
-            stones,
-            joints,
-            new HeadLayout.Curve(
-                struck.whole(),
-                SoffitCurve.mirroredWhole(extrados.half()),
-                struck.centres(),
-                struck.radius(),
-                null,
-                struck.places(),
-                around(division)),
-            best.proof(),
-            given.remarks());
+    HeadLayout head = head(best, stones, joints, extrados);
     checkWalls(division, head.bearing(Side.RIGHT).onWall());
-    return head;
+    if (trial) {
+      return head;
+    }
+    Divider divider = Divider.of(given, intrados, half);
+    ArrisCheck.remark(given, stones, divider, division, this::others);
+    return head(best, stones, joints, extrados);
+  }
+
+  private HeadLayout head(
+      DivisionSolver.Best best,
+      List<PlacedStone> stones,
+      List<JointLine> joints,
+      Extrados extrados) {
+    return new HeadLayout(
+        given.opening(),
+        given.half(),
+        stones,
+        joints,
+        new HeadLayout.Curve(
+            struck.whole(),
+            SoffitCurve.mirroredWhole(extrados.half()),
+            struck.centres(),
+            struck.radius(),
+            null,
+            struck.places(),
+            around(best.division())),
+        best.proof(),
+        given.remarks());
   }
 
   private void refuseWhatIsForFlatHeads() throws NoHead {

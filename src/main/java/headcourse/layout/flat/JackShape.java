@@ -14,6 +14,7 @@ import headcourse.layout.side.FanGeometry;
 import headcourse.layout.side.FlatHead;
 import headcourse.layout.side.FlatTerms;
 import headcourse.units.Angle;
+import headcourse.units.Grid;
 import headcourse.units.Length;
 import headcourse.units.LengthFormat;
 import java.util.List;
@@ -31,6 +32,9 @@ public final class JackShape implements FlatShape {
 
   /** Least height of a head, mm. */
   private static final double LEAST = Length.inches(1).mm();
+
+  /** Width of its foot that a key is offered which would have none, mm. */
+  private static final double LEAST_FOOT = Length.inches(2).mm();
 
   private static final ShapeDef DEFINITION =
       new ShapeDef(
@@ -72,6 +76,9 @@ public final class JackShape implements FlatShape {
     double camber = camber(opening);
     if (reader.problems.isEmpty()) {
       keyAgrees(reader, terms, fan);
+    }
+    if (reader.problems.isEmpty()) {
+      keyHasFoot(reader, terms, fan);
     }
     if (reader.problems.isEmpty()) {
       double striking = fan.striking(terms, targetEnd(terms));
@@ -159,6 +166,34 @@ public final class JackShape implements FlatShape {
   /** A fan that follows its end strikes deepest where it ends farthest out; this stands for all. */
   private static long targetEnd(FlatTerms terms) {
     return Math.floorDiv(terms.half() + terms.bearing().target().picometres(), terms.tick());
+  }
+
+  /** A key that hangs nearly to the striking point would come to an edge that nobody can cut. */
+  private static void keyHasFoot(TermsReader reader, FlatTerms terms, Fan fan) {
+    double striking = fan.striking(terms, targetEnd(terms));
+    double line = 2 * fan.keyLine(terms, striking);
+    double joint = terms.mm(terms.joint());
+    double foot = line * (striking - terms.mm(terms.drop())) / striking - joint;
+    if (Double.isNaN(foot) || foot >= terms.mm(1)) {
+      return;
+    }
+    LengthFormat format = reader.format();
+    Grid grid = terms.job().grid();
+    double left = Math.min(LEAST_FOOT, (line - joint) / 2);
+    Length drop = Length.mm(striking * (1 - (left + joint) / line));
+    reader.problem(
+        "head.key.drop",
+        "the key's sides are joints of the fan, and nothing of it is left "
+            + format.plainWithUnit(terms.length(terms.drop()))
+            + " below the soffit line");
+    if (drop.mm() > terms.mm(1)) {
+      reader.changes.add(
+          List.of(
+              new Change(
+                  terms.opening().path() + ".head.key.drop",
+                  format.plain(grid.ticks(grid.floor(drop))),
+                  "leaves the key a foot")));
+    }
   }
 
   /** Where both widths of the key are given they must be those of one fan, within a tick. */

@@ -65,7 +65,7 @@ final class MixedSolver implements SideSolver {
     seed = sideSeed;
     steps = 0;
     places = new ArrayList<>();
-    for (SideCase c : cases) {
+    for (SideCase c : last) {
       for (End e : c.ends()) {
         long off = Math.abs(e.bearing() - terms.bearing().target().picometres());
         places.add(new Place(c, e, off));
@@ -229,7 +229,7 @@ final class MixedSolver implements SideSolver {
           new SequenceSearch(terms, c.sides(), c.end(), count, own, seed, quick ? PATIENCE : -1);
       Choice choice = quick ? first.find() : null;
       steps += first.nodes();
-      effort += first.nodes() * 100;
+      effort += first.effort();
       if (quick && (choice != null || !first.gaveUp())) {
         return choice;
       }

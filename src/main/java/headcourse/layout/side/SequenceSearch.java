@@ -22,6 +22,7 @@ final class SequenceSearch {
   private final long[] feet;
   private final Set<Long> dead = new HashSet<>();
   private long nodes;
+  private long effort;
 
   SequenceSearch(
       FlatTerms terms, SideCase sides, End end, int count, Asked asked, long seed, long limit) {
@@ -50,6 +51,11 @@ final class SequenceSearch {
     return nodes;
   }
 
+  /** What it took, widths looked at, whether or not they could stand. */
+  long effort() {
+    return effort;
+  }
+
   /** Whether it gave up, so that null means nothing. */
   boolean gaveUp() {
     return nodes > limit;
@@ -69,6 +75,7 @@ final class SequenceSearch {
     if (low > high) {
       return false;
     }
+    effort += high - low + 1;
     long[] order = order(low, high, rest, left);
     for (long width : order) {
       if (placed > 0 && !rule.follow(previous, run, width)) {

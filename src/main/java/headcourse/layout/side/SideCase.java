@@ -13,4 +13,10 @@ public record SideCase(Lines lines, List<End> ends) {
   public SideCase {
     ends = List.copyOf(ends);
   }
+
+  /** Of the lines alone: the ends are many, and follow from them. */
+  @Override
+  public int hashCode() {
+    return lines.hashCode();
+  }
 }

@@ -78,11 +78,30 @@ public final class SideCheck {
   }
 
   /**
-   * Whether inside ends, and beyond begins, at one foot: what a raked mortar joint takes along x
-   * may differ from foot to foot where several share a place on the soffit line.
+   * How many ticks along x the last place inside may lie off the first that is not, and likewise
+   * beyond: what a raked mortar joint takes along x differs from foot to foot.
+   *
+   * @param index number of the joint
+   * @param first the inmost foot
+   * @param last the outmost
    */
-  boolean orderly() {
-    return terms.joint() == 0 || !lines.onTop();
+  long unsteady(int index, long first, long last) {
+    if (terms.joint() == 0 || !lines.onTop()) {
+      return 0;
+    }
+    double most = 0;
+    for (long foot : new long[] {first, last}) {
+      double rake = Math.abs(lines.top(index, foot) - lines.soffit(index, foot)) + 2;
+      most = Math.max(most, slant(0, rake));
+    }
+    return (long) Math.ceil(most) + 2;
+  }
+
+  /** Where the edge of a joint that faces the centre line stands at its nearer or farther end. */
+  long across(int index, long foot, boolean farther) {
+    long s = lines.soffit(index, foot);
+    long t = lines.top(index, foot);
+    return fan ? s : farther ? Math.max(s, t) : Math.min(s, t);
   }
 
   /** Whether a joint keeps the same rule whatever its number. */

@@ -1,5 +1,7 @@
 package headcourse.layout.side;
 
+import java.util.function.LongPredicate;
+
 /** Where the joint after one stone may stand, and how far out each width fits: a bit a tick. */
 final class StoneMasks {
   private final FlatTerms terms;
@@ -8,7 +10,7 @@ final class StoneMasks {
   private final long start;
   private final int index;
   private final int words;
-  private final long[] stands;
+  final long[] stands;
   private final long[] reach;
   private final long seat;
   private final long[] near;
@@ -49,41 +51,52 @@ final class StoneMasks {
     }
   }
 
+  // Joints stand up to a foot and from another on, but for what is unsteady about these.
   private long[] stands() {
-    long[] bits = new long[words];
     long all = words * 64L;
-    if (!check.orderly()) {
-      for (long at = 0; at < all; at++) {
-        if (check.jointStands(index, start + at)) {
-          bits[(int) (at >> 6)] |= 1L << (at & 63);
-        }
-      }
-      return bits;
-    }
-    long in = -1;
-    long over = all;
-    while (over - in > 1) {
-      long mid = (in + over) >>> 1;
-      if (check.inside(index, start + mid)) {
-        in = mid;
-      } else {
-        over = mid;
-      }
-    }
-    long before = in;
-    long from = all;
-    while (from - before > 1) {
-      long mid = (before + from) >>> 1;
-      if (check.beyond(index, start + mid)) {
-        from = mid;
-      } else {
-        before = mid;
-      }
-    }
+    long in = turn(-1, all, at -> check.inside(index, start + at)) - 1;
+    long from = turn(in, all, at -> !check.beyond(index, start + at));
+    long ticks = check.unsteady(index, start, start + all - 1);
+    long surelyIn = ticks == 0 ? in : away(in, true, -1, ticks);
+    long notIn = ticks == 0 ? in + 1 : away(in, true, 1, ticks);
+    long notBeyond = ticks == 0 ? from - 1 : away(from, false, -1, ticks);
+    long surelyBeyond = ticks == 0 ? from : away(from, false, 1, ticks);
+    long[] bits = new long[words];
     for (int k = 0; k < words; k++) {
-      bits[k] = within(k, 0, in) | within(k, from, all);
+      bits[k] = within(k, 0, surelyIn) | within(k, surelyBeyond, all);
+    }
+    for (long at = surelyIn + 1; at < surelyBeyond; at++) {
+      if ((at < notIn || at > notBeyond) && check.jointStands(index, start + at)) {
+        bits[(int) (at >> 6)] |= 1L << (at & 63);
+      }
     }
     return bits;
+  }
+
+  /** The first place after one that holds where it no longer does. */
+  private static long turn(long low, long high, LongPredicate holds) {
+    while (high - low > 1) {
+      long mid = (low + high) >>> 1;
+      if (holds.test(mid)) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    return high;
+  }
+
+  /** The first place on the way that lies more than so many ticks along x from one. */
+  private long away(long at, boolean farther, int way, long ticks) {
+    long all = words * 64L;
+    long to = Math.max(0, Math.min(all - 1, at));
+    long edge = check.across(index, start + to, farther);
+    while (to >= 0
+        && to < all
+        && Math.abs(check.across(index, start + to, farther) - edge) <= ticks) {
+      to += way;
+    }
+    return to;
   }
 
   /** The bits of a word that lie between two places, both counted. */

@@ -243,8 +243,11 @@ final class SumTable {
   /** Whether the last stone may be so wide, for the first or second time running. */
   private boolean last(int count, End end, long width, int run, int most) {
     long inner = end.foot() - joint - width;
+    if (inner < start || !check.endFits(count, inner, end)) {
+      return false;
+    }
     int layer = most - (tooLong(count, inner, end) ? 1 : 0);
-    if (layer < 0 || !check.endFits(count, inner, end)) {
+    if (layer < 0) {
       return false;
     }
     int w = (int) (width - terms.widths().min());

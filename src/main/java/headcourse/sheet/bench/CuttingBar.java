@@ -21,6 +21,7 @@ import headcourse.stock.StockPlan;
 import headcourse.units.Grid;
 import headcourse.units.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -56,6 +57,9 @@ final class CuttingBar {
   private final double right;
   private final double k;
 
+  /** Of each blank, which stones have their marks on them. */
+  private final Map<StockPlan.CutBlank, List<Boolean>> inside = new HashMap<>();
+
   /**
    * Bars on a page.
    *
@@ -85,11 +89,12 @@ final class CuttingBar {
   }
 
   private double below(StockPlan.CutBlank blank) {
-    return Math.max(FOOT, row(blank, null).height() + 0.4);
+    List<Boolean> named = inside.computeIfAbsent(blank, b -> stones(new Board(), b, 0));
+    return Math.max(FOOT, row(blank, named).height() + 0.4);
   }
 
   // Below the bar; a mark that found no room on its stone stands before the figure.
-  private BarFigures row(StockPlan.CutBlank blank, List<Boolean> inside) {
+  private BarFigures row(StockPlan.CutBlank blank, List<Boolean> named) {
     List<Double> wanted = new ArrayList<>();
     List<String> texts = new ArrayList<>();
     int n;
@@ -100,20 +105,10 @@ final class CuttingBar {
       if (strip(cut)) {
         from += " " + c.say("plan.rip", c.format().tape(cut.high()));
       }
-      boolean named = inside == null ? fits(blank, cut) : inside.get(texts.size());
-      texts.add(named || n > 1 ? from : name(cut) + ": " + from);
+      texts.add(named.get(texts.size()) || n > 1 ? from : name(cut) + ": " + from);
       wanted.add(x0 + on(cut).lowLeft() * k);
     }
     return BarFigures.of(wanted, texts, x0, right);
-  }
-
-  // Whether its mark is likely to find room on it; only heights hang on this.
-  private boolean fits(StockPlan.CutBlank blank, StockPlan.Cut cut) {
-    OnBlank on = on(cut);
-    double wide = Math.min(on.lowRight() - on.lowLeft(), on.highRight() - on.highLeft()) * k;
-    double high = bar(blank) * cut.high().mm() / blank.face().mm();
-    Lettering least = new Lettering(Lettering.LEAST, true);
-    return high > 4 && LabelShape.width(name(cut), least) + 1 < wide;
   }
 
   // Above the bar.
@@ -162,25 +157,31 @@ final class CuttingBar {
           g.text(left, y + 4.5, blank.id(), fit(blank.id(), x0 - left - 1), Align.START);
           String length = c.format().withUnit(whole(blank));
           g.text(left, y + 9.5, length, Lettering.NOTE, Align.START);
-          g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
-          List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
-          paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
-          heads(g, blank, y, bar);
-          List<Boolean> inside = new ArrayList<>();
-          int n;
-          for (int i = 0; i < paths.size(); i += n) {
-            n = strips(blank, i);
-            inside.add(marked(g, blank, i, paths.subList(i, i + n)));
-          }
-          offCut(g, blank, paths, y + bar / 2);
-          BarFigures row = row(blank, inside);
+          BarFigures row = row(blank, stones(g, blank, y));
           row.draw(g, y + bar, 1);
-          // Marks that found no room on their stones after all may have made it higher.
+          // What stands above may have kept a mark off its stone after all.
           double at = y + bar + Math.max(below(blank), row.height() + 0.4);
           for (String list : lists(blank)) {
             at = TextFlow.paragraph(g, left + 1, at, right - left - 1, list, Lettering.NOTE);
           }
         });
+  }
+
+  /** The bar with its stones; gives whether the mark of each found room on it. */
+  private List<Boolean> stones(Board g, StockPlan.CutBlank blank, double y) {
+    double bar = bar(blank);
+    g.outline(Path.rect(x0, y, blank.length().mm() * k, bar), Shade.WHITE, Pen.EDGE);
+    List<Path> paths = blank.cuts().stream().map(cut -> path(blank, cut, y + bar)).toList();
+    paths.forEach(p -> g.outline(p, Shade.STONE, Pen.CUT));
+    heads(g, blank, y, bar);
+    List<Boolean> found = new ArrayList<>();
+    int n;
+    for (int i = 0; i < paths.size(); i += n) {
+      n = strips(blank, i);
+      found.add(marked(g, blank, i, paths.subList(i, i + n)));
+    }
+    offCut(g, blank, paths, y + bar / 2);
+    return found;
   }
 
   // A stone that is lower than its blank has its upper line within the bar.

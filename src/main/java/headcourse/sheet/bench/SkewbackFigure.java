@@ -85,7 +85,7 @@ final class SkewbackFigure {
       double shown = Math.min(cut.plumb() * k, to.y() - y - ABOVE);
       b.line(to, new Point(to.x(), to.y() - shown), Pen.OUTLINE);
     }
-    sizes(b, from, to, sign);
+    sizes(new Dimensions(b, new Box(x, y, x + width, y + height())), from, to, sign);
     labels(b, view, from, to, sign, x);
     double level = view.apply(Point.ORIGIN).y();
     double reach = left ? box.minX() : box.maxX();
@@ -94,7 +94,7 @@ final class SkewbackFigure {
     b.lineAround(new Point(jamb.x() - sign * 12, level), new Point(out, level), Pen.CENTRE);
   }
 
-  private void sizes(Board b, Point from, Point to, int sign) {
+  private void sizes(Dimensions d, Point from, Point to, int sign) {
     LengthFormat f = c.format();
     Lettering l = Lettering.DIMENSION;
     List<Size> sizes = new ArrayList<>();
@@ -108,7 +108,7 @@ final class SkewbackFigure {
       String text = f.tape(f.grid().snap(cut.up()));
       sizes.add(new Size(corner, to, -sign * 9, text, l));
     }
-    new Dimensions(b).all(sizes);
+    d.all(sizes);
   }
 
   private void labels(Board b, Similarity view, Point from, Point to, int sign, double x) {

@@ -28,6 +28,7 @@ import headcourse.sheet.section.Callouts;
 import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
 import headcourse.sheet.section.SectionSides;
+import headcourse.sheet.section.StoneLayer;
 import java.util.List;
 import java.util.Optional;
 
@@ -296,7 +297,6 @@ final class HeadSection {
     Callouts c = new Callouts(column);
     double top = height + ABOVE;
     var f = context.format();
-    String name = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();
     double step = Math.max(16, (top - rough() - 30) / 9);
     double y = top - 8;
     name(c, view, layers.stone() / 2, y, context.say("contractor.layer-above"));
@@ -380,7 +380,7 @@ final class HeadSection {
         view,
         layers.stone() / 2,
         s > layers.stone() ? layers.stone() / 2 - 6 : 8,
-        context.say("contractor.layer-stone", f.withUnit(job.stone().thickness()), name));
+        StoneLayer.words(context));
     return c;
   }
 

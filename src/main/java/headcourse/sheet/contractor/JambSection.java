@@ -19,6 +19,7 @@ import headcourse.sheet.section.Callouts;
 import headcourse.sheet.section.Hatch;
 import headcourse.sheet.section.SectionPlace;
 import headcourse.sheet.section.SectionSides;
+import headcourse.sheet.section.StoneLayer;
 import headcourse.units.Length;
 import java.util.List;
 
@@ -135,9 +136,8 @@ final class JambSection {
     Callouts c = new Callouts(column);
     double[] d = layers.depths();
     var f = context.format();
-    String stone = job.stone().name().isEmpty() ? job.stone().kind() : job.stone().name();
     String[] texts = {
-      context.say("contractor.layer-stone", f.withUnit(job.stone().thickness()), stone),
+      StoneLayer.words(context),
       context.say("contractor.layer-bed", f.withUnit(job.wall().bed())),
       context.say("contractor.layer-scratch", f.withUnit(job.wall().scratch())),
       context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness())),

@@ -96,7 +96,7 @@ final class SoffitSection {
     Point[] pin = pin(t);
     b.line(view.apply(pin[0]), view.apply(pin[1]), new Pen(1, Pen.Pattern.SOLID));
     notch.ifPresent(n -> screw(b, view, n));
-    sizes(b, view);
+    sizes(b, place);
     Point up = view.apply(new Point(0, top));
     double low = view.apply(Point.ORIGIN).y();
     BreakLine.draw(b, up, view.apply(new Point(trueWidth(), top)));
@@ -163,8 +163,11 @@ final class SoffitSection {
     b.fill(Path.circle(foot, 1.2), Shade.BLACK);
   }
 
-  private void sizes(Board b, Similarity view) {
-    Dimensions d = new Dimensions(b);
+  // No size runs into the names.
+  private void sizes(Board b, SectionPlace place) {
+    Similarity view = place.view();
+    double names = place.elbow() + SectionPlace.LEAD;
+    Dimensions d = new Dimensions(b, new Box(-1e6, -1e6, names - 1, 1e6));
     String deep = context.format().withUnit(soffit.depth());
     d.aligned(view.apply(new Point(front, 0)), view.apply(new Point(back(), 0)), -8, deep, SIZE);
     notch.ifPresent(

@@ -2,8 +2,8 @@ package headcourse.sheet.fullsize;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Board;
+import headcourse.drawing.LabelShape;
 import headcourse.drawing.Lettering;
-import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
 import headcourse.drawing.Pen;
@@ -174,20 +174,21 @@ public final class StripSheets implements SheetComposer {
               StripLabels.mark(b, s, x0, x1, y, left, right);
             }
           }
-          for (double x : new double[] {left + 2, left + 30, left + 60}) {
-            if (b.firstFree(
-                List.of(
-                    new Mark.Label(
-                        new Point(x, y + BAND + 3.7),
-                        name,
-                        new Lettering(2.5, false),
-                        Align.START,
-                        0)),
-                0.3)) {
-              break;
-            }
-          }
+          name(b, room, y, left, right, name);
         });
+  }
+
+  /** Under the part, or beside it where it is shorter than its name. */
+  private static void name(Board b, Box room, double y, double left, double right, String name) {
+    Lettering l = Lettering.NOTE;
+    double width = LabelShape.width(name, l);
+    if (left + width + 4 > right) {
+      double at = right + 4;
+      List<String> lines = TextFlow.lines(name, room.maxX() - at, l);
+      TextFlow.paragraph(b, at, y + l.height() + 1, lines, l);
+      return;
+    }
+    b.text(new Point(left + 2, y + BAND + 3.7), name, l, Align.START, 0);
   }
 
   private static boolean alike(List<Tick> ticks) {

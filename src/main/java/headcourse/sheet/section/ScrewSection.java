@@ -165,8 +165,7 @@ public final class ScrewSection {
                     Holds.hold(context, w, a))));
     double[] d = layers.depths();
     String[] texts = {
-      context.say(
-          "contractor.layer-stone", f.withUnit(job.stone().thickness()), job.stone().name()),
+      StoneLayer.words(context),
       context.say("contractor.layer-bed", f.withUnit(Length.mm(d[2] - d[1]))),
       context.say("contractor.layer-scratch", f.withUnit(job.wall().scratch())),
       context.say("contractor.layer-sheathing", f.withUnit(job.wall().sheathing().thickness()))

@@ -13,6 +13,7 @@ import headcourse.job.Setting;
 import headcourse.layout.Solution;
 import headcourse.layout.shapes.Shapes;
 import headcourse.testing.JobMaker;
+import headcourse.units.Angle;
 import headcourse.units.Length;
 import headcourse.work.CureCheck;
 import java.util.List;
@@ -91,6 +92,29 @@ class FlatRefusalTest {
     Advice refused = refused(m);
     says(refused, "the wall on the left gives 3\": 1\" less than the least bearing, 4\"");
     assertEquals("openings[0].head.bearing.min", changes(refused).get(0).path());
+  }
+
+  /**
+   * Joints of 8° a foot strike 6 / tan 8° = 42.69 in below the soffit line. The key is 4 in wide 12
+   * in above it, so a tick is left 41.84 in below, and half of what it measures on the line, which
+   * is less than 2 in, 21.35 in below. Similar triangles.
+   */
+  @Test
+  void keyThatHangsToAnEdge() {
+    JobMaker m = JobMaker.one();
+    m.first().shape = "jack";
+    m.first().params.put("rake", Angle.degrees(8));
+    m.first().key = hanging(41.75);
+    assertInstanceOf(Solution.Solved.class, solve(m));
+    m.first().key = hanging(42);
+    Advice refused = refused(m);
+    says(refused, "nothing of it is left 42\" below the soffit line");
+    Change drop = changes(refused).get(0);
+    assertEquals("openings[0].head.key.drop 21 5/16", drop.path() + " " + drop.value());
+  }
+
+  private static HeadSpec.Key hanging(double drop) {
+    return new HeadSpec.Key(null, Length.inches(4), Length.ZERO, Length.inches(drop), Length.ZERO);
   }
 
   /** The reader takes the nearest on the grid; a program may ask for what lies off it. */

@@ -40,7 +40,8 @@ final class PairBound {
     this.shortfall = shortfall;
     this.most = Math.min(most, MOST_SAWN);
     steps = store.steps;
-    usable = store.ordinary().mapToLong(store::usable).toArray();
+    // What is shorter than its saw cuts makes no stone.
+    usable = store.ordinary().mapToLong(store::usable).filter(u -> u > 0).toArray();
     int stones = 0;
     long length = 0;
     for (Numbers.Choice c : choices) {
