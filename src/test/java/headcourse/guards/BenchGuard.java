@@ -71,10 +71,19 @@ final class BenchGuard {
     List<Run> below =
         figure.runs().stream()
             .filter(r -> r.y() < bar.getMinY() && r.y() > bar.getMinY() - 8)
-            .filter(r -> !Tape.all(r.text(), p.inch).isEmpty())
+            .filter(r -> !Tape.all(r.text(), p.inch).isEmpty() && !r.text().contains("rip "))
             .sorted(Comparator.comparingDouble(Run::x))
             .toList();
     p.same(name + ", figures", below.size(), places.size());
+    long strips =
+        places.values().stream().filter(s -> s.get(0).text("part").equals("soffit")).count();
+    long rips =
+        figure.runs().stream()
+            .filter(r -> r.y() < bar.getMinY() && r.text().contains("rip "))
+            .filter(
+                r -> below.stream().anyMatch(f -> f.y() > r.y() && Math.abs(f.x() - r.x()) < 0.1))
+            .count();
+    p.same(name + ", widths to rip under their figures", rips, strips);
     int i = 0;
     for (var e : places.entrySet()) {
       if (i < below.size()) {
