@@ -33,6 +33,9 @@ record BarFigures(
   /** Air between two figures, mm. */
   private static final double BETWEEN = 2.4;
 
+  /** Air between a figure and what stands under it, mm, and as much for its descenders. */
+  private static final double CLEAR = 0.8;
+
   private static final Lettering UNDER = new Lettering(Lettering.LEAST, false);
 
   /** As large as they fit in one line, else in as many lines as they take. */
@@ -53,7 +56,7 @@ record BarFigures(
 
   private double pitch() {
     boolean under = texts.stream().anyMatch(t -> t.contains("\n"));
-    return (lettering.height() + (under ? UNDER.height() : 0)) * 1.5;
+    return (lettering.height() + (under ? UNDER.height() : 0)) * 1.5 + (under ? CLEAR : 0);
   }
 
   /** Draws them below an edge, or above it; leaders go where a figure had to move. */
@@ -82,7 +85,8 @@ record BarFigures(
         }
         g.text(at[i], base, text[0], lettering, Align.START);
         if (text.length > 1) {
-          g.text(at[i], base + UNDER.height() * 1.5, text[1], UNDER, Align.START);
+          double low = base + LabelShape.below(text[0], lettering) + CLEAR / 2;
+          g.text(at[i], low + LabelShape.above(text[1], UNDER), text[1], UNDER, Align.START);
         }
       }
     }
