@@ -66,6 +66,21 @@ public final class ColumnShares {
     return out;
   }
 
+  /**
+   * A table in columns shared out over a width, in the lettering wanted; in the least where only
+   * that leaves every word and every figure whole.
+   */
+  public static Table table(
+      List<Column> weighted, List<List<String>> rows, Lettering wanted, double width) {
+    Table table = new Table(of(weighted, rows, wanted, width), rows, wanted);
+    if (whole(table) || wanted.height() <= Lettering.LEAST) {
+      return table;
+    }
+    Lettering least = new Lettering(Lettering.LEAST, wanted.bold());
+    Table small = new Table(of(weighted, rows, least, width), rows, least);
+    return whole(small) ? small : table;
+  }
+
   /** Whether no word of a table is broken. */
   public static boolean whole(Table table) {
     for (int i = 0; i < table.columns().size(); i++) {

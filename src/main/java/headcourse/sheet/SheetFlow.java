@@ -299,9 +299,9 @@ public final class SheetFlow {
   /** A table under a heading of its own, which never stands without the first row. */
   public void table(
       String heading, List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
-    List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
-    Table first = new Table(columns, rows.subList(0, Math.min(1, rows.size())), lettering);
-    heading(heading, Math.min(first.height(), tallest() / 2) + 1);
+    Table all = ColumnShares.table(weighted, rows, lettering, width());
+    double first = all.part(0, Math.min(1, rows.size())).height();
+    heading(heading, Math.min(first, tallest() / 2) + 1);
     table(weighted, rows, lettering);
   }
 
@@ -310,12 +310,10 @@ public final class SheetFlow {
    * runs over into the next column with its heading repeated.
    */
   public void table(List<Table.Column> weighted, List<List<String>> rows, Lettering lettering) {
-    List<Table.Column> columns = ColumnShares.of(weighted, rows, lettering, width());
-    Table table = new Table(columns, rows, lettering).cut(tallest() / 2);
+    Table table = ColumnShares.table(weighted, rows, lettering, width()).cut(tallest() / 2);
     int next = 0;
     while (next < table.rows().size()) {
-      Table one = new Table(columns, table.rows().subList(next, next + 1), lettering);
-      need(one.height());
+      need(table.part(next, next + 1).height());
       Table.Drawn drawn = table.draw(page.board(), x(), y, bottom(), next);
       if (drawn.nextRow() == next && y <= top + 1e-9) {
         throw new NoRoom("a row of " + title);

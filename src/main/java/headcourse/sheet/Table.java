@@ -68,6 +68,11 @@ public record Table(List<Column> columns, List<List<String>> rows, Lettering let
         : String.join(" ", lines.subList(from, Math.min(to, lines.size())));
   }
 
+  /** Its rows from one to before another, under the same heading. */
+  public Table part(int from, int to) {
+    return new Table(columns, rows.subList(from, to), lettering);
+  }
+
   /** What was drawn: how far down it reaches, and the first row left for the next page. */
   public record Drawn(double bottom, int nextRow) {}
 

@@ -71,10 +71,19 @@ final class BenchGuard {
     List<Run> below =
         figure.runs().stream()
             .filter(r -> r.y() < bar.getMinY() && r.y() > bar.getMinY() - 8)
-            .filter(r -> !Tape.all(r.text(), p.inch).isEmpty())
+            .filter(r -> !Tape.all(r.text(), p.inch).isEmpty() && !r.text().contains("rip "))
             .sorted(Comparator.comparingDouble(Run::x))
             .toList();
     p.same(name + ", figures", below.size(), places.size());
+    long strips =
+        places.values().stream().filter(s -> s.get(0).text("part").equals("soffit")).count();
+    long rips =
+        figure.runs().stream()
+            .filter(r -> r.y() < bar.getMinY() && r.text().contains("rip "))
+            .filter(
+                r -> below.stream().anyMatch(f -> f.y() > r.y() && Math.abs(f.x() - r.x()) < 0.1))
+            .count();
+    p.same(name + ", widths to rip under their figures", rips, strips);
     int i = 0;
     for (var e : places.entrySet()) {
       if (i < below.size()) {
@@ -186,9 +195,19 @@ final class BenchGuard {
     double top = opening.get("head").number("heightMm");
     for (Part part : sheet.kids()) {
       if (part.type().equals("Table")) {
+        String[] before = {"", ""};
         for (List<String> row : part.rows()) {
+          int half = (row.size() - 1) / 2;
+          p.same(name + ", white between left and right", "", row.get(half));
           for (int side = 0; side < 2; side++) {
-            row(name, opening, row.subList(4 * side, 4 * side + 4), side == 0, top);
+            int at = side * (half + 1);
+            List<String> cells = new ArrayList<>(row.subList(at, at + half));
+            if (half == 3) {
+              // A dry joint is said once: each stone begins where the one before it ends.
+              cells.add(1, before[side]);
+            }
+            before[side] = cells.get(2);
+            row(name, opening, cells, side == 0, top);
           }
         }
       }

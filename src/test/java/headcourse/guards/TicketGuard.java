@@ -120,9 +120,7 @@ final class TicketGuard {
         }
       }
       if (outline.contains(x, y) && !level && Math.abs(r.degrees()) < 89.9) {
-        int way = rising(r.degrees()) ? 0 : 1;
-        String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
-        p.length(what, r.text(), stone.json().list("diagonalsMm").get(way).number());
+        diagonal(face, r, scale);
       } else if (y > box.getMaxY() && level) {
         p.length(name("top"), r.text(), stone.json().number("topMm"));
       } else if (y < box.getMinY() && level && !v) {
@@ -137,11 +135,28 @@ final class TicketGuard {
   }
 
   // A size is written along its diagonal; in a stone that leans far both may rise as they are read.
-  private boolean rising(double degrees) {
+  private void diagonal(Part face, Run r, double scale) {
     if (!stone.plain()) {
-      return degrees > 0;
+      double along =
+          face.paths().stream()
+              .map(Shape::corners)
+              .filter(c -> c.size() == 2 && parallel(c, r.degrees()))
+              .mapToDouble(c -> Shape.across(c))
+              .max()
+              .orElse(0);
+      p.length(name("diagonal"), r.text(), along / scale, p.half() + 0.1);
+      return;
     }
-    return off(degrees, 0, 2) < off(degrees, 1, 3);
+    int way = off(r.degrees(), 0, 2) < off(r.degrees(), 1, 3) ? 0 : 1;
+    String what = name(way == 0 ? "rising diagonal" : "falling diagonal");
+    p.length(what, r.text(), stone.json().list("diagonalsMm").get(way).number());
+  }
+
+  private static boolean parallel(List<double[]> line, double degrees) {
+    double[] a = line.get(0);
+    double[] b = line.get(1);
+    double off = degrees - Math.toDegrees(Math.atan2(b[1] - a[1], b[0] - a[0]));
+    return Math.abs(Math.IEEEremainder(off, 180)) < 0.5;
   }
 
   private double off(double degrees, int from, int to) {

@@ -47,6 +47,9 @@ class WallAndContractorSheetsTest {
       WatchedFrame frame = new WatchedFrame(Frame.plain());
       PageSet set = SheetBook.compose(work, bundle, frame);
       assertTrue(!set.pages().isEmpty());
+      // A contractor's set is turned over like a book: every page lies.
+      boolean lie = set.pages().stream().allMatch(p -> p.width() > p.height());
+      assertTrue(lie || bundle == Bundle.WALL, head + " on " + paper);
       assertEquals(List.of(), frame.faults(set.pages()), bundle + " of " + head + " on " + paper);
     }
   }

@@ -1,5 +1,7 @@
 package headcourse.testing;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import headcourse.job.yaml.JobReader;
 import headcourse.layout.shapes.Shapes;
 import headcourse.rules.RuleBook;
@@ -33,13 +35,20 @@ public final class DemoJobs {
 
   /** One of them worked out. */
   public static ShopWork work(String name) throws IOException {
+    return work(name, Files.readAllBytes(FOLDER.resolve(name + ".yaml")));
+  }
+
+  /** One of them worked out for other paper and another language. */
+  public static ShopWork work(String name, String paper, String language) throws IOException {
+    String text = Files.readString(FOLDER.resolve(name + ".yaml"));
+    String other = "paper: " + paper + "\nlanguage: " + language;
+    return work(name, text.replaceFirst("(?m)^paper:.*", other).getBytes(UTF_8));
+  }
+
+  private static ShopWork work(String name, byte[] text) {
     var read =
         JobReader.read(
-            name + ".yaml",
-            Files.readAllBytes(FOLDER.resolve(name + ".yaml")),
-            Shapes.definitions(),
-            RuleBook.limits(),
-            DemoJobs::beside);
+            name + ".yaml", text, Shapes.definitions(), RuleBook.limits(), DemoJobs::beside);
     return WorkUp.of(read.value().orElseThrow(), DemoJobs::beside).value().orElseThrow();
   }
 

@@ -16,7 +16,8 @@ import java.util.Map;
 
 /**
  * Looks a page over as a draughtsman would: text on text, text on a line, text off the page, lines
- * too thin, lettering too small. Works from glyph boxes, not from pixels.
+ * too thin, lettering too small, figures broken over two lines. Works from glyph boxes, not from
+ * pixels.
  */
 public final class PageInspector {
   private PageInspector() {}
@@ -106,10 +107,26 @@ public final class PageInspector {
         t.label.at().y());
   }
 
+  // A figure over two lines of a table: 85 15/1 is read, and the 6 below it is not.
+  private static void broken(List<Mark> cell, List<String> faults) {
+    String before = "";
+    for (Mark mark : cell) {
+      if (mark instanceof Mark.Label label) {
+        if (before.matches(".*[0-9]/?") && label.text().matches("[0-9/\"'].*")) {
+          faults.add("a figure is broken: " + before + " | " + label.text());
+        }
+        before = label.text();
+      }
+    }
+  }
+
   private static void collect(
       List<Mark> marks, List<Text> texts, List<Line> lines, List<String> faults) {
     for (Mark mark : marks) {
       if (mark instanceof Mark.Group group) {
+        if (group.role() == Mark.Role.CELL) {
+          broken(group.marks(), faults);
+        }
         collect(group.marks(), texts, lines, faults);
       } else if (mark instanceof Mark.Coloured coloured) {
         collect(List.of(coloured.mark()), texts, lines, faults);

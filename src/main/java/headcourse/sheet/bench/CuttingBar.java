@@ -102,10 +102,13 @@ final class CuttingBar {
       n = strips(blank, i);
       StockPlan.Cut cut = blank.cuts().get(i);
       String from = c.format().tape(on(cut).foot());
+      String name = named.get(texts.size()) || n > 1 ? "" : name(cut) + ": ";
       if (strip(cut)) {
-        from += " " + c.say("plan.rip", c.format().tape(cut.high()));
+        String rip = c.say("plan.rip", c.format().tape(cut.high()));
+        texts.add(from + "\n" + name + rip);
+      } else {
+        texts.add(name + from);
       }
-      texts.add(named.get(texts.size()) || n > 1 ? from : name(cut) + ": " + from);
       wanted.add(x0 + on(cut).lowLeft() * k);
     }
     return BarFigures.of(wanted, texts, x0, right);

@@ -33,6 +33,9 @@ public final class CuttingPlanSheet implements SheetComposer {
 
   private static final Lettering CELL = new Lettering(3.5, false);
 
+  /** Bars that begin the last page together where one would stand there alone. */
+  private static final int TOGETHER = 3;
+
   @Override
   public Bundle bundle() {
     return Bundle.BENCH;
@@ -54,9 +57,15 @@ public final class CuttingPlanSheet implements SheetComposer {
     if (plan.blanks().isEmpty() && plan.order().isEmpty() && plan.unfit().isEmpty()) {
       return List.of();
     }
-    List<PageDraft> pages = new Sheets(c, plan, 0, fence).all();
-    List<PageDraft> close = new Sheets(c, plan, CuttingBar.AIR, fence).all();
-    return close.size() < pages.size() ? close : pages;
+    Sheets wide = new Sheets(c, plan, 0, fence, 0);
+    Sheets close = new Sheets(c, plan, CuttingBar.AIR, fence, 0);
+    int fewer = wide.all().size() - close.all().size();
+    Sheets best = fewer > 0 || fewer == 0 && wide.parted() && !close.parted() ? close : wide;
+    if (best.parted()) {
+      List<PageDraft> together = new Sheets(c, plan, best.closer, fence, TOGETHER).all();
+      return together.size() == best.pages.size() ? together : best.pages;
+    }
+    return best.pages;
   }
 
   /** The pages as they fill. */
@@ -65,12 +74,15 @@ public final class CuttingPlanSheet implements SheetComposer {
     private final StockPlan plan;
     private final double closer;
     private final boolean fence;
+    private final int together;
     private final List<PageDraft> pages = new ArrayList<>();
     private PageDraft page;
     private double y;
+    private int bars;
 
-    Sheets(SheetContext c, StockPlan plan, double closer, boolean fence) {
+    Sheets(SheetContext c, StockPlan plan, double closer, boolean fence, int together) {
       this.closer = closer;
+      this.together = together;
       this.fence = fence;
       this.c = c;
       this.plan = plan;
@@ -89,7 +101,12 @@ public final class CuttingPlanSheet implements SheetComposer {
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
       for (StockPlan.CutBlank b : plan.blanks()) {
         double pitch = bar.pitch(b) - closer;
+        int before = pages.size();
+        if (together > 0 && b == plan.blanks().get(plan.blanks().size() - together)) {
+          next();
+        }
         need(pitch);
+        bars = pages.size() > before ? 1 : bars + 1;
         bar.draw(page.board(), b, a.minX(), y);
         y += pitch;
       }
@@ -102,6 +119,11 @@ public final class CuttingPlanSheet implements SheetComposer {
         table(c.say("plan.fence"), c.say("plan.fence-text"), runs.columns(), runs.rows());
       }
       return pages;
+    }
+
+    /** Whether the last bar stands alone on its page, parted from all others. */
+    boolean parted() {
+      return bars == 1 && plan.blanks().size() > TOGETHER;
     }
 
     private void next() {
@@ -190,9 +212,8 @@ public final class CuttingPlanSheet implements SheetComposer {
     private void table(
         String title, String text, List<Table.Column> weighted, List<List<String>> rows) {
       Box a = page.area();
-      List<Table.Column> columns = ColumnShares.of(weighted, rows, CELL, a.width());
-      Table table = new Table(columns, rows, CELL).cut(a.height() / 2);
-      double first = new Table(columns, table.rows().subList(0, 1), CELL).height();
+      Table table = ColumnShares.table(weighted, rows, CELL, a.width()).cut(a.height() / 2);
+      double first = table.part(0, 1).height();
       y += 4 - closer;
       double words = text.isEmpty() ? 0 : TextFlow.height(text, a.width(), Lettering.BODY);
       need(TextFlow.height(title, a.width(), new Lettering(5, true)) + words + first + 2);

@@ -16,7 +16,6 @@ import headcourse.geom.Clip;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
-import headcourse.layout.Bearing;
 import headcourse.layout.PlacedStone;
 import headcourse.layout.Side;
 import headcourse.sheet.ColumnShares;
@@ -43,6 +42,9 @@ public final class LayoutBoardSheet implements SheetComposer {
   private static final double SPACING = 5.2;
   private static final double INDENT = 7;
 
+  /** How far a border may lie off the end of its strip, mm. */
+  private static final double NOISE = 0.01;
+
   @Override
   public Bundle bundle() {
     return Bundle.BENCH;
@@ -63,7 +65,8 @@ public final class LayoutBoardSheet implements SheetComposer {
   // Large where it costs no page, for it is read from a trestle away.
   private static List<PageDraft> board(SheetContext c, HeadWork head) {
     List<PageDraft> board = board(c, head, CELL);
-    if (!ColumnShares.whole(table(c, head, LARGE))) {
+    Table table = BoardTable.of(c, head, LARGE);
+    if (table.lettering().height() < LARGE.height() || !ColumnShares.whole(table)) {
       return board;
     }
     try {
@@ -77,7 +80,7 @@ public final class LayoutBoardSheet implements SheetComposer {
   private static List<PageDraft> board(SheetContext c, HeadWork head, Lettering cell) {
     List<PageDraft> pages = new ArrayList<>();
     String mark = head.layout().opening().mark();
-    Table table = table(c, head, cell);
+    Table table = BoardTable.of(c, head, cell);
     int row = 0;
     int part = 0;
     do {
@@ -96,8 +99,7 @@ public final class LayoutBoardSheet implements SheetComposer {
       }
       pages.add(page);
       // Where the strip leaves no room for a row, the table begins on the next page.
-      Table one = new Table(table.columns(), table.rows().subList(row, row + 1), cell);
-      if (part > 1 || y + one.height() <= a.maxY() - 1) {
+      if (part > 1 || y + table.part(row, row + 1).height() <= a.maxY() - 1) {
         Table.Drawn drawn = table.draw(page.board(), a.minX(), y, a.maxY() - 1, row);
         if (drawn.nextRow() == row) {
           throw new NoRoom("the running marks of " + mark);
@@ -116,20 +118,15 @@ public final class LayoutBoardSheet implements SheetComposer {
   private static double heading(SheetContext c, PageDraft page, String mark, double top) {
     double[] y = {top};
     Box a = page.area();
+    String title = c.say("board.title", mark);
+    Lettering large = new Lettering(7, true);
+    Lettering set = LabelShape.width(title, large) > a.width() ? new Lettering(5, true) : large;
     page.board()
         .group(
             Role.TITLE,
             "",
-            c.say("board.title", mark),
-            g ->
-                y[0] =
-                    TextFlow.paragraph(
-                        g,
-                        a.minX(),
-                        y[0],
-                        a.width(),
-                        c.say("board.title", mark),
-                        new Lettering(7, true)));
+            title,
+            g -> y[0] = TextFlow.paragraph(g, a.minX(), y[0], a.width(), title, set));
     page.board()
         .group(
             Role.NOTES,
@@ -184,7 +181,8 @@ public final class LayoutBoardSheet implements SheetComposer {
     double tall = Math.min(part.height() * k, whole ? 40 : 18);
     double ky = tall / part.height();
     double bottom = top + 8 + tall;
-    Box window = new Box(a.minX() + INDENT, top, a.maxX() - INDENT, bottom + 1);
+    // An end stone's border lies on the window's.
+    Box window = new Box(a.minX() + INDENT - NOISE, top, a.maxX() - INDENT + NOISE, bottom + 1);
     double left = 0 - head.layout().jamb(Side.LEFT).mm();
     double right = head.layout().jamb(Side.RIGHT).mm();
     page.board()
@@ -293,84 +291,5 @@ public final class LayoutBoardSheet implements SheetComposer {
       i++;
     }
     return 5 + longest;
-  }
-
-  private static Table table(SheetContext c, HeadWork head, Lettering cell) {
-    double room = c.area(c.upright()).width();
-    List<PlacedStone> left = side(head, Side.LEFT);
-    List<PlacedStone> right = side(head, Side.RIGHT);
-    List<List<String>> rows = new ArrayList<>();
-    head.layout().stones().stream()
-        .filter(s -> s.side() == Side.CENTRE)
-        .forEach(
-            s -> {
-              var f = s.feet();
-              rows.add(
-                  List.of(
-                      s.mark(),
-                      "",
-                      c.format().tape(f.leftSoffit().abs()),
-                      c.format().tape(f.leftTop().abs()),
-                      s.mark(),
-                      "",
-                      c.format().tape(f.rightSoffit().abs()),
-                      c.format().tape(f.rightTop().abs())));
-            });
-    for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
-      List<String> row = new ArrayList<>(cells(c, left, i, true));
-      row.addAll(cells(c, right, i, false));
-      rows.add(row);
-    }
-    String jamb = c.say("board.jamb");
-    String onLeft = c.format().tape(head.layout().jamb(Side.LEFT));
-    String onRight = c.format().tape(head.layout().jamb(Side.RIGHT));
-    rows.add(List.of(jamb, "", onLeft, "", jamb, "", onRight, ""));
-    List<String> bears = new ArrayList<>(bears(c, head, Side.LEFT));
-    bears.addAll(bears(c, head, Side.RIGHT));
-    rows.add(bears);
-    List<Table.Column> columns =
-        List.of(
-            new Table.Column(c.say("board.left"), 1, Align.START, true),
-            new Table.Column(c.say("board.from"), 1, Align.END, false),
-            new Table.Column(c.say("board.to"), 1, Align.END, true),
-            new Table.Column(c.say("board.top"), 1, Align.END, false),
-            new Table.Column(c.say("board.right"), 1, Align.START, true),
-            new Table.Column(c.say("board.from"), 1, Align.END, false),
-            new Table.Column(c.say("board.to"), 1, Align.END, true),
-            new Table.Column(c.say("board.top"), 1, Align.END, false));
-    return new Table(ColumnShares.of(columns, rows, cell, room), rows, cell);
-  }
-
-  // An arch bears at the foot of its skewback, on the extrados; a jack arch on both lines.
-  private static List<String> bears(SheetContext c, HeadWork head, Side side) {
-    Bearing bearing = head.layout().bearing(side);
-    String on = c.format().tape(bearing.onWall(c.format().grid()));
-    String top = c.format().tape(bearing.onTop(c.format().grid()));
-    boolean curved = head.layout().curved();
-    boolean both = curved || head.layout().fanned();
-    return List.of(c.say("board.bears"), "", curved ? "" : on, both ? top : "");
-  }
-
-  private static List<PlacedStone> side(HeadWork head, Side side) {
-    return head.layout().stones().stream()
-        .filter(s -> s.side() == side)
-        .sorted(java.util.Comparator.comparingInt(PlacedStone::index))
-        .toList();
-  }
-
-  private static List<String> cells(SheetContext c, List<PlacedStone> side, int i, boolean left) {
-    if (i >= side.size()) {
-      return List.of("", "", "", "");
-    }
-    PlacedStone s = side.get(i);
-    var f = s.feet();
-    Length from = left ? f.rightSoffit() : f.leftSoffit();
-    Length to = left ? f.leftSoffit() : f.rightSoffit();
-    Length top = left ? f.leftTop() : f.rightTop();
-    return List.of(
-        s.mark(),
-        c.format().tape(from.abs()),
-        c.format().tape(to.abs()),
-        c.format().tape(top.abs()));
   }
 }

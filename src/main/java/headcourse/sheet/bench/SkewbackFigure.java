@@ -27,7 +27,7 @@ final class SkewbackFigure {
   private static final double INSIDE = 14;
   private static final double OUTSIDE = 30;
   private static final double ABOVE = 6;
-  private static final double BELOW = 24;
+  private static final double BELOW = 22;
 
   private final SheetContext c;
   private final Skewback cut;
@@ -138,7 +138,7 @@ final class SkewbackFigure {
       List<Label> tries = new ArrayList<>();
       for (double t : new double[] {0.35, 0.5, 0.65, 0.2}) {
         Point on = from.towards(to, t);
-        for (double dx : new double[] {2, 3.5, 5}) {
+        for (double dx : new double[] {2, 3.5, 5, 12}) {
           Point at = new Point(on.x() + sign * dx, on.y() + 1.8);
           tries.add(new Label(at, angle, Lettering.DIMENSION, align, 0));
         }

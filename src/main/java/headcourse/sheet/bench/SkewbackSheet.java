@@ -2,11 +2,14 @@ package headcourse.sheet.bench;
 
 import headcourse.bench.HeadWork;
 import headcourse.drawing.Lettering;
+import headcourse.drawing.Mark;
 import headcourse.drawing.Mark.Align;
 import headcourse.drawing.Mark.Role;
+import headcourse.drawing.TextFlow;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
 import headcourse.sheet.BearingLine;
+import headcourse.sheet.ColumnShares;
 import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -23,9 +26,10 @@ public final class SkewbackSheet implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
 
   /** Heights that a drawing may take, mm: the largest that costs no page. */
-  private static final double TALL = 72;
+  private static final double[] TALL = {110, 72, 54, 50};
 
-  private static final double TALLEST = 110;
+  /** Between a head's figure, its table and what is said below it, mm. */
+  private static final double AIR = 6;
 
   /** The skewback tickets. */
   public SkewbackSheet() {}
@@ -47,16 +51,36 @@ public final class SkewbackSheet implements SheetComposer {
     if (heads.isEmpty()) {
       return List.of();
     }
-    List<PageDraft> pages = pages(c, heads, TALL);
-    try {
-      List<PageDraft> larger = pages(c, heads, TALLEST);
-      return larger.size() > pages.size() ? pages : larger;
-    } catch (NoRoom e) {
-      return pages;
+    List<PageDraft> best = null;
+    NoRoom none = null;
+    for (boolean whole : new boolean[] {true, false}) {
+      for (double tall : best == null || !begun(best) ? TALL : new double[0]) {
+        try {
+          List<PageDraft> pages = pages(c, heads, tall, whole);
+          best = best == null || cost(pages) < cost(best) ? pages : best;
+        } catch (NoRoom e) {
+          none = e;
+        }
+      }
     }
+    if (best == null) {
+      throw none;
+    }
+    return best;
   }
 
-  private static List<PageDraft> pages(SheetContext c, List<HeadWork> heads, double tallest) {
+  private static double cost(List<PageDraft> pages) {
+    return begun(pages) ? pages.size() : pages.size() + 0.5;
+  }
+
+  /** Whether what is said of all heads does not stand on a page alone. */
+  private static boolean begun(List<PageDraft> pages) {
+    return pages.get(0).board().marks().stream()
+        .anyMatch(m -> m instanceof Mark.Group g && g.role() == Role.FIGURE);
+  }
+
+  private static List<PageDraft> pages(
+      SheetContext c, List<HeadWork> heads, double tallest, boolean whole) {
     String title = c.say("skew.title");
     return SheetFlow.pages(
         c,
@@ -68,12 +92,13 @@ public final class SkewbackSheet implements SheetComposer {
           flow.page().bookmark(1, title, "skewbacks", flow.page().area().minY());
           flow.say("skew.how", TEXT);
           for (HeadWork head : heads) {
-            head(flow, c, head, tallest);
+            head(flow, c, head, tallest, whole);
           }
         });
   }
 
-  private static void head(SheetFlow flow, SheetContext c, HeadWork head, double tallest) {
+  private static void head(
+      SheetFlow flow, SheetContext c, HeadWork head, double tallest, boolean whole) {
     Skewback left = Skewback.of(c.job(), head.layout(), Side.LEFT);
     Skewback right = Skewback.of(c.job(), head.layout(), Side.RIGHT);
     var opening = head.layout().opening();
@@ -83,9 +108,27 @@ public final class SkewbackSheet implements SheetComposer {
     SkewbackFigure one = new SkewbackFigure(c, head, left, width, tallest);
     SkewbackFigure two = new SkewbackFigure(c, head, right, width, tallest);
     double height = Math.max(one.height(), two.height());
-    flow.heading(opening.mark() + label, height + 16);
-    flow.paragraph(
-        one.scale().equals(two.scale()) ? one.scale() : one.scale() + " · " + two.scale(), TEXT);
+    List<List<String>> rows = new ArrayList<>();
+    if (alike) {
+      rows.add(row(c, head, left, c.say("skew.both")));
+    } else {
+      rows.add(row(c, head, left, c.say("skew.left")));
+      rows.add(row(c, head, right, c.say("skew.right")));
+    }
+    String scale =
+        one.scale().equals(two.scale()) ? one.scale() : one.scale() + " · " + two.scale();
+    String bears = BearingLine.of(c, head);
+    List<String> above = c.words().each(above(left), length(c, left.plumb()));
+    // What an end is cut to is not parted from the head that it belongs to.
+    double with =
+        height
+            + ColumnShares.table(columns(c), rows, TEXT, flow.width()).height()
+            + TextFlow.height(bears, flow.width(), TEXT)
+            + above.stream()
+                .mapToDouble(t -> TextFlow.height(t, flow.width(), Lettering.NOTE))
+                .sum()
+            + AIR;
+    flow.heading(opening.mark() + label + " · " + scale, whole ? with : height + 16);
     flow.figure(
         height,
         (b, x, y) ->
@@ -97,24 +140,18 @@ public final class SkewbackSheet implements SheetComposer {
                   one.draw(g, x, y);
                   two.draw(g, x + width, y);
                 }));
-    List<List<String>> rows = new ArrayList<>();
-    if (alike) {
-      rows.add(row(c, head, left, c.say("skew.both")));
-    } else {
-      rows.add(row(c, head, left, c.say("skew.left")));
-      rows.add(row(c, head, right, c.say("skew.right")));
-    }
-    flow.table(
-        List.of(
-            new Column(c.say("skew.end"), 30, Align.START, true),
-            new Column(c.say("skew.angle"), 28, Align.START, true),
-            new Column(c.say("skew.offset"), 36, Align.START, true),
-            new Column(c.say("skew.springs"), 44, Align.START, false),
-            new Column(c.say("skew.runs-out"), 44, Align.START, false)),
-        rows,
-        TEXT);
-    flow.paragraph(BearingLine.of(c, head), TEXT);
-    flow.say(above(left), Lettering.NOTE, length(c, left.plumb()));
+    flow.table(columns(c), rows, TEXT);
+    flow.paragraph(bears, TEXT);
+    above.forEach(t -> flow.paragraph(t, Lettering.NOTE));
+  }
+
+  private static List<Column> columns(SheetContext c) {
+    return List.of(
+        new Column(c.say("skew.end"), 30, Align.START, true),
+        new Column(c.say("skew.angle"), 18, Align.START, true),
+        new Column(c.say("skew.offset"), 46, Align.START, true),
+        new Column(c.say("skew.springs"), 48, Align.START, false),
+        new Column(c.say("skew.runs-out"), 48, Align.START, false));
   }
 
   private static String above(Skewback cut) {

@@ -82,23 +82,38 @@ final class TicketFace {
     return 2 + type.height(title, width - 2 * PAD, type.note());
   }
 
-  void draw(Board board, Box box) {
-    double f = type.factor();
-    double bottom = box.maxY();
-    double title = titleHeight;
-    Box room =
-        new Box(
-            box.minX() + SIDE * f,
-            box.minY() + title + ABOVE * f,
-            box.maxX() - SIDE * f,
-            bottom - BELOW * f);
+  /** The scale that the stone is drawn to in a box. */
+  Scale scale(Box box) {
     Similarity turn = OwnFrame.of(piece.stone());
     Box b = piece.stone().outline().transformed(turn).bounds();
-    // A top that slopes or stands up in the middle pushes its size out.
+    Box room = room(box);
+    return Scale.largest(
+        c.job().units(), b.width(), b.height() + out(turn), room.width(), room.height());
+  }
+
+  private Box room(Box box) {
+    double f = type.factor();
+    return new Box(
+        box.minX() + SIDE * f,
+        box.minY() + titleHeight + ABOVE * f,
+        box.maxX() - SIDE * f,
+        box.maxY() - BELOW * f);
+  }
+
+  // A top that slopes or stands up in the middle pushes its size out.
+  private double out(Similarity turn) {
     Similarity plain = turn.then(Similarity.toPaper(1, new Point(0, 0)));
-    double out = beyond(plain, plain.apply(corner(2)), plain.apply(corner(3)));
-    Scale scale =
-        Scale.largest(c.job().units(), b.width(), b.height() + out, room.width(), room.height());
+    return beyond(plain, plain.apply(corner(2)), plain.apply(corner(3)));
+  }
+
+  void draw(Board board, Box box) {
+    double bottom = box.maxY();
+    double title = titleHeight;
+    Box room = room(box);
+    Similarity turn = OwnFrame.of(piece.stone());
+    Box b = piece.stone().outline().transformed(turn).bounds();
+    double out = out(turn);
+    Scale scale = scale(box);
     Point middle = b.centre().plus(new Vec(0, out / 2));
     double k = scale.factor();
     Point origin =

@@ -92,6 +92,12 @@ final class TicketPanels implements TicketPlan {
   }
 
   @Override
+  public double scale(double high) {
+    double told = high - soffitHeight - sawHeight - wordsHeight;
+    return face.scale(Box.of(0, 0, faceWidth, told)).factor();
+  }
+
+  @Override
   public void draw(Board board, Box whole) {
     double foot = whole.maxY() - soffitHeight;
     Box box = new Box(whole.minX(), whole.minY(), whole.maxX(), foot);

@@ -38,5 +38,8 @@ interface TicketPlan {
   /** The least height, mm. */
   double height();
 
+  /** The scale that the face is drawn to where the ticket is so high, mm, its size over true. */
+  double scale(double height);
+
   void draw(Board board, Box box);
 }

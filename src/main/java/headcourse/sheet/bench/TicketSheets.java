@@ -29,17 +29,28 @@ public final class TicketSheets implements SheetComposer {
    * @param type lettering
    * @param way how panels stand
    * @param apart whether soffit pieces follow on pages of their own
+   * @param scale of the first ticket's face if it has the page to itself
    */
   private record Filled(
-      Turn turn, int columns, TicketType type, Way way, boolean apart, List<Row> rows) {
+      Turn turn,
+      int columns,
+      TicketType type,
+      Way way,
+      boolean apart,
+      List<Row> rows,
+      double scale) {
     int count() {
       return rows.stream().mapToInt(r -> r.tickets.size()).sum();
     }
 
-    // More tickets; then larger lettering; then the fewer columns, the larger the tickets.
+    // More tickets, or one with its face larger; then larger lettering; then the fewer columns,
+    // the larger the tickets.
     boolean better(Filled o) {
       if (count() != o.count()) {
         return count() > o.count();
+      }
+      if (count() == 1 && Math.abs(scale - o.scale) > 1e-9) {
+        return scale > o.scale;
       }
       double size = type.note().height() + type.body().height();
       double other = o.type.note().height() + o.type.body().height();
@@ -79,7 +90,7 @@ public final class TicketSheets implements SheetComposer {
   public List<PageDraft> compose(SheetContext c) {
     List<Ticket> tickets = Ticket.of(c.work());
     List<PageDraft> drafts = new ArrayList<>();
-    List<Filled> apart = new ArrayList<>();
+    SoffitPages apart = new SoffitPages(c);
     String last = "";
     int next = 0;
     while (next < tickets.size()) {
@@ -88,10 +99,10 @@ public final class TicketSheets implements SheetComposer {
       drafts.add(page(c, page, last));
       last = tickets.get(next - 1).head().layout().opening().mark();
       if (page.apart) {
-        apart.add(page);
+        page.rows.forEach(r -> r.tickets.forEach(t -> apart.add(t, page.turn)));
       }
     }
-    drafts.addAll(soffits(c, apart));
+    drafts.addAll(apart.all());
     return drafts;
   }
 
@@ -116,6 +127,13 @@ public final class TicketSheets implements SheetComposer {
     }
     if (best == null) {
       throw new NoRoom("a ticket");
+    }
+    if (best.count() == 1) {
+      for (Way way : Way.values()) {
+        for (TicketType type : TicketType.ALL) {
+          best = better(c, left.subList(0, 1), type, way, best.apart, best);
+        }
+      }
     }
     return best;
   }
@@ -163,7 +181,8 @@ public final class TicketSheets implements SheetComposer {
       used += gap + row.height;
       rows.add(row);
     }
-    return new Filled(turn, columns, type, way, apart, rows);
+    double scale = rows.isEmpty() ? 0 : rows.get(0).panels.get(0).scale(room);
+    return new Filled(turn, columns, type, way, apart, rows, scale);
   }
 
   /**
@@ -203,32 +222,5 @@ public final class TicketSheets implements SheetComposer {
       y += h + GAP;
     }
     return page;
-  }
-
-  // Soffit pieces for which their tickets have no room, one under another.
-  private static List<PageDraft> soffits(SheetContext c, List<Filled> pages) {
-    List<PageDraft> drafts = new ArrayList<>();
-    PageDraft page = null;
-    double y = 0;
-    for (Filled plan : pages) {
-      for (Row row : plan.rows) {
-        for (Ticket t : row.tickets) {
-          TicketSoffit soffit = new TicketSoffit(c, t, plan.type);
-          Box area = c.area(plan.turn);
-          double h = soffit.height(area.width());
-          if (h == 0) {
-            continue;
-          }
-          if (page == null || y + h > page.area().maxY()) {
-            page = c.page(plan.turn, t.piece().mark() + "-S", c.say("ticket.soffits"));
-            drafts.add(page);
-            y = page.area().minY();
-          }
-          soffit.drawApart(page.board(), Box.of(page.area().minX(), y, area.width(), h));
-          y += h + GAP;
-        }
-      }
-    }
-    return drafts;
   }
 }

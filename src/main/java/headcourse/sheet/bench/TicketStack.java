@@ -21,6 +21,7 @@ final class TicketStack implements TicketPlan {
 
   private final double sideWidth;
   private final double sectionWidth;
+  private final double faceWidth;
   private final TicketSide side;
   private final TicketBoxes boxes;
   private final TicketFace face;
@@ -50,7 +51,7 @@ final class TicketStack implements TicketPlan {
   TicketStack(SheetContext c, Ticket ticket, TicketType type, double width, boolean apart) {
     sideWidth = Math.min(42 * type.factor(), Math.max(width * SIDE, TicketSide.LEAST));
     sectionWidth = width * SECTION;
-    double faceWidth = width - sideWidth;
+    faceWidth = width - sideWidth;
     double notchWidth = width - sectionWidth;
     side = new TicketSide(c, ticket, type);
     boxes = TicketBoxes.of(c, ticket, type, width);
@@ -81,6 +82,12 @@ final class TicketStack implements TicketPlan {
   @Override
   public double height() {
     return upper + lower + sawHeight + boxes.height() + soffitHeight;
+  }
+
+  @Override
+  public double scale(double high) {
+    double told = upper + FACE * Math.max(0, high - height()) - wordsHeight;
+    return face.scale(Box.of(0, 0, faceWidth, told)).factor();
   }
 
   @Override

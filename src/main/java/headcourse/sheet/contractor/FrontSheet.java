@@ -31,6 +31,7 @@ public final class FrontSheet implements SheetComposer {
   private static final double CODES = 24;
   private static final double WIDEST = 160;
   private static final double GAP = 6;
+  private static final double LINE = NOTE.height() * TextFlow.LEADING;
   private static final double BAR = 14;
 
   /** The cover of a contractor's set. */
@@ -67,8 +68,9 @@ public final class FrontSheet implements SheetComposer {
       }
       all.draw(b, i, area.minX(), y);
       y += all.height(i) + 2;
-      b.text(area.minX(), y + 2.5, c.say("picture.seen", all.scale().name()), NOTE, Align.START);
       double room = area.width() - (place.at == At.BESIDE ? SIDE + GAP : 0);
+      String seen = c.say("picture.seen", all.scale().name());
+      y = TextFlow.paragraph(b, area.minX(), y, room, seen, NOTE) - LINE;
       ScaleBar.draw(b, c.words(), c.job().units(), all.scale(), area.minX(), y + 5, room);
       if (i == 0 && place.at == At.BESIDE) {
         list(c, SIDE).draw(b, area.maxX() - SIDE, top, area.maxY(), 0);
@@ -84,6 +86,13 @@ public final class FrontSheet implements SheetComposer {
     return pages;
   }
 
+  // What the words under the pictures take beyond one line; the longest name of a scale stands for
+  // the one that is chosen later.
+  private static double more(SheetContext c, double width) {
+    String seen = c.say("picture.seen", "1 1/2\" = 1'-0\"");
+    return TextFlow.height(seen, Math.max(width, 1), NOTE) - LINE;
+  }
+
   /** Where the list of sheets stands. */
   private enum At {
     BESIDE,
@@ -97,8 +106,10 @@ public final class FrontSheet implements SheetComposer {
   private static Place place(SheetContext c, Box area, double top) {
     double high = area.maxY() - top;
     double list = list(c, Math.min(WIDEST, area.width())).height() + GAP;
+    high -= more(c, area.width());
     Pictures alone = pictures(c, area.width(), high);
-    Pictures beside = pictures(c, area.width() - SIDE - GAP, high);
+    double side = area.width() - SIDE - GAP;
+    Pictures beside = pictures(c, side, high - more(c, side) + more(c, area.width()));
     Pictures over = pictures(c, area.width(), high - list);
     if (as(beside, alone)) {
       return new Place(At.BESIDE, beside);

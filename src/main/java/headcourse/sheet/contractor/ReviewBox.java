@@ -20,7 +20,10 @@ final class ReviewBox {
   private static final Lettering SMALL = Lettering.NOTE;
   private static final double PAD = 3;
   private static final double TICK = 6.5;
-  private static final double LINE = 8.5;
+  private static final double LINE = 7.5;
+
+  /** How far the lines beside the ticks begin above the first of them, mm. */
+  private static final double RAISED = 2;
 
   /** Width of the room for a stamp, mm. */
   private static final double STAMP = 68;
@@ -85,7 +88,11 @@ final class ReviewBox {
     double ticked = ticks.size() * TICK;
     double filled = lines.size() * LINE;
     double under = stamped > 0 ? 0 : STAMP_HEIGHT;
-    return PAD + words + (beside ? Math.max(ticked, filled) : ticked + filled) + PAD + under;
+    return PAD
+        + words
+        + (beside ? Math.max(ticked, filled - RAISED) : ticked + filled)
+        + PAD
+        + under;
   }
 
   private void draw(Board b, double x, double top) {
@@ -107,7 +114,7 @@ final class ReviewBox {
     }
     double left = x + (beside ? ticksWidth : PAD);
     // Beside the ticks the first line stands level with the first of them.
-    double line = beside ? first - 3 : y;
+    double line = beside ? first - RAISED : y;
     for (String name : lines) {
       b.text(left, line + LINE - 3, name, SMALL, Align.START);
       double from = left + Math.max(22, LabelShape.width(name, SMALL) + 3);

@@ -14,6 +14,7 @@ import headcourse.layout.Side;
 import headcourse.rules.MaterialsTakeOff;
 import headcourse.sheet.Amounts;
 import headcourse.sheet.AsMadeNotes;
+import headcourse.sheet.ColumnShares;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
@@ -80,12 +81,31 @@ public final class ScheduleSheet implements SheetComposer {
             }
             rows.add(row);
           }
-          flow.table(columns, rows, text);
+          schedule(flow, columns, rows, text);
           context.work().heads().forEach(h -> AsMadeNotes.write(flow, context, h, text));
           revisions(flow, context);
           ChangesTable.draw(flow, context);
           ReviewBox.draw(flow, context);
         });
+  }
+
+  // A row an opening; on a page too narrow for that without a broken word or figure, a table each.
+  private static void schedule(
+      SheetFlow flow, List<Column> columns, List<List<String>> rows, Lettering text) {
+    if (ColumnShares.whole(ColumnShares.table(columns, rows, text, flow.width()))) {
+      flow.table(columns, rows, text);
+      return;
+    }
+    List<Column> pair =
+        List.of(new Column("", 1, Align.START, false), new Column("", 2, Align.START, true));
+    for (List<String> row : rows) {
+      List<List<String>> one = new ArrayList<>();
+      for (int i = 0; i < row.size(); i++) {
+        one.add(List.of(columns.get(i).heading(), row.get(i)));
+      }
+      flow.table(pair, one, text);
+      flow.space(3);
+    }
   }
 
   /** Where it stands along the wall, and how high where that is given. */

@@ -7,6 +7,7 @@ import headcourse.drawing.Mark.Role;
 import headcourse.drawing.TextFlow;
 import headcourse.geom.Box;
 import headcourse.job.Bundle;
+import headcourse.sheet.ColumnShares;
 import headcourse.sheet.NoRoom;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
@@ -111,15 +112,13 @@ public final class CoverSheet implements SheetComposer {
               c.say("fullsize.rectangle")));
     }
     double room = TilePage.window(c.page(Turn.PORTRAIT, "", "")).width();
-    double narrow = Math.min(26, room / 7);
-    return new Table(
+    List<Table.Column> columns =
         List.of(
-            new Table.Column(c.say("fullsize.marks"), room - 3 * narrow - 18, Align.START, true),
-            new Table.Column(c.say("fullsize.count"), 18, Align.END, false),
-            new Table.Column(c.say("fullsize.wide"), narrow, Align.END, false),
-            new Table.Column(c.say("fullsize.high"), narrow, Align.END, false),
-            new Table.Column(c.say("fullsize.tiles"), narrow, Align.END, false)),
-        rows,
-        new Lettering(3.5, false));
+            new Table.Column(c.say("fullsize.marks"), 5, Align.START, true),
+            new Table.Column(c.say("fullsize.count"), 1, Align.END, false),
+            new Table.Column(c.say("fullsize.wide"), 1, Align.END, false),
+            new Table.Column(c.say("fullsize.high"), 1, Align.END, false),
+            new Table.Column(c.say("fullsize.tiles"), 1, Align.END, false));
+    return ColumnShares.table(columns, rows, new Lettering(3.5, false), room);
   }
 }

@@ -13,6 +13,7 @@ import headcourse.geom.Box;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.geom.Similarity;
+import headcourse.geom.Vec;
 import headcourse.job.Bundle;
 import headcourse.layout.Side;
 import headcourse.layout.VSoffit;
@@ -201,20 +202,31 @@ public final class OutlineSheets implements SheetComposer {
       String v = c.say("fullsize.v", c.format().withUnit(VSoffit.of(stone).get().depth()));
       all &= place(b, v, seen, path, new double[] {3.5, 2.5}, true);
     }
-    String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
-    String top = c.say("fullsize.up", rotated ? "←" : "↑");
-    all &=
-        place(b, up, seen, path, new double[] {3.5, 2.5}, false)
-            || place(b, top, seen, path, new double[] {3.5, 2.5}, false);
+    boolean askew = t.turn() != 0;
+    if (askew) {
+      all &= place(b, c.say("fullsize.face-arrow"), seen, path, new double[] {3.5, 2.5}, false);
+    } else {
+      String up = c.say(rotated ? "fullsize.face-up-left" : "fullsize.face-up");
+      String top = c.say("fullsize.up", rotated ? "←" : "↑");
+      all &=
+          place(b, up, seen, path, new double[] {3.5, 2.5}, false)
+              || place(b, top, seen, path, new double[] {3.5, 2.5}, false);
+    }
     Side side = stone.side();
     if (!t.half()
         && side != Side.CENTRE
         && t.pieces().stream().allMatch(p -> p.stone().side() == side)) {
+      String key = c.keyed(t.pieces().get(0)) ? "fullsize.key-side" : "fullsize.centre-side";
       // A quarter turn over brings what was left down.
       String arrow = side == Side.LEFT ? (rotated ? "↑" : "→") : rotated ? "↓" : "←";
-      String key =
-          c.say(c.keyed(t.pieces().get(0)) ? "fullsize.key-side" : "fullsize.centre-side", arrow);
-      all &= place(b, key, seen, path, new double[] {5, 3.5, 2.5}, true);
+      String of = side == Side.LEFT ? "fullsize.arrow-right" : "fullsize.arrow-left";
+      String said = c.say(words -> words.say(key, askew ? words.say(of) : arrow));
+      all &= place(b, said, seen, path, new double[] {5, 3.5, 2.5}, true);
+    }
+    if (askew) {
+      double way = Math.PI / 2 + t.turn() + (rotated ? Math.PI / 2 : 0);
+      Vec up = new Vec(Math.cos(way), -Math.sin(way));
+      all &= UpArrow.draw(b, c.say("fullsize.arrow"), path, seen, up);
     }
     return all;
   }

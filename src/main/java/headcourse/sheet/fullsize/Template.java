@@ -25,8 +25,12 @@ import java.util.stream.Stream;
  * @param pieces the stones that look so, in the order of the job
  * @param twins those that are its mirror image: it is turned over for them
  * @param half whether it is the right half alone, turned over on its centre line for the left
+ * @param turn how far it lies turned from the stone's own axes, radians, counterclockwise
  */
-record Template(Path outline, List<Piece> pieces, List<Piece> twins, boolean half) {
+record Template(Path outline, List<Piece> pieces, List<Piece> twins, boolean half, double turn) {
+  /** A turn closer to none than this is none, radians. */
+  private static final double LEVEL = 1e-6;
+
   /** A saw is not held closer than this, and no sum of roundings is as large, mm. */
   private static final double SAME = 0.02;
 
@@ -60,7 +64,7 @@ record Template(Path outline, List<Piece> pieces, List<Piece> twins, boolean hal
           i++;
         }
         if (i == found.size()) {
-          found.add(new Template(own, List.of(p), List.of(), false));
+          found.add(new Template(own, List.of(p), List.of(), false, 0));
         } else {
           found.set(i, found.get(i).with(p, same(found.get(i).outline, own)));
         }
@@ -71,8 +75,8 @@ record Template(Path outline, List<Piece> pieces, List<Piece> twins, boolean hal
 
   private Template with(Piece p, boolean alike) {
     return alike
-        ? new Template(outline, and(pieces, p), twins, half)
-        : new Template(outline, pieces, and(twins, p), half);
+        ? new Template(outline, and(pieces, p), twins, half, turn)
+        : new Template(outline, pieces, and(twins, p), half, turn);
   }
 
   private static List<Piece> and(List<Piece> pieces, Piece more) {
@@ -97,22 +101,43 @@ record Template(Path outline, List<Piece> pieces, List<Piece> twins, boolean hal
     return MarkRuns.full(Stream.concat(pieces.stream(), twins.stream()).toList());
   }
 
-  /** It, or where that takes fewer sheets and both halves are alike its right half. */
+  /**
+   * It, or what takes fewer sheets: its right half where both are alike, or it turned so that an
+   * edge which leans lies along the paper.
+   */
   Template laid(Tiling.Room portrait, Tiling.Room landscape) {
-    int whole = Tiling.fewest(width(), height(), portrait, landscape).tiles();
-    if (whole == 1 || !same(outline, mirrored(outline))) {
-      return this;
+    Template best = this;
+    int least = tiles(portrait, landscape);
+    for (Template t : least == 1 ? List.<Template>of() : otherwise()) {
+      int tiles = t.tiles(portrait, landscape);
+      if (tiles < least) {
+        best = t;
+        least = tiles;
+      }
     }
-    Point middle = new Point(width() / 2, 0);
-    return new HalfPlane(middle, new Vec(1, 0))
-        .clip(outline)
-        .map(Template::home)
-        .filter(
-            h ->
-                Tiling.fewest(h.bounds().width(), h.bounds().height(), portrait, landscape).tiles()
-                    < whole)
-        .map(h -> new Template(h, pieces, twins, true))
-        .orElse(this);
+    return best;
+  }
+
+  private int tiles(Tiling.Room portrait, Tiling.Room landscape) {
+    return Tiling.fewest(width(), height(), portrait, landscape).tiles();
+  }
+
+  private List<Template> otherwise() {
+    List<Template> ways = new ArrayList<>();
+    if (same(outline, mirrored(outline))) {
+      new HalfPlane(new Point(width() / 2, 0), new Vec(1, 0))
+          .clip(outline)
+          .ifPresent(h -> ways.add(new Template(home(h), pieces, twins, true, 0)));
+    }
+    for (Edge e : outline.edges()) {
+      // Quarter turns are tried by what lays it on paper.
+      double off = Math.IEEEremainder(e.to().minus(e.from()).angle(), Math.PI / 2);
+      if (Math.abs(off) > LEVEL) {
+        Path turned = home(outline.transformed(Similarity.turn(-off)));
+        ways.add(new Template(turned, pieces, twins, false, -off));
+      }
+    }
+    return ways;
   }
 
   // Four straight edges as wide and as high as their box.

@@ -85,7 +85,7 @@ public final class OrderSheet implements SheetComposer {
     return SheetFlow.pages(
         c,
         Turn.PORTRAIT,
-        "order",
+        c.label("order.label"),
         title,
         "",
         1,

@@ -6,6 +6,7 @@ import headcourse.job.Bundle;
 import headcourse.sheet.PageDraft;
 import headcourse.sheet.SheetComposer;
 import headcourse.sheet.SheetContext;
+import headcourse.sheet.SheetContext.Turn;
 import headcourse.sheet.SheetFlow;
 import java.util.List;
 
@@ -13,6 +14,9 @@ import java.util.List;
 public final class SolidSheet implements SheetComposer {
   private static final Lettering TEXT = new Lettering(3.5, false);
   private static final double GAP = 5;
+
+  /** The narrowest columns, mm: the widest that costs no page. */
+  private static final double[] COLUMNS = {170, 110};
 
   /** The sheet of a contractor's set. */
   public SolidSheet() {}
@@ -29,8 +33,14 @@ public final class SolidSheet implements SheetComposer {
       return List.of();
     }
     String title = context.say("solid.title");
-    return SheetFlow.pages(
-        context, SheetFlow.bestTurn(context), "H1", title, "", flow -> all(flow, context, read));
+    // Lying, as all of a contractor's set does.
+    List<PageDraft> best = null;
+    for (double least : COLUMNS) {
+      List<PageDraft> pages =
+          SheetFlow.pages(context, Turn.LANDSCAPE, title, least, flow -> all(flow, context, read));
+      best = best == null || pages.size() < best.size() ? pages : best;
+    }
+    return best;
   }
 
   private static void all(SheetFlow flow, SheetContext context, List<HeadWork> heads) {

@@ -1,5 +1,6 @@
 package headcourse.sheet.bench;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import headcourse.drawing.Page;
@@ -10,6 +11,7 @@ import headcourse.sheet.frame.Frame;
 import headcourse.testing.BlankHeight;
 import headcourse.testing.DemoJobs;
 import headcourse.testing.JobMaker;
+import headcourse.testing.PageInspector;
 import headcourse.testing.RandomArches;
 import headcourse.testing.RandomJobs;
 import headcourse.testing.Seeds;
@@ -38,6 +40,19 @@ class BlankHeightTest {
     few();
   }
 
+  /** Words of two languages, figures of long heads: all on the narrowest paper, nothing broken. */
+  @Test
+  void demoJobsInTwoLanguages() throws IOException {
+    for (String name : DemoJobs.names()) {
+      ShopWork work = DemoJobs.work(name, "a4", "en+es");
+      for (Page page : look(name, work)) {
+        assertEquals(210, Math.min(page.width(), page.height()), 0.1, page.label());
+        assertEquals(List.of(), PageInspector.faults(page), name);
+      }
+    }
+    few();
+  }
+
   @Test
   void randomJobs() {
     for (long seed = 1; seed <= Seeds.of(16); seed++) {
@@ -52,15 +67,17 @@ class BlankHeightTest {
     few();
   }
 
-  private void look(String name, ShopWork work) {
+  private List<Page> look(String name, ShopWork work) {
     Frame frame = Frame.plain();
-    for (Page page : SheetBook.compose(work, Bundle.BENCH, frame).pages()) {
+    List<Page> all = SheetBook.compose(work, Bundle.BENCH, frame).pages();
+    for (Page page : all) {
       double share = BlankHeight.share(page, frame.area(page.width(), page.height()));
       pages++;
       if (share > MOST) {
         blank.add(String.format(Locale.ROOT, "%s %s: %.0f %%", name, page.label(), 100 * share));
       }
     }
+    return all;
   }
 
   private void few() {

@@ -69,6 +69,25 @@ class CuttingPlanSheetTest {
     assertTrue(printed(m).contains("Corners in all: 15 pieces, 11.8 ft of arris"), printed(m));
   }
 
+  /** Twenty blanks of one stone each, of which the last would begin a page by itself. */
+  @Test
+  void noBarStandsOnAPageAlone() throws IOException {
+    ShopWork work = DemoJobs.work("sheep-wash");
+    List<Integer> bars = new ArrayList<>();
+    for (Page page : SheetBook.compose(work, Bundle.BENCH, Frame.plain()).pages()) {
+      if (page.label().startsWith("plan")) {
+        String text = " " + text(page) + " ";
+        bars.add(
+            (int)
+                work.stock().blanks().stream()
+                    .filter(b -> text.contains(" " + b.id() + " "))
+                    .count());
+      }
+    }
+    assertEquals(work.stock().blanks().size(), bars.stream().mapToInt(n -> n).sum());
+    assertTrue(bars.size() > 1 && bars.stream().allMatch(n -> n > 1), bars.toString());
+  }
+
   /** 2 × 8 soldiers and a key of flats 24 × 14: the soffit strips are ripped two to a length. */
   @Test
   void saysThatAnotherRowMightGoOnAFlat() {

@@ -3,6 +3,7 @@ package headcourse.sheet.fullsize;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import headcourse.drawing.Page;
 import headcourse.drawing.PageSet;
 import headcourse.export.LayoutJson;
 import headcourse.job.Bundle;
@@ -15,10 +16,12 @@ import headcourse.sheet.SheetCases;
 import headcourse.sheet.book.SheetBook;
 import headcourse.sheet.frame.Frame;
 import headcourse.testing.Congruent;
+import headcourse.testing.DemoJobs;
 import headcourse.testing.FinishedPdf;
 import headcourse.testing.FinishedPdf.Part;
 import headcourse.testing.FinishedPdf.Run;
 import headcourse.testing.MarksSaid;
+import headcourse.testing.PageInspector;
 import headcourse.testing.StrokedPaths;
 import headcourse.units.Length;
 import headcourse.units.Units;
@@ -55,9 +58,15 @@ class FullSizeMeasureTest {
    * @param marks the stones that it is said to serve
    * @param turned those that it is said to serve turned over
    * @param said all that is written on it
+   * @param arrows which way arrows on it point, degrees from up, counterclockwise
    */
   private record Drawn(
-      int page, List<double[]> outline, Set<String> marks, Set<String> turned, String said) {
+      int page,
+      List<double[]> outline,
+      Set<String> marks,
+      Set<String> turned,
+      String said,
+      List<Double> arrows) {
 
     /** Whether it is the outline of a stone, or its right half to be turned over. */
     boolean serves(String mark, List<double[]> stone, boolean flat) {
@@ -79,8 +88,14 @@ class FullSizeMeasureTest {
       return false;
     }
 
-    // Top up, or a quarter turn over to the left; of voussoirs the chord is level, not the head.
+    // Top up, a quarter turn over to the left, or the way an arrow points; of voussoirs the chord
+    // is
+    // level, not the head.
     private boolean lies(double turn, boolean flat) {
+      if (said.contains("the arrow points to the top")) {
+        return arrows.size() == 1
+            && Math.abs(Math.IEEEremainder(turn - arrows.get(0), 360)) < (flat ? 0.1 : 90);
+      }
       double off = Math.IEEEremainder(turn - (said.contains("← top") ? 90 : 0), 360);
       return (said.contains("↑ top") || said.contains("← top"))
           && Math.abs(off) < (flat ? 0.01 : 90);
@@ -161,6 +176,48 @@ class FullSizeMeasureTest {
     }
     assertEquals(2, parts.size(), "tiles of the plain stones, which are alike");
     assertEquals(304.8 + Tiling.OVERLAP, parts.get(0) + parts.get(1), WITHIN);
+  }
+
+  /**
+   * A jack arch's end stone, 5 1/2 in wide and 12 in high, leans 9 in: upright its box is 15 in
+   * wide and takes four sheets of letter, its leaning edge along the paper two.
+   */
+  @Test
+  void aLeaningStoneLiesAlongThePaper() throws Exception {
+    ShopWork work = DemoJobs.work("forge-arch");
+    PageSet set = SheetBook.compose(work, Bundle.FULL_SIZE, Frame.plain());
+    Map<String, Long> sheets =
+        set.pages().stream()
+            .filter(p -> p.label().matches("S1-[KLR].*"))
+            .collect(
+                Collectors.groupingBy(
+                    p -> p.label().replaceFirst("-[A-Z][0-9]$", ""),
+                    TreeMap::new,
+                    Collectors.counting()));
+    assertEquals(2, sheets.get("S1-L6"), sheets.toString());
+    assertTrue(sheets.values().stream().mapToLong(n -> n).sum() <= 15, sheets.toString());
+    for (Page page : set.pages()) {
+      assertEquals(List.of(), PageInspector.faults(page));
+    }
+  }
+
+  /**
+   * The two outer stones of the dairy's jack arch fit arch B whole with their long edge along it.
+   */
+  @Test
+  void anArrowShowsTheTopOfWhatLiesAskew() throws Exception {
+    ShopWork work = DemoJobs.work("as-built-dairy", "arch-b", "en");
+    List<Drawn> drawn = drawn(pdf(work));
+    Map<String, List<double[]>> stones = stones(work);
+    for (String mark : List.of("W1-L4", "W1-L5")) {
+      List<Drawn> its = drawn.stream().filter(d -> d.serves(mark, stones.get(mark), true)).toList();
+      assertEquals(1, its.size(), mark);
+      assertEquals(1, its.get(0).arrows.size(), mark);
+      assertTrue(Math.abs(its.get(0).arrows.get(0)) > 5, mark + " lies as it stands");
+      assertTrue(its.get(0).said.contains("key side right of the arrow"), its.get(0).said);
+      assertTrue(
+          its.get(0).serves(mark.replace("L", "R"), stones.get(mark.replace("L", "R")), true));
+    }
   }
 
   @Test
@@ -248,7 +305,29 @@ class FullSizeMeasureTest {
                   .collect(Collectors.joining(" "));
           Matcher m = over.matcher(said);
           Set<String> turned = m.find() ? MarksSaid.all(m.group(1)) : Set.of();
-          drawn.add(new Drawn(figure.page(), outline, MarksSaid.all(figure.alt()), turned, said));
+          List<Double> arrows =
+              sheet
+                  .all()
+                  .filter(p -> p.page() == figure.page() && p.alt().equals("arrow to the top"))
+                  .flatMap(p -> p.paths().stream())
+                  .filter(a -> path.getBounds2D().contains(a.getBounds2D()))
+                  .map(a -> StrokedPaths.vertices(a, false))
+                  .map(
+                      v ->
+                          Math.toDegrees(
+                              Math.atan2(v.get(0)[0] - v.get(1)[0], v.get(1)[1] - v.get(0)[1])))
+                  .toList();
+          Set<String> marks = MarksSaid.all(figure.alt());
+          for (String side : List.of("L", "R")) {
+            String of = side.equals("L") ? "right" : "left";
+            assertTrue(
+                !said.contains("key side " + of + " of the arrow")
+                    || marks.stream()
+                        .filter(k -> !turned.contains(k))
+                        .allMatch(k -> k.contains("-" + side)),
+                said);
+          }
+          drawn.add(new Drawn(figure.page(), outline, marks, turned, said, arrows));
         }
       }
     }
