@@ -112,7 +112,7 @@ public final class PageInspector {
     String before = "";
     for (Mark mark : cell) {
       if (mark instanceof Mark.Label label) {
-        if (before.matches(".*[0-9]/?") && label.text().matches("[0-9/\"'].*")) {
+        if (before.matches(".*[0-9]/?") && label.text().matches("/?[0-9\"'].*")) {
           faults.add("a figure is broken: " + before + " | " + label.text());
         }
         before = label.text();

@@ -51,7 +51,7 @@ final class SequenceSearch {
     return nodes;
   }
 
-  /** What it took, widths looked at, whether or not they could stand. */
+  /** What it took: half a step for a width looked at, whether or not it could stand. */
   long effort() {
     return effort;
   }
@@ -75,7 +75,7 @@ final class SequenceSearch {
     if (low > high) {
       return false;
     }
-    effort += high - low + 1;
+    effort += (high - low) / 2 + 1;
     long[] order = order(low, high, rest, left);
     for (long width : order) {
       if (placed > 0 && !rule.follow(previous, run, width)) {
