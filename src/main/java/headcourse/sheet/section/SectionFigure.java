@@ -32,6 +32,7 @@ public record SectionFigure(
     Placing place,
     BiConsumer<Board, SectionPlace> drawing) {
   private static final Lettering SMALL = Lettering.NOTE;
+  private static final Lettering NAME = new Lettering(5, true);
 
   /** Least width of the column of names, mm. */
   private static final double NAMES = 44;
@@ -41,8 +42,14 @@ public record SectionFigure(
   /** Height of paper that the scale bar takes, mm. */
   private static final double BAR = 5;
 
-  /** What stands over a section, about, mm. */
-  private static final double WORDS = 24;
+  /** What stands over a section at most, mm. */
+  private static final double WORDS = 29;
+
+  /** Air under the bar and under the section, mm. */
+  private static final double AIR = 3;
+
+  /** As much as stands over a section, in its place in the set. */
+  private static final String CUT_ON = "Z.88";
 
   /** Where a section lies. */
   public interface Placing {
@@ -62,19 +69,46 @@ public record SectionFigure(
 
   /** The scale that it has in a flow. */
   public Scale scale(SheetFlow flow, SheetContext context) {
-    double words = WORDS + BAR;
     return Scale.largest(
         context.job().units(),
         trueWidth,
         trueHeight,
         flow.width() - NAMES - LEFT,
-        Math.min(flow.tallest() - words, tallest) - margins);
+        Math.min(flow.tallest() - WORDS, tallest) - margins);
   }
 
   /** Whether a column of a flow is high enough for it and its names. */
   public boolean fits(SheetFlow flow, SheetContext context) {
     double height = place.place(scale(flow, context), 0, 0, flow.width()).bottom();
-    return height + WORDS + BAR <= flow.tallest();
+    return height + words(flow, context) <= flow.tallest();
+  }
+
+  // What stands over it takes, and air, mm.
+  private double words(SheetFlow flow, SheetContext context) {
+    String line = line("1 1/2\" = 1'-0\"", context.say("contractor.cut-on", CUT_ON));
+    return TextFlow.height("A · " + title(), flow.width(), NAME)
+        + TextFlow.height(line, flow.width(), SMALL)
+        + BAR
+        + AIR;
+  }
+
+  private String title() {
+    int colon = name.indexOf(": ");
+    return colon < 0 ? name : name.substring(0, colon);
+  }
+
+  // What it is of, behind the colon, is often long.
+  private String line(String scale, String where) {
+    List<String> said = new ArrayList<>();
+    int colon = name.indexOf(": ");
+    if (colon >= 0) {
+      said.add(name.substring(colon + 2));
+    }
+    said.add(scale);
+    if (!where.isEmpty()) {
+      said.add(where);
+    }
+    return String.join(" · ", said);
   }
 
   /**
@@ -87,20 +121,9 @@ public record SectionFigure(
     Scale scale = scale(flow, context);
     double height = place.place(scale, 0, 0, flow.width()).bottom();
     var units = context.job().units();
-    // What it is of, behind the colon, is often long.
-    int colon = name.indexOf(": ");
-    String title = colon < 0 ? name : name.substring(0, colon);
-    List<String> said = new ArrayList<>();
-    if (colon >= 0) {
-      said.add(name.substring(colon + 2));
-    }
-    said.add(scale.name());
-    if (!where.isEmpty()) {
-      said.add(where);
-    }
-    String line = String.join(" · ", said);
+    String line = line(scale.name(), where);
     double words = TextFlow.height(line, flow.width(), SMALL);
-    flow.heading(letter.isEmpty() ? title : letter + " · " + title, height + words + BAR + 3);
+    flow.heading(letter.isEmpty() ? title() : letter + " · " + title(), height + words + BAR + 3);
     flow.paragraph(line, SMALL);
     flow.figure(BAR, (b, x, y) -> ScaleBar.brief(b, context.words(), units, scale, x, y));
     flow.figure(
