@@ -49,6 +49,7 @@ class JobSchemaTest {
           "bad-levels",
           "bad-sheet",
           "more inches than a foot has",
+          "neighbours that must differ by more than they may",
           "no mark above a hundred rows",
           "one unknown name above a hundred rows",
           "one wrong name above a hundred rows");

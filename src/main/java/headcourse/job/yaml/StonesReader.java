@@ -36,6 +36,16 @@ final class StonesReader {
     boolean graded = rhythm.equals("graded");
     Length step = s.length("step", graded ? Range.SIGNED : Range.NOT_NEGATIVE, in.or(0.5, 12));
     Length jump = s.length("jump", Range.NOT_NEGATIVE, null);
+    if (rhythm.equals("mixed")
+        && jump != null
+        && jump.compareTo(step) < 0
+        && in.sound(s.at("jump"))) {
+      in.error(
+          s.at("jump"),
+          "neighbours would differ by no more than this and by no less than step, "
+              + in.say(step)
+              + "; expected at least that");
+    }
     Long each = s.get("each-side", null, i -> i.whole(1, 500));
     boolean mirror = s.flag("mirror", true);
     long seed = s.whole("seed", 0, Long.MAX_VALUE / 10, seed(mark));
