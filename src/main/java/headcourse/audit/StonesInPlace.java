@@ -10,6 +10,7 @@ import headcourse.geom.Edge;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
 import headcourse.job.Bundle;
+import headcourse.layout.FaceEdge;
 import headcourse.layout.Side;
 import headcourse.work.ShopWork;
 import java.util.ArrayList;
@@ -157,10 +158,9 @@ final class StonesInPlace implements Audit.Check {
     List<Box> all = new ArrayList<>();
     for (Piece p : head.pieces()) {
       if (p.stone().side() == Side.CENTRE) {
-        for (Edge e : p.stone().outline().edges()) {
-          Box b = Box.around(List.of(e.from(), e.to()));
-          if (b.height() > b.width()) {
-            all.add(b);
+        for (FaceEdge.Where side : List.of(FaceEdge.Where.LEFT, FaceEdge.Where.RIGHT)) {
+          for (Edge e : p.stone().edges(side)) {
+            all.add(Box.around(List.of(e.from(), e.to())));
           }
         }
       }
