@@ -192,19 +192,22 @@ public final class RibSheets implements SheetComposer {
     return places;
   }
 
+  // All lines first, so that no text is written where one will stand.
   private static void ticks(SheetContext c, Board board, Rib rib, Similarity view, Box w) {
+    List<Rib.Tick> here = new ArrayList<>();
     for (Rib.Tick t : rib.ticks()) {
-      Point from = view.apply(t.from());
-      Point to = view.apply(t.to());
-      List<Path> runs = TileClip.inside(Path.through(from, to), w);
-      if (runs.isEmpty()) {
-        continue;
+      List<Path> runs = TileClip.inside(Path.through(view.apply(t.from()), view.apply(t.to())), w);
+      if (!runs.isEmpty()) {
+        here.add(t);
+        board.group(
+            Role.LINES,
+            "",
+            "",
+            g -> runs.forEach(r -> g.stroke(r, t.word() ? Pen.CENTRE : Pen.EDGE)));
       }
-      board.group(
-          Role.LINES,
-          "",
-          "",
-          g -> runs.forEach(r -> g.stroke(r, t.word() ? Pen.CENTRE : Pen.EDGE)));
+    }
+    for (Rib.Tick t : here) {
+      Point to = view.apply(t.to());
       String text = t.word() ? c.say(t.text()) : t.text();
       List<Mark.Label> tries = new ArrayList<>();
       for (Align align : List.of(Align.START, Align.END, Align.MIDDLE)) {

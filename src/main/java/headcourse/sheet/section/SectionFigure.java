@@ -67,19 +67,34 @@ public record SectionFigure(
     put(flow, context, "", "");
   }
 
-  /** The scale that it has in a flow. */
+  /** The scale that it has in a flow: the largest at which it and its names have room. */
   public Scale scale(SheetFlow flow, SheetContext context) {
-    return Scale.largest(
-        context.job().units(),
-        trueWidth,
-        trueHeight,
-        flow.width() - NAMES - LEFT,
-        Math.min(flow.tallest() - WORDS, tallest) - margins);
+    double high = Math.min(flow.tallest() - WORDS, tallest) - margins;
+    Scale first = scale(flow, context, high);
+    // Beside a smaller drawing its names have a wider column.
+    Scale s = first;
+    for (Scale before = null; !s.equals(before); ) {
+      if (fits(s, flow, context)) {
+        return s;
+      }
+      before = s;
+      s = scale(flow, context, trueHeight * s.factor() * 0.99);
+    }
+    return first;
+  }
+
+  private Scale scale(SheetFlow flow, SheetContext context, double high) {
+    double wide = flow.width() - NAMES - LEFT;
+    return Scale.largest(context.job().units(), trueWidth, trueHeight, wide, high);
   }
 
   /** Whether a column of a flow is high enough for it and its names. */
   public boolean fits(SheetFlow flow, SheetContext context) {
-    double height = place.place(scale(flow, context), 0, 0, flow.width()).bottom();
+    return fits(scale(flow, context), flow, context);
+  }
+
+  private boolean fits(Scale scale, SheetFlow flow, SheetContext context) {
+    double height = place.place(scale, 0, 0, flow.width()).bottom();
     return height + words(flow, context) <= flow.tallest();
   }
 
