@@ -192,7 +192,7 @@ public final class JackShape implements FlatShape {
               new Change(
                   terms.opening().path() + ".head.key.drop",
                   format.plain(grid.ticks(grid.floor(drop))),
-                  "leaves the key a foot")));
+                  "leaves its lower end wide enough to cut")));
     }
   }
 
