@@ -1,7 +1,6 @@
 package headcourse.bench;
 
 import headcourse.bench.SoffitNotch.Edge;
-import headcourse.geom.Extent;
 import headcourse.geom.HalfPlane;
 import headcourse.geom.Path;
 import headcourse.geom.Point;
@@ -201,12 +200,12 @@ final class SoffitPieces {
     /** At a height over the chord, or at the piece's top where that is lower. */
     static Reach over(Path path, Chord chord, double height) {
       Vec up = chord.along().normal();
-      Extent all = Extent.along(path, up);
-      double base = up.x() * chord.origin().x() + up.y() * chord.origin().y();
-      double level = Math.min(height, all.to() - base);
       double from = Double.POSITIVE_INFINITY;
       double to = Double.NEGATIVE_INFINITY;
       List<Point> v = path.vertices(Tolerance.VERTEX);
+      // Of the vertices, not of the arcs between: some vertex must stand at the level.
+      double top = v.stream().mapToDouble(p -> p.minus(chord.origin()).dot(up)).max().orElseThrow();
+      double level = Math.min(height, top);
       for (int i = 0; i < v.size(); i++) {
         Vec a = v.get(i).minus(chord.origin());
         Vec b = v.get((i + 1) % v.size()).minus(chord.origin());

@@ -32,16 +32,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 
 /**
  * Tries very many job files that a careless or a hostile hand would write, and says what fell over:
  * an exception, a complaint without its place, a run of more than ten seconds, a job that {@code
  * check} takes and {@code draw} does not. Arguments: how many, the first seed, seconds at most, on
- * how many cores.
+ * how many cores, and one in how many of those that can be drawn has its sheets composed.
  */
 public final class MutationCampaign {
-  /** One in so many of those that can be drawn has its sheets composed. */
+  /** Where no argument says: one in so many of those that can be drawn has its sheets composed. */
   private static final int SHEETS = 6;
 
   /** One in so many of all goes through both commands as a user runs them. */
@@ -64,7 +65,8 @@ public final class MutationCampaign {
   private final Map<String, Integer> ends = new TreeMap<>();
   private final Map<String, Integer> faults = new TreeMap<>();
   private final Map<String, Integer> millis = new TreeMap<>();
-  private final int step;
+  private final AtomicLong seeds;
+  private final int sheets;
   private long tried;
   private long slowest;
   private long slowestSeed;
@@ -75,8 +77,14 @@ public final class MutationCampaign {
   private volatile byte[] yard;
   private volatile Thread worker;
 
-  private MutationCampaign(List<String> files, int step) throws IOException {
-    this.step = step;
+  /**
+   * A lane of it.
+   *
+   * @param seeds where all lanes take their next seed
+   */
+  private MutationCampaign(List<String> files, AtomicLong seeds, int sheets) throws IOException {
+    this.seeds = seeds;
+    this.sheets = sheets;
     mutator = new Mutator(files);
     whole = Files.readAllBytes(Path.of("jobs", YARD));
     yards = new YardMutator(new String(whole, StandardCharsets.UTF_8));
@@ -113,8 +121,8 @@ public final class MutationCampaign {
 
   /** Tries some and says whether all held. */
   static boolean holds(long inputs, long first) throws IOException, InterruptedException {
-    MutationCampaign campaign = new MutationCampaign(files(), 1);
-    campaign.run(inputs, first, Long.MAX_VALUE / 2_000_000_000L);
+    MutationCampaign campaign = new MutationCampaign(files(), new AtomicLong(first), SHEETS);
+    campaign.run(first + inputs, Long.MAX_VALUE / 2_000_000_000L);
     return campaign.faults.isEmpty();
   }
 
@@ -124,13 +132,14 @@ public final class MutationCampaign {
     long first = args.length > 1 ? Long.parseLong(args[1]) : 1;
     long seconds = args.length > 2 ? Long.parseLong(args[2]) : Long.MAX_VALUE / 2_000_000_000L;
     int cores = args.length > 3 ? Integer.parseInt(args[3]) : 2;
+    int sheets = args.length > 4 ? Integer.parseInt(args[4]) : SHEETS;
     long start = System.nanoTime();
+    AtomicLong seeds = new AtomicLong(first);
     List<MutationCampaign> lanes = new ArrayList<>();
     List<Thread> running = new ArrayList<>();
     for (int i = 0; i < cores; i++) {
-      MutationCampaign lane = new MutationCampaign(files(), cores);
-      long from = first + i;
-      Thread t = new Thread(() -> lane.run((most + cores - 1) / cores, from, seconds));
+      MutationCampaign lane = new MutationCampaign(files(), seeds, sheets);
+      Thread t = new Thread(() -> lane.run(first + most, seconds));
       lanes.add(lane);
       running.add(t);
       t.start();
@@ -156,11 +165,10 @@ public final class MutationCampaign {
     o.faults.forEach((k, n) -> faults.merge(k, n, Integer::sum));
   }
 
-  private void run(long most, long first, long seconds) {
+  private void run(long end, long seconds) {
     long start = System.nanoTime();
-    seed = first - step;
-    while (tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
-      Thread t = new Thread(null, () -> work(most, start, seconds), "campaign", 1 << 20);
+    while (seeds.get() < end && System.nanoTime() - start < seconds * 1_000_000_000L) {
+      Thread t = new Thread(null, () -> work(end, start, seconds), "campaign", 1 << 20);
       t.setDaemon(true);
       worker = t;
       t.start();
@@ -190,20 +198,24 @@ public final class MutationCampaign {
     }
   }
 
-  private void work(long most, long start, long seconds) {
+  private void work(long end, long start, long seconds) {
     Thread me = Thread.currentThread();
-    while (worker == me && tried < most && System.nanoTime() - start < seconds * 1_000_000_000L) {
-      seed += step;
+    while (worker == me && System.nanoTime() - start < seconds * 1_000_000_000L) {
+      long next = seeds.getAndIncrement();
+      if (next >= end) {
+        return;
+      }
+      seed = next;
       boolean list = seed % YARDS == 5;
       yard = list ? yards.next(seed) : whole;
       Mutator.Mutated m = list ? new Mutator.Mutated("yard", ofYard) : mutator.next(seed);
       text = m.text();
       began = threads.getCurrentThreadCpuTime();
-      String end;
+      String how;
       try {
-        end = one(m.text());
+        how = one(m.text());
       } catch (Throwable e) {
-        end = "fell over";
+        how = "fell over";
         StringBuilder stack = new StringBuilder(String.valueOf(e));
         for (StackTraceElement s : e.getStackTrace()) {
           stack.append("\n    ").append(s);
@@ -218,7 +230,7 @@ public final class MutationCampaign {
       }
       long took = threads.getCurrentThreadCpuTime() - began;
       if (took > LONGEST / 2) {
-        fault("slow " + took / 1_000_000_000, "took " + took / 1_000_000 + " ms: " + end);
+        fault("slow " + took / 1_000_000_000, "took " + took / 1_000_000 + " ms: " + how);
       }
       if (took > slowest) {
         slowest = took;
@@ -227,8 +239,8 @@ public final class MutationCampaign {
       largest = Math.max(largest, m.text().length());
       tried++;
       kinds.merge(m.kind(), 1, Integer::sum);
-      ends.merge(end, 1, Integer::sum);
-      millis.merge(end, (int) (took / 1_000_000), Integer::sum);
+      ends.merge(how, 1, Integer::sum);
+      millis.merge(how, (int) (took / 1_000_000), Integer::sum);
       if (tried % 5000 == 0) {
         report(System.nanoTime() - start);
       }
@@ -283,7 +295,7 @@ public final class MutationCampaign {
     ShopWork work = done.value().get();
     if (seed % COMMANDS == 0) {
       commands(bytes);
-    } else if (seed % SHEETS == 0) {
+    } else if (seed % sheets == 0) {
       Outcome<SheetFrame> frame = Frames.of(checked, new JobFile(folder, "job.yaml"));
       placed(frame.diagnostics());
       if (frame.value().isEmpty()) {

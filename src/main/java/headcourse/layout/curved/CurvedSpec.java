@@ -22,6 +22,12 @@ final class CurvedSpec {
   /** No measure of a head is longer, mm. */
   private static final double FARTHEST = 100_000;
 
+  /**
+   * Of the span: as sharp at the springing as the flattest ellipse that is set out, whose rise is a
+   * tenth of its half span. Common practice, no source.
+   */
+  private static final double LEAST_HAUNCH = 1 / 200.0;
+
   private final Job job;
   private final Opening opening;
   private final List<Remark> remarks = new ArrayList<>();
@@ -126,6 +132,11 @@ final class CurvedSpec {
   private LengthFormat fine() {
     boolean inch = job.units() == Units.INCH;
     return new LengthFormat(job.units(), new Grid(inch ? Length.inches(1 / 64.0) : Length.mm(0.1)));
+  }
+
+  /** The least radius of a haunch: of a smaller one nothing is left but a corner, mm. */
+  double leastHaunch() {
+    return 2 * halfSpan() * LEAST_HAUNCH;
   }
 
   /** A change to a length: rounded down to the grid. */

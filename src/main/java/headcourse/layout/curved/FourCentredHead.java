@@ -3,6 +3,7 @@ package headcourse.layout.curved;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.job.Change;
+import headcourse.units.Limit;
 import java.util.List;
 
 /**
@@ -42,10 +43,12 @@ public final class FourCentredHead extends CurvedShape {
     if (haunch == null && rise == null && crown != null) {
       r = (ROOT8 * h - crown) / (ROOT8 - 1);
     }
-    if (!(r > 0) || !(r < h)) {
+    if (!(r >= given.leastHaunch()) || !(r < h)) {
       throw given.refuse(
           haunch != null ? "haunch-radius" : rise != null ? "rise" : "radius",
-          "the haunch radius of a four-centred head lies between nothing and half the span, "
+          "the haunch radius of a four-centred head lies between 1/200 of the span, "
+              + given.say(Limit.LEAST, given.leastHaunch())
+              + ", and half of it, "
               + given.say(h)
               + "; this makes it "
               + given.say(r),

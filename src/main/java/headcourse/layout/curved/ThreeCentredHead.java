@@ -3,6 +3,7 @@ package headcourse.layout.curved;
 import headcourse.geom.Point;
 import headcourse.geom.Vec;
 import headcourse.job.Change;
+import headcourse.units.Limit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -78,6 +79,9 @@ public final class ThreeCentredHead extends CurvedShape {
       throw given.contradiction(
           "radius", List.of("rise", "haunch-radius"), "the rise and the haunch radius", crown, big);
     }
+    if (r < given.leastHaunch()) {
+      throw sharp(given, h, r);
+    }
     return struck(h, r, f, big);
   }
 
@@ -122,6 +126,32 @@ public final class ThreeCentredHead extends CurvedShape {
         List.of(key),
         "no three arcs meet here without a corner: the haunch radius must be less than the rise,"
             + " the crown radius more than half the span",
+        changes);
+  }
+
+  private static NoHead sharp(CurvedSpec given, double h, double r) {
+    Double rise = given.length("rise");
+    Double haunch = given.length("haunch-radius");
+    Double crown = given.length("radius");
+    double usual =
+        rise != null ? haunch(h, rise) : haunch == null || crown == null ? h / 2 : 2 * h - crown;
+    List<Change> changes = new ArrayList<>();
+    if (haunch == null && crown == null) {
+      changes.add(given.near("rise", 2 * h / 3, "a third of the span"));
+    } else if (usual >= given.leastHaunch() && (rise == null || haunch == null || crown == null)) {
+      changes.add(
+          haunch != null
+              ? given.near("haunch-radius", usual, "the usual one")
+              : rise != null
+                  ? given.near("radius", crown(h, usual, rise), "the usual one for this rise")
+                  : given.near("radius", 2 * h - usual, "the usual one"));
+    }
+    return given.refuse(
+        List.of(haunch != null ? "haunch-radius" : rise != null ? "rise" : "radius"),
+        "a haunch radius of "
+            + given.say(Limit.MOST, r)
+            + " is a corner, not a curve; it is at least 1/200 of the span, "
+            + given.say(Limit.LEAST, given.leastHaunch()),
         changes);
   }
 

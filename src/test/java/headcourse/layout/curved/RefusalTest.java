@@ -59,12 +59,20 @@ class RefusalTest {
     everyChangeWorks("three-centred", with("radius", 20, "rise", 15), "corner");
     everyChangeWorks("three-centred", with("radius", 20, "haunch-radius", 15), "corner");
     everyChangeWorks("three-centred", with("radius", 60), "corner");
+    Length sharp = Length.mm(6);
+    everyChangeWorks("three-centred", with("rise", Length.mm(18)), "at least 1/200");
+    everyChangeWorks("three-centred", with("haunch-radius", sharp), "at least 1/200");
+    everyChangeWorks("three-centred", with("haunch-radius", sharp, "rise", 12), "at least 1/200");
+    everyChangeWorks("three-centred", with("haunch-radius", sharp, "radius", 30), "at least 1/200");
+    everyChangeWorks("three-centred", with("radius", Length.inches(47.8)), "at least 1/200");
     everyChangeWorks("elliptical", with("rise", 2), "a tenth");
     everyChangeWorks("pointed", with("radius", 0.4), "half the span");
     everyChangeWorks("pointed", with("rod", 20), "half the span");
     everyChangeWorks("pointed", with("rise", 20), "half the span");
     everyChangeWorks("four-centred", with("rise", 10), "between");
-    everyChangeWorks("four-centred", with("haunch-radius", 24), "between nothing");
+    everyChangeWorks("four-centred", with("haunch-radius", 24), "between 1/200");
+    everyChangeWorks("four-centred", with("haunch-radius", Length.mm(6)), "this makes it 15/64");
+    everyChangeWorks("four-centred", with("rise", Length.mm(8)), "between 1/200");
     everyChangeWorks("four-centred", with("radius", 20), "this makes it 26 3/16");
     everyChangeWorks("four-centred", with("radius", 20, "haunch-radius", 8), "radius of at least");
   }
