@@ -54,9 +54,15 @@ public record HeymanRing(double ratio, double hinge) {
     return Optional.of(ratio * first.radius() / (1 - ratio / 2));
   }
 
+  /** {@code 1 − cos β}, which a flat arc would otherwise lose among its last digits. */
+  private static double low(double beta) {
+    double s = Math.sin(beta / 2);
+    return 2 * s * s;
+  }
+
   /** The thrust that runs along the soffit at β is β cot β of weight times radius. */
   private static double thrust(double beta) {
-    return beta / Math.tan(beta);
+    return beta == 0 ? 1 : beta / Math.tan(beta);
   }
 
   /**
@@ -66,9 +72,9 @@ public record HeymanRing(double ratio, double hinge) {
    */
   private static double atHinge(double beta) {
     double h = thrust(beta);
-    double c = Math.cos(beta);
+    double low = low(beta);
     double s = Math.sin(beta);
-    return (beta * s - (1 - c) - h * (1 - c)) / (h * (1 + c) + beta * s);
+    return (beta * s - (1 + h) * low) / (h * (2 - low) + beta * s);
   }
 
   /**
@@ -76,7 +82,7 @@ public record HeymanRing(double ratio, double hinge) {
    * (1 + k) sin α − (1 − cos α)}.
    */
   private static double atSpringing(double beta, double alpha) {
-    double low = 1 - Math.cos(alpha);
+    double low = low(alpha);
     return low / (alpha * Math.sin(alpha) - thrust(beta) * low) - 1;
   }
 }

@@ -85,6 +85,15 @@ class PublishedArchesTest {
     }
   }
 
+  /** Of an arc that all but lies down: a number, and of no account beside its radius. */
+  @Test
+  void flattestRing() {
+    for (double half : new double[] {1e-2, 1e-4, 4e-5, 1e-7}) {
+      double ratio = HeymanRing.of(half).ratio();
+      assertTrue(Math.abs(ratio) < half * half, half + ": " + ratio);
+    }
+  }
+
   /** Check 34: recomputed with the weight along the middle line. */
   @ParameterizedTest
   @CsvSource({"75, 0.05368, 47.50", "45, 0.00750, 30.52"})

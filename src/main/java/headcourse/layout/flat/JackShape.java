@@ -84,6 +84,13 @@ public final class JackShape implements FlatShape {
       double striking = fan.striking(terms, targetEnd(terms));
       reader.keyStands(terms, fan.lines(terms, striking), true);
     }
+    if (reader.problems.isEmpty() && camber > 0 && camber < job.grid().tick().mm() / 2) {
+      reader.problem(
+          "head.camber",
+          "a camber of less than half a step of the grid can't be cut; leave it out, or give "
+              + reader.format().plainWithUnit(job.grid().tick())
+              + " or more");
+    }
     if (reader.problems.isEmpty() && camber > terms.mm(terms.height()) - LEAST) {
       reader.problem("head.camber", "the camber leaves less than 1 in of the head in the middle");
     }

@@ -113,6 +113,18 @@ class FlatRefusalTest {
     assertEquals("openings[0].head.key.drop 21 5/16", drop.path() + " " + drop.value());
   }
 
+  @Test
+  void camberThatNobodyCuts() {
+    JobMaker m = JobMaker.one();
+    m.first().shape = "jack";
+    m.first().params.put("rake", Angle.degrees(8));
+    m.first().key = hanging(1);
+    m.first().params.put("camber", Length.inches(1 / 32.0));
+    assertInstanceOf(Solution.Solved.class, solve(m));
+    m.first().params.put("camber", Angle.ofRate(0.000125, 12));
+    says(refused(m), "less than half a step of the grid can't be cut; leave it out, or give 1/16");
+  }
+
   private static HeadSpec.Key hanging(double drop) {
     return new HeadSpec.Key(null, Length.inches(4), Length.ZERO, Length.inches(drop), Length.ZERO);
   }
