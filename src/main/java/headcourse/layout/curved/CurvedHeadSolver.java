@@ -36,7 +36,9 @@ final class CurvedHeadSolver {
         new CurvedSpec(
             given.job(), given.opening().with(head.with(head.stones().withEachSide(each))));
     try {
-      return new CurvedHeadSolver(other, struck, true).solve().stones();
+      CurvedHeadSolver solver = new CurvedHeadSolver(other, struck, true);
+      // Whether it fits is soon known; why it does not takes a look at all other numbers.
+      return solver.counts().isEmpty() ? List.of() : solver.solve().stones();
     } catch (NoHead e) {
       return List.of();
     } finally {

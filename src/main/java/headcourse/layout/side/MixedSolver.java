@@ -55,6 +55,11 @@ final class MixedSolver implements SideSolver {
 
   @Override
   public SideResult solve(List<SideCase> cases, long sideSeed) {
+    return solve(cases, sideSeed, SideCheck.ANY);
+  }
+
+  @Override
+  public SideResult solve(List<SideCase> cases, long sideSeed, long most) {
     // Two sides under the same rules share what was worked out.
     if (!cases.equals(last)) {
       tables.clear();
@@ -76,13 +81,13 @@ final class MixedSolver implements SideSolver {
     long shortfall = 0;
     long unfit = 0;
     if (found == null) {
-      shortfall = leastShortfall();
+      shortfall = leastShortfall(most);
       if (shortfall < 0) {
         return SideResult.none(steps);
       }
-      for (long most : unfits()) {
-        unfit = most;
-        found = find(shortfall, most);
+      for (long lacking : unfits()) {
+        unfit = lacking;
+        found = find(shortfall, lacking);
         if (found != null) {
           break;
         }
@@ -91,13 +96,13 @@ final class MixedSolver implements SideSolver {
     return new SideResult(found.choice(), shortfall, unfit, found.cost().bearingMm(), steps);
   }
 
-  /** The least that any choice wants of spare, pm; −1 where there is none. */
-  private long leastShortfall() {
+  /** The least that any choice wants of spare, pm; −1 where none wants so little. */
+  private long leastShortfall(long useful) {
     Found found = find(0, Long.MAX_VALUE);
     if (found != null) {
       return 0;
     }
-    found = find(SideCheck.ANY, Long.MAX_VALUE);
+    found = useful == 0 ? null : find(useful, Long.MAX_VALUE);
     if (found == null) {
       return -1;
     }

@@ -74,7 +74,7 @@ public final class SidesSolver {
     if (alike(terms)) {
       // The sides differ by their walls alone, so what the shorter allows serves both, and where
       // it allows nothing there is no head, but where one jamb stands nearer than the other.
-      SideResult both = middle.side(terms.both(), Double.NaN);
+      SideResult both = middle.side(terms.both(), Double.NaN, SideCheck.ANY);
       Pair alike = both.choice() == null ? null : new Pair(both, both);
       if (!terms.lopsided() || alike != null && alike.sound()) {
         return alike;
@@ -121,7 +121,7 @@ public final class SidesSolver {
     FlatTerms.SideTerms first = leftFirst ? terms.left() : terms.right();
     FlatTerms.SideTerms second = leftFirst ? terms.right() : terms.left();
     List<SideCase> cases = one.head().cases(first, Double.NaN);
-    Pair pair = pair(one.solver().solve(cases, first.seed()), second, leftFirst);
+    Pair pair = pair(one.solver().solve(cases, first.seed()), second, leftFirst, SideCheck.ANY);
     if (pair != null && pair.sound() || cases.size() < 2) {
       return pair;
     }
@@ -129,7 +129,9 @@ public final class SidesSolver {
     List<SideCase> nearest = new ArrayList<>(cases);
     nearest.sort(Comparator.comparingLong(c -> Math.abs(c.ends().get(0).bearing() - target)));
     for (SideCase c : nearest) {
-      Pair other = pair(one.solver().solve(List.of(c), first.seed()), second, leftFirst);
+      long most = pair == null ? SideCheck.ANY : pair.shortfall();
+      SideResult alone = one.solver().solve(List.of(c), first.seed(), most);
+      Pair other = pair(alone, second, leftFirst, most);
       if (other != null && (pair == null || other.sounder(pair))) {
         pair = other;
       }
@@ -140,13 +142,13 @@ public final class SidesSolver {
     return pair;
   }
 
-  private Pair pair(SideResult one, FlatTerms.SideTerms second, boolean leftFirst) {
+  private Pair pair(SideResult one, FlatTerms.SideTerms second, boolean leftFirst, long most) {
     if (one.choice() == null) {
       return null;
     }
     double striking = one.choice().lines().striking();
     OneSide other = leftFirst ? right : left;
-    SideResult two = other.side(second, head.geometry().fanned() ? striking : Double.NaN);
+    SideResult two = other.side(second, head.geometry().fanned() ? striking : Double.NaN, most);
     if (two.choice() == null) {
       return null;
     }
@@ -158,8 +160,8 @@ public final class SidesSolver {
       return new OneSide(head, solverOf(head));
     }
 
-    SideResult side(FlatTerms.SideTerms side, double striking) {
-      return solver.solve(head.cases(side, striking), side.seed());
+    SideResult side(FlatTerms.SideTerms side, double striking, long most) {
+      return solver.solve(head.cases(side, striking), side.seed(), most);
     }
   }
 

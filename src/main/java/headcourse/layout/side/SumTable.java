@@ -48,7 +48,9 @@ final class SumTable {
   private StoneMasks masks;
   private boolean full;
   private long effort;
-  private final Map<List<Integer>, long[][]> before = new HashMap<>();
+
+  /** By number of stones and by layer, the feet where a last stone may begin. */
+  private final Map<Integer, long[][][]> before = new HashMap<>();
 
   SumTable(FlatTerms terms, SideCase sides, Asked asked) {
     this.terms = terms;
@@ -208,10 +210,13 @@ final class SumTable {
       SplitMix random) {
     Step found = null;
     long best = 0;
+    long[][][] leads = i == count ? before.computeIfAbsent(count, c -> new long[layers][][]) : null;
     for (int w = 0; w < widths; w++) {
       long width = terms.widths().min() + w;
       for (int run = 1; run <= 2; run++) {
-        if (i == count ? !last(count, end, width, run, layer) : !reached(i, outer, w, run, layer)) {
+        if (i == count
+            ? !last(count, end, width, run, layer, leads)
+            : !reached(i, outer, w, run, layer)) {
           continue;
         }
         boolean same = width == after;
@@ -241,9 +246,9 @@ final class SumTable {
   }
 
   /** Whether the last stone may be so wide, for the first or second time running. */
-  private boolean last(int count, End end, long width, int run, int most) {
+  private boolean last(int count, End end, long width, int run, int most, long[][][] leads) {
     long inner = end.foot() - joint - width;
-    if (inner < start || !check.endFits(count, inner, end)) {
+    if (run == 2 && rule.step() > 0 || inner < start || !check.endFits(count, inner, end)) {
       return false;
     }
     int layer = most - (tooLong(count, inner, end) ? 1 : 0);
@@ -252,11 +257,12 @@ final class SumTable {
     }
     int w = (int) (width - terms.widths().min());
     if (run == 2) {
-      return rule.step() <= 0 && reached(count - 1, inner, w, 1, layer);
+      return reached(count - 1, inner, w, 1, layer);
     }
-    long at = inner - start;
     Rows rows = levels.get(count - 2).layers[layer];
-    long[][] leads = before.computeIfAbsent(List.of(count, layer), c -> leads(rows));
-    return rows.has(leads, w, at);
+    if (leads[layer] == null) {
+      leads[layer] = leads(rows);
+    }
+    return rows.has(leads[layer], w, inner - start);
   }
 }

@@ -159,6 +159,13 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       Room room,
       double least,
       int[] hardest) {
+    for (HeadPart p : parts) {
+      // The stones alone are larger than the paper: nothing around them need be laid out.
+      if (p.box().width() * scale.factor() > room.width - 2 * ElevationBands.SIDE
+          || p.box().height() * scale.factor() > room.height(parts.size())) {
+        return Optional.empty();
+      }
+    }
     ElevationBands[] bands = new ElevationBands[parts.size()];
     double most = Math.min(room.width, room.height) > 240 ? 14 : 10;
     for (double cap : StoneLabels.HEIGHTS) {
