@@ -74,18 +74,27 @@ final class PartsOnBlanks implements Audit.Check {
       if (!below && !above || l.at().x() <= bar.minX() - 1.5 || l.degrees() != 0) {
         continue;
       }
-      double at = LetteredLengths.mm(l.text(), work.job().units());
+      String[] said = l.text().split(" ↑ ");
+      double at = LetteredLengths.mm(said[0], work.job().units());
       if (Double.isNaN(at)) {
         others += below ? 1 : 0;
         continue;
       }
-      List<Path> here =
-          parts.stream()
-              .filter(
-                  p ->
-                      left(p, below).stream()
-                          .anyMatch(x -> Math.abs(x - bar.minX() - at * k) <= within))
-              .toList();
+      List<Path> here;
+      if (said.length > 1) {
+        double share = bar.height() / blank.face().mm();
+        double up = LetteredLengths.mm(said[1], work.job().units());
+        Point place = new Point(bar.minX() + at * k, bar.maxY() - up * share);
+        here = parts.stream().filter(p -> turnsAt(p, place, within)).toList();
+      } else {
+        here =
+            parts.stream()
+                .filter(
+                    p ->
+                        left(p, below).stream()
+                            .anyMatch(x -> Math.abs(x - bar.minX() - at * k) <= within))
+                .toList();
+      }
       if (here.isEmpty()) {
         faults.add(blank.id() + ": nothing begins at " + l.text());
       } else if (below) {
@@ -95,6 +104,12 @@ final class PartsOnBlanks implements Audit.Check {
     if (parts.size() - told.size() > 0 && others == 0) {
       faults.add(blank.id() + ": a part of it has no figure");
     }
+  }
+
+  private static boolean turnsAt(Path part, Point place, double within) {
+    return part.vertices(0.05).stream()
+        .anyMatch(
+            p -> Math.abs(p.x() - place.x()) <= within && Math.abs(p.y() - place.y()) <= within);
   }
 
   // Its lower or upper end, and that of the edge that runs on from there: a stepped stone turned

@@ -52,7 +52,8 @@ class JobSchemaTest {
           "neighbours that must differ by more than they may",
           "no mark above a hundred rows",
           "one unknown name above a hundred rows",
-          "one wrong name above a hundred rows");
+          "one wrong name above a hundred rows",
+          "widths stone by stone for an arch");
 
   @TempDir Path folder;
 

@@ -104,6 +104,13 @@ final class CurvedHeadSolver {
           "rhythm " + rhythm.word() + " is for flat heads; a curved one is even or graded",
           given.change("stones.rhythm", "even", "all stones alike"));
     }
+    if (given.head().stones().widths() != null) {
+      throw given.refuse(
+          "stones.widths",
+          "widths stone by stone are for flat heads; a curved one divides its soffit by a number"
+              + " (each-side) or a target",
+          given.change("stones.widths", null, "the soffit is divided"));
+    }
     if (given.job().report().fitted().stream()
         .anyMatch(f -> f.opening().equals(given.opening().mark()))) {
       throw given.refuse(

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A blank as a bar: its length to scale, the stones that stand on its lower edge with their rakes
@@ -101,7 +102,8 @@ final class CuttingBar {
     for (int i = 0; i < blank.cuts().size(); i += n) {
       n = strips(blank, i);
       StockPlan.Cut cut = blank.cuts().get(i);
-      String from = c.format().tape(on(cut).foot());
+      OnBlank on = on(cut);
+      String from = at(on.foot(), on.footUp(c.job().grid().tick()));
       String name = named.get(texts.size()) || n > 1 ? "" : name(cut) + ": ";
       if (strip(cut)) {
         String rip = c.say("plan.rip", c.format().tape(cut.high()));
@@ -109,9 +111,24 @@ final class CuttingBar {
       } else {
         texts.add(name + from);
       }
-      wanted.add(x0 + on(cut).lowLeft() * k);
+      wanted.add(x0 + on.low().x() * k);
     }
     return BarFigures.of(wanted, texts, x0, right);
+  }
+
+  // A place along the blank, and how high over its lower edge where that is to be said.
+  private String at(Length along, Optional<Length> up) {
+    String text = c.format().tape(along);
+    return up.map(h -> text + " ↑ " + c.format().tape(h)).orElse(text);
+  }
+
+  /** Whether a figure of some blank says how high over the lower edge it is. */
+  boolean saysHeights(List<StockPlan.CutBlank> blanks) {
+    Length tick = c.job().grid().tick();
+    return blanks.stream()
+        .flatMap(b -> b.cuts().stream())
+        .map(this::on)
+        .anyMatch(on -> on.footUp(tick).isPresent() || on.headUp(tick).isPresent());
   }
 
   // Above the bar.
@@ -121,8 +138,8 @@ final class CuttingBar {
     for (StockPlan.Cut cut : blank.cuts()) {
       OnBlank on = on(cut);
       if (on.leans(c.job().grid().tick())) {
-        wanted.add(x0 + on.highLeft() * k);
-        texts.add(c.format().tape(on.head()));
+        wanted.add(x0 + on.high().x() * k);
+        texts.add(at(on.head(), on.headUp(c.job().grid().tick())));
       }
     }
     return BarFigures.of(wanted, texts, x0, right);
@@ -193,8 +210,8 @@ final class CuttingBar {
     for (StockPlan.Cut cut : blank.cuts()) {
       OnBlank on = on(cut);
       if (on.leans(c.job().grid().tick())) {
-        double x = x0 + on.highLeft() * k;
-        g.line(x, y, x, y + bar * (1 - cut.high().mm() / blank.face().mm()), Pen.FINE);
+        double x = x0 + on.high().x() * k;
+        g.line(x, y, x, y + bar * (1 - on.high().y() / blank.face().mm()), Pen.FINE);
       }
     }
     row.draw(g, y, -1);

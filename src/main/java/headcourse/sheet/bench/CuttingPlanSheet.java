@@ -90,7 +90,6 @@ public final class CuttingPlanSheet implements SheetComposer {
 
     List<PageDraft> all() {
       next();
-      summary();
       Map<String, Piece> pieces = new TreeMap<>();
       for (HeadWork h : c.work().heads()) {
         h.pieces().forEach(p -> pieces.put(p.mark(), p));
@@ -99,6 +98,7 @@ public final class CuttingPlanSheet implements SheetComposer {
       Box a = page.area();
       double k = (a.width() - LABEL - 2) / longest;
       CuttingBar bar = new CuttingBar(c, pieces, a.minX() + LABEL, a.maxX() - 1, k);
+      summary(bar);
       for (StockPlan.CutBlank b : plan.blanks()) {
         double pitch = bar.pitch(b) - closer;
         int before = pages.size();
@@ -155,7 +155,7 @@ public final class CuttingPlanSheet implements SheetComposer {
               g -> y = TextFlow.paragraph(g, a.minX(), y, a.width(), text, lettering));
     }
 
-    private void summary() {
+    private void summary(CuttingBar bar) {
       paragraph(Role.TITLE, c.say("plan.title"), new Lettering(7, true));
       if (plan.blanks().isEmpty()) {
         // What it comes to stands with it, where no page can part the two.
@@ -172,10 +172,9 @@ public final class CuttingPlanSheet implements SheetComposer {
             Role.NOTES,
             c.say(key, plan.whole(), plan.lowerBound(), waste, plan.blanks().size() - plan.whole()),
             Lettering.BODY);
-        paragraph(
-            Role.NOTES,
-            c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf())),
-            Lettering.BODY);
+        String kerf = c.say("plan.kerf", c.format().withUnit(c.job().tools().saw().kerf()));
+        String up = bar.saysHeights(plan.blanks()) ? " " + c.say("plan.up") : "";
+        paragraph(Role.NOTES, kerf + up, Lettering.BODY);
       }
       for (StockPlan.Saving s : plan.savings()) {
         paragraph(

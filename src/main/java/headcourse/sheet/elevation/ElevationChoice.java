@@ -20,6 +20,9 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
   /** Lettering that is read from two metres with ease, from where it is still read, and least. */
   private static final double[] WANTED = {10, 7, 5, 3.5, 2.5};
 
+  /** Of so many sheets it is asked first whether any number of them would do. */
+  private static final int MANY = 6;
+
   /** Copies the figures. */
   public ElevationChoice {
     figures = List.copyOf(figures);
@@ -55,6 +58,10 @@ public record ElevationChoice(Turn turn, List<ElevationFigure> figures) {
       HeadFigures figures, Units units, Words words, List<Room> rooms, int most) {
     double small = WANTED[WANTED.length - 1];
     for (int parts = 2; parts <= most; parts++) {
+      if (parts == MANY && inParts(figures, units, words, rooms, most, small).isEmpty()) {
+        // A stone that has no room on a sheet of its own has none beside others.
+        return Optional.empty();
+      }
       if (inParts(figures, units, words, rooms, parts, small).isEmpty()) {
         continue;
       }
