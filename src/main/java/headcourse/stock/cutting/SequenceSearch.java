@@ -1,8 +1,6 @@
 package headcourse.stock.cutting;
 
-import java.nio.IntBuffer;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +22,15 @@ final class SequenceSearch {
   /** With so few parts left it is quicker to go on than to compare. */
   private static final int LAST = 3;
 
+  /** Operations to look up what was laid before. */
+  private static final int LOOK = 60;
+
   private final Nesting nesting;
   private final int[] left;
   private final int[] nodes;
   private final long enough;
   private final int[] types;
+  private final int[] present;
   private final int[] path;
   private final StepBudget budget;
 
@@ -41,8 +43,8 @@ final class SequenceSearch {
   /** By height: what the parts still to come take there. */
   private final long[] open;
 
-  /** By how many are still to come of each node's type: where each may begin, as found before. */
-  private final Map<IntBuffer, List<long[]>> before = new HashMap<>();
+  /** By how many are still to come of each type: where each may begin, as found before. */
+  private final Map<Numbers, List<long[]>> before = new HashMap<>();
 
   private int size;
   private long bound;
@@ -70,7 +72,8 @@ final class SequenceSearch {
     from = new long[path.length + 1][nodes.length + 1];
     open = new long[nesting.skyline.width().length];
     front = new long[path.length + 1][open.length];
-    for (int t : Nesting.present(counts)) {
+    present = Nesting.present(counts);
+    for (int t : present) {
       take(t, 0 - counts[t]);
     }
     budget.spend((long) path.length * nodes.length + nesting.typeOf.length);
@@ -109,7 +112,7 @@ final class SequenceSearch {
         then[j] = Math.max(here[j], start + nesting.distance[node][nodes[j]]);
       }
       then[nodes.length] = reach;
-      budget.spend(KEPT * nodes.length / 2);
+      budget.spend(KEPT * nodes.length / 2 + LOOK);
       take(t, 1);
       if (!worse(then)) {
         path[size++] = node;
@@ -143,9 +146,11 @@ final class SequenceSearch {
     if (path.length - size <= LAST) {
       return false;
     }
-    int[] rest = new int[types.length];
-    Arrays.setAll(rest, k -> left[types[k]]);
-    List<long[]> known = before.computeIfAbsent(IntBuffer.wrap(rest), s -> new ArrayList<>(KEPT));
+    int[] rest = new int[present.length];
+    for (int k = 0; k < rest.length; k++) {
+      rest[k] = left[present[k]];
+    }
+    List<long[]> known = before.computeIfAbsent(new Numbers(rest), s -> new ArrayList<>(KEPT));
     for (long[] one : known) {
       if (noLater(one, then)) {
         return true;

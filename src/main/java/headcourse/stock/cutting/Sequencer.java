@@ -1,6 +1,5 @@
 package headcourse.stock.cutting;
 
-import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
@@ -26,7 +25,7 @@ public final class Sequencer {
   private final int searchable;
 
   private final SequenceHeuristic heuristic;
-  private final Map<IntBuffer, Known> known;
+  private final Map<Numbers, Known> known;
   private long searched;
 
   /**
@@ -43,8 +42,7 @@ public final class Sequencer {
     this(nesting, budget, Integer.MAX_VALUE, new HashMap<>());
   }
 
-  private Sequencer(
-      Nesting nesting, StepBudget budget, int searchable, Map<IntBuffer, Known> known) {
+  private Sequencer(Nesting nesting, StepBudget budget, int searchable, Map<Numbers, Known> known) {
     this.nesting = nesting;
     this.budget = budget;
     this.searchable = searchable;
@@ -58,30 +56,31 @@ public final class Sequencer {
   }
 
   /** The types of parts, one by one. */
-  private static IntBuffer key(int[] present, int[] counts) {
+  private static Numbers key(int[] present, int[] counts) {
     int parts = 0;
     for (int t : present) {
       parts += counts[t];
     }
-    IntBuffer key = IntBuffer.allocate(parts);
+    int[] key = new int[parts];
+    int n = 0;
     for (int t : present) {
       for (int k = 0; k < counts[t]; k++) {
-        key.put(t);
+        key[n++] = t;
       }
     }
-    return key.flip();
+    return new Numbers(key);
   }
 
   /** What is known of all but the part at a place, or null; each type once. */
-  private Known without(IntBuffer key, int i) {
+  private Known without(Numbers key, int i) {
     budget.spend(LOOK);
-    int[] parts = key.array();
+    int[] parts = key.of();
     if (i > 0 && parts[i] == parts[i - 1]) {
       return null;
     }
     int[] less = Arrays.copyOf(parts, parts.length - 1);
     System.arraycopy(parts, i + 1, less, i, less.length - i);
-    return known.get(IntBuffer.wrap(less));
+    return known.get(new Numbers(less));
   }
 
   /** What is known of parts: a sequence, and lengths that they don't go in, or may not. */
@@ -129,8 +128,8 @@ public final class Sequencer {
     if (nesting.square || nesting.mostLength(present, counts) <= usable) {
       return 1;
     }
-    IntBuffer key = key(present, counts);
-    budget.spend(2L * key.limit() + LOOK);
+    Numbers key = key(present, counts);
+    budget.spend(2L * key.of().length + LOOK);
     Known of = known.get(key);
     if (of == null) {
       of = new Known();
@@ -146,10 +145,10 @@ public final class Sequencer {
     return of.atMost <= usable ? 1 : of.over >= usable ? -1 : 0;
   }
 
-  private void search(Known of, IntBuffer key, int[] counts, long usable) {
+  private void search(Known of, Numbers key, int[] counts, long usable) {
     if (holdsTooMuch(key, usable)) {
       of.over = usable;
-    } else if (!budget.out() && key.limit() <= searchable) {
+    } else if (!budget.out() && key.of().length <= searchable) {
       SequenceSearch search = new SequenceSearch(nesting, counts, usable + 1, usable, budget);
       search.run();
       searched += search.nodes();
@@ -165,21 +164,21 @@ public final class Sequencer {
   }
 
   /** A good sequence: that of all but one of them, and this one where it adds least. */
-  private int[] start(IntBuffer key, int[] counts, long usable) {
+  private int[] start(Numbers key, int[] counts, long usable) {
     int[] best = heuristic.byLean(counts);
-    best = key.limit() > FEW ? heuristic.improved(best, usable) : best;
-    for (int i = 0; i < key.limit() && nesting.length(best) > usable; i++) {
+    best = key.of().length > FEW ? heuristic.improved(best, usable) : best;
+    for (int i = 0; i < key.of().length && nesting.length(best) > usable; i++) {
       Known rest = without(key, i);
       if (rest != null) {
-        best = heuristic.inserted(rest.order, key.get(i), best, nesting.length(best));
+        best = heuristic.inserted(rest.order, key.of()[i], best, nesting.length(best));
       }
     }
     return best;
   }
 
   /** Whether all but one of them are known to be too many. */
-  private boolean holdsTooMuch(IntBuffer key, long usable) {
-    for (int i = 0; i < key.limit(); i++) {
+  private boolean holdsTooMuch(Numbers key, long usable) {
+    for (int i = 0; i < key.of().length; i++) {
       Known rest = without(key, i);
       if (rest != null && rest.over >= usable) {
         return true;
