@@ -48,6 +48,7 @@ class JobSchemaTest {
           "bad-grid",
           "bad-levels",
           "bad-sheet",
+          "inches where the job says millimetres",
           "more inches than a foot has",
           "neighbours that must differ by more than they may",
           "no mark above a hundred rows",

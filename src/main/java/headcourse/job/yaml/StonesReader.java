@@ -15,6 +15,12 @@ final class StonesReader {
   /** No side has more stones. */
   private static final int MOST = 500;
 
+  /**
+   * From 3/4 in: nothing narrower is cut, held and screwed, and no sheet has room for its mark.
+   * Common practice, no source.
+   */
+  private static final Range WIDTH = Range.of(0.75, 1200);
+
   /** So many stones alike: {@code 6 x 7 1/16}. */
   private static final Pattern SEVERAL = Pattern.compile("([0-9]{1,3})\\s*[x×]\\s*(.+)");
 
@@ -22,9 +28,9 @@ final class StonesReader {
 
   static HeadSpec.Stones read(Section s, String mark) {
     Reading in = s.in;
-    Length min = s.length("min", Range.POSITIVE, null);
-    Length max = s.length("max", Range.POSITIVE, null);
-    Length target = s.length("target", Range.POSITIVE, null);
+    Length min = s.length("min", WIDTH, null);
+    Length max = s.length("max", WIDTH, null);
+    Length target = s.length("target", WIDTH, null);
     // A default gives way to what the job says of the others.
     Length aim = target != null ? target : HeadReader.between(in.or(7, 180), min, max);
     min = min != null ? min : in.or(4.5, 115).min(aim);
