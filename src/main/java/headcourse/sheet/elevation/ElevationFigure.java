@@ -184,10 +184,8 @@ public final class ElevationFigure {
         "",
         d -> {
           for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-            if (part.holds(side.sign() * figures.topEnd(side).mm())) {
-              double beside = (room - b.width() * scale.factor()) / 2;
-              EndHeights.beside(figures, beside).draw(d, view, side, part);
-            }
+            double beside = (room - b.width() * scale.factor()) / 2;
+            EndHeights.beside(figures, beside).draw(d, view, side, part);
           }
           if (arcPlan == null) {
             below.moved(shift).draw(d, moved(belowPlan, left), underside, 1);
