@@ -245,6 +245,10 @@ class FullSizeMeasureTest {
         assertTrue(Math.abs(w - 609.6) < 0.01 || Math.abs(h - 609.6) < 0.01, w + " × " + h);
       }
     }
+    for (Page page : SheetBook.compose(work, Bundle.FULL_SIZE, Frame.plain()).pages()) {
+      // Torn off where the outlines end, not before.
+      assertEquals(List.of(), PageInspector.faults(page));
+    }
     List<Drawn> drawn = drawn(file);
     assertEquals(1, drawn.stream().map(Drawn::page).distinct().count(), "one page for all");
     for (var s : stones(work).entrySet()) {
