@@ -9,7 +9,6 @@ import headcourse.job.Stock;
 import headcourse.layout.HeadLayout.Remark;
 import headcourse.layout.Jambs;
 import headcourse.layout.Solution;
-import headcourse.layout.fitted.FittedReading;
 import headcourse.layout.side.FlatTerms;
 import headcourse.layout.side.Lines;
 import headcourse.layout.side.SideCheck;
@@ -79,9 +78,8 @@ final class TermsReader {
   /** Refuses a key that leaves no joint beside it clear of the jambs, whatever the stones are. */
   void keyStands(FlatTerms terms, Lines lines, boolean fan) {
     HeadSpec.Key key = opening.head().key();
-    boolean cut = FittedReading.of(job, opening).stream().anyMatch(f -> f.stone().equals("K"));
     SideCheck check = new SideCheck(terms, lines, fan);
-    if (key == null || cut || check.keyStands()) {
+    if (key == null || check.keyStands()) {
       return;
     }
     long half = fan ? lines.startSoffit() : Math.max(lines.startSoffit(), lines.startTop());

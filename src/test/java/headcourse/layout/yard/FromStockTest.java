@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.bench.HeadBench;
 import headcourse.bench.HeadWork;
 import headcourse.bench.Piece;
+import headcourse.job.Fitted;
 import headcourse.job.HeadSpec;
 import headcourse.job.Job;
 import headcourse.job.Setting;
@@ -242,6 +243,49 @@ class FromStockTest {
         List.of("D1-L2"), after.plan.changes().stream().map(StockPlan.Moved::stone).toList());
     assertTrue(after.plan.blanks().stream().noneMatch(b -> b.id().equals(lost)));
     assertEquals(head.joints(), after.heads.get(0).layout().joints());
+  }
+
+  /** A key whose width is left open takes a piece; one that was cut already needs none. */
+  @Test
+  void anOpenKeyThatWasCut() {
+    JobMaker m = maker(1, 40, 8.5);
+    m.first().key = new HeadSpec.Key(null, null, Length.ZERO, Length.ZERO, Length.ZERO);
+    Worked planned = work(m);
+    assertTrue(planned.chosen.taken().stream().anyMatch(t -> t.stone().equals("D1-K")));
+    Length width = planned.heads.get(0).layout().stone("K").bottom().plus(in(1 / 8.0));
+    m.fitted.add(new Fitted("fitted.D1.K", "D1", "K", width, null, null, Fitted.NO_PIECE));
+    Worked cut = work(m);
+    assertEquals(width, cut.heads.get(0).layout().stone("K").bottom());
+    assertTrue(cut.chosen.taken().stream().noneMatch(t -> t.stone().equals("D1-K")));
+  }
+
+  /** What one head took for a stone that broke is not there for the next. */
+  @Test
+  void twoCurvedHeadsNeverTakeOnePiece() {
+    JobMaker m = segmental();
+    JobMaker.OpeningMaker second = new JobMaker.OpeningMaker();
+    JobMaker.OpeningMaker first = m.first();
+    second.mark = "D2";
+    second.shape = first.shape;
+    second.rhythm = first.rhythm;
+    second.params = first.params;
+    second.key = first.key;
+    second.max = first.max;
+    first.width = in(48);
+    second.width = in(48);
+    m.openings.add(second);
+    StockPlan plan = work(m).plan;
+    m.spoiled.add(plan.blanksOf("D1-L1").get(0).id());
+    m.spoiled.add(plan.blanksOf("D2-L1").get(0).id());
+    Worked after = work(m);
+    assertEquals(
+        List.of("D1-L1", "D2-L1"),
+        after.chosen.changes().stream().map(FromStock.Moved::stone).toList());
+    Set<String> pieces = new HashSet<>();
+    for (FromStock.Taken t : after.chosen.taken()) {
+      assertTrue(pieces.add(t.piece()), t.stone() + " has " + t.piece() + " as well");
+    }
+    assertTrue(m.spoiled.stream().noneMatch(pieces::contains));
   }
 
   /**
