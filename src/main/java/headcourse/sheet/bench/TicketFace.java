@@ -261,8 +261,9 @@ final class TicketFace {
     up(g, view, ll, lr, ur, ul);
     g.line(ll, ur, new Pen(0.18, Pen.Pattern.DASHED));
     g.line(ul, lr, new Pen(0.18, Pen.Pattern.DASHED));
-    diagonal(g, ll, ur, c.format().tape(piece.measures().rising()));
-    diagonal(g, ul, lr, c.format().tape(piece.measures().falling()));
+    List<Point> face = List.of(ll, lr, ur, ul);
+    diagonal(g, face, ll, ur, c.format().tape(piece.measures().rising()));
+    diagonal(g, face, ul, lr, c.format().tape(piece.measures().falling()));
     for (Notch n : piece.notches()) {
       notchLabel(g, view.apply(n.at()), n);
     }
@@ -301,7 +302,7 @@ final class TicketFace {
     g.firstFree(tries, 0.3);
   }
 
-  private void diagonal(Board g, Point a, Point b, String text) {
+  private void diagonal(Board g, List<Point> face, Point a, Point b, String text) {
     Vec along = b.minus(a).unit();
     double degrees = Math.toDegrees(Math.atan2(-along.y(), along.x()));
     if (degrees > 90) {
@@ -322,8 +323,21 @@ final class TicketFace {
         }
       }
     }
+    // Beside a diagonal that all but lies on an edge it would stand for that edge.
+    tries.removeIf(l -> !within(face, LabelShape.bounds(l).centre()));
     // Where it finds no place it stands in the words below.
     g.firstFree(tries, 0.25);
+  }
+
+  private static boolean within(List<Point> face, Point p) {
+    for (int i = 0; i < face.size(); i++) {
+      Point a = face.get(i);
+      // Counterclockwise on a page whose y runs down.
+      if (face.get((i + 1) % face.size()).minus(a).cross(p.minus(a)) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private Point tail;
