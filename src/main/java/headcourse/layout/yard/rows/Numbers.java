@@ -21,6 +21,9 @@ final class Numbers {
   /** Ends times widths of the last stone in all: with more of them it takes too long to begin. */
   private static final long LASTS = 4_000_000;
 
+  /** What a choice takes for each piece. */
+  private static final int CELLS = 8;
+
   final List<Choice> all = new ArrayList<>();
 
   /** Whether there are no others. */
@@ -28,6 +31,7 @@ final class Numbers {
 
   private final Pile pile;
   private final Store store;
+  private final long until;
   private int tried;
 
   /**
@@ -49,13 +53,19 @@ final class Numbers {
       long root) {}
 
   /** The sides beside a key. */
-  private record Pair(int way, SweepSide left, SweepSide right) {}
+  private record Pair(int way, SweepSide left, SweepSide right) {
+    int stones() {
+      return left.stones + right.stones;
+    }
+  }
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
+   * @param until with so many steps in all it ends; then there may be others
    */
-  Numbers(Store store, long shortfall) {
+  Numbers(Store store, long shortfall, long until) {
     this.store = store;
+    this.until = until;
     pile = store.pile;
     List<List<Pair>> heads = new ArrayList<>();
     for (int h = 0; h < pile.heads().size(); h++) {
@@ -71,7 +81,7 @@ final class Numbers {
       }
       heads.add(of);
     }
-    collect(heads, new ArrayList<>());
+    collect(heads, new ArrayList<>(), store.ordinary().count());
     all.sort(Comparator.comparingLong(Choice::root));
   }
 
@@ -105,7 +115,10 @@ final class Numbers {
     Pile.Head head = pile.heads().get(h);
     List<SweepSide> out = new ArrayList<>();
     long room = row.side().lastEnd() - row.side().start();
-    for (int n = 1; n * (row.side().joint() + head.min()) <= room; n++) {
+    long pieces = store.ordinary().count();
+    for (int n = 1;
+        n * (row.side().joint() + head.min()) <= room && (long) n * head.copies() <= pieces;
+        n++) {
       if (row.each() == 0 || row.each() == n) {
         out.add(new SweepSide(head, h, row, n, shortfall));
       }
@@ -114,20 +127,27 @@ final class Numbers {
     return out;
   }
 
-  private void collect(List<List<Pair>> heads, List<Pair> chosen) {
+  /**
+   * @param left pieces that the heads before leave
+   */
+  private void collect(List<List<Pair>> heads, List<Pair> chosen, long left) {
     int h = chosen.size();
     if (h == heads.size()) {
       choice(chosen);
       return;
     }
     for (Pair pair : heads.get(h)) {
-      if (all.size() >= MOST || tried >= TRIED) {
+      if (all.size() >= MOST || tried >= TRIED || store.steps.taken() >= until) {
         whole = false;
         return;
       }
-      chosen.add(pair);
-      collect(heads, chosen);
-      chosen.remove(h);
+      store.steps.cells(1);
+      long need = (long) pile.heads().get(h).copies() * pair.stones();
+      if (need <= left) {
+        chosen.add(pair);
+        collect(heads, chosen, left - need);
+        chosen.remove(h);
+      }
     }
   }
 
@@ -150,6 +170,7 @@ final class Numbers {
       keys.add(of);
     }
     List<SweepSide> sides = pairs.stream().flatMap(p -> Stream.of(p.left(), p.right())).toList();
+    store.steps.cells((long) CELLS * (pile.pieces().size() + pairs.size()));
     Sweep sweep = new Sweep(store, sides, store.ordinary().filter(k -> !used.get(k)).toArray());
     long root = sweep.root();
     if (root < Store.NEVER) {

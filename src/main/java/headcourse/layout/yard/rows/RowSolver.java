@@ -90,11 +90,11 @@ public final class RowSolver {
   private void sweep() {
     long least = moves.least()[2];
     Node lands = best != null && best.shortfall <= least ? best : null;
-    sweeps = new SweepSearch(store, moves, least);
+    sweeps = new SweepSearch(store, moves, least, half());
     Node found = sweeps.less(lands, half());
     boolean none = found == null;
     if (none) {
-      sweeps = new SweepSearch(store, moves, best == null ? Store.NEVER : best.shortfall);
+      sweeps = new SweepSearch(store, moves, best == null ? Store.NEVER : best.shortfall, half());
       found = sweeps.less(best, half());
     }
     best = found == null ? best : found;
@@ -152,7 +152,7 @@ public final class RowSolver {
     }
     if (Numbers.apply(pile)) {
       if (sweeps == null || best.shortfall < sweeps.shortfall) {
-        sweeps = new SweepSearch(store, moves, best.shortfall);
+        sweeps = new SweepSearch(store, moves, best.shortfall, half());
       }
       best = sweeps.alike(best, cap, half());
       if (sweeps.proved && best.shortfall <= moves.least()[2]) {

@@ -38,14 +38,15 @@ final class SweepSearch {
 
   /**
    * @param shortfall no joint and no end may be wanting more spare, pm
+   * @param until with how many steps in all no more numbers are collected
    */
-  SweepSearch(Store store, Moves moves, long shortfall) {
+  SweepSearch(Store store, Moves moves, long shortfall, long until) {
     pile = store.pile;
     steps = store.steps;
     this.store = store;
     this.moves = moves;
     this.shortfall = shortfall;
-    numbers = new Numbers(store, shortfall);
+    numbers = new Numbers(store, shortfall, until);
     floor = numbers.all.stream().mapToLong(Numbers.Choice::root).toArray();
     near = floor.clone();
   }
