@@ -22,7 +22,9 @@ public record Scale(int reduction, String name) {
           new Scale(10, "1:10"),
           new Scale(20, "1:20"),
           new Scale(50, "1:50"),
-          new Scale(100, "1:100"));
+          new Scale(100, "1:100"),
+          new Scale(200, "1:200"),
+          new Scale(500, "1:500"));
   private static final List<Scale> IMPERIAL =
       List.of(
           new Scale(1, "1:1"),
@@ -34,7 +36,9 @@ public record Scale(int reduction, String name) {
           new Scale(24, "¹⁄₂\" = 1'-0\""),
           new Scale(32, "³⁄₈\" = 1'-0\""),
           new Scale(48, "¹⁄₄\" = 1'-0\""),
-          new Scale(96, "¹⁄₈\" = 1'-0\""));
+          new Scale(96, "¹⁄₈\" = 1'-0\""),
+          new Scale(192, "¹⁄₁₆\" = 1'-0\""),
+          new Scale(384, "¹⁄₃₂\" = 1'-0\""));
 
   /** The scales a job may be drawn at, largest drawing first. */
   public static List<Scale> ladder(Units units) {
