@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import headcourse.diag.Diagnostic;
 import headcourse.diag.Outcome;
 import headcourse.drawing.Mark;
+import headcourse.geom.Point;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a frame file may hold, and what is refused, where and why. */
@@ -165,6 +167,38 @@ class FrameReaderTest {
             .orElseThrow();
     Mark.Group g = (Mark.Group) f.place(420, 297, Map.of()).get(0);
     assertEquals("<a> &&& <b> & c", ((Mark.Label) g.marks().get(0)).text());
+  }
+
+  /** Where SVG 1.1, 7.6, has each transform take the place (3, 2), in a file of one unit a mm. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "translate(4);            7;   2",
+        "translate(4 5);          7;   7",
+        "scale(2);                6;   4",
+        "scale(2 3);              6;   6",
+        "rotate(90);             -2;   3",
+        "rotate(90 3 2);          3;   2",
+        "skewX(45);               5;   2",
+        "skewY(45);               3;   5",
+        "matrix(1 2 3 4 5 6);    14;  20",
+        "translate(1 0) scale(2); 7;   4"
+      })
+  void transformsAreThoseOfTheStandard(String transform, double x, double y) {
+    double[] from = at("");
+    double[] to = at(transform);
+    assertEquals(x - 3, to[0] - from[0], 1e-5, transform);
+    assertEquals(y - 2, to[1] - from[1], 1e-5, transform);
+  }
+
+  private static double[] at(String transform) {
+    String body =
+        "<line stroke='black' x1='3' y1='2' x2='30' y2='40' transform='" + transform + "'/>";
+    Frame f = read(file(body)).value().orElseThrow();
+    Mark.Group g = (Mark.Group) f.place(420, 297, Map.of()).get(0);
+    Point p = ((Mark.Stroke) g.marks().get(0)).path().edges().get(0).from();
+    return new double[] {p.x(), p.y()};
   }
 
   @Test
