@@ -38,8 +38,9 @@ import java.util.stream.Stream;
 /**
  * Tries very many job files that a careless or a hostile hand would write, and says what fell over:
  * an exception, a complaint without its place, a run of more than ten seconds, a job that {@code
- * check} takes and {@code draw} does not. Arguments: how many, the first seed, seconds at most, on
- * how many cores, and one in how many of those that can be drawn has its sheets composed.
+ * check} takes and {@code draw} does not, or that {@code explain} or {@code choose} break on.
+ * Arguments: how many, the first seed, seconds at most, on how many cores, and one in how many of
+ * those that can be drawn has its sheets composed.
  */
 public final class MutationCampaign {
   /** Where no argument says: one in so many of those that can be drawn has its sheets composed. */
@@ -47,6 +48,9 @@ public final class MutationCampaign {
 
   /** One in so many of all goes through both commands as a user runs them. */
   private static final int COMMANDS = 60;
+
+  /** One in so many of those is asked, too, why it is so and what else there is. */
+  private static final int ASKED = 4;
 
   /** One in so many has a yard's list changed, of a job as it stands. */
   private static final int YARDS = 23;
@@ -318,6 +322,14 @@ public final class MutationCampaign {
     int draw = Main.run(List.of("draw", "job.yaml"), folder, out, out);
     if (check != draw || draw == Main.MACHINE) {
       fault("check " + check + " draw " + draw, said.toString(StandardCharsets.UTF_8));
+    }
+    if (seed % (COMMANDS * ASKED) == 0) {
+      for (String command : List.of("explain", "choose")) {
+        int end = Main.run(List.of(command, "job.yaml"), folder, out, out);
+        if (end == Main.MACHINE) {
+          fault(command + " " + end, said.toString(StandardCharsets.UTF_8));
+        }
+      }
     }
   }
 
