@@ -91,9 +91,12 @@ public final class HeadPart {
 
   /** Whether a side's jamb is shown: an arch stands on it with its end stone. */
   boolean holdsJamb(HeadFigures figures, Side side) {
-    return figures.curved()
-        ? stones.contains(figures.layout().end(side))
-        : holds(side.sign() * figures.jamb(side));
+    return figures.curved() ? holdsEnd(figures, side) : holds(side.sign() * figures.jamb(side));
+  }
+
+  /** Whether the last stone of a side is shown. */
+  boolean holdsEnd(HeadFigures figures, Side side) {
+    return stones.contains(figures.layout().end(side));
   }
 
   /** A head in so many parts of about equal width. */

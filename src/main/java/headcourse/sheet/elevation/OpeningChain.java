@@ -143,7 +143,7 @@ final class OpeningChain {
     for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
       double end = side.sign() * end(side).mm();
       if (part.holdsJamb(figures, side)
-          && (figures.curved() || part.holds(end))
+          && part.holdsEnd(figures, side)
           && end(side).mm() > figures.jamb(side) + 0.01) {
         Point from = view.apply(new Point(end, endFoot(side)));
         double to = (overallShown() ? overall : line) + 1.5;
