@@ -1,5 +1,7 @@
 package headcourse.units;
 
+import java.math.BigDecimal;
+
 /**
  * Writes lengths as a tape shows them: feet, inches and fractions, or millimetres; never a decimal
  * inch.
@@ -39,14 +41,21 @@ public record LengthFormat(Units units, Grid grid) {
     return units == Units.INCH ? tape(length) : millimetres(length) + " mm";
   }
 
-  /** Plain characters, as a job file or a message has it: {@code 64 1/8}, {@code 1629}. */
+  /**
+   * Plain characters, as a job file has it: {@code 64 1/8}, {@code 1629}. Millimetres have all
+   * their decimals, so that what is read again lies on the grid.
+   */
   public String plain(Length length) {
-    return units == Units.INCH ? inches(length, false) : millimetres(length);
+    return units == Units.INCH
+        ? inches(length, false)
+        : BigDecimal.valueOf(grid.snap(length).picometres(), 9)
+            .stripTrailingZeros()
+            .toPlainString();
   }
 
   /** Plain characters with the unit: {@code 64 1/8"}, {@code 1629 mm}. */
   public String plainWithUnit(Length length) {
-    return plain(length) + (units == Units.INCH ? "\"" : " mm");
+    return units == Units.INCH ? inches(length, false) + "\"" : millimetres(length) + " mm";
   }
 
   /**

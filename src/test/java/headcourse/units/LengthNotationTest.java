@@ -3,6 +3,7 @@ package headcourse.units;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -119,5 +120,28 @@ class LengthNotationTest {
     } finally {
       Locale.setDefault(before);
     }
+  }
+
+  /** What is written into a job file is read again as the same step of its grid. */
+  @Test
+  void plainIsReadAgain() throws NotationException {
+    for (Length tick :
+        List.of(
+            Length.mm(1),
+            Length.mm(0.5),
+            Length.mm(0.0625),
+            Length.mm(0.1),
+            Length.inches(1 / 64.0))) {
+      Grid grid = new Grid(tick);
+      LengthFormat format = new LengthFormat(Units.MILLIMETRE, grid);
+      for (long ticks : new long[] {0, 1, 3, 31, 3629, -3629}) {
+        Length length = grid.ticks(ticks);
+        assertEquals(
+            length, LengthParser.parse(format.plain(length), Units.MILLIMETRE), tick + " " + ticks);
+      }
+    }
+    Grid fine = new Grid(Length.mm(0.0625));
+    assertEquals("226.8125", new LengthFormat(Units.MILLIMETRE, fine).plain(Length.mm(226.8125)));
+    assertEquals("226.813", new LengthFormat(Units.MILLIMETRE, fine).tape(Length.mm(226.8125)));
   }
 }
