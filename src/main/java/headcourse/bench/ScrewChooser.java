@@ -34,9 +34,10 @@ final class ScrewChooser {
    */
   Screw choose(Slot slot, Length idle) {
     Length reach = idle.negated();
+    double chord = slot.chord();
+    double sine = Math.sin(slot.slant().radians());
     for (int i = 0; i < lengths.size(); i++) {
-      double through = lengths.get(i).mm() - slot.chord();
-      reach = Length.mm(through * Math.sin(slot.slant().radians()) - idle.mm());
+      reach = Length.mm((lengths.get(i).mm() - chord) * sine - idle.mm());
       if (reach.compareTo(fastener.embedment()) >= 0) {
         return new Screw(lengths.get(i), i, reach);
       }

@@ -19,13 +19,22 @@ final class SlotChooser {
   private static final double FLATTEST = Math.tan(Math.toRadians(30));
   private static final double STEEPEST = Math.tan(Math.toRadians(60));
 
+  /** No grinder is set finer, mm: on a finer grid only whole multiples of its step are tried. */
+  private static final double FINEST = 0.25;
+
   private final Job job;
+  private final long step;
   private final ScrewChooser screws;
   private final Map<Bounds, Optional<Choice>> known = new HashMap<>();
 
   SlotChooser(Job job) {
     this.job = job;
     this.screws = new ScrewChooser(job.fastener());
+    long ticks = 1;
+    while (ticks * job.grid().tick().mm() < FINEST) {
+      ticks *= 2;
+    }
+    this.step = ticks;
   }
 
   /** A slot, its screw, and the stone left before it. */
@@ -68,7 +77,10 @@ final class SlotChooser {
     }
   }
 
-  /** The best slot, or none where the stone is thinner than two steps of the grid. */
+  /**
+   * The best slot, or none where the stone is thinner than two steps of the grid, or of the
+   * grinder.
+   */
   Optional<Choice> choose(Bounds bounds) {
     Optional<Choice> choice = known.get(bounds);
     if (choice == null) {
@@ -82,8 +94,8 @@ final class SlotChooser {
     Choice found = null;
     long mouths = job.grid().floor(bounds.mouthMost().min(bounds.thickness()));
     long runs = job.grid().floor(bounds.runMost());
-    for (long a = 1; a <= mouths; a++) {
-      for (long e = 1; e <= runs; e++) {
+    for (long a = step; a <= mouths; a += step) {
+      for (long e = step; e <= runs; e += step) {
         if (a < e * FLATTEST || a > e * STEEPEST) {
           continue;
         }
