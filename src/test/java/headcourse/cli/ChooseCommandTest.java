@@ -60,9 +60,13 @@ class ChooseCommandTest {
     assertTrue(first.contains("13 x 7 7/16") && first.contains("10,000"), first);
     assertTrue(line("  B ").contains("12 x 8 1/16"), said);
     Path out = folder.resolve("out/barn");
-    assertTrue(Files.size(out.resolve("choose.svg")) > 1_000);
+    String svg = Files.readString(out.resolve("choose.svg"));
+    assertTrue(svg.contains("Choose a head: D1 Cart door"), svg);
+    assertTrue(svg.contains("Seen from outside, all to one scale. Mark one."), svg);
     try (PDDocument pdf = Loader.loadPDF(out.resolve("choose.pdf").toFile())) {
       String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("Choose a head: Cart door"), text);
+      assertTrue(text.contains("Seen from outside, all to one scale. Mark one."), text);
       assertTrue(text.contains("D1: the choices in their wall"), text);
       assertTrue(text.contains("B · D1 · Cart door"), text);
       assertTrue(text.contains("The veneer carries nothing"), text);
