@@ -30,6 +30,9 @@ final class SawPlanner {
   /** Halves the square corner between face and soffit. */
   private static final Direction ARRIS_MITRE = new Direction(0, 1, 1);
 
+  /** A blade that lies flatter goes through no stone; no saw tilts so far, radians. */
+  private static final double FLAT = Math.toRadians(89);
+
   private final StoneFrame frame;
   private final Saw saw;
   private final Length thickness;
@@ -150,10 +153,8 @@ final class SawPlanner {
 
   /** A tilted blade goes through {@code through / cos tilt} of stone. */
   private void add(EdgeName edge, Lay lay, Part part, CompoundCut cut, Length through) {
-    Length deep =
-        cut.tilt().radians() == 0
-            ? through
-            : Length.mm(through.mm() / Math.cos(cut.tilt().radians()));
+    double tilt = Math.min(cut.tilt().radians(), FLAT);
+    Length deep = tilt == 0 ? through : Length.mm(through.mm() / Math.cos(tilt));
     boolean possible =
         deep.compareTo(saw.depthOfCut()) <= 0
             // Half a thousandth of a degree: 45° by way of plane normals is 45° on the scale.

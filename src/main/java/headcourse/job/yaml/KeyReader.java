@@ -30,8 +30,8 @@ final class KeyReader {
     Section s = item.section();
     HeadSpec.Key key =
         new HeadSpec.Key(
-            s.length("bottom", Range.POSITIVE.cut(), null),
-            s.length("top", Range.POSITIVE.cut(), null),
+            s.length("bottom", StonesReader.WIDTH.cut(), null),
+            s.length("top", StonesReader.WIDTH.cut(), null),
             s.length("rise", Range.of(0, 120).cut(), Length.ZERO),
             s.length("drop", Range.of(0, 120).cut(), Length.ZERO),
             s.length("proud", Range.of(0, 120).cut(), Length.ZERO));

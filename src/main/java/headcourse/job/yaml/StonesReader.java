@@ -19,7 +19,7 @@ final class StonesReader {
    * From 3/4 in: nothing narrower is cut, held and screwed, and no sheet has room for its mark.
    * Common practice, no source.
    */
-  private static final Range WIDTH = Range.of(0.75, 1200);
+  static final Range WIDTH = Range.of(0.75, 1200);
 
   /** So many stones alike: {@code 6 x 7 1/16}. */
   private static final Pattern SEVERAL = Pattern.compile("([0-9]{1,3})\\s*[x×]\\s*(.+)");

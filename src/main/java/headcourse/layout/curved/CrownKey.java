@@ -18,6 +18,9 @@ import java.util.List;
 record CrownKey(Intrados intrados, double joint, double drop) {
   private static final int HALVINGS = 100;
 
+  /** Rise of a key's side to its length, at the least. Common practice, no source. */
+  private static final double FLATTEST = 0.5;
+
   /** Its outer edge on the right, where the joint stands so far from the crown. */
   CutLine edge(double s) {
     return intrados.joint(s, 0).moved(-joint / 2);
@@ -98,11 +101,23 @@ record CrownKey(Intrados intrados, double joint, double drop) {
     return hi;
   }
 
-  /** Refuses a key that hangs so low that its sides meet. */
+  /** Refuses a key whose sides lie down, and one that hangs so low that its sides meet. */
   static void check(CurvedSpec given, Division division) throws NoHead {
     HeadSpec.Key key = given.head().key();
     if (key == null) {
       return;
+    }
+    if (division.lines().get(0).along().y() < FLATTEST) {
+      boolean hangs = key.drop().isPositive();
+      throw given.refuse(
+          hangs ? "key.drop" : key.top() == null ? "key.bottom" : "key.top",
+          "the key would reach so far round the arch that its sides lie flatter than 30°",
+          hangs
+              ? given.change("key.drop", "0", "the key ends at the soffit")
+              : given.near(
+                  key.top() == null ? "key.bottom" : "key.top",
+                  given.head().stones().target().mm(),
+                  "as wide as its neighbours are to be"));
     }
     CrownKey crown = new CrownKey(division.intrados(), division.joint(), key.drop().mm());
     if (crown.bottom(division.lines().get(0).s()) < given.tick()) {

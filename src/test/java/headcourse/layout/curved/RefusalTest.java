@@ -139,6 +139,19 @@ class RefusalTest {
                 new HeadSpec.Key(
                     null, Length.inches(2), Length.ZERO, Length.inches(30), Length.ZERO),
         "sides meet");
+    everyChangeWorks(
+        "semicircular",
+        m ->
+            m.first().key =
+                new HeadSpec.Key(
+                    Length.inches(8), null, Length.ZERO, Length.inches(23), Length.ZERO),
+        "flatter than 30°");
+    everyChangeWorks(
+        "semicircular",
+        m ->
+            m.first().key =
+                new HeadSpec.Key(Length.inches(44), null, Length.ZERO, Length.ZERO, Length.ZERO),
+        "flatter than 30°");
   }
 
   /** A contradiction points at both places in the file. */
