@@ -81,6 +81,18 @@ class ChooseCommandTest {
         said);
   }
 
+  /** An opening without a label, in a job without a title. */
+  @Test
+  void aHeadingEndsInNoColon() throws IOException {
+    Files.writeString(folder.resolve("plain.yaml"), JOB.formatted("").replace("label:", "#"));
+    PrintStream none = new PrintStream(new ByteArrayOutputStream());
+    assertEquals(Main.DONE, Main.run(List.of("choose", "plain.yaml"), folder, none, none));
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("out/plain/choose.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("Choose a head: D1"), text);
+    }
+  }
+
   @Test
   void anOpeningThatIsNotThere() throws IOException {
     assertEquals(Main.WRONG, run("", "choose", "barn.yaml", "D7"));

@@ -236,10 +236,7 @@ public final class MutationCampaign {
       if (took > LONGEST / 2) {
         fault("slow " + took / 1_000_000_000, "took " + took / 1_000_000 + " ms: " + how);
       }
-      if (took > slowest) {
-        slowest = took;
-        slowestSeed = seed;
-      }
+      slowest(took);
       largest = Math.max(largest, m.text().length());
       tried++;
       kinds.merge(m.kind(), 1, Integer::sum);
@@ -318,18 +315,38 @@ public final class MutationCampaign {
     Files.write(folder.resolve(YARD), yard);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
-    int check = Main.run(List.of("check", "job.yaml"), folder, out, out);
-    int draw = Main.run(List.of("draw", "job.yaml"), folder, out, out);
+    int check = timed("check", out);
+    int draw = timed("draw", out);
     if (check != draw || draw == Main.MACHINE) {
       fault("check " + check + " draw " + draw, said.toString(StandardCharsets.UTF_8));
     }
     if (seed % (COMMANDS * ASKED) == 0) {
       for (String command : List.of("explain", "choose")) {
-        int end = Main.run(List.of(command, "job.yaml"), folder, out, out);
+        int end = timed(command, out);
         if (end == Main.MACHINE) {
           fault(command + " " + end, said.toString(StandardCharsets.UTF_8));
         }
       }
+    }
+  }
+
+  /** One command, which is one run however many are tried with a job. */
+  private int timed(String command, PrintStream out) {
+    began = threads.getCurrentThreadCpuTime();
+    int end = Main.run(List.of(command, "job.yaml"), folder, out, out);
+    long took = threads.getCurrentThreadCpuTime() - began;
+    if (took > LONGEST / 2) {
+      fault(command + " slow " + took / 1_000_000_000, "took " + took / 1_000_000 + " ms");
+    }
+    slowest(took);
+    began = threads.getCurrentThreadCpuTime();
+    return end;
+  }
+
+  private void slowest(long took) {
+    if (took > slowest) {
+      slowest = took;
+      slowestSeed = seed;
     }
   }
 

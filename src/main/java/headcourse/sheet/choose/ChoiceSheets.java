@@ -153,7 +153,8 @@ public final class ChoiceSheets {
     board.text(area.minX(), area.minY() + 10, opening().mark(), big, Align.START);
     double x = area.minX() + LabelShape.width(opening().mark(), big) + 4;
     String name = opening().label().isEmpty() ? context.job().info().title() : opening().label();
-    String title = context.say("choose.heading", name);
+    // Without a name the mark, or the heading would end in its colon.
+    String title = context.say("choose.heading", name.isEmpty() ? opening().mark() : name);
     FitLine.draw(board, x, area.minY() + 5, area.maxX() - x, title, new Lettering(5, true));
     FitLine.draw(
         board, x, area.minY() + 10, area.maxX() - x, context.say("choose.how"), Lettering.NOTE);
